@@ -1,0 +1,1 @@
+"""The craft of grading hand-knitted pullovers: pure computation, standard library only."""

@@ -1,0 +1,134 @@
+"""Gauge: stitches and rows counted over a span, and what follows from it.
+
+Sources: the arithmetic is domain knowledge of the craft (count = length x gauge). That fewer
+stitches per cm than the pattern's mean a looser fabric and a smaller needle, and that only a new
+swatch settles it, is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.rounding import NEAREST, CountRule
+
+Fabric = Literal["tighter", "looser", "same"]
+NeedleChange = Literal["larger", "smaller", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class Gauge:
+    """Stitches and rows per centimetre of blocked fabric, exactly.
+
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> gauge.width_cm(220)
+    Fraction(100, 1)
+    """
+
+    stitches_per_cm: Fraction
+    rows_per_cm: Fraction
+
+    @classmethod
+    def over(
+        cls,
+        stitches: Fraction,
+        rows: Fraction,
+        span_cm: Fraction,
+        rows_span_cm: Fraction | None = None,
+    ) -> Gauge:
+        """The gauge of a swatch.
+
+        stitches, rows: what was counted. span_cm: the length over which both were counted, in cm.
+        rows_span_cm: the length over which the rows were counted where it is another one.
+        """
+        return cls(stitches / span_cm, rows / (rows_span_cm or span_cm))
+
+    def stitches(self, across_cm: Fraction, rule: CountRule = NEAREST) -> int:
+        """The stitches for a width in cm, rounded by a count rule."""
+        return rule.round(across_cm * self.stitches_per_cm)
+
+    def rows(self, along_cm: Fraction, rule: CountRule = NEAREST) -> int:
+        """The rows for a length in cm, rounded by a count rule."""
+        return rule.round(along_cm * self.rows_per_cm)
+
+    def width_cm(self, stitches: int) -> Fraction:
+        """The width in cm of so many stitches."""
+        return stitches / self.stitches_per_cm
+
+    def height_cm(self, rows: int) -> Fraction:
+        """The height in cm of so many rows."""
+        return rows / self.rows_per_cm
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """A knitter's gauge against the pattern's.
+
+    stitches_ratio, rows_ratio: own over pattern's, exactly. fabric: how the knitter's fabric is,
+    judged by stitches. needle: what to try. advice: the same in a sentence.
+    """
+
+    stitches_ratio: Fraction
+    rows_ratio: Fraction
+    fabric: Fabric
+    needle: NeedleChange
+    advice: str
+
+
+def regauge_stitches(stitches: int, own: Gauge, pattern: Gauge, rule: CountRule = NEAREST) -> int:
+    """The stitches that keep a written width at another gauge.
+
+    stitches: the pattern's count. own, pattern: the two gauges. rule: how it is rounded.
+
+    >>> own = Gauge.over(Fraction(23), Fraction(32), Fraction(10))
+    >>> regauge_stitches(96, own, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
+    100
+    """
+    return rule.round(stitches * own.stitches_per_cm / pattern.stitches_per_cm)
+
+
+def regauge_rows(rows: int, own: Gauge, pattern: Gauge, rule: CountRule = NEAREST) -> int:
+    """The rows that keep a written length at another gauge.
+
+    rows: the pattern's count. own, pattern: the two gauges. rule: how it is rounded.
+
+    >>> own = Gauge.over(Fraction(23), Fraction(32), Fraction(10))
+    >>> regauge_rows(74, own, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
+    76
+    """
+    return rule.round(rows * own.rows_per_cm / pattern.rows_per_cm)
+
+
+def compare(own: Gauge, pattern: Gauge) -> Comparison:
+    """How a knitter's fabric differs from the pattern's, and what to try.
+
+    own, pattern: the two gauges.
+
+    >>> own = Gauge.over(Fraction(23), Fraction(32), Fraction(10))
+    >>> compare(own, Gauge.over(Fraction(22), Fraction(31), Fraction(10))).fabric
+    'tighter'
+    """
+    stitches_ratio = own.stitches_per_cm / pattern.stitches_per_cm
+    rows_ratio = own.rows_per_cm / pattern.rows_per_cm
+    fabric: Fabric
+    needle: NeedleChange
+    if stitches_ratio > 1:
+        fabric, needle = "tighter", "larger"
+        advice = "Your fabric is tighter than the pattern's: try a needle one or two sizes larger"
+    elif stitches_ratio < 1:
+        fabric, needle = "looser", "smaller"
+        advice = "Your fabric is looser than the pattern's: try a needle one or two sizes smaller"
+    elif rows_ratio == 1:
+        return Comparison(
+            stitches_ratio, rows_ratio, "same", "none", "Your gauge is the pattern's: knit as written."
+        )
+    else:
+        fabric, needle = "same", "none"
+        advice = (
+            "Your stitches match the pattern's and your rows don't: keep the needle and recompute "
+            "the lengths given in rows"
+        )
+        return Comparison(stitches_ratio, rows_ratio, fabric, needle, advice + ".")
+    advice += ", and knit and block a new swatch, which alone can tell."
+    return Comparison(stitches_ratio, rows_ratio, fabric, needle, advice)

@@ -1,0 +1,126 @@
+"""Exact lengths, and lengths as they are printed.
+
+Inside the package a length is a `fractions.Fraction` of centimetres. 1 in = 2.54 cm exactly
+(international yard and pound agreement of 1959). Some publishers print 4 in beside 10 cm as
+though they were equal; that nominal convention is offered for the inches of an answer only.
+Nothing here uses binary floats before the last formatting step, so that 40 in and 101.6 cm are
+the same length.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from math import isqrt
+from typing import Literal
+
+Unit = Literal["cm", "in"]
+InchConvention = Literal["exact", "nominal"]
+Number = int | float | Decimal | Fraction
+
+CM_PER_INCH = Fraction(254, 100)
+NOMINAL_CM_PER_INCH = Fraction(10, 4)
+
+
+def exact(number: Number) -> Fraction:
+    """The rational number that was written down.
+
+    number: an int, Decimal or Fraction, or a float, which is read as its shortest decimal
+    notation: 101.6 means 1016/10 and not the binary number nearest to it.
+
+    Raises ValueError for a float that is not finite.
+
+    >>> exact(101.6)
+    Fraction(508, 5)
+    """
+    if isinstance(number, float):
+        return Fraction(repr(number))
+    return Fraction(number)
+
+
+def to_cm(number: Number, unit: Unit = "cm") -> Fraction:
+    """A length in centimetres, exactly.
+
+    number: the length. unit: the unit in which it is given, "cm" or "in".
+
+    >>> to_cm(40, "in") == to_cm(101.6, "cm")
+    True
+    """
+    value = exact(number)
+    return value * CM_PER_INCH if unit == "in" else value
+
+
+def to_inches(length_cm: Fraction, convention: InchConvention = "exact") -> Fraction:
+    """A length in inches.
+
+    length_cm: the length in cm. convention: "exact" (1 in = 2.54 cm) or "nominal" (4 in = 10 cm,
+    as some publishers print).
+
+    >>> to_inches(Fraction(10), "nominal")
+    Fraction(4, 1)
+    """
+    return length_cm / (CM_PER_INCH if convention == "exact" else NOMINAL_CM_PER_INCH)
+
+
+def to_places(value: Fraction, places: int = 2) -> float:
+    """A number for printing: so many decimals, halves away from zero.
+
+    value: an exact number. places: decimals kept.
+
+    >>> to_places(Fraction(1, 8)), to_places(Fraction(-1, 8))
+    (0.13, -0.13)
+    """
+    scale: int = 10**places
+    numerator, denominator = value.numerator, value.denominator
+    if numerator < 0:
+        return -((-2 * numerator * scale + denominator) // (2 * denominator)) / scale
+    return (2 * numerator * scale + denominator) // (2 * denominator) / scale
+
+
+def square_root(value: Fraction, places: int = 6) -> Fraction:
+    """The square root of a number, rounded down to so many decimals.
+
+    value: zero or more. places: decimals kept; the default is far finer than any printed length.
+
+    Raises ValueError for a negative number.
+
+    >>> square_root(Fraction(2), 4)
+    Fraction(7071, 5000)
+    """
+    scale = 10**places
+    return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
+
+
+def to_printed_fraction(value: Fraction, denominator: int = 4) -> str:
+    """A number as a knitter reads it on a page: whole and common fraction.
+
+    value: for instance a length in inches. denominator: the finest fraction printed, 4 for
+    quarters. A tie goes up.
+
+    >>> to_printed_fraction(Fraction(404, 10)), to_printed_fraction(Fraction(-1, 4))
+    ('40 1/2', '-1/4')
+    """
+    steps = (2 * value * denominator + 1).__floor__() // 2
+    sign = "-" if steps < 0 else ""
+    whole, rest = divmod(abs(steps), denominator)
+    if rest == 0:
+        return f"{sign}{whole}"
+    part = Fraction(rest, denominator)
+    printed = f"{part.numerator}/{part.denominator}"
+    return f"{sign}{whole} {printed}" if whole else f"{sign}{printed}"
+
+
+def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
+    """A number rounded to a step and written without trailing zeros.
+
+    value: for instance a length in cm. step: what it is rounded to, such as half a centimetre.
+    A tie goes up.
+
+    >>> to_printed_decimal(Fraction(10111, 100)), to_printed_decimal(Fraction(1013, 10))
+    ('101', '101.5')
+    """
+    steps = (2 * (value / step) + 1).__floor__() // 2
+    rounded = steps * step
+    if rounded.denominator == 1:
+        return str(rounded.numerator)
+    return f"{Decimal(rounded.numerator) / Decimal(rounded.denominator):f}"

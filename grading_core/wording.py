@@ -1,0 +1,196 @@
+"""Numbers and schedules in the words of a printed pattern.
+
+A size run is the trade's way to print one number for every size: `84 (88, 92, 96)`. The words are the
+same on both sides of the ocean: no stitch is abbreviated.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from grading_core.shaping import Kind, Phase
+
+DASH = "\u2013"
+"""Printed where a size has no value."""
+
+_MOST_RUN_LINES = 16
+"""Sizes that need more lines than this side by side are clearer one at a time."""
+
+
+def size_run(values: Sequence[str | int | None]) -> str:
+    """One value per size, as patterns print it.
+
+    values: in the order of the sizes; None is printed as a dash.
+
+    >>> size_run([84, 88, 92, 96])
+    '84 (88, 92, 96)'
+    """
+    printed = [DASH if value is None else str(value) for value in values]
+    if len(printed) < 2:
+        return "".join(printed)
+    return f"{printed[0]} ({', '.join(printed[1:])})"
+
+
+def ordinal(number: int) -> str:
+    """An English ordinal in figures.
+
+    number: zero or more.
+
+    >>> [ordinal(n) for n in (1, 2, 3, 4, 11, 12, 13, 21, 22, 112)]
+    ['1st', '2nd', '3rd', '4th', '11th', '12th', '13th', '21st', '22nd', '112th']
+    """
+    if number % 100 in (11, 12, 13):
+        return f"{number}th"
+    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
+
+
+def counted(number: int, noun: str, plural: str | None = None) -> str:
+    """A number with its noun, singular or plural.
+
+    number: how many. noun: the singular. plural: where it is not the singular with an s.
+
+    >>> counted(1, "stitch", "stitches"), counted(2, "stitch", "stitches"), counted(0, "round")
+    ('1 stitch', '2 stitches', '0 rounds')
+    """
+    return f"{number} {noun if number == 1 else plural or noun + 's'}"
+
+
+def counted_run(values: Sequence[int | None], noun: str, plural: str | None = None) -> str:
+    """A size run with its noun: the plural unless every size has one.
+
+    values: one per size, None where a size has none.
+
+    >>> counted_run([1, 1], "round"), counted_run([1, 2], "round")
+    ('1 (1) round', '1 (2) rounds')
+    """
+    only_one = all(value in (1, None) for value in values)
+    return f"{size_run(values)} {noun if only_one else plural or noun + 's'}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """Words joined as in a sentence.
+
+    >>> listed(["back", "front", "sleeves"])
+    'back, front and sleeves'
+    """
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def repeated(times: int) -> str:
+    """How often, in words a knitter reads.
+
+    times: one or more.
+
+    >>> repeated(1), repeated(2), repeated(19)
+    ('once', 'twice', '19 times')
+    """
+    return {1: "once", 2: "twice"}.get(times, f"{times} times")
+
+
+def span(first: int, last: int, noun: str = "round") -> str:
+    """Rounds or rows from one to another, as a heading.
+
+    >>> span(1, 38), span(5, 5), span(1, 2, "row")
+    ('Rounds 1 to 38', 'Round 5', 'Rows 1 and 2')
+    """
+    noun = noun.capitalize()
+    if first == last:
+        return f"{noun} {first}"
+    return f"{noun}s {first} {'and' if last == first + 1 else 'to'} {last}"
+
+
+def phase_sentence(phase: Phase[Kind], describe: Callable[[Kind], str], noun: str = "round") -> str:
+    """One phase of a schedule as a sentence, for one size.
+
+    phase: from `shaping.phases`. describe: what is done in a shaping row, as in "increase 1
+    stitch at each edge". noun: "round" or "row".
+
+    >>> phase_sentence(Phase(1, 38, ((2, "x"),), 19), lambda kind: "increase 8 stitches")
+    'Rounds 1 to 38: increase 8 stitches every 2nd round, 19 times.'
+    """
+    heading = span(phase.from_row, phase.to_row, noun)
+    if not phase.times:
+        return f"{heading}: work without shaping."
+    kinds = {kind for _, kind in phase.cycle}
+    if len(kinds) > 1:
+        steps = "; ".join(_step(interval, describe(kind), noun) for interval, kind in phase.cycle)
+        return f"{heading}: work these {len(phase.cycle)} steps {repeated(phase.times)}: {steps}."
+    what = describe(phase.cycle[0][1])
+    if len(phase.every) == 1 and phase.times == 1:
+        step = what if phase.every[0] == 1 else _step(phase.every[0], what, noun)
+        return f"{heading}: {step}."
+    return f"{heading}: {what} {_at(phase.every, noun)}, {_over(phase.every, phase.times)}."
+
+
+def run_sentences(
+    sizes: Sequence[Sequence[Phase[Kind]] | None], describe: Callable[[Kind], str], noun: str = "round"
+) -> tuple[str, ...]:
+    """A schedule of every size as sentences with size runs.
+
+    sizes: the phases of each size (cycles of one kind only), None where the size has no schedule.
+    describe, noun: as for `phase_sentence`.
+
+    The phases of the sizes are laid side by side in their order; a size that doesn't have a
+    phase shows 0. Sizes too unlike for that give no sentences.
+
+    >>> one, two = [Phase(1, 4, ((2, "x"),), 2)], [Phase(1, 6, ((2, "x"),), 3), Phase(7, 7, (), 0)]
+    >>> for line in run_sentences([one, two], lambda kind: "increase"):
+    ...     print(line)
+    Increase every 2nd round 2 (3) times.
+    Work 0 (1) rounds without shaping (at 0, go on to the next line).
+    """
+    lines: list[tuple[tuple[tuple[int, Kind], ...], list[int | None]]] = []
+    for index, size in enumerate(sizes):
+        place = 0
+        for phase in size or ():
+            amount = phase.times or phase.to_row - phase.from_row + 1
+            place = _slot(lines, phase.cycle, place, len(sizes)) + 1
+            lines[place - 1][1][index] = amount
+    if len(lines) > _MOST_RUN_LINES:
+        return ()
+    sentences = []
+    for cycle, amounts in lines:
+        values = [None if sizes[index] is None else amount or 0 for index, amount in enumerate(amounts)]
+        if cycle:
+            every = tuple(interval for interval, _ in cycle)
+            over = f"{counted_run(values, 'time')}{' over' if len(every) > 1 else ''}"
+            sentence = f"{describe(cycle[0][1])} {_at(every, noun)} {over}"
+        else:
+            sentence = f"work {counted_run(values, noun)} without shaping"
+        skip = " (at 0, go on to the next line)" if 0 in values else ""
+        sentences.append(f"{sentence[0].upper()}{sentence[1:]}{skip}.")
+    return tuple(sentences)
+
+
+def _slot(
+    lines: list[tuple[tuple[tuple[int, Kind], ...], list[int | None]]],
+    cycle: tuple[tuple[int, Kind], ...],
+    place: int,
+    sizes: int,
+) -> int:
+    """The line of a cycle at or after a place, made there where there is none."""
+    for later in range(place, len(lines)):
+        if lines[later][0] == cycle:
+            return later
+    lines.insert(place, (cycle, [None] * sizes))
+    return place
+
+
+def _step(interval: int, what: str, noun: str) -> str:
+    """Plain rows and then one shaping row."""
+    if interval == 1:
+        return f"in the next {noun} {what}"
+    return f"work {counted(interval - 1, noun)} plain, then in the next {noun} {what}"
+
+
+def _at(every: tuple[int, ...], noun: str) -> str:
+    """The interval, or the cycle of intervals, in words."""
+    if len(every) > 1:
+        return f"at intervals of {listed([str(interval) for interval in every])} {noun}s in turn"
+    return f"every {noun}" if every[0] == 1 else f"every {ordinal(every[0])} {noun}"
+
+
+def _over(every: tuple[int, ...], times: int) -> str:
+    return f"{repeated(times)} over" if len(every) > 1 else repeated(times)
