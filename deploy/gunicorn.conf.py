@@ -1,0 +1,93 @@
+"""Settings of the application server, gunicorn 27.
+
+The environment may set `BIND` (an address with a port), `WEB_CONCURRENCY` (the number of workers) and
+`FORWARDED_ALLOW_IPS` (the proxies whose word on the scheme of a request is believed).
+"""
+
+import json
+import os
+import shutil
+import socket
+from http import HTTPStatus
+from pathlib import Path
+
+from gunicorn import util
+from gunicorn.arbiter import Arbiter
+from gunicorn.workers.base import Worker
+
+SHARED_MEMORY = Path("/dev/shm")
+TEMPORARY = SHARED_MEMORY if os.access(SHARED_MEMORY, os.W_OK) else Path("/tmp")
+
+wsgi_app = "service.wsgi:app"
+chdir = str(Path(__file__).resolve().parent.parent)
+bind = os.environ.get("BIND", "127.0.0.1:8000")
+
+# A request is a short computation with nothing to wait for, so one process a core does all there is to do.
+worker_class = "sync"
+workers = int(os.environ.get("WEB_CONCURRENCY") or len(os.sched_getaffinity(0)))
+backlog = 512
+
+# No computation takes a second. What takes longer is a slow client, which the proxy in front holds off.
+timeout = 10
+graceful_timeout = 15
+
+# A worker that is renewed now and then cannot leak for long; the jitter keeps them from leaving together.
+max_requests = 20_000
+max_requests_jitter = 4_000
+
+limit_request_line = 2_048
+limit_request_fields = 64
+limit_request_field_size = 4_096
+
+# The heartbeat must not wait for a disk.
+worker_tmp_dir = str(TEMPORARY)
+
+# Instances of one user would share it, and nothing here uses it.
+control_socket_disable = True
+
+# Request lines are logged by the service itself, as JSON.
+accesslog = None
+errorlog = "-"
+loglevel = "warning"
+
+# The workers' metrics meet in a directory of this instance, named before the metrics library is imported.
+metrics_directory = TEMPORARY / f"pullover-grading-metrics-{os.getpid()}"
+os.environ["PROMETHEUS_MULTIPROC_DIR"] = str(metrics_directory)
+
+
+def on_starting(server: Arbiter) -> None:
+    """Start with no numbers of a process that had the same id before."""
+    shutil.rmtree(metrics_directory, ignore_errors=True)
+    metrics_directory.mkdir()
+
+
+def child_exit(server: Arbiter, worker: Worker) -> None:
+    """Drop the gauges of a worker that has gone; an error here would take the whole server down."""
+    try:
+        from prometheus_client.multiprocess import mark_process_dead
+
+        mark_process_dead(worker.pid)
+    except Exception:
+        server.log.exception("The metrics of worker %s could not be closed.", worker.pid)
+
+
+def on_exit(server: Arbiter) -> None:
+    """Leave nothing behind."""
+    shutil.rmtree(metrics_directory, ignore_errors=True)
+
+
+def write_problem(sock: socket.socket, status_int: int, reason: str, mesg: str) -> None:
+    """Answer a request that never reached the application as a problem document (RFC 9457), not as HTML."""
+    status = HTTPStatus(status_int)
+    body = json.dumps({"type": "about:blank", "title": status.phrase, "status": status.value, "detail": mesg})
+    head = (
+        f"HTTP/1.1 {status.value} {status.phrase}\r\n"
+        "Connection: close\r\n"
+        "Content-Type: application/problem+json\r\n"
+        f"Content-Length: {len(body)}\r\n\r\n"
+    )
+    util.write_nonblock(sock, (head + body).encode("ascii"))
+
+
+# gunicorn has no setting for the body of its own errors.
+util.write_error = write_problem
