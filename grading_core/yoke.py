@@ -1,0 +1,339 @@
+"""The same yoke deeper or shallower: every way a knitter has, computed and compared.
+
+The neck and the split keep their counts; only the rounds between change. The ways:
+
+plain_rounds: rounds without increases after the last one are added or left out.
+wider: for a deeper yoke, the same increases spaced wider.
+closer: for a shallower yoke, the same increases spaced closer, down to every round.
+double_body: for a shallower yoke, on the grid as written, two increases at a body edge in as many
+rounds as it takes.
+
+All of it is common practice, no source; that a yoke too deep for its wearer is mended by doubling body
+increases, so that the counts at the split stay, among it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.gauge import Gauge
+from grading_core.raglan import (
+    IncreaseRound,
+    Options,
+    Schedule,
+    Yoke,
+    finish,
+    needed_rounds,
+    respace,
+    schedule,
+)
+from grading_core.units import to_places
+from grading_core.wording import counted
+
+Method = Literal["plain_rounds", "wider", "closer", "double_body"]
+METHODS: tuple[Method, ...] = ("plain_rounds", "wider", "closer", "double_body")
+
+LONGEST_PLAIN_SHARE = Fraction(1, 4)
+"""A larger share of a yoke left plain before the split shows as a straight piece (common practice, no
+source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenYoke:
+    """A yoke as a pattern gives it.
+
+    increase_rounds: its own list, or None where it follows from counts and options.
+    """
+
+    yoke: Yoke
+    increase_rounds: tuple[IncreaseRound, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Adjustment:
+    """How much deeper or shallower, in exactly one of five ways.
+
+    depth_cm: the new depth. depth_change_cm: by how much it changes. rounds, rounds_change: the same
+    in rounds. own_rows_per_cm: a knitter's own row gauge, at which the written depth is wanted.
+    """
+
+    depth_cm: Fraction | None = None
+    depth_change_cm: Fraction | None = None
+    rounds: int | None = None
+    rounds_change: int | None = None
+    own_rows_per_cm: Fraction | None = None
+
+    def new_rounds(self, written: int, gauge: Gauge) -> int:
+        """The rounds of the adjusted yoke, which may be less than one where the change is too large.
+
+        written: rounds as written. gauge: the pattern's. Lengths are rounded to the nearest round.
+
+        >>> gauge = Gauge.over(Fraction(22), Fraction(30), Fraction(10))
+        >>> Adjustment(own_rows_per_cm=Fraction(33, 10)).new_rounds(60, gauge)
+        66
+        """
+        if self.depth_cm is not None:
+            return gauge.rows(self.depth_cm)
+        if self.depth_change_cm is not None:
+            return gauge.rows(gauge.height_cm(written) + self.depth_change_cm)
+        if self.own_rows_per_cm is not None:
+            own = Gauge(gauge.stitches_per_cm, self.own_rows_per_cm)
+            return own.rows(gauge.height_cm(written))
+        return written + self.rounds_change if self.rounds_change is not None else self.rounds or 0
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to adjust a yoke.
+
+    rounds, depth_cm: of the adjusted yoke. adjusted: its schedule, or why this way is impossible.
+    shallowest_rounds: the fewest rounds this way can reach, None where it only makes a yoke deeper.
+    """
+
+    method: Method
+    rounds: int
+    depth_cm: Fraction
+    adjusted: Schedule | Impossible
+    shallowest_rounds: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class AdjustedYoke:
+    """Every way to adjust one size's yoke.
+
+    before: as written. ways: all methods, in the order of `METHODS`. recommended: one of them, or None. why:
+    the reason, in a sentence.
+    """
+
+    before: Schedule | Impossible
+    rounds: int
+    ways: tuple[Way, ...]
+    recommended: Method | None
+    why: str
+
+
+def check_written(sizes: Sequence[WrittenYoke], path: Path = ("sizes",)) -> None:
+    """Refuse written increase rounds that don't lead from the neck to the split.
+
+    sizes: one per size, their counts already checked by `raglan.check_yokes`. path: where they stand
+    in the request.
+
+    Raises ContradictionError naming every increase round out of order or beyond the yoke, and every
+    list whose sum is not the difference of split and neck.
+    """
+    problems: list[Problem] = []
+    for index, size in enumerate(sizes):
+        if size.increase_rounds is None:
+            continue
+        here = (*path, index, "increase_rounds")
+        previous = 0
+        for place, worked in enumerate(size.increase_rounds):
+            if worked.round <= previous:
+                detail = f"Round {worked.round} doesn't come after round {previous}."
+                problems.append(Problem((*here, place, "round"), detail))
+            elif worked.round > size.yoke.rounds:
+                detail = f"Round {worked.round} lies beyond the {size.yoke.rounds} rounds of the yoke."
+                problems.append(Problem((*here, place, "round"), detail))
+            previous = max(previous, worked.round)
+        for edge, section in enumerate(("back", "front", "sleeve")):
+            worked_here = sum(worked.increases[edge] for worked in size.increase_rounds)
+            wanted = size.yoke.increases[edge]
+            if worked_here != wanted:
+                detail = (
+                    f"The rounds increase each {section} edge {worked_here} times; from neck to split it "
+                    f"takes {wanted}."
+                )
+                problems.append(Problem(here, detail))
+    raise_if_any(problems)
+
+
+def adjust(size: WrittenYoke, change: Adjustment, options: Options, gauge: Gauge) -> AdjustedYoke:
+    """Every way to make one size's yoke deeper or shallower, and the one to take.
+
+    size: the yoke as written, free of contradictions. change: how much. options: the grid and
+    the orders asked for; whether doubling is allowed there does not restrict the ways. gauge: the pattern's.
+
+    >>> from grading_core.raglan import Sections
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> written = WrittenYoke(Yoke("S", 60, Sections(34, 34, 12), Sections(82, 82, 50)))
+    >>> made = adjust(written, Adjustment(rounds=42), Options(), gauge)
+    >>> made.recommended, made.ways[3].adjusted.doubled_rounds
+    ('double_body', 3)
+    """
+    rounds = change.new_rounds(size.yoke.rounds, gauge)
+    grid = _written_grid(size, options)
+    before: Schedule | Impossible
+    if size.increase_rounds is None:
+        before = schedule(size.yoke, options, gauge)
+    else:
+        before = finish(size.yoke, size.increase_rounds, options.line_stitches, gauge)
+    if isinstance(before, Impossible):
+        refused = Impossible("The yoke as written is impossible itself: " + before.reason, before.nearest)
+        ways = tuple(Way(method, rounds, gauge.height_cm(rounds), refused, None) for method in METHODS)
+        return AdjustedYoke(before, rounds, ways, None, refused.reason)
+    ways = (
+        _plain_rounds(before, rounds, options, gauge),
+        _wider(before, rounds, grid, gauge),
+        _closer(before, rounds, grid, gauge),
+        _double_body(before, rounds, grid, gauge),
+    )
+    recommended, why = _recommend(before, rounds, ways)
+    return AdjustedYoke(before, rounds, ways, recommended, why)
+
+
+def _written_grid(size: WrittenYoke, options: Options) -> Options:
+    """The grid on which the yoke is written: that of its own increase rounds where it has a list."""
+    if not size.increase_rounds:
+        return options
+    if options.first_increase_round is None:
+        options = replace(options, first_increase_round=size.increase_rounds[0].round)
+    on_grid = all((worked.round - options.first) % options.step == 0 for worked in size.increase_rounds)
+    return options if on_grid else replace(options, step=1)
+
+
+def _plain_rounds(before: Schedule, rounds: int, options: Options, gauge: Gauge) -> Way:
+    spare = max(0, before.plain_rounds_at_end - options.plain_rounds_at_end)
+    shallowest = max(1, before.yoke.rounds - spare)
+    return _way(
+        "plain_rounds",
+        before,
+        rounds,
+        gauge,
+        shallowest,
+        lambda yoke: finish(yoke, before.increase_rounds, before.line_stitches, gauge),
+        f"Only {counted(spare, 'plain round')} can be left out after the last increase.",
+    )
+
+
+def _wider(before: Schedule, rounds: int, grid: Options, gauge: Gauge) -> Way:
+    if rounds <= before.yoke.rounds:
+        return _refused("wider", rounds, gauge, "Spacing the increases wider is for a deeper yoke.")
+    return _way(
+        "wider",
+        before,
+        rounds,
+        gauge,
+        max(before.yoke.rounds + 1, _fewest_rounds(len(before.increase_rounds), grid)),
+        lambda yoke: respace(before.increase_rounds, yoke, grid, gauge),
+        "The plain rounds wanted before the split leave too few rounds on the grid.",
+    )
+
+
+def _closer(before: Schedule, rounds: int, grid: Options, gauge: Gauge) -> Way:
+    if rounds >= before.yoke.rounds:
+        return _refused("closer", rounds, gauge, "Spacing the increases closer is for a shallower yoke.")
+    count = len(before.increase_rounds)
+    every_round = replace(grid, step=1)
+    roomy = rounds >= _fewest_rounds(count, grid)
+    return _way(
+        "closer",
+        before,
+        rounds,
+        gauge,
+        _fewest_rounds(count, every_round),
+        lambda yoke: respace(before.increase_rounds, yoke, grid if roomy else every_round, gauge),
+        f"{counted(count, 'increase round')} don't fit, not even with one in every round.",
+    )
+
+
+def _double_body(before: Schedule, rounds: int, grid: Options, gauge: Gauge) -> Way:
+    if rounds >= before.yoke.rounds:
+        return _refused("double_body", rounds, gauge, "Doubling body increases is for a shallower yoke.")
+    doubling = replace(grid, double_body="if_needed")
+
+    def plan(yoke: Yoke) -> Schedule:
+        made = schedule(yoke, doubling, gauge)
+        assert isinstance(made, Schedule)  # the fewest rounds below are those that it needs
+        return made
+
+    needed = needed_rounds(before.yoke.increases, doubling=True)
+    back, front, sleeve = before.yoke.increases
+    limit = (
+        "the sleeve increases, which are not doubled,"
+        if sleeve * 2 >= max(back, front)
+        else ("the body increases, two at an edge in every increase round,")
+    )
+    return _way(
+        "double_body",
+        before,
+        rounds,
+        gauge,
+        _fewest_rounds(needed, doubling),
+        plan,
+        f"On the written grid {limit} need {counted(needed, 'increase round')}.",
+    )
+
+
+def _fewest_rounds(increase_rounds: int, grid: Options) -> int:
+    """The fewest rounds of a yoke whose grid has room for so many increase rounds."""
+    if increase_rounds == 0:
+        return max(1, grid.plain_rounds_at_end)
+    return grid.first + (increase_rounds - 1) * grid.step + grid.plain_rounds_at_end
+
+
+def _way(
+    method: Method,
+    before: Schedule,
+    rounds: int,
+    gauge: Gauge,
+    shallowest: int,
+    plan: Callable[[Yoke], Schedule],
+    reason: str,
+) -> Way:
+    """One way, planned where the rounds allow it; otherwise with the shallowest yoke that it can reach."""
+    adjusted: Schedule | Impossible
+    if rounds >= shallowest:
+        adjusted = plan(replace(before.yoke, rounds=rounds))
+    else:
+        reached = to_places(gauge.height_cm(shallowest))
+        adjusted = Impossible(
+            f"{reason} The shallowest yoke this way has {counted(shallowest, 'round')} ({reached} cm), "
+            f"and {rounds} are asked.",
+            (Nearest("rounds", shallowest),),
+        )
+    return Way(method, rounds, gauge.height_cm(rounds), adjusted, shallowest)
+
+
+def _refused(method: Method, rounds: int, gauge: Gauge, reason: str) -> Way:
+    return Way(method, rounds, gauge.height_cm(rounds), Impossible(reason), None)
+
+
+def _recommend(before: Schedule, rounds: int, ways: Sequence[Way]) -> tuple[Method | None, str]:
+    """The way that disturbs the yoke least, and why."""
+    plain, wider, closer, double = (
+        way.adjusted if isinstance(way.adjusted, Schedule) else None for way in ways
+    )
+    written = before.yoke.rounds
+    if rounds == written:
+        return "plain_rounds", "The rounds stay as they are: work the yoke as written."
+    if plain and rounds < written:
+        return "plain_rounds", "Leaving out plain rounds after the last increase changes nothing else."
+    if plain and (wider is None or plain.plain_rounds_at_end <= LONGEST_PLAIN_SHARE * rounds):
+        return (
+            "plain_rounds",
+            "Plain rounds after the last increase change no increase and let the chart run on.",
+        )
+    if wider:
+        return "wider", (
+            f"Plain rounds alone would leave {plain.plain_rounds_at_end if plain else 0} of "
+            f"{rounds} rounds straight before the split; spaced wider, the raglan line stays even."
+        )
+    if double and not double.doubled_rounds:
+        return "closer", "The increases still fit, none of them doubled, when spaced closer."
+    if double:
+        doubled = counted(double.doubled_rounds, "round")
+        return "double_body", (
+            f"Two body increases at an edge in {doubled} keep the increases on the written grid, the sleeves "
+            "single and every count at the split."
+        )
+    if closer:
+        return (
+            "closer",
+            "The sleeves need more rounds than the written grid has, so the increases come closer.",
+        )
+    reachable = [way.shallowest_rounds for way in ways if way.shallowest_rounds is not None]
+    return None, f"No way reaches {rounds} rounds; the shallowest yoke possible has {min(reachable)}."
