@@ -79,7 +79,10 @@ def on_exit(server: Arbiter) -> None:
 def write_problem(sock: socket.socket, status_int: int, reason: str, mesg: str) -> None:
     """Answer a request that never reached the application as a problem document (RFC 9457), not as HTML."""
     status = HTTPStatus(status_int)
-    body = json.dumps({"type": "about:blank", "title": status.phrase, "status": status.value, "detail": mesg})
+    kind = "bad-request" if status.value < 500 else "internal-error"
+    body = json.dumps(
+        {"type": f"/problems/{kind}", "title": status.phrase, "status": status.value, "detail": mesg}
+    )
     head = (
         f"HTTP/1.1 {status.value} {status.phrase}\r\n"
         "Connection: close\r\n"
