@@ -92,3 +92,20 @@ def raise_if_any(problems: Iterable[Problem]) -> None:
     found = tuple(problems)
     if found:
         raise ContradictionError(found)
+
+
+def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",)) -> list[Problem]:
+    """A problem for each size whose label another size before it has.
+
+    labels: in the order of the sizes. path: where the sizes stand in the request.
+
+    >>> duplicate_labels(["S", "M", "S"])[0].path
+    ('sizes', 2, 'label')
+    """
+    seen: set[str] = set()
+    problems = []
+    for index, label in enumerate(labels):
+        if label in seen:
+            problems.append(Problem((*path, index, "label"), f"{label!r} is another size's label already."))
+        seen.add(label)
+    return problems

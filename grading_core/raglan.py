@@ -17,7 +17,7 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import Literal
 
-from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.gauge import Gauge
 from grading_core.shaping import Event, Phase, Spacing, Where, choose, phases, spread
 from grading_core.units import square_root
@@ -180,29 +180,30 @@ class Schedule:
         return tuple(sentences)
 
 
-def check_yokes(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> None:
-    """Refuse yokes whose neck and split contradict each other.
+def yoke_problems(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> list[Problem]:
+    """Where the neck and the split of a yoke contradict each other.
 
-    yokes: one per size. path: where they stand in the request.
+    yokes: one per size. path: where they stand in the request. Each section is named whose split is smaller
+    than its neck, or differs by an odd number: two edges get the same number of increases.
 
-    Raises ContradictionError naming each section whose split is smaller than its neck or differs
-    by an odd number: two edges get the same number of increases.
+    >>> yoke_problems([Yoke("S", 20, Sections(30, 30, 10), Sections(41, 40, 10))])[0].path
+    ('sizes', 0, 'split', 'back')
     """
     problems = []
     for index, yoke in enumerate(yokes):
         for section in ("back", "front", "sleeve"):
             neck, split = getattr(yoke.neck, section), getattr(yoke.split, section)
             if split < neck:
-                detail = f"The split has {split} stitches, fewer than the neck's {neck}."
+                detail = f"has {split} stitches, fewer than the neck's {neck}."
             elif (split - neck) % 2:
                 detail = (
-                    f"From {neck} stitches at the neck to {split} at the split is an odd difference; a "
-                    "section is increased at both edges, so it must be even."
+                    f"has {split} stitches, an odd number more than the neck's {neck}; both edges of a "
+                    "section get the same increases, so the difference must be even."
                 )
             else:
                 continue
             problems.append(Problem((*path, index, "split", section), detail))
-    raise_if_any(problems)
+    return problems
 
 
 def grid_rounds(rounds: int, options: Options) -> range:
@@ -219,7 +220,7 @@ def grid_rounds(rounds: int, options: Options) -> range:
 def schedule(yoke: Yoke, options: Options, gauge: Gauge) -> Schedule | Impossible:
     """The increase schedule of one size, or why there is none.
 
-    yoke: rounds and sections, free of contradictions (see `check_yokes`). options: how to increase.
+    yoke: rounds and sections, free of contradictions (see `yoke_problems`). options: how to increase.
     gauge: for depth and slope only; the counts don't depend on it.
 
     Source: the shaping formula (see `shaping`); sharing rounds between body and sleeve and doubling

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
-from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 from grading_core.wording import counted, phase_sentence, repeated
 
@@ -124,45 +124,40 @@ class AcrossSchedule:
         return (f"{sentence[0].upper()}{sentence[1:]}. {total}.",)
 
 
-def check_row_plans(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)) -> None:
-    """Refuse plans that contradict themselves.
+def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)) -> list[Problem]:
+    """Where plans contradict themselves.
 
-    plans: in the order of the request. path: where they stand in it.
+    plans: in the order of the request. path: where they stand in it. Named are a difference that is not a
+    multiple of the stitches per shaping, plain rows that are more than all rows, and decreases that
+    leave nothing.
 
-    Raises ContradictionError where the difference is not a multiple of the stitches per shaping, or the
-    plain rows are more than all rows.
+    >>> plan_problems([RowPlan("sleeve", 60, 45, 90)])[0].path
+    ('plans', 0, 'to')
     """
     problems = []
     for index, plan in enumerate(plans):
         if isinstance(plan, AcrossPlan):
             if plan.change == "decrease" and plan.across >= plan.stitches:
                 on_needle = counted(plan.stitches, "stitch", "stitches")
-                detail = f"{plan.across} decreases leave nothing of {on_needle}."
-                problems.append(Problem((*path, index, "across"), detail))
+                problems.append(Problem((*path, index, "across"), f"decreases leave nothing of {on_needle}."))
             continue
         if (plan.to - plan.stitches) % plan.stitches_per_shaping:
-            problems.append(
-                Problem(
-                    (*path, index, "to"),
-                    f"From {plan.stitches} to {plan.to} is no multiple of the "
-                    f"{plan.stitches_per_shaping} stitches of one shaping row.",
-                )
+            detail = (
+                f"differs from {plan.stitches} by no multiple of the {plan.stitches_per_shaping} stitches of "
+                "one shaping row."
             )
-        if plan.plain_before + plan.plain_after > plan.rows:
-            problems.append(
-                Problem(
-                    (*path, index, "rows"),
-                    f"{plan.rows} rows are fewer than the {plan.plain_before + plan.plain_after} "
-                    "that are to stay plain.",
-                )
-            )
-    raise_if_any(problems)
+            problems.append(Problem((*path, index, "to"), detail))
+        plain = plan.plain_before + plan.plain_after
+        if plain > plan.rows:
+            detail = f"are fewer than the {plain} that are to stay plain."
+            problems.append(Problem((*path, index, "rows"), detail))
+    return problems
 
 
 def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
     """The shaping rows of a plan: at most two neighbouring intervals on the grid.
 
-    plan: free of contradictions (see `check_row_plans`).
+    plan: free of contradictions (see `plan_problems`).
 
     Source: "every 3rd row 4 times, every 4th row 32 times" for 36 over 140 rows, a teaching article on the
     formula (about 2006).
@@ -192,7 +187,7 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
 def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     """Increases or decreases spread evenly across one row.
 
-    plan: free of contradictions (see `check_row_plans`). In the round the distances are the whole row
+    plan: free of contradictions (see `plan_problems`). In the round the distances are the whole row
     in at most two neighbouring numbers, the larger first. Flat with half gaps at the edges, each shaping
     stands in the middle of its share of the row; with full gaps, n shapings stand between n + 1 sections.
 

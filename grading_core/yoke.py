@@ -19,7 +19,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Literal
 
-from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.gauge import Gauge
 from grading_core.raglan import (
     IncreaseRound,
@@ -32,7 +32,7 @@ from grading_core.raglan import (
     schedule,
 )
 from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.wording import counted, repeated
 
 Method = Literal["plain_rounds", "wider", "closer", "double_body"]
 METHODS: tuple[Method, ...] = ("plain_rounds", "wider", "closer", "double_body")
@@ -116,14 +116,12 @@ class AdjustedYoke:
     why: str
 
 
-def check_written(sizes: Sequence[WrittenYoke], path: Path = ("sizes",)) -> None:
-    """Refuse written increase rounds that don't lead from the neck to the split.
+def written_problems(sizes: Sequence[WrittenYoke], path: Path = ("sizes",)) -> list[Problem]:
+    """Where written increase rounds don't lead from the neck to the split.
 
-    sizes: one per size, their counts already checked by `raglan.check_yokes`. path: where they stand
-    in the request.
-
-    Raises ContradictionError naming every increase round out of order or beyond the yoke, and every
-    list whose sum is not the difference of split and neck.
+    sizes: one per size. path: where they stand in the request. Each increase round is named that is out
+    of order, beyond the yoke or without an increase, and each list whose sum is not the difference of split
+    and neck.
     """
     problems: list[Problem] = []
     for index, size in enumerate(sizes):
@@ -133,22 +131,22 @@ def check_written(sizes: Sequence[WrittenYoke], path: Path = ("sizes",)) -> None
         previous = 0
         for place, worked in enumerate(size.increase_rounds):
             if worked.round <= previous:
-                detail = f"Round {worked.round} doesn't come after round {previous}."
+                detail = f"doesn't come after round {previous}."
                 problems.append(Problem((*here, place, "round"), detail))
             elif worked.round > size.yoke.rounds:
-                detail = f"Round {worked.round} lies beyond the {size.yoke.rounds} rounds of the yoke."
+                detail = f"lies beyond the {size.yoke.rounds} rounds of the yoke."
                 problems.append(Problem((*here, place, "round"), detail))
+            if not any(worked.increases):
+                problems.append(Problem((*here, place), "has no increase."))
             previous = max(previous, worked.round)
         for edge, section in enumerate(("back", "front", "sleeve")):
-            worked_here = sum(worked.increases[edge] for worked in size.increase_rounds)
+            written = sum(worked.increases[edge] for worked in size.increase_rounds)
             wanted = size.yoke.increases[edge]
-            if worked_here != wanted:
-                detail = (
-                    f"The rounds increase each {section} edge {worked_here} times; from neck to split it "
-                    f"takes {wanted}."
-                )
+            if written != wanted:
+                often = repeated(written) if written else "never"
+                detail = f"increase each {section} edge {often}, and from neck to split it takes {wanted}."
                 problems.append(Problem(here, detail))
-    raise_if_any(problems)
+    return problems
 
 
 def adjust(size: WrittenYoke, change: Adjustment, options: Options, gauge: Gauge) -> AdjustedYoke:
