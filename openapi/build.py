@@ -1,0 +1,63 @@
+"""Writes the recorded answers of all examples and the contract, `openapi.yaml`.
+
+Run it after every change of an operation: `python -m openapi.build`.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import orjson
+from flask.testing import FlaskClient
+
+from service.app import create_app
+from service.config import Config
+from service.docs import to_yaml
+from service.examples import examples_of
+from service.operation import Operation
+from service.routes import operations
+
+HERE = Path(__file__).parent
+CONTRACT = HERE / "openapi.yaml"
+
+
+def main() -> None:
+    """Bring examples and contract up to date."""
+    client = create_app(Config()).test_client()
+    for operation in operations(Config()):
+        for example in examples_of(operation.name):
+            content = {
+                "summary": example.summary,
+                "request": example.request,
+                "answer": answer_of(client, operation, example.request),
+            }
+            path = HERE / "examples" / operation.name / f"{example.name}.json"
+            path.write_bytes(orjson.dumps(content, option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE))
+    CONTRACT.write_text(contract(), encoding="utf-8")
+
+
+def contract() -> str:
+    """The contract as it should stand in `openapi.yaml`, with the examples as they are recorded."""
+    document = create_app(Config()).test_client().get("/openapi.json").get_data()
+    return to_yaml(orjson.loads(document))
+
+
+def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any]) -> Any:
+    """What an operation answers to an example's request: the JSON value, or the text of a picture.
+
+    Raises RuntimeError where it answers anything but 200.
+    """
+    if operation.method == "POST":
+        response = client.post(operation.path, json=request)
+    else:
+        in_path = {name: value for name, value in request.items() if "{" + name + "}" in operation.path}
+        query = {name: value for name, value in request.items() if name not in in_path}
+        response = client.get(operation.path.format(**in_path), query_string=query)
+    if response.status_code != 200:
+        raise RuntimeError(f"{operation.name}: {response.status} {response.get_data(as_text=True)}")
+    return response.json if response.is_json else response.get_data(as_text=True)
+
+
+if __name__ == "__main__":
+    main()

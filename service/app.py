@@ -1,0 +1,44 @@
+"""The application: operations, documents and error answers put together."""
+
+from __future__ import annotations
+
+import logging
+import os
+
+from flask import Flask
+from flask_cors import CORS
+
+from service.config import Config
+from service.docs import register_docs
+from service.errors import register_error_handlers
+from service.headers import register_headers
+from service.json_body import MAX_BODY_BYTES
+from service.operation import register_operations
+from service.routes import operations
+
+
+def create_app(config: Config | None = None) -> Flask:
+    """The WSGI application.
+
+    config: the settings; read from the environment where none are given.
+    """
+    config = config or Config.from_environment(os.environ)
+    logging.getLogger("service").setLevel(config.log_level)
+    app = Flask("service", static_folder=None)
+    app.config["MAX_CONTENT_LENGTH"] = MAX_BODY_BYTES
+    # Otherwise an address with a doubled slash is answered by a redirect in HTML.
+    app.url_map.merge_slashes = False
+    register_error_handlers(app)
+    register_headers(app)
+    if config.cors_origins:
+        CORS(
+            app,
+            origins=list(config.cors_origins),
+            methods=["GET", "HEAD", "POST", "QUERY", "OPTIONS"],
+            expose_headers=["ETag", "X-Request-Id"],
+            max_age=86400,
+        )
+    served = operations(config)
+    register_operations(app, served)
+    register_docs(app, served)
+    return app

@@ -1,0 +1,245 @@
+"""The OpenAPI 3.1 document, written from the operations that are registered."""
+
+from __future__ import annotations
+
+import inspect
+from collections.abc import Iterable
+from typing import Any
+
+from apispec import APISpec
+from apispec.ext.marshmallow import MarshmallowPlugin
+from apispec.ext.marshmallow.common import resolve_schema_instance
+from apispec.ext.marshmallow.openapi import OpenAPIConverter
+from marshmallow import Schema, fields
+
+from service import VERSION
+from service.errors import KINDS, PROBLEM_MEDIA_TYPE, Kind
+from service.examples import Example, examples_of
+from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
+from service.negotiation import CSV, JSON, MARKDOWN
+from service.operation import Operation
+from service.representations import tables
+from service.schemas.base import rules_of
+from service.schemas.common import ProblemSchema
+from service.schemas.fields import ByType, Mapping
+
+OPENAPI_VERSION = "3.1.0"
+
+DESCRIPTION = f"""\
+Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithmetic.
+
+* **Stateless.** A request carries all it needs, and the same request always gets the same answer.
+  Computations are `POST`; they may also be sent by the safe method `QUERY` (RFC 10008) on the same path.
+* **JSON** in UTF-8. Unknown fields, wrong types and numbers out of range are refused, every one of them named
+  in one answer. A whole number may be written as `3.0`.
+* **Lengths** in a request are in its `unit`, `cm` or `in`. A length in an answer has both, rounded to two
+  decimals from the exact value. A difference is finished minus target.
+* **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901).
+* **Wrong or impossible.** What contradicts itself is refused (422). What is sound but cannot be knitted in a
+  size is answered: that size says `feasible: false`, why, and what would make it possible.
+* **Representations.** Operations that answer per size also answer as `text/csv`, in the columns
+  `{",".join(tables.HEADER)}`, and as `text/markdown`, a table of items and sizes. A type that
+  `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
+* **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep.
+* Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
+"""
+
+TAGS = {
+    "Gauge": "Counts, lengths and the knitter's own gauge.",
+    "Sizing": "Body tables, ease and finished measurements.",
+    "Shaping": "Where increases and decreases fall.",
+    "Colourwork": "Charts on shaped sections.",
+    "Yarn": "How thick, how much.",
+    "Garment": "The whole pullover, and proofreading of a printed one.",
+    "Standards": "The published tables that are built in.",
+    "Service": "About the service itself.",
+}
+
+_LAST = ("warnings", "meta")
+
+
+class _Converter(OpenAPIConverter):
+    """Documents the strict fields and schemas as what they enforce."""
+
+    def field2property(self, field: fields.Field[Any]) -> dict[str, Any]:
+        described: dict[str, Any] = super().field2property(field)
+        if isinstance(field, Mapping):
+            described["additionalProperties"] = self.field2property(field.values)
+        if isinstance(field, ByType):
+            described["oneOf"] = [self.field2property(alternative) for alternative in field.alternatives]
+        if hasattr(field, "contract"):
+            described |= field.contract()
+            if field.allow_none:
+                described["type"] = [described["type"], "null"]
+        return described
+
+    def field2type_and_format(self, field: fields.Field[Any], **_: Any) -> dict[str, Any]:
+        return {} if hasattr(field, "contract") else super().field2type_and_format(field)
+
+    def schema2jsonschema(self, schema: Any) -> dict[str, Any]:
+        described: dict[str, Any] = super().schema2jsonschema(schema)  # type: ignore[no-untyped-call]
+        instance = resolve_schema_instance(schema)
+        described["description"] = inspect.getdoc(type(instance)) or ""
+        described["additionalProperties"] = False
+        properties = described["properties"]
+        for name in _LAST:
+            if name in properties:
+                properties[name] = properties.pop(name)
+        rules = [rule.contract() for rule in rules_of(instance)]
+        if len(rules) == 1:
+            described |= rules[0]
+        elif rules:
+            described["allOf"] = rules
+        return described
+
+
+class _Plugin(MarshmallowPlugin):
+    Converter = _Converter
+
+
+def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
+    """The OpenAPI document of some operations, with their named examples."""
+    operations = tuple(operations)
+    used = {operation.tag for operation in operations}
+    spec = APISpec(
+        title="Pullover grading",
+        version=VERSION,
+        openapi_version=OPENAPI_VERSION,
+        plugins=[_Plugin(schema_name_resolver=_schema_name)],
+        info={"description": DESCRIPTION},
+        servers=[{"url": "/", "description": "This installation"}],
+        tags=[{"name": name, "description": about} for name, about in TAGS.items() if name in used],
+    )
+    spec.components.schema("Problem", schema=ProblemSchema)
+    spec.components.header("RequestId", _REQUEST_ID_HEADER)
+    spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
+    for kind in KINDS:
+        spec.components.response(_response_name(kind), _problem_answer(kind))
+    for operation in operations:
+        spec.path(
+            path=operation.path,
+            operations={operation.method.lower(): _described(operation, examples_of(operation.name))},
+        )
+    document: dict[str, Any] = spec.to_dict()
+    return document
+
+
+_REQUEST_ID_HEADER = {
+    "description": "The request's id, as sent or made up, for finding it in the log.",
+    "schema": {"type": "string"},
+}
+
+_REQUEST_ID_PARAMETER = {
+    "name": "X-Request-Id",
+    "description": "An id for the request, which comes back with the answer: up to 128 letters, digits "
+    "and `._~-`. Any other is replaced.",
+    "schema": {"type": "string"},
+}
+
+_EXTRA_HEADERS: dict[int, dict[str, Any]] = {
+    405: {"Allow": {"description": "The methods that the address has.", "schema": {"type": "string"}}},
+    429: {"Retry-After": {"description": "Seconds to wait.", "schema": {"type": "integer"}}},
+}
+
+_ALWAYS_REFUSED = (400, 404, 405, 406, 429, 500, 503)
+_BODY_REFUSED = (413, 415, 422)
+
+
+def _described(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
+    described: dict[str, Any] = {
+        "operationId": operation.name.replace("-", "_"),
+        "tags": [operation.tag],
+        "summary": operation.summary,
+        "description": operation.description,
+        "parameters": ["RequestId"],
+    }
+    if operation.method == "POST":
+        described["requestBody"] = {
+            "required": True,
+            "content": {
+                JSON: {
+                    "schema": operation.request,
+                    "examples": {e.name: {"summary": e.summary, "value": e.request} for e in examples},
+                }
+            },
+        }
+    else:
+        described["parameters"] += _parameters(operation, examples)
+    described["responses"] = _responses(operation, examples)
+    return described
+
+
+def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
+    headers: dict[str, Any] = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
+    responses: dict[str, Any] = {}
+    if operation.method == "GET":
+        headers["ETag"] = {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}}
+        responses["304"] = {"description": "Not changed since the answer whose ETag was sent."}
+    answered = [example for example in examples if example.answer is not None]
+    responses["200"] = {
+        "description": "The answer.",
+        "headers": headers,
+        "content": {media: _answer(operation, media, answered) for media in operation.media},
+    }
+    refused = {*_ALWAYS_REFUSED, *operation.refusals, *(_BODY_REFUSED if operation.method == "POST" else ())}
+    for status in sorted(refused):
+        kinds = [kind for kind in KINDS if kind.status == status]
+        responses[str(status)] = {"$ref": f"#/components/responses/{_response_name(kinds[-1])}"}
+    return dict(sorted(responses.items()))
+
+
+def _answer(operation: Operation[Any, Any], media: str, examples: list[Example]) -> dict[str, Any]:
+    written: dict[str, Any] = {"schema": operation.answer if media == JSON else {"type": "string"}}
+    if media in (JSON, *(m for m in operation.media[:1])):
+        written["examples"] = {e.name: {"summary": e.summary, "value": e.answer} for e in examples}
+    elif examples:
+        write = {CSV: tables.csv, MARKDOWN: tables.markdown}[media]
+        first = examples[0]
+        written["examples"] = {first.name: {"summary": first.summary, "value": write(first.answer)}}
+    if not written.get("examples"):
+        written.pop("examples", None)
+    return written
+
+
+def _parameters(operation: Operation[Any, Any], examples: list[Example]) -> list[dict[str, Any]]:
+    converter = _Converter(OPENAPI_VERSION, _schema_name, APISpec("", "", OPENAPI_VERSION))
+    parameters = []
+    for name, field in operation.schema.fields.items():
+        in_path = "{" + name + "}" in operation.path
+        described = converter.field2property(field)
+        parameters.append(
+            {
+                "name": name,
+                "in": "path" if in_path else "query",
+                "required": in_path or field.required,
+                "description": described.pop("description", ""),
+                "schema": described,
+                "examples": {
+                    e.name: {"summary": e.summary, "value": e.request[name]}
+                    for e in examples
+                    if name in e.request
+                },
+            }
+        )
+    return parameters
+
+
+def _problem_answer(kind: Kind) -> dict[str, Any]:
+    return {
+        "description": kind.explanation,
+        "headers": {
+            "X-Request-Id": {"$ref": "#/components/headers/RequestId"},
+            **_EXTRA_HEADERS.get(kind.status, {}),
+        },
+        "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema}},
+    }
+
+
+def _response_name(kind: Kind) -> str:
+    return "".join(part.capitalize() for part in kind.name.split("-"))
+
+
+def _schema_name(schema: Any) -> str:
+    cls = schema if isinstance(schema, type) else type(schema)
+    assert issubclass(cls, Schema)
+    return cls.__name__.removesuffix("Schema")

@@ -1,0 +1,77 @@
+"""The contract as JSON and YAML, and a page to read and try it.
+
+The page is our own and takes only the script and style files of the installed Swagger UI, so that a
+strict content security policy holds and nothing is fetched from outside.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+import orjson
+import yaml
+from flask import Flask, Response, send_from_directory
+
+from service.contract import build_contract
+from service.errors import NOT_FOUND, Refusal
+from service.operation import Operation
+
+_PAGE_POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
+    "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+)
+
+_OWN = Path(str(files("service") / "static"))
+_SWAGGER_UI = Path(str(files("flask_swagger_ui") / "dist"))
+
+_FILES = {
+    "start.js": _OWN,
+    "picture-answers.js": _OWN,
+    "swagger-ui-bundle.js": _SWAGGER_UI,
+    "swagger-ui.css": _SWAGGER_UI,
+    "favicon-32x32.png": _SWAGGER_UI,
+}
+
+
+def register_docs(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None:
+    """Serve the contract of some operations and the page that shows it."""
+    document = build_contract(operations)
+    as_json = orjson.dumps(document)
+    as_yaml = to_yaml(document)
+    page = (_OWN / "docs.html").read_bytes()
+
+    @app.get("/openapi.json")
+    def contract_json() -> Response:
+        return Response(as_json, content_type="application/json")
+
+    @app.get("/openapi.yaml")
+    def contract_yaml() -> Response:
+        return Response(as_yaml, content_type="application/yaml")
+
+    @app.get("/docs")
+    def docs() -> Response:
+        return Response(
+            page, content_type="text/html; charset=utf-8", headers={"Content-Security-Policy": _PAGE_POLICY}
+        )
+
+    @app.get("/docs/<name>")
+    def docs_file(name: str) -> Response:
+        if name not in _FILES:
+            raise Refusal(NOT_FOUND, NOT_FOUND.explanation)
+        return send_from_directory(_FILES[name], name, max_age=3600)
+
+
+def to_yaml(document: dict[str, Any]) -> str:
+    """A contract as YAML, in the order in which it was written."""
+    written: str = yaml.dump(document, Dumper=_Dumper, sort_keys=False, allow_unicode=True, width=110)
+    return written
+
+
+class _Dumper(yaml.CSafeDumper):
+    """Writes every occurrence in full, without anchors."""
+
+    def ignore_aliases(self, data: Any) -> bool:
+        return True

@@ -1,0 +1,43 @@
+"""The named examples of every operation: requests with the answers they get.
+
+They are files of the `openapi` package, one directory an operation; the contract shows them, the
+docs page offers them and the tests replay them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from importlib.resources import files
+from typing import Any
+
+import orjson
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """One named example.
+
+    name: its file's name. summary: what it shows, in a line. request: the body, or the parameters of
+    a GET. answer: what it is answered with; None until it has been recorded.
+    """
+
+    name: str
+    summary: str
+    request: dict[str, Any]
+    answer: Any
+
+
+def examples_of(operation: str) -> list[Example]:
+    """The examples of an operation, in the order of their names."""
+    directory = files("openapi") / "examples" / operation
+    if not directory.is_dir():
+        return []
+    found = sorted(
+        (file for file in directory.iterdir() if file.name.endswith(".json")), key=lambda file: file.name
+    )
+    return [_read(file.name.removesuffix(".json"), file.read_bytes()) for file in found]
+
+
+def _read(name: str, content: bytes) -> Example:
+    held = orjson.loads(content)
+    return Example(name, held["summary"], held["request"], held.get("answer"))

@@ -1,0 +1,68 @@
+"""What every answer has beside its body: request id, caching, compression and security headers."""
+
+from __future__ import annotations
+
+import gzip
+import re
+from hashlib import sha256
+from uuid import uuid4
+
+from flask import Flask, Response, g, request
+
+COMPRESS_FROM_BYTES = 1024
+"""Below this size compressing saves nothing."""
+
+SECURITY_HEADERS = {
+    "X-Content-Type-Options": "nosniff",
+    "Content-Security-Policy": "default-src 'none'; frame-ancestors 'none'",
+    "Referrer-Policy": "no-referrer",
+}
+
+_REQUEST_ID = re.compile(r"[A-Za-z0-9._~-]{1,128}\Z")
+_COMPRESSIBLE = ("text/", "application/json", "application/problem+json", "application/yaml", "image/svg+xml")
+
+
+def register_headers(app: Flask) -> None:
+    """Give every answer of an application its common headers."""
+    app.before_request(_take_request_id)
+    app.after_request(_complete)
+
+
+def _take_request_id() -> None:
+    sent = request.headers.get("X-Request-Id", "")
+    g.request_id = sent if _REQUEST_ID.match(sent) else uuid4().hex
+
+
+def _complete(response: Response) -> Response:
+    headers = response.headers
+    headers["X-Request-Id"] = g.request_id
+    headers.add("Vary", "Accept, Accept-Encoding")
+    for name, value in SECURITY_HEADERS.items():
+        headers.setdefault(name, value)
+    if request.method in ("GET", "HEAD") and response.status_code == 200:
+        _revalidate(response)
+    _compress(response)
+    return response
+
+
+def _revalidate(response: Response) -> None:
+    if response.direct_passthrough:
+        return
+    # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
+    response.set_etag(sha256(response.get_data()).hexdigest()[:32], weak=True)
+    response.headers.setdefault("Cache-Control", "no-cache")
+    response.make_conditional(request)
+
+
+def _compress(response: Response) -> None:
+    if (
+        "gzip" not in request.headers.get("Accept-Encoding", "")
+        or request.accept_encodings.quality("gzip") <= 0
+        or response.direct_passthrough
+        or not (response.mimetype or "").startswith(_COMPRESSIBLE)
+        or (response.content_length or 0) < COMPRESS_FROM_BYTES
+    ):
+        return
+    # mtime=0: the same answer is the same bytes
+    response.set_data(gzip.compress(response.get_data(), compresslevel=5, mtime=0))
+    response.headers["Content-Encoding"] = "gzip"

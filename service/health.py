@@ -1,0 +1,65 @@
+"""Whether the process runs, and whether it wants requests."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from service.config import Config
+from service.errors import SERVICE_UNAVAILABLE, Refusal
+from service.operation import Operation
+from service.schemas.base import StrictSchema
+from service.schemas.common import AnswerSchema
+from service.schemas.fields import Choice
+
+
+class NothingSchema(StrictSchema):
+    """No parameters."""
+
+
+class LiveSchema(AnswerSchema):
+    """The process runs."""
+
+    status = Choice("live", required=True)
+
+
+class ReadySchema(AnswerSchema):
+    """The instance takes requests."""
+
+    status = Choice("ready", required=True)
+
+
+def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
+    """The health checks of an instance."""
+
+    def check_ready(_: Any) -> None:
+        if config.draining():
+            raise Refusal(SERVICE_UNAVAILABLE, "The instance is draining before it stops.")
+
+    return (
+        Operation(
+            path="/health/live",
+            name="health-live",
+            tag="Service",
+            method="GET",
+            summary="Does the process run?",
+            description="Answers as long as the process can answer at all. Restart the instance "
+            "when it does not.",
+            request=NothingSchema,
+            answer=LiveSchema,
+            call=lambda _: None,
+            represent=lambda _, __: {"status": "live"},
+        ),
+        Operation(
+            path="/health/ready",
+            name="health-ready",
+            tag="Service",
+            method="GET",
+            summary="Does the instance take requests?",
+            description="Answers 503 while the instance is draining, so that a balancer sends new requests "
+            "elsewhere. Computations that arrive all the same are still answered.",
+            request=NothingSchema,
+            answer=ReadySchema,
+            call=check_ready,
+            represent=lambda _, __: {"status": "ready"},
+        ),
+    )

@@ -1,0 +1,95 @@
+"""The JSON body of a request: read strictly, and digested in a canonical form."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from hashlib import sha256
+from typing import Any, NoReturn
+
+import orjson
+from flask import Request
+
+from grading_core.errors import Problem
+from service.errors import NOT_JSON, UNPROCESSABLE_CONTENT, UNSUPPORTED_MEDIA_TYPE, Refusal
+
+MAX_BODY_BYTES = 1024 * 1024
+MAX_DEPTH = 32
+
+_EXACT_AS_FLOAT = 2**53
+
+
+def read_json(request: Request) -> tuple[dict[str, Any], str]:
+    """The object that a request carries, and its digest.
+
+    Raises `Refusal`: 415 for another media type, 400 for what is not JSON, 422 for JSON that is not
+    an object.
+    """
+    if request.mimetype != "application/json":
+        sent = request.mimetype or "no media type"
+        raise Refusal(
+            UNSUPPORTED_MEDIA_TYPE,
+            f"The body was sent as {sent}; it has to be application/json.",
+            headers={"Accept": "application/json"},
+        )
+    if request.content_encoding:
+        raise Refusal(
+            UNSUPPORTED_MEDIA_TYPE,
+            f"The body was sent compressed ({request.content_encoding}); send it as it is.",
+            headers={"Accept-Encoding": "identity"},
+        )
+    body = request.get_data(cache=False)
+    try:
+        value = orjson.loads(body)
+    except orjson.JSONDecodeError as error:
+        raise Refusal(NOT_JSON, f"The body is not JSON: {error}.") from None
+    canonical = orjson.dumps(_canonical(value, 1), option=orjson.OPT_SORT_KEYS)
+    # Outside strings a colon stands after every key, so that fewer colons than were sent mean a lost
+    # key. A colon sent as an escape would blur that: such a body is counted slowly.
+    if body.count(b":") != canonical.count(b":") or b"\\u003" in body:
+        _refuse_duplicate_keys(body)
+    if not isinstance(value, dict):
+        wrong = Problem((), "must be an object.")
+        raise Refusal(UNPROCESSABLE_CONTENT, "The request is JSON, but not an object.", [wrong])
+    return value, _digest(canonical)
+
+
+def digest(value: dict[str, Any]) -> str:
+    """The digest of a parsed request, the same however it was written down.
+
+    The order of keys, white space and 3 or 3.0 make no difference.
+
+    >>> digest({"a": 3, "b": 1}) == digest({"b": 1.0, "a": 3})
+    True
+    """
+    return _digest(orjson.dumps(_canonical(value, 1), option=orjson.OPT_SORT_KEYS))
+
+
+def _digest(canonical: bytes) -> str:
+    return "sha256:" + sha256(canonical).hexdigest()
+
+
+def _canonical(value: Any, depth: int) -> Any:
+    kind = type(value)
+    if kind is dict or kind is list:
+        if depth > MAX_DEPTH:
+            raise Refusal(NOT_JSON, f"The body is nested deeper than {MAX_DEPTH} levels.")
+        if kind is dict:
+            return {key: _canonical(below, depth + 1) for key, below in value.items()}
+        return [_canonical(below, depth + 1) for below in value]
+    if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
+        return int(value)
+    return value
+
+
+def _refuse_duplicate_keys(body: bytes) -> None:
+    def check(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+        unique = dict(pairs)
+        if len(unique) < len(pairs):
+            refuse(Counter(key for key, _ in pairs).most_common(1)[0][0])
+        return unique
+
+    def refuse(key: str) -> NoReturn:
+        raise Refusal(NOT_JSON, f'The key "{key}" occurs twice in one object (RFC 7493, section 2.3).')
+
+    json.loads(body, object_pairs_hook=check)

@@ -1,0 +1,41 @@
+"""Which representation a client gets (RFC 9110, section 12.5.1)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from flask import Request
+
+from service.errors import NOT_ACCEPTABLE, Refusal
+
+JSON = "application/json"
+CSV = "text/csv"
+MARKDOWN = "text/markdown"
+SVG = "image/svg+xml"
+
+
+def negotiate(request: Request, offered: Sequence[str]) -> str:
+    """The offered media type that a request prefers.
+
+    offered: in the service's own order of preference, which decides between equals after a type that
+    is named has gone before one that only a wildcard covers. Parameters other than q are ignored.
+
+    Raises `Refusal` (406) where none is acceptable.
+    """
+    accept = request.headers.get("Accept")
+    if accept is None or accept == "*/*" or accept == offered[0]:
+        return offered[0]
+    ranges = [(value.partition(";")[0].strip().lower(), q) for value, q in request.accept_mimetypes]
+    ranked = [(*_preference(media, ranges), -place) for place, media in enumerate(offered)]
+    quality, _, place = max(ranked)
+    if quality <= 0:
+        raise Refusal(NOT_ACCEPTABLE, f"This operation answers as {', '.join(offered)}.")
+    return offered[-place]
+
+
+def _preference(media: str, ranges: Sequence[tuple[str, float]]) -> tuple[float, int]:
+    """The quality that the most specific matching range gives a type, and how specific it is."""
+    specificity_of = {"*/*": 1, media.partition("/")[0] + "/*": 2, media: 3}
+    matching = [(specificity_of[value], quality) for value, quality in ranges if value in specificity_of]
+    specificity, quality = max(matching, default=(0, 0.0))
+    return quality, specificity

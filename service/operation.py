@@ -1,0 +1,99 @@
+"""An operation of the service: declared once, it validates, runs, negotiates and documents itself."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any, Generic, Literal, TypeVar
+
+import orjson
+from flask import Flask, Response, request
+from marshmallow import Schema, ValidationError
+
+from service import VERSION
+from service.errors import NOT_FOUND, Refusal
+from service.json_body import digest, read_json
+from service.negotiation import CSV, JSON, MARKDOWN, SVG, negotiate
+from service.representations import tables
+from service.representations.common import LengthWriter, length_writer
+from service.schemas.fields import REQUEST_UNIT
+
+Query = TypeVar("Query")
+Result = TypeVar("Result")
+
+PER_SIZE = (JSON, CSV, MARKDOWN)
+"""The representations of an operation whose answer has a list `sizes`."""
+
+PICTURE = (SVG,)
+"""The representation of an operation that draws; its `represent` returns the SVG text."""
+
+
+@dataclass(frozen=True, eq=False, kw_only=True)
+class Operation(Generic[Query, Result]):
+    """One operation: everything that the service and the contract know about it.
+
+    path: with parameters in braces. name: its examples' directory and operation id. tag: its chapter
+    in the docs. summary, description: for the contract. request: the schema of the body, or of the
+    parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, for the
+    contract. call: the computation. represent: writes the result, with a writer for lengths. media:
+    what it answers as, the default first. refusals: statuses beyond those that every operation has.
+    """
+
+    path: str
+    name: str
+    tag: str
+    summary: str
+    description: str
+    request: type[Schema]
+    answer: type[Schema] | None
+    call: Callable[[Query], Result]
+    represent: Callable[[Result, LengthWriter], Any]
+    method: Literal["GET", "POST"] = "POST"
+    media: tuple[str, ...] = (JSON,)
+    refusals: tuple[int, ...] = field(default=())
+
+    @cached_property
+    def schema(self) -> Schema:
+        """The request schema, built once."""
+        return self.request()
+
+    def respond(self, **path_parameters: str) -> Response:
+        """Answer the current HTTP request."""
+        media = negotiate(request, self.media)
+        if self.method == "POST":
+            data, input_digest = read_json(request)
+        else:
+            data = {**request.args.to_dict(), **path_parameters}
+            input_digest = digest(data)
+        result = self.call(self._load(data, path_parameters))
+        answer = self.represent(result, length_writer(data.get("inch_convention", "exact")))
+        if media == SVG:
+            return Response(answer, content_type=SVG)
+        answer["meta"] = {"version": VERSION, "input_digest": input_digest}
+        if media == JSON:
+            return Response(orjson.dumps(answer), content_type=JSON)
+        if media == CSV:
+            return Response(tables.csv(answer), content_type="text/csv; charset=utf-8; header=present")
+        return Response(tables.markdown(answer), content_type="text/markdown; charset=utf-8")
+
+    def _load(self, data: dict[str, Any], path_parameters: dict[str, str]) -> Query:
+        token = REQUEST_UNIT.set("in" if data.get("unit") == "in" else "cm")
+        try:
+            loaded: Query = self.schema.load(data)
+        except ValidationError as error:
+            wrong = error.messages_dict.keys()
+            if wrong & path_parameters.keys():
+                raise Refusal(NOT_FOUND, NOT_FOUND.explanation) from None
+            raise
+        finally:
+            REQUEST_UNIT.reset(token)
+        return loaded
+
+
+def register_operations(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None:
+    """Make an application answer operations, each POST on QUERY (RFC 10008) too."""
+    for operation in operations:
+        methods = ["POST", "QUERY"] if operation.method == "POST" else ["GET"]
+        rule = operation.path.replace("{", "<").replace("}", ">")
+        app.add_url_rule(rule, operation.name, operation.respond, methods=methods)

@@ -1,0 +1,49 @@
+"""The pieces of an answer that every operation writes the same way."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from fractions import Fraction
+from typing import Any
+
+from grading_core.errors import Impossible, Remark
+from grading_core.units import InchConvention, to_inches, to_places
+from service.errors import pointer
+
+LengthWriter = Callable[[Fraction], dict[str, float]]
+"""Writes a length in cm as {"cm", "inch"}, by the inch convention of the request."""
+
+
+def length_writer(convention: InchConvention) -> LengthWriter:
+    """How lengths are written under an inch convention.
+
+    >>> length_writer("nominal")(Fraction(10))
+    {'cm': 10.0, 'inch': 4.0}
+    """
+
+    def write(length_cm: Fraction) -> dict[str, float]:
+        return {"cm": to_places(length_cm), "inch": to_places(to_inches(length_cm, convention))}
+
+    return write
+
+
+def warnings(remarks: Iterable[Remark]) -> list[dict[str, str]]:
+    """The `warnings` of an answer."""
+    return [_warning(remark) for remark in remarks]
+
+
+def impossible(why: Impossible) -> dict[str, Any]:
+    """`reason` and `nearest` of a size that cannot be knitted as asked."""
+    return {
+        "reason": why.reason,
+        "nearest": [{"field": change.field, "value": change.value} for change in why.nearest],
+    }
+
+
+def _warning(remark: Remark) -> dict[str, str]:
+    written = {"code": remark.code, "message": remark.message}
+    if remark.size is not None:
+        written["size"] = remark.size
+    if remark.path is not None:
+        written["pointer"] = pointer(remark.path)
+    return written

@@ -1,0 +1,149 @@
+"""The answers of operations that answer per size, as CSV and Markdown.
+
+One walk over the JSON answer gives the rows of both, so that the numbers are the same. An item is
+the dotted path of a value, list indexes counted from 1: `increase_rounds.1.round`. A length gives two
+rows, one in cm and one in inch; a count has its unit from its name. After the sizes follows what the
+answer holds over all of them (size runs, warnings, the version), as rows without a size.
+"""
+
+from __future__ import annotations
+
+import csv as csv_writing
+import io
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from grading_core.wording import DASH
+
+HEADER = ("size", "item", "unit", "value")
+
+_LENGTH_UNITS = ("cm", "inch")
+_COUNT_UNITS = frozenset(
+    ("stitches", "rows", "rounds", "increases", "decreases", "columns", "colours", "balls", "grams", "metres")
+)
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One item over several sizes.
+
+    item: its dotted path. unit: "" where it has none. values: one per size, None where it is missing.
+    """
+
+    item: str
+    unit: str
+    values: tuple[Any, ...]
+
+
+def rows(answers: Sequence[Any]) -> list[Row]:
+    """The items of several answers of one shape, side by side.
+
+    >>> for row in rows([{"stitches": 96, "bust": {"cm": 88.0, "inch": 34.65}}, {"stitches": 104}]):
+    ...     print(row.item, row.unit, row.values)
+    stitches stitches (96, 104)
+    bust cm (88.0, None)
+    bust inch (34.65, None)
+    """
+    return list(_walk("", "", answers))
+
+
+def csv(answer: dict[str, Any]) -> str:
+    """An answer as CSV (RFC 4180) in long form: one line per size and item.
+
+    Text that a spreadsheet would take for a formula gets an apostrophe before it.
+    """
+    labels, per_size, overall = _parts(answer)
+    page = io.StringIO()
+    writer = csv_writing.writer(page, lineterminator="\r\n")
+    writer.writerow(HEADER)
+    for place, label in enumerate(labels):
+        for row in per_size:
+            writer.writerow((_csv_cell(label), row.item, row.unit, _csv_cell(row.values[place])))
+    for row in overall:
+        writer.writerow(("", row.item, row.unit, _csv_cell(row.values[0])))
+    return page.getvalue()
+
+
+def markdown(answer: dict[str, Any]) -> str:
+    """An answer as Markdown: a table of items and sizes, and one of what holds for all sizes."""
+    labels, per_size, overall = _parts(answer)
+    lines = _table(("item", "unit", *labels), per_size)
+    if overall:
+        lines += ["", *_table(("all sizes", "unit", "value"), overall)]
+    return "\n".join(lines) + "\n"
+
+
+def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
+    sizes = answer["sizes"]
+    labels = [size["label"] for size in sizes]
+    per_size = rows([{name: value for name, value in size.items() if name != "label"} for size in sizes])
+    overall = rows([{name: value for name, value in answer.items() if name != "sizes"}])
+    return labels, per_size, overall
+
+
+def _walk(path: str, unit: str, values: Sequence[Any]) -> Iterator[Row]:
+    """The rows below one path; unit is what a count here would have."""
+    records = [value for value in values if isinstance(value, dict)]
+    lists = [value for value in values if isinstance(value, list)]
+    if any(not isinstance(value, dict | list | None) for value in values) or not (records or lists):
+        yield Row(path, unit, tuple(None if isinstance(value, dict | list) else value for value in values))
+    if records and tuple(records[0]) == _LENGTH_UNITS:
+        for name in _LENGTH_UNITS:
+            yield Row(path, name, tuple(_below(value, name) for value in values))
+    elif records:
+        for name in dict.fromkeys(name for record in records for name in record):
+            yield from _walk(
+                _join(path, name), _unit(name) or unit, [_below(value, name) for value in values]
+            )
+    for place in range(max(map(len, lists), default=0)):
+        below = [value[place] if isinstance(value, list) and place < len(value) else None for value in values]
+        # What stands in a list is counted by its own name, not by the list's.
+        inherited = "" if any(isinstance(value, dict) for value in below) else unit
+        yield from _walk(_join(path, str(place + 1)), inherited, below)
+
+
+def _below(value: Any, name: str) -> Any:
+    return value.get(name) if isinstance(value, dict) else None
+
+
+def _join(path: str, step: str) -> str:
+    return f"{path}.{step}" if path else step
+
+
+def _unit(name: str) -> str:
+    last = name.rpartition("_")[2]
+    return last if last in _COUNT_UNITS else ""
+
+
+def _plain(value: Any) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    return str(value)
+
+
+def _csv_cell(value: Any) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, str) and value.startswith(_FORMULA_STARTS):
+        return "'" + value
+    return _plain(value)
+
+
+def _table(head: Sequence[str], body: Sequence[Row]) -> list[str]:
+    lines = [_line(head), _line(["---"] * 2 + ["---:"] * (len(head) - 2), escape=False)]
+    return lines + [_line((row.item, row.unit, *row.values)) for row in body]
+
+
+def _line(cells: Sequence[Any], escape: bool = True) -> str:
+    return f"| {' | '.join(_markdown_cell(cell) if escape else cell for cell in cells)} |"
+
+
+def _markdown_cell(value: Any) -> str:
+    if value is None:
+        return DASH
+    text = " ".join(_plain(value).splitlines())
+    for character, written in (("\\", "\\\\"), ("|", "\\|"), ("<", "&lt;")):
+        text = text.replace(character, written)
+    return text

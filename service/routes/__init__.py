@@ -1,0 +1,19 @@
+"""The operations of the service, one module a topic."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from service import health
+from service.config import Config
+from service.operation import Operation
+from service.routes import gauge, problems
+
+
+def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
+    """Every operation, in the order of the docs."""
+    return (
+        *gauge.OPERATIONS,
+        *problems.OPERATIONS,
+        *health.operations(config),
+    )

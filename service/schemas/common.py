@@ -1,0 +1,135 @@
+"""The pieces that many requests and answers share."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from marshmallow import post_load
+
+from grading_core.gauge import Gauge
+from grading_core.rounding import CountRule
+from grading_core.units import to_cm
+from service.schemas.base import StrictSchema
+from service.schemas.fields import REQUEST_UNIT, Choice, Items, Length, Nested, Number, Text, Whole
+
+MAX_LENGTH = 10_000
+"""No length in a request is longer, in either unit."""
+
+MAX_COUNT = 100_000
+"""No count of stitches or rows in a request is larger, where the operation has no lower limit."""
+
+
+class RequestSchema(StrictSchema):
+    """Base of every request that holds lengths."""
+
+    unit = Choice("cm", "in", default="cm", description="The unit of every length in the request.")
+    inch_convention = Choice(
+        "exact",
+        "nominal",
+        default="exact",
+        description="How the inches of the answer are computed: 1 in = 2.54 cm, or 10 cm = 4 in as some "
+        "publishers print. Inches in a request are always exact.",
+    )
+
+    @post_load
+    def _build(self, data: dict[str, Any], **options: Any) -> Any:
+        # Both are applied while reading and writing; the core knows centimetres only.
+        del data["unit"], data["inch_convention"]
+        return super()._build(data, **options)
+
+
+def _gauge(
+    stitches: Fraction, rows: Fraction, over: Fraction | None = None, rows_over: Fraction | None = None
+) -> Gauge:
+    if over is None:
+        over = to_cm(10) if REQUEST_UNIT.get() == "cm" else to_cm(4, "in")
+    return Gauge.over(stitches, rows, over, rows_over)
+
+
+class GaugeSchema(StrictSchema):
+    """Stitches and rows counted over a span of blocked fabric."""
+
+    builds = staticmethod(_gauge)
+
+    stitches = Number("Stitches counted.", minimum=0.5, maximum=1000, required=True, unit="stitches")
+    rows = Number("Rows or rounds counted.", minimum=0.5, maximum=1000, required=True, unit="rows")
+    over = Length("The span they were counted over: 10 cm or 4 in unless sent.", minimum=0.5, maximum=1000)
+    rows_over = Length("The span of the rows, where it is another one.", minimum=0.5, maximum=1000)
+
+
+class CountRuleSchema(StrictSchema):
+    """Which counts are permitted: a multiple, plus a remainder."""
+
+    builds = CountRule
+
+    multiple = Whole("The count is a multiple of this.", minimum=1, maximum=1000, default=1)
+    plus = Whole("Plus this.", minimum=0, maximum=1000, default=0)
+    rounding = Choice(
+        "nearest",
+        "up",
+        "down",
+        default="nearest",
+        description="Which permitted count is taken; a tie goes up.",
+    )
+
+
+class LengthSchema(StrictSchema):
+    """A length, rounded to two decimals, half up, from the exact value."""
+
+    cm = Number(required=True, unit="cm")
+    inch = Number("By the request's `inch_convention`.", required=True, unit="in")
+
+
+class WarningSchema(StrictSchema):
+    """A word of caution about an answer that is right."""
+
+    code = Text("Stable, for programs.", required=True, pattern="[a-z0-9_]+")
+    message = Text("For people.", required=True, most=2000)
+    size = Text("The size that it concerns.")
+    pointer = Text("The place in the request that it is about, a JSON Pointer (RFC 6901).", least=0)
+
+
+class MetaSchema(StrictSchema):
+    """What computed the answer, and from what."""
+
+    version = Text("The service's version.", required=True)
+    input_digest = Text(
+        "A digest of the parsed request in a canonical form: the order of keys, white space and 3 or 3.0 "
+        "make no difference.",
+        required=True,
+        pattern="sha256:[0-9a-f]{64}",
+        most=71,
+    )
+
+
+class AnswerSchema(StrictSchema):
+    """Base of every JSON answer."""
+
+    meta = Nested(MetaSchema, required=True)
+
+
+class ComputedSchema(AnswerSchema):
+    """Base of every computed answer."""
+
+    warnings = Items(
+        Nested(WarningSchema), "Words of caution about an answer that is right.", required=True, most=1000
+    )
+
+
+class WrongPlaceSchema(StrictSchema):
+    """One wrong place in a request."""
+
+    pointer = Text("A JSON Pointer (RFC 6901) into the request.", required=True, least=0, most=10_000)
+    detail = Text("What is wrong there.", required=True, most=10_000)
+
+
+class ProblemSchema(StrictSchema):
+    """Why a request was refused (RFC 9457)."""
+
+    type = Text("A stable URI reference that the service itself explains.", required=True)
+    title = Text("Short, the same for every problem of the type.", required=True)
+    status = Whole("The HTTP status.", required=True, minimum=400, maximum=599)
+    detail = Text("What is the matter with this request.", required=True, most=10_000)
+    instance = Text("The request id, as in `X-Request-Id`.", required=True)
+    errors = Items(Nested(WrongPlaceSchema), "Every wrong place in the request.", most=200_000)

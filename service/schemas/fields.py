@@ -1,0 +1,407 @@
+"""Strict fields: each enforces exactly what it says in the contract.
+
+A number is never a string or a boolean, a whole number may be written as 3.0, text has no control
+characters, null is refused unless a field is nullable. A field documents itself by `contract`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping as MappingType
+from contextvars import ContextVar
+from fractions import Fraction
+from typing import Any, ClassVar
+
+from marshmallow import Schema, ValidationError, fields, missing
+
+from grading_core.units import Unit, exact, to_cm
+from service.schemas.base import NOT_AN_OBJECT
+
+REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default="cm")
+"""The unit of every length in the request that is being loaded."""
+
+_MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
+    "required": "is required.",
+    "null": "must not be null.",
+}
+_CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
+
+
+class StrictField(fields.Field[Any]):
+    """Base of all strict fields.
+
+    description: for the contract. required: whether it has to be there. default: its JSON value when
+    it is not. nullable: whether null is allowed. unit: what the number counts, for the contract.
+    """
+
+    json_type: ClassVar[str]
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+        unit: str | None = None,
+    ) -> None:
+        self.unit = unit
+        super().__init__(
+            required=required,
+            load_default=missing if default is missing else self._default(default),
+            allow_none=nullable,
+            metadata=_metadata(description, default, unit),
+            error_messages=_MESSAGES,
+        )
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        return {"type": self.json_type}
+
+    def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        """Marshmallow's steps without those that no strict field has: most of a request is scalars."""
+        if value is missing or value is None:
+            return super().deserialize(value)
+        return self._deserialize(value, None, None)
+
+    def _default(self, default: Any) -> Any:
+        return default
+
+
+class Number(StrictField):
+    """A number, loaded as the exact `Fraction` that was written down.
+
+    minimum, maximum: inclusive limits. above: an exclusive lower limit.
+    """
+
+    json_type = "number"
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        minimum: float | None = None,
+        maximum: float | None = None,
+        above: float | None = None,
+        **options: Any,
+    ) -> None:
+        self.minimum = minimum
+        self.maximum = maximum
+        self.above = above
+        super().__init__(description, **options)
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        limits = {"minimum": self.minimum, "exclusiveMinimum": self.above, "maximum": self.maximum}
+        return {"type": self.json_type} | {name: limit for name, limit in limits.items() if limit is not None}
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        kind = type(value)
+        if kind is not int and kind is not float:
+            raise ValidationError("must be a number.")
+        if (
+            (self.minimum is not None and value < self.minimum)
+            or (self.above is not None and value <= self.above)
+            or (self.maximum is not None and value > self.maximum)
+        ):
+            raise ValidationError(self._range())
+        return self._exactly(value)
+
+    def _exactly(self, value: int | float) -> Any:
+        return Fraction(value) if type(value) is int else exact(value)
+
+    def _default(self, default: Any) -> Any:
+        return self._exactly(default)
+
+    def _range(self) -> str:
+        limits = []
+        if self.above is not None:
+            limits.append(f"more than {self.above}")
+        if self.minimum is not None:
+            limits.append(f"at least {self.minimum}")
+        if self.maximum is not None:
+            limits.append(f"at most {self.maximum}")
+        return f"must be {' and '.join(limits)}."
+
+
+class Length(Number):
+    """A length in the request's `unit`, loaded as a `Fraction` of centimetres.
+
+    The limits hold for the number as it is written, whatever the unit.
+    """
+
+    def __init__(self, description: str = "", **options: Any) -> None:
+        super().__init__(description, unit="the request's `unit`", **options)
+
+    def _exactly(self, value: int | float) -> Any:
+        return to_cm(value, REQUEST_UNIT.get())
+
+    def _default(self, default: Any) -> Any:
+        return lambda: self._exactly(default)
+
+
+class Whole(Number):
+    """A whole number, loaded as an int; 3.0 is one, as JSON Schema has it."""
+
+    json_type = "integer"
+
+    def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
+        kind = type(value)
+        if kind is not int and not (kind is float and value.is_integer()):
+            raise ValidationError("must be a whole number.")
+        return super()._deserialize(value, *arguments, **options)
+
+    def _exactly(self, value: int | float) -> Any:
+        return int(value)
+
+
+class Text(StrictField):
+    """Text in one line, without control characters.
+
+    least, most: its length in characters. pattern: what it has to match as a whole, a regular
+    expression that means the same in Python and in ECMA-262. pattern_detail: the pattern in words.
+    """
+
+    json_type = "string"
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        least: int = 1,
+        most: int = 200,
+        pattern: str | None = None,
+        pattern_detail: str = "",
+        **options: Any,
+    ) -> None:
+        self.least = least
+        self.most = most
+        self.pattern = re.compile(pattern) if pattern else None
+        self.pattern_detail = pattern_detail
+        super().__init__(description, **options)
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        pattern = self.pattern.pattern if self.pattern else r"[^\u0000-\u001F\u007F-\u009F]*"
+        return {
+            "type": "string",
+            "minLength": self.least,
+            "maxLength": self.most,
+            "pattern": f"^(?:{pattern})$" if self.pattern else f"^{pattern}$",
+        }
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not str:
+            raise ValidationError("must be text.")
+        if not self.least <= len(value) <= self.most:
+            raise ValidationError(f"must have {self.least} to {self.most} characters.")
+        if self.pattern and not self.pattern.fullmatch(value):
+            raise ValidationError(f"must be {self.pattern_detail}.")
+        if _CONTROL_CHARACTER.search(value):
+            raise ValidationError("must not have control characters.")
+        return value
+
+
+class Choice(StrictField):
+    """One of some words."""
+
+    json_type = "string"
+
+    def __init__(self, *choices: str, description: str = "", **options: Any) -> None:
+        self.choices = choices
+        super().__init__(description, **options)
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        return {"type": "string", "enum": [*self.choices, *([None] if self.allow_none else [])]}
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if value not in self.choices:
+            raise ValidationError(f"must be one of: {', '.join(self.choices)}.")
+        return value
+
+
+class Flag(StrictField):
+    """true or false."""
+
+    json_type = "boolean"
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not bool:
+            raise ValidationError("must be true or false.")
+        return value
+
+
+class Items(fields.List[Any]):
+    """A list, loaded as a tuple.
+
+    inner: the field of every item. least, most: how many items. The limits are checked before the
+    items are, so that an endless list costs nothing.
+    """
+
+    def __init__(
+        self,
+        inner: fields.Field[Any],
+        description: str = "",
+        *,
+        least: int = 0,
+        most: int,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+    ) -> None:
+        self.least = least
+        self.most = most
+        super().__init__(
+            inner,
+            required=required,
+            load_default=missing if default is missing else tuple(default),
+            allow_none=nullable,
+            metadata=_metadata(description, default),
+            error_messages=_MESSAGES,
+        )
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        return {"type": "array", "minItems": self.least, "maxItems": self.most}
+
+    def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
+        if type(value) is not list:
+            raise ValidationError("must be a list.")
+        if not self.least <= len(value) <= self.most:
+            limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
+            raise ValidationError(f"must have {limits} items and has {len(value)}.")
+        return tuple(super()._deserialize(value, *arguments, **options))
+
+
+class Nested(fields.Nested):
+    """An object with a schema of its own."""
+
+    def __init__(
+        self,
+        schema: type[Schema],
+        description: str = "",
+        *,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+    ) -> None:
+        super().__init__(
+            schema,
+            required=required,
+            load_default=default,
+            allow_none=nullable,
+            metadata=_metadata(description, default),
+            error_messages=_MESSAGES,
+        )
+
+
+class Mapping(fields.Field[Any]):
+    """An object whose field names are data: names to values of one kind, loaded as a dict.
+
+    keys: the field that checks each name. values: the field of each value. least, most: how many.
+    """
+
+    def __init__(
+        self,
+        keys: Text | Choice,
+        values: fields.Field[Any],
+        description: str = "",
+        *,
+        least: int = 0,
+        most: int,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+    ) -> None:
+        self.keys = keys
+        self.values = values
+        self.least = least
+        self.most = most
+        super().__init__(
+            required=required,
+            load_default=default,
+            allow_none=nullable,
+            metadata=_metadata(description, default),
+            error_messages=_MESSAGES,
+        )
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces, without its values."""
+        return {
+            "type": "object",
+            "propertyNames": self.keys.contract(),
+            "minProperties": self.least,
+            "maxProperties": self.most,
+        }
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        self.values._bind_to_schema(field_name, self)
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if not isinstance(value, MappingType):
+            raise ValidationError(NOT_AN_OBJECT)
+        if not self.least <= len(value) <= self.most:
+            raise ValidationError(f"must have {self.least} to {self.most} fields and has {len(value)}.")
+        loaded, errors = {}, {}
+        for name, below in value.items():
+            try:
+                loaded[self.keys.deserialize(name)] = self.values.deserialize(below, name, value)
+            except ValidationError as error:
+                errors[name] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return loaded
+
+
+class ByType(fields.Field[Any]):
+    """A value that may come in several JSON types, each with its own field.
+
+    number, text, items, record: the field for a number, a string, an array, an object.
+    """
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        number: Number | None = None,
+        text: Text | Choice | None = None,
+        items: Items | None = None,
+        record: Nested | Mapping | None = None,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+    ) -> None:
+        named: tuple[tuple[str, tuple[type, ...], fields.Field[Any] | None], ...] = (
+            ("a number", (int, float), number),
+            ("text", (str,), text),
+            ("a list", (list,), items),
+            ("an object", (dict,), record),
+        )
+        self.alternatives = [field for _, _, field in named if field]
+        self._by_type = {kind: field for _, kinds, field in named if field for kind in kinds}
+        self._wanted = f"must be {' or '.join(name for name, _, field in named if field)}."
+        super().__init__(
+            required=required,
+            load_default=default,
+            allow_none=nullable,
+            metadata=_metadata(description, default),
+            error_messages=_MESSAGES,
+        )
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        for field in self.alternatives:
+            field._bind_to_schema(field_name, self)
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **_: Any) -> Any:
+        field = self._by_type.get(type(value))
+        if field is None:
+            raise ValidationError(self._wanted)
+        return field.deserialize(value, attr, data)
+
+
+def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:
+    told = {"description": description or missing, "default": default, "x-unit": unit or missing}
+    return {name: value for name, value in told.items() if value is not missing}

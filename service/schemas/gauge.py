@@ -1,0 +1,97 @@
+"""Requests and answers about gauge."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grading_core.conversions import Item
+from grading_core.gauge import Gauge
+from grading_core.rounding import NEAREST, CountRule
+from service.schemas.base import StrictSchema, exactly_one_of
+from service.schemas.common import (
+    MAX_COUNT,
+    MAX_LENGTH,
+    ComputedSchema,
+    CountRuleSchema,
+    GaugeSchema,
+    LengthSchema,
+    RequestSchema,
+)
+from service.schemas.fields import Choice, Items, Length, Nested, Number, Text, Whole
+
+MAX_ITEMS = 500
+
+
+@dataclass(frozen=True, slots=True)
+class GaugeConversionsQuery:
+    """What `grading_core.conversions.convert` takes."""
+
+    gauge: Gauge
+    items: tuple[Item, ...]
+    pattern_gauge: Gauge | None = None
+
+
+def _item(name: str | None = None, count_rule: CountRule = NEAREST, **amount: Fraction | int) -> Item:
+    [(kind, value)] = amount.items()
+    return Item(kind, Fraction(value), count_rule, name)  # type: ignore[arg-type]
+
+
+class ConversionItemSchema(StrictSchema):
+    """One thing to convert: a width, a length along the rows, or a written count."""
+
+    builds = staticmethod(_item)
+    one_amount = exactly_one_of("across", "along", "stitches", "rows")
+
+    name = Text("Comes back with the answer.", most=100)
+    across = Length("A width, across the stitches.", above=0, maximum=MAX_LENGTH)
+    along = Length("A length, along the rows.", above=0, maximum=MAX_LENGTH)
+    stitches = Whole("A written count of stitches.", minimum=1, maximum=MAX_COUNT, unit="stitches")
+    rows = Whole("A written count of rows or rounds.", minimum=1, maximum=MAX_COUNT, unit="rows")
+    count_rule = Nested(CountRuleSchema, "How the computed or the regauged count is rounded.")
+
+
+class GaugeConversionsRequestSchema(RequestSchema):
+    """Lengths and counts to convert at a gauge."""
+
+    builds = GaugeConversionsQuery
+
+    gauge = Nested(GaugeSchema, "The fabric's own gauge.", required=True)
+    pattern_gauge = Nested(
+        GaugeSchema, "The gauge for which written counts are meant, where there is another one."
+    )
+    items = Items(Nested(ConversionItemSchema), "What to convert.", least=1, most=MAX_ITEMS, required=True)
+
+
+class ConvertedItemSchema(StrictSchema):
+    """One item's answer, with `stitches` or `rows`."""
+
+    one_count = exactly_one_of("stitches", "rows")
+
+    name = Text("As sent.", most=100)
+    stitches = Whole("As computed, or as written.", minimum=0, unit="stitches")
+    rows = Whole("As computed, or as written.", minimum=0, unit="rows")
+    exact = Number("The count before rounding, to four decimals; for a length.", minimum=0)
+    length = Nested(LengthSchema, "What the count makes at `gauge`.", required=True)
+    difference = Nested(LengthSchema, "`length` minus the length asked for, or minus `pattern_length`.")
+    pattern_length = Nested(LengthSchema, "What a written count makes at `pattern_gauge`.")
+    regauged = Whole("The count that keeps `pattern_length` at `gauge`.", minimum=0)
+    regauged_length = Nested(LengthSchema, "What the regauged count makes at `gauge`.")
+    regauged_difference = Nested(LengthSchema, "`regauged_length` minus `pattern_length`.")
+
+
+class GaugeComparisonSchema(StrictSchema):
+    """The fabric's gauge against the pattern's."""
+
+    stitches_ratio = Number("Own stitches per length over the pattern's, to four decimals.", required=True)
+    rows_ratio = Number("Likewise by rows.", required=True)
+    fabric = Choice("tighter", "looser", "same", required=True, description="Judged by stitches.")
+    needle = Choice("larger", "smaller", "none", required=True, description="What to try.")
+    advice = Text("The same in a sentence.", required=True, most=500)
+
+
+class GaugeConversionsSchema(ComputedSchema):
+    """The converted items, in the order of the request."""
+
+    items = Items(Nested(ConvertedItemSchema), "One per item.", required=True, least=1, most=MAX_ITEMS)
+    comparison = Nested(GaugeComparisonSchema, "Where `pattern_gauge` was sent.")
