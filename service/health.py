@@ -7,13 +7,9 @@ from typing import Any
 from service.config import Config
 from service.errors import SERVICE_UNAVAILABLE, Refusal
 from service.operation import Operation
-from service.schemas.base import StrictSchema
+from service.schemas.base import NothingSchema
 from service.schemas.common import AnswerSchema
 from service.schemas.fields import Choice
-
-
-class NothingSchema(StrictSchema):
-    """No parameters."""
 
 
 class LiveSchema(AnswerSchema):

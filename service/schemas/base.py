@@ -36,6 +36,10 @@ class StrictSchema(Schema):
         return data if builds is None else builds(**data)
 
 
+class NothingSchema(StrictSchema):
+    """No parameters."""
+
+
 class Rule:
     """A rule about which of some fields are sent together, enforced and documented.
 

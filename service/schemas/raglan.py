@@ -1,0 +1,352 @@
+"""Requests and answers about raglan yokes: increase schedules, and yokes made deeper or shallower."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from grading_core.gauge import Gauge
+from grading_core.raglan import IncreaseRound, Options, Sections
+from grading_core.schedules import MAX_ROUNDS, YokeRequest
+from grading_core.yoke import METHODS, Adjustment
+from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
+from service.schemas.common import (
+    MAX_LENGTH,
+    MAX_SIZES,
+    MAX_STITCHES,
+    ComputedSchema,
+    GaugeSchema,
+    LengthSchema,
+    NearestSchema,
+    RequestSchema,
+)
+from service.schemas.fields import Choice, Flag, Items, Length, Nested, Number, Text, Whole
+
+
+@dataclass(frozen=True, slots=True)
+class RaglanQuery:
+    """What `grading_core.schedules.raglan_schedules` takes."""
+
+    gauge: Gauge
+    options: Options
+    sizes: tuple[YokeRequest, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class YokeAdjustmentQuery:
+    """What `grading_core.schedules.yoke_adjustments` takes."""
+
+    gauge: Gauge
+    options: Options
+    sizes: tuple[YokeRequest, ...]
+    change: Adjustment | None
+
+
+def _raglan(gauge: Gauge, sizes: tuple[YokeRequest, ...], **options: Any) -> RaglanQuery:
+    return RaglanQuery(gauge, Options(**options), sizes)
+
+
+def _adjustments(
+    gauge: Gauge, sizes: tuple[YokeRequest, ...], adjust: Adjustment | None = None, **options: Any
+) -> YokeAdjustmentQuery:
+    return YokeAdjustmentQuery(gauge, Options(**options), sizes, adjust)
+
+
+def _yoke(depth: Any = None, adjust: Adjustment | None = None, **size: Any) -> YokeRequest:
+    return YokeRequest(depth_cm=depth, change=adjust, **size)
+
+
+def _increase_round(
+    round: int, sleeve: int = 0, body: int = 0, back: int | None = None, front: int | None = None
+) -> IncreaseRound:
+    return IncreaseRound(round, body if back is None else back, body if front is None else front, sleeve)
+
+
+def _adjustment(depth: Any = None, depth_change: Any = None, **amount: Any) -> Adjustment:
+    return Adjustment(depth_cm=depth, depth_change_cm=depth_change, **amount)
+
+
+class SectionsSchema(StrictSchema):
+    """Stitches of the sections between the raglan lines."""
+
+    builds = Sections
+
+    back = Whole("The back.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
+    front = Whole("The front.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
+    sleeve = Whole("Each sleeve.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
+
+
+class IncreaseRoundSchema(StrictSchema):
+    """One increase round. The numbers are increases at each edge of that kind."""
+
+    builds = staticmethod(_increase_round)
+    body_or_back = at_most_one_of("body", "back")
+    body_or_front = at_most_one_of("body", "front")
+
+    round = Whole("Counted from 1, the first round after the neck.", required=True, minimum=1, maximum=MAX_ROUNDS)
+    body = Whole("At each of the four body edges.", minimum=0, maximum=2, unit="increases")
+    back = Whole("At each back edge, where the front needs another number.", minimum=0, maximum=2, unit="increases")
+    front = Whole("At each front edge, where the back needs another number.", minimum=0, maximum=2, unit="increases")
+    sleeve = Whole("At each of the four sleeve edges.", minimum=0, maximum=2, unit="increases")
+
+
+class RaglanOptionsSchema(RequestSchema):
+    """How a yoke is increased; the same for all sizes."""
+
+    gauge = Nested(GaugeSchema, "The gauge of the yoke, for depths and slopes.", required=True)
+    line_stitches = Whole(
+        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
+    )
+    step = Whole(
+        "The grid: 2 for increases in every second round at most, 1 for every round.",
+        minimum=1,
+        maximum=2,
+        default=2,
+        unit="rounds",
+    )
+    first_increase_round = Whole(
+        "The first round that may have an increase; the step unless sent. Every later one lies a multiple of the "
+        "step after it.",
+        minimum=1,
+        maximum=MAX_ROUNDS,
+    )
+    plain_rounds_at_end = Whole(
+        "Rounds without increases wanted before the split.",
+        minimum=0,
+        maximum=MAX_ROUNDS,
+        default=0,
+        unit="rounds",
+    )
+    spacing = Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description="Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
+        "interval only, the surplus rounds plain after or before it.",
+    )
+    fewer_edge = Choice(
+        "early",
+        "even",
+        "late",
+        default="early",
+        description="Where the edges with fewer increases get them, always in rounds that the others use too.",
+    )
+    double_body = Choice(
+        "never",
+        "if_needed",
+        default="never",
+        description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
+    )
+    double_where = Choice(
+        "early", "even", "late", default="early", description="In which increase rounds the body is doubled."
+    )
+
+
+class YokeSchema(StrictSchema):
+    """One size's yoke, from the neck to the split."""
+
+    builds = staticmethod(_yoke)
+    one_height = exactly_one_of("rounds", "depth")
+
+    label = Text("The size's name, unique in the request.", required=True, most=40)
+    rounds = Whole("Rounds of the yoke.", minimum=1, maximum=MAX_ROUNDS, unit="rounds")
+    depth = Length("Its depth instead, rounded to the nearest round.", above=0, maximum=MAX_LENGTH)
+    neck = Nested(SectionsSchema, "The sections at the neck.", required=True)
+    split = Nested(SectionsSchema, "The sections before the sleeves are set aside.", required=True)
+
+
+class RaglanSchedulesRequestSchema(RaglanOptionsSchema):
+    """The yokes for which increases are to be scheduled."""
+
+    builds = staticmethod(_raglan)
+
+    sizes = Items(Nested(YokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
+
+
+class AdjustmentSchema(StrictSchema):
+    """How much deeper or shallower."""
+
+    builds = staticmethod(_adjustment)
+    one_amount = exactly_one_of("depth", "depth_change", "rounds", "rounds_change", "own_rows")
+
+    depth = Length("The new depth.", above=0, maximum=MAX_LENGTH)
+    depth_change = Length("Added to the depth; negative is shallower.", minimum=-MAX_LENGTH, maximum=MAX_LENGTH)
+    rounds = Whole("The new rounds.", minimum=1, maximum=MAX_ROUNDS, unit="rounds")
+    rounds_change = Whole(
+        "Added to the rounds; negative is shallower.", minimum=-MAX_ROUNDS, maximum=MAX_ROUNDS, unit="rounds"
+    )
+    own_rows = Number(
+        "A knitter's own rows over the span of the gauge: the written depth is kept at that row gauge.",
+        minimum=0.5,
+        maximum=1000,
+        unit="rows",
+    )
+
+
+class WrittenYokeSchema(YokeSchema):
+    """One size's yoke as it is written, and how much it is to change."""
+
+    increase_rounds = Items(
+        Nested(IncreaseRoundSchema),
+        "The yoke's own increase rounds, in rising order; without them they follow from counts and options.",
+        most=MAX_ROUNDS,
+    )
+    adjust = Nested(AdjustmentSchema, "For this size; without it that of the request holds.")
+
+
+class YokeAdjustmentsRequestSchema(RaglanOptionsSchema):
+    """Yokes to be made deeper or shallower."""
+
+    builds = staticmethod(_adjustments)
+
+    adjust = Nested(AdjustmentSchema, "For every size that brings none of its own.")
+    sizes = Items(Nested(WrittenYokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
+
+
+class PhaseStitchesSchema(StrictSchema):
+    """Stitches after a phase."""
+
+    back = Whole(required=True, minimum=0, unit="stitches")
+    front = Whole(required=True, minimum=0, unit="stitches")
+    sleeve = Whole("Each sleeve.", required=True, minimum=0, unit="stitches")
+    total = Whole("On the needle, raglan lines included.", required=True, minimum=0, unit="stitches")
+
+
+class PhaseSchema(StrictSchema):
+    """Rounds that repeat one interval, or a short cycle of intervals, with the same increases at the end of each."""
+
+    from_round = Whole("The first round of the phase.", required=True, minimum=1, unit="rounds")
+    to_round = Whole("The last round of the phase.", required=True, minimum=1, unit="rounds")
+    every = Items(
+        Whole("Rounds from one increase round to the next, that round included.", minimum=1, unit="rounds"),
+        "One interval, or a short cycle of them; empty for a plain stretch.",
+        required=True,
+        most=4,
+    )
+    times = Whole("How often the cycle is worked; 0 for a plain stretch.", required=True, minimum=0)
+    body = Whole("Increases at each body edge in each of its increase rounds.", minimum=0, unit="increases")
+    back = Whole("At each back edge, where the front needs another number.", minimum=0, unit="increases")
+    front = Whole("At each front edge, where the back needs another number.", minimum=0, unit="increases")
+    sleeve = Whole("At each sleeve edge.", required=True, minimum=0, unit="increases")
+    stitches = Nested(PhaseStitchesSchema, required=True)
+
+
+class YokeStitchesSchema(StrictSchema):
+    """Stitches on the needle, raglan lines included."""
+
+    neck = Whole(required=True, minimum=0, unit="stitches")
+    split = Whole(required=True, minimum=0, unit="stitches")
+
+
+class RaglanLineSchema(StrictSchema):
+    """The raglan line in the fabric."""
+
+    rise_over_run = Number(
+        "The yoke's depth over the width of the body increases at one line; null where there are none.",
+        required=True,
+        nullable=True,
+    )
+    length = Nested(LengthSchema, "The length of the line.", required=True)
+
+
+class RaglanScheduleSchema(StrictSchema):
+    """Where every increase of one size falls; for a size that is not feasible, why and what would make it so."""
+
+    label = Text("As sent.", required=True, most=40)
+    feasible = Flag("Whether the increases can be worked as asked.", required=True)
+    rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds")
+    depth = Nested(LengthSchema, "Of the yoke.", required=True)
+    reason = Text("Why it is not feasible.", most=2000)
+    nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
+    body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
+    back_increases = Whole("At each back edge, where the front needs another number.", minimum=0, unit="increases")
+    front_increases = Whole("At each front edge, where the back needs another number.", minimum=0, unit="increases")
+    sleeve_increases = Whole("At each sleeve edge over the yoke.", minimum=0, unit="increases")
+    doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
+    plain_rounds_at_end = Whole("Rounds after the last increase.", minimum=0, unit="rounds")
+    increase_rounds = Items(
+        Nested(IncreaseRoundSchema), "Every round that has an increase, in order.", most=MAX_ROUNDS
+    )
+    phases = Items(
+        Nested(PhaseSchema), "All rounds without gap or overlap, in the fewest phases.", most=MAX_ROUNDS
+    )
+    instructions = Items(Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS)
+    stitches = Nested(YokeStitchesSchema, "On the needle.")
+    raglan_line = Nested(RaglanLineSchema, "Seen on the back.")
+    front_raglan_line = Nested(RaglanLineSchema, "Seen on the front, where it differs.")
+
+
+class RaglanRunsSchema(StrictSchema):
+    """Size runs as patterns print them: one value per size, a dash where a size has none."""
+
+    rounds = Text(required=True, most=2000)
+    body_increases = Text(most=2000)
+    back_increases = Text(most=2000)
+    front_increases = Text(most=2000)
+    sleeve_increases = Text(required=True, most=2000)
+    doubled_rounds = Text(required=True, most=2000)
+    neck_stitches = Text(required=True, most=2000)
+    split_stitches = Text(required=True, most=2000)
+
+
+class RaglanSchedulesSchema(ComputedSchema):
+    """The schedules, in the order of the request."""
+
+    sizes = Items(Nested(RaglanScheduleSchema), "One per size.", required=True, least=1, most=MAX_SIZES)
+    runs = Nested(RaglanRunsSchema, required=True)
+    instructions = Items(
+        Text(most=4000),
+        "The schedule of all sizes in sentences with size runs; empty for one size, and where the sizes are too "
+        "unlike to stand side by side.",
+        required=True,
+        most=50,
+    )
+
+
+class RoundsAndDepthSchema(StrictSchema):
+    """Rounds, and the depth that they make."""
+
+    rounds = Whole(required=True, minimum=1, unit="rounds")
+    depth = Nested(LengthSchema, required=True)
+
+
+class YokeOptionSchema(StrictSchema):
+    """One way to adjust a yoke."""
+
+    method = Choice(*METHODS, required=True, description="The way.")
+    feasible = Flag("Whether it can be done.", required=True)
+    rounds = Whole("Of the adjusted yoke.", required=True, minimum=0, unit="rounds")
+    depth = Nested(LengthSchema, "Of the adjusted yoke.", required=True)
+    reason = Text("Why it can't be done.", most=2000)
+    nearest = Items(Nested(NearestSchema), "What alone would make it possible.", most=20)
+    shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")
+    doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
+    consecutive_increase_rounds = Whole(
+        "The most increase rounds that follow one another without a round between.", minimum=0, unit="rounds"
+    )
+    chart_rows_change = Whole(
+        "Rows of a colourwork chart gained (or lost, negative) before the split.", required=True, unit="rows"
+    )
+    schedule = Nested(RaglanScheduleSchema, "The adjusted yoke.")
+
+
+class AdjustedYokeSchema(StrictSchema):
+    """Every way to adjust one size's yoke. The neck and the split keep their counts."""
+
+    label = Text("As sent.", required=True, most=40)
+    feasible = Flag("Whether any way can be done.", required=True)
+    before = Nested(RaglanScheduleSchema, "The yoke as written.", required=True)
+    options = Items(Nested(YokeOptionSchema), "All four ways.", required=True, least=4, most=4)
+    recommended = Choice(
+        *METHODS, required=True, nullable=True, description="The way that disturbs the yoke least."
+    )
+    why = Text("Why that one, or why none.", required=True, most=2000)
+
+
+class YokeAdjustmentsSchema(ComputedSchema):
+    """The adjusted yokes, in the order of the request."""
+
+    sizes = Items(Nested(AdjustedYokeSchema), "One per size.", required=True, least=1, most=MAX_SIZES)
