@@ -11,13 +11,19 @@ from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.units import to_cm
 from service.schemas.base import StrictSchema
-from service.schemas.fields import REQUEST_UNIT, Choice, Items, Length, Nested, Number, Text, Whole
+from service.schemas.fields import REQUEST_UNIT, ByType, Choice, Items, Length, Nested, Number, Text, Whole
 
 MAX_LENGTH = 10_000
 """No length in a request is longer, in either unit."""
 
 MAX_COUNT = 100_000
 """No count of stitches or rows in a request is larger, where the operation has no lower limit."""
+
+MAX_SIZES = 40
+"""No request has more sizes."""
+
+MAX_STITCHES = 5000
+"""No section of a garment has more stitches."""
 
 
 class RequestSchema(StrictSchema):
@@ -79,6 +85,13 @@ class LengthSchema(StrictSchema):
 
     cm = Number(required=True, unit="cm")
     inch = Number("By the request's `inch_convention`.", required=True, unit="in")
+
+
+class NearestSchema(StrictSchema):
+    """A change of the request that alone would make the impossible possible."""
+
+    field = Text("The request's field to change.", required=True)
+    value = ByType("What to set it to.", number=Number(), text=Text(), required=True)
 
 
 class WarningSchema(StrictSchema):
