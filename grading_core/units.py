@@ -100,7 +100,7 @@ def to_printed_fraction(value: Fraction, denominator: int = 4) -> str:
     >>> to_printed_fraction(Fraction(404, 10)), to_printed_fraction(Fraction(-1, 4))
     ('40 1/2', '-1/4')
     """
-    steps = (2 * value * denominator + 1).__floor__() // 2
+    steps = (2 * value.numerator * denominator + value.denominator) // (2 * value.denominator)
     sign = "-" if steps < 0 else ""
     whole, rest = divmod(abs(steps), denominator)
     if rest == 0:
@@ -119,8 +119,9 @@ def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
     >>> to_printed_decimal(Fraction(10111, 100)), to_printed_decimal(Fraction(1013, 10))
     ('101', '101.5')
     """
-    steps = (2 * (value / step) + 1).__floor__() // 2
-    rounded = steps * step
-    if rounded.denominator == 1:
-        return str(rounded.numerator)
-    return f"{Decimal(rounded.numerator) / Decimal(rounded.denominator):f}"
+    span = value.denominator * step.numerator
+    steps = (2 * value.numerator * step.denominator + span) // (2 * span)
+    whole, rest = divmod(steps * step.numerator, step.denominator)
+    if rest == 0:
+        return str(whole)
+    return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
