@@ -1,0 +1,213 @@
+"""What stands in a round of colourwork: colours, floats and counts, without walking its stitches.
+
+A float is the stretch of stitches not in a colour between two stitches of that colour, along the strand as
+it is knitted: over sections, plain sections, raglan lines and seams alike. Rounds are a spiral: over the
+round's start a float is the unused end of one round plus the unused beginning of the next, where both
+use the colour, and counts for the next. (Common practice, no source.)
+
+A window of a chart row, any number of repeats wide, is looked up by the places of each colour in the row: the
+cost of a round is its sections times its colours, however many stitches it has.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+
+class Stretch(NamedTuple):
+    """Stitches of one round that lie side by side.
+
+    stitches: how many, zero or more. start: the chart's column of the first, counted from 0; None for a plain
+    stretch. colour: of a plain stretch; empty where the chart is worked.
+    """
+
+    stitches: int
+    start: int | None
+    colour: str
+
+
+class WorkedRound(NamedTuple):
+    """A round in working order: the chart row, counted from 0, None where the chart isn't worked."""
+
+    row: int | None
+    stretches: tuple[Stretch, ...]
+
+
+Run = tuple[str, int, int, int, int]
+"""One colour in a stretch that has it: the colour, how many stitches it has there, the place of its first one
+and the place after its last one, counted from 0 within the stretch, and the longest float between two of
+them."""
+
+
+class RoundSurvey(NamedTuple):
+    """One round's colours and longest float.
+
+    colours: how many the round uses. longest_float: in stitches, 0 for none. colour: of that float.
+    """
+
+    colours: int
+    longest_float: int
+    colour: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Survey:
+    """A spiral of rounds: each round's colours and longest float, and the stitches of each colour."""
+
+    rounds: tuple[RoundSurvey, ...]
+    stitches: dict[str, int]
+
+
+class _Places(NamedTuple):
+    """Places of one colour in a chart row and the gaps after each, twice over; the widest and where it is."""
+
+    places: list[int]
+    gaps: list[int]
+    widest: int
+    where: int
+
+
+class Windows:
+    """What stands in any window of a chart's rows; a row is indexed when it is first asked for."""
+
+    def __init__(self, rows: Sequence[str]) -> None:
+        """rows: as worked, each from column 1."""
+        self._rows: dict[int | None, RowWindows] = {None: RowWindows("")}
+        self._texts = rows
+
+    def row(self, row: int | None) -> RowWindows:
+        """The windows of a chart row, counted from 0; None for a round in which no row is worked."""
+        found = self._rows.get(row)
+        if found is None:
+            found = self._rows[row] = RowWindows("" if row is None else self._texts[row])
+        return found
+
+
+class RowWindows(dict[Stretch, tuple[Run, ...]]):
+    """The colours of any stretch of a round that works one chart row, looked up once each.
+
+    >>> RowWindows("..#..")[Stretch(7, 4, "")]
+    (('.', 6, 0, 7, 1), ('#', 1, 3, 4, 0))
+    """
+
+    def __init__(self, text: str) -> None:
+        """text: the row from column 1; empty where no row is worked."""
+        self._text = text
+        self._indexed: list[tuple[str, _Places]] | None = None
+
+    def __missing__(self, stretch: Stretch) -> tuple[Run, ...]:
+        """Look a stretch up and remember it."""
+        found = self[stretch] = self._look_up(stretch)
+        return found
+
+    def stitches(self, stretch: Stretch) -> str:
+        """The colours of a stretch, stitch by stitch in working order."""
+        count, start, colour = stretch
+        if start is None:
+            return colour * count
+        repeats = -(-(start + count) // len(self._text))
+        return (self._text * repeats)[start : start + count]
+
+    def _look_up(self, stretch: Stretch) -> tuple[Run, ...]:
+        stitches, start, colour = stretch
+        if not stitches:
+            return ()
+        if start is None:
+            return ((colour, stitches, 0, stitches, 0),)
+        if self._indexed is None:
+            self._indexed = _index(self._text)
+        width = len(self._text)
+        periods, end = divmod(start + stitches, width)
+        found = []
+        for symbol, (places, gaps, widest, where) in self._indexed:
+            per_row = len(places)
+            low = bisect_left(places, start)
+            high = periods * per_row + bisect_left(places, end)
+            used = high - low
+            if used == 0:
+                continue
+            first = places[low] if low < per_row else places[0] + width
+            period, place = divmod(high - 1, per_row)
+            last = period * width + places[place]
+            if used > per_row or low <= where < high - 1 or where + per_row < high - 1:
+                gap = widest
+            elif used == 1:
+                gap = 0
+            else:
+                gap = max(gaps[low : high - 1])
+            found.append((symbol, used, first - start, last - start + 1, gap))
+        return tuple(found)
+
+
+def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
+    """Colours, floats and counts of a spiral of rounds.
+
+    windows: of the chart. rounds: in working order; the first one begins the spiral.
+
+    >>> windows = Windows(["..#.."])
+    >>> survey(windows, [WorkedRound(0, (Stretch(10, 0, ""),))] * 2).rounds[1]
+    RoundSurvey(colours=2, longest_float=4, colour='#')
+    """
+    found = []
+    total: defaultdict[str, int] = defaultdict(int)
+    before: dict[str, int] = {}
+    for row, stretches in rounds:
+        known = windows.row(row)
+        ends: dict[str, int] = {}
+        at = longest = 0
+        float_colour = None
+        for stretch in stretches:
+            for colour, used, first, end, gap in known[stretch]:
+                if colour in ends:
+                    float_here = at + first - ends[colour]
+                else:
+                    float_here = at + first + before[colour] if colour in before else 0
+                if gap > float_here:
+                    float_here = gap
+                if float_here > longest:
+                    longest, float_colour = float_here, colour
+                ends[colour] = at + end
+                total[colour] += used
+            at += stretch[0]
+        # What each colour leaves unused at the round's end.
+        before = {colour: at - end for colour, end in ends.items()}
+        found.append(RoundSurvey(len(ends), longest, float_colour))
+    return Survey(tuple(found), dict(total))
+
+
+def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[int, int]:
+    """Where a float of a known length lies.
+
+    before, stitches: the colours of the round before ("" for none) and of the round that the float counts
+    for. colour, length: of the float. The answer is the places of the two stitches that hold it, counted from
+    the round's first stitch; the first is negative where the float begins in the round before.
+
+    >>> find_float("#....", "..#..", "#", 6)
+    (-5, 2)
+    """
+    start = before.rfind(colour) - len(before) if colour in before else None
+    end = stitches.index(colour)
+    while start is None or end - start - 1 != length:
+        start, end = end, stitches.index(colour, end + 1)
+    return start, end
+
+
+def _index(text: str) -> list[tuple[str, _Places]]:
+    places: dict[str, list[int]] = {}
+    for place, symbol in enumerate(text):
+        if symbol in places:
+            places[symbol].append(place)
+        else:
+            places[symbol] = [place]
+    return [(symbol, _index_colour(found, len(text))) for symbol, found in places.items()]
+
+
+def _index_colour(places: list[int], width: int) -> _Places:
+    following = [*places[1:], places[0] + width]
+    gaps = [after - place - 1 for place, after in zip(places, following, strict=True)]
+    widest = max(gaps)
+    return _Places(places, gaps * 2, widest, gaps.index(widest))
