@@ -7,7 +7,7 @@ swatch settles it, is common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal
 
@@ -28,6 +28,8 @@ class Gauge:
 
     stitches_per_cm: Fraction
     rows_per_cm: Fraction
+    rows_span_cm: Fraction = field(default=Fraction(10), compare=False)
+    """The span over which rows were counted, for another knitter's count over the same span."""
 
     @classmethod
     def over(
@@ -42,7 +44,8 @@ class Gauge:
         stitches, rows: what was counted. span_cm: the length over which both were counted, in cm.
         rows_span_cm: the length over which the rows were counted where it is another one.
         """
-        return cls(stitches / span_cm, rows / (rows_span_cm or span_cm))
+        rows_span_cm = rows_span_cm or span_cm
+        return cls(stitches / span_cm, rows / rows_span_cm, rows_span_cm)
 
     def stitches(self, across_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The stitches for a width in cm, rounded by a count rule."""

@@ -50,11 +50,15 @@ class YokeRequest:
 
 @dataclass(frozen=True, slots=True)
 class SizeSchedule:
-    """One size's yoke and its schedule, or why there is none."""
+    """One size's yoke and its schedule, or why there is none.
+
+    difference_cm: the depth made minus the depth asked for, None where rounds were asked for.
+    """
 
     yoke: Yoke
     depth_cm: Fraction
     schedule: Schedule | Impossible
+    difference_cm: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,9 +84,11 @@ def raglan_schedules(gauge: Gauge, options: Options, sizes: Sequence[YokeRequest
     9
     """
     yokes = _checked(gauge, sizes)
-    made = [
-        SizeSchedule(yoke, gauge.height_cm(yoke.rounds), schedule(yoke, options, gauge)) for yoke in yokes
-    ]
+    made = []
+    for yoke, size in zip(yokes, sizes, strict=True):
+        depth_cm = gauge.height_cm(yoke.rounds)
+        difference_cm = None if size.depth_cm is None else depth_cm - size.depth_cm
+        made.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
     instructions = run_instructions([size.schedule for size in made]) if len(made) > 1 else ()
     return RaglanSchedules(tuple(made), options.line_stitches, instructions)
 

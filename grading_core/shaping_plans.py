@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
-from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 from grading_core.wording import counted, phase_sentence, repeated
 
@@ -124,6 +124,14 @@ class AcrossSchedule:
         return (f"{sentence[0].upper()}{sentence[1:]}. {total}.",)
 
 
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A plan with its schedule, or why there is none."""
+
+    plan: RowPlan | AcrossPlan
+    schedule: RowSchedule | AcrossSchedule | Impossible
+
+
 def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)) -> list[Problem]:
     """Where plans contradict themselves.
 
@@ -152,6 +160,23 @@ def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)
             detail = f"are fewer than the {plain} that are to stay plain."
             problems.append(Problem((*path, index, "rows"), detail))
     return problems
+
+
+def shaping_schedules(plans: Sequence[RowPlan | AcrossPlan]) -> tuple[Planned, ...]:
+    """The schedule of every plan, or why there is none.
+
+    plans: in the order of the answer.
+
+    Raises ContradictionError for plans that contradict themselves (see `plan_problems`).
+
+    >>> [made.schedule.result for made in shaping_schedules([AcrossPlan("hem", 48, 6, "increase")])]
+    [54]
+    """
+    raise_if_any(plan_problems(plans))
+    return tuple(
+        Planned(plan, across_row(plan) if isinstance(plan, AcrossPlan) else along_rows(plan))
+        for plan in plans
+    )
 
 
 def along_rows(plan: RowPlan) -> RowSchedule | Impossible:

@@ -58,31 +58,45 @@ class Adjustment:
     """How much deeper or shallower, in exactly one of five ways.
 
     depth_cm: the new depth. depth_change_cm: by how much it changes. rounds, rounds_change: the same
-    in rounds. own_rows_per_cm: a knitter's own row gauge, at which the written depth is wanted.
+    in rounds. own_rows: a knitter's own rows over the span of the pattern's gauge, with which the written
+    depth is wanted.
     """
 
     depth_cm: Fraction | None = None
     depth_change_cm: Fraction | None = None
     rounds: int | None = None
     rounds_change: int | None = None
-    own_rows_per_cm: Fraction | None = None
+    own_rows: Fraction | None = None
+
+    def gauge(self, pattern: Gauge) -> Gauge:
+        """The gauge at which the adjusted yoke is knitted: the knitter's own where her rows are given."""
+        if self.own_rows is None:
+            return pattern
+        return replace(pattern, rows_per_cm=self.own_rows / pattern.rows_span_cm)
+
+    def target_cm(self, written: int, gauge: Gauge) -> Fraction | None:
+        """The depth that is wanted, None where rounds are.
+
+        written: rounds as written. gauge: the pattern's.
+        """
+        if self.depth_cm is not None:
+            return self.depth_cm
+        if self.depth_change_cm is not None:
+            return gauge.height_cm(written) + self.depth_change_cm
+        return None if self.own_rows is None else gauge.height_cm(written)
 
     def new_rounds(self, written: int, gauge: Gauge) -> int:
         """The rounds of the adjusted yoke, which may be less than one where the change is too large.
 
-        written: rounds as written. gauge: the pattern's. Lengths are rounded to the nearest round.
+        written: rounds as written. gauge: the pattern's. A depth is rounded to the nearest round.
 
         >>> gauge = Gauge.over(Fraction(22), Fraction(30), Fraction(10))
-        >>> Adjustment(own_rows_per_cm=Fraction(33, 10)).new_rounds(60, gauge)
+        >>> Adjustment(own_rows=Fraction(33)).new_rounds(60, gauge)
         66
         """
-        if self.depth_cm is not None:
-            return gauge.rows(self.depth_cm)
-        if self.depth_change_cm is not None:
-            return gauge.rows(gauge.height_cm(written) + self.depth_change_cm)
-        if self.own_rows_per_cm is not None:
-            own = Gauge(gauge.stitches_per_cm, self.own_rows_per_cm)
-            return own.rows(gauge.height_cm(written))
+        target_cm = self.target_cm(written, gauge)
+        if target_cm is not None:
+            return self.gauge(gauge).rows(target_cm)
         return written + self.rounds_change if self.rounds_change is not None else self.rounds or 0
 
 
@@ -91,26 +105,30 @@ class Way:
     """One way to adjust a yoke.
 
     rounds, depth_cm: of the adjusted yoke. adjusted: its schedule, or why this way is impossible.
-    shallowest_rounds: the fewest rounds this way can reach, None where it only makes a yoke deeper.
+    shallowest_rounds, shallowest_depth_cm: the least this way can reach, None where it was not looked for.
     """
 
     method: Method
     rounds: int
     depth_cm: Fraction
     adjusted: Schedule | Impossible
-    shallowest_rounds: int | None
+    shallowest_rounds: int | None = None
+    shallowest_depth_cm: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class AdjustedYoke:
     """Every way to adjust one size's yoke.
 
-    before: as written. ways: all methods, in the order of `METHODS`. recommended: one of them, or None. why:
-    the reason, in a sentence.
+    written, depth_cm: the yoke as written. target_cm: the depth wanted, None where rounds are. before:
+    the written schedule. ways: all methods, in the order of
+    `METHODS`. recommended: one of them, or None. why: the reason, in a sentence.
     """
 
+    written: Yoke
+    depth_cm: Fraction
+    target_cm: Fraction | None
     before: Schedule | Impossible
-    rounds: int
     ways: tuple[Way, ...]
     recommended: Method | None
     why: str
@@ -163,6 +181,8 @@ def adjust(size: WrittenYoke, change: Adjustment, options: Options, gauge: Gauge
     ('double_body', 3)
     """
     rounds = change.new_rounds(size.yoke.rounds, gauge)
+    depth_cm, target_cm = gauge.height_cm(size.yoke.rounds), change.target_cm(size.yoke.rounds, gauge)
+    knitted = change.gauge(gauge)
     grid = _written_grid(size, options)
     before: Schedule | Impossible
     if size.increase_rounds is None:
@@ -171,16 +191,16 @@ def adjust(size: WrittenYoke, change: Adjustment, options: Options, gauge: Gauge
         before = finish(size.yoke, size.increase_rounds, options.line_stitches, gauge)
     if isinstance(before, Impossible):
         refused = Impossible("The yoke as written is impossible itself: " + before.reason, before.nearest)
-        ways = tuple(Way(method, rounds, gauge.height_cm(rounds), refused, None) for method in METHODS)
-        return AdjustedYoke(before, rounds, ways, None, refused.reason)
+        ways = tuple(Way(method, rounds, knitted.height_cm(rounds), refused) for method in METHODS)
+        return AdjustedYoke(size.yoke, depth_cm, target_cm, before, ways, None, refused.reason)
     ways = (
-        _plain_rounds(before, rounds, options, gauge),
-        _wider(before, rounds, grid, gauge),
-        _closer(before, rounds, grid, gauge),
-        _double_body(before, rounds, grid, gauge),
+        _plain_rounds(before, rounds, options, knitted),
+        _wider(before, rounds, grid, knitted),
+        _closer(before, rounds, grid, knitted),
+        _double_body(before, rounds, grid, knitted),
     )
     recommended, why = _recommend(before, rounds, ways)
-    return AdjustedYoke(before, rounds, ways, recommended, why)
+    return AdjustedYoke(size.yoke, depth_cm, target_cm, before, ways, recommended, why)
 
 
 def _written_grid(size: WrittenYoke, options: Options) -> Options:
@@ -293,11 +313,11 @@ def _way(
             f"and {rounds} are asked.",
             (Nearest("rounds", shallowest),),
         )
-    return Way(method, rounds, gauge.height_cm(rounds), adjusted, shallowest)
+    return Way(method, rounds, gauge.height_cm(rounds), adjusted, shallowest, gauge.height_cm(shallowest))
 
 
 def _refused(method: Method, rounds: int, gauge: Gauge, reason: str) -> Way:
-    return Way(method, rounds, gauge.height_cm(rounds), Impossible(reason), None)
+    return Way(method, rounds, gauge.height_cm(rounds), Impossible(reason))
 
 
 def _recommend(before: Schedule, rounds: int, ways: Sequence[Way]) -> tuple[Method | None, str]:

@@ -21,7 +21,7 @@ from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import rules_of
 from service.schemas.common import ProblemSchema
-from service.schemas.fields import ByType, Mapping
+from service.schemas.fields import ByField, ByType, Mapping
 
 OPENAPI_VERSION = "3.1.0"
 
@@ -65,7 +65,7 @@ class _Converter(OpenAPIConverter):
         described: dict[str, Any] = super().field2property(field)
         if isinstance(field, Mapping):
             described["additionalProperties"] = self.field2property(field.values)
-        if isinstance(field, ByType):
+        if isinstance(field, ByType | ByField):
             described["oneOf"] = [self.field2property(alternative) for alternative in field.alternatives]
         if hasattr(field, "contract"):
             described |= field.contract()

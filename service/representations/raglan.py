@@ -19,7 +19,7 @@ def raglan_schedules(result: RaglanSchedules, length: LengthWriter) -> dict[str,
     return {
         "sizes": [size_schedule(size, length) for size in result.sizes],
         "runs": _runs([size.schedule for size in result.sizes], result),
-        "instructions": result.instructions,
+        "instructions": list(result.instructions),
         "warnings": [],
     }
 
@@ -32,19 +32,21 @@ def yoke_adjustments(result: Sequence[AdjustedYoke], length: LengthWriter) -> di
 def size_schedule(size: SizeSchedule, length: LengthWriter) -> dict[str, Any]:
     """One size's schedule, or why there is none."""
     made = size.schedule
-    written = {
+    written: dict[str, Any] = {
         "label": size.yoke.label,
         "feasible": isinstance(made, Schedule),
         "rounds": size.yoke.rounds,
         "depth": length(size.depth_cm),
     }
+    if size.difference_cm is not None:
+        written["difference"] = length(size.difference_cm)
     return written | (impossible(made) if isinstance(made, Impossible) else _schedule(made, length))
 
 
 def _schedule(made: Schedule, length: LengthWriter) -> dict[str, Any]:
     back, front, sleeve = made.yoke.increases
     same = back == front
-    lines = {"raglan_line": _line(made.back_line, length)}
+    lines: dict[str, Any] = {"raglan_line": _line(made.back_line, length)}
     if not same:
         lines["front_raglan_line"] = _line(made.front_line, length)
     return {
@@ -56,7 +58,7 @@ def _schedule(made: Schedule, length: LengthWriter) -> dict[str, Any]:
             {"round": worked.round, **_edges(worked.increases, same)} for worked in made.increase_rounds
         ],
         "phases": _phases(made, same),
-        "instructions": made.instructions(),
+        "instructions": list(made.instructions()),
         "stitches": {
             "neck": made.yoke.neck.total(made.line_stitches),
             "split": made.yoke.split.total(made.line_stitches),
@@ -70,7 +72,7 @@ def _phases(made: Schedule, same: bool) -> list[dict[str, Any]]:
         {
             "from_round": phase.from_row,
             "to_round": phase.to_row,
-            "every": phase.every,
+            "every": list(phase.every),
             "times": phase.times,
             **_edges(phase.cycle[0][1] if phase.cycle else (0, 0, 0), same),
             "stitches": {
@@ -105,11 +107,11 @@ def _runs(schedules: Sequence[Schedule | Impossible], result: RaglanSchedules) -
     return {
         "rounds": size_run([yoke.rounds for yoke in yokes]),
         **{
-            f"{edge}_increases": size_run([one and one.yoke.increases[place] for one in made])
+            f"{edge}_increases": size_run([one.yoke.increases[place] if one else None for one in made])
             for place, edge in enumerate(edges)
         },
-        "sleeve_increases": size_run([one and one.yoke.increases[2] for one in made]),
-        "doubled_rounds": size_run([one and one.doubled_rounds for one in made]),
+        "sleeve_increases": size_run([one.yoke.increases[2] if one else None for one in made]),
+        "doubled_rounds": size_run([one.doubled_rounds if one else None for one in made]),
         "neck_stitches": size_run([yoke.neck.total(lines) for yoke in yokes]),
         "split_stitches": size_run([yoke.split.total(lines) for yoke in yokes]),
     }
@@ -120,21 +122,23 @@ def _adjusted(size: AdjustedYoke, length: LengthWriter) -> dict[str, Any]:
         "label": size.written.label,
         "feasible": size.recommended is not None,
         "before": size_schedule(SizeSchedule(size.written, size.depth_cm, size.before), length),
-        "options": [_way(way, size.written, length) for way in size.ways],
+        "options": [_way(way, size, length) for way in size.ways],
         "recommended": size.recommended,
         "why": size.why,
     }
 
 
-def _way(way: Way, written: Yoke, length: LengthWriter) -> dict[str, Any]:
+def _way(way: Way, size: AdjustedYoke, length: LengthWriter) -> dict[str, Any]:
     made = way.adjusted
-    option = {
+    option: dict[str, Any] = {
         "method": way.method,
         "feasible": isinstance(made, Schedule),
         "rounds": way.rounds,
         "depth": length(way.depth_cm),
-        "chart_rows_change": way.rounds - written.rounds,
+        "chart_rows_change": way.rounds - size.written.rounds,
     }
+    if size.target_cm is not None:
+        option["difference"] = length(way.depth_cm - size.target_cm)
     if way.shallowest_rounds is not None and way.shallowest_depth_cm is not None:
         option["shallowest"] = {"rounds": way.shallowest_rounds, "depth": length(way.shallowest_depth_cm)}
     if isinstance(made, Impossible):

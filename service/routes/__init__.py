@@ -7,13 +7,15 @@ from typing import Any
 from service import health
 from service.config import Config
 from service.operation import Operation
-from service.routes import gauge, problems
+from service.routes import gauge, problems, raglan, shaping
 
 
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
     """Every operation, in the order of the docs."""
     return (
         *gauge.OPERATIONS,
+        *raglan.OPERATIONS,
+        *shaping.OPERATIONS,
         *problems.OPERATIONS,
         *health.operations(config),
     )

@@ -405,3 +405,26 @@ class ByType(fields.Field[Any]):
 def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:
     told = {"description": description or missing, "default": default, "x-unit": unit or missing}
     return {name: value for name, value in told.items() if value is not missing}
+
+
+class ByField(fields.Field[Any]):
+    """An object of one of two kinds, told apart by whether it has a certain field.
+
+    name: that field. having: the object that has it. lacking: the one that doesn't.
+    """
+
+    def __init__(self, name: str, *, having: Nested, lacking: Nested, required: bool = False) -> None:
+        self.name_told_by = name
+        self.alternatives: list[fields.Field[Any]] = [having, lacking]
+        super().__init__(required=required, error_messages=_MESSAGES)
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        for field in self.alternatives:
+            field._bind_to_schema(field_name, self)
+
+    def _deserialize(self, value: Any, attr: Any, data: Any, **_: Any) -> Any:
+        if type(value) is not dict:
+            raise ValidationError(NOT_AN_OBJECT)
+        field = self.alternatives[0 if self.name_told_by in value else 1]
+        return field.deserialize(value, attr, data)

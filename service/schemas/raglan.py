@@ -83,10 +83,16 @@ class IncreaseRoundSchema(StrictSchema):
     body_or_back = at_most_one_of("body", "back")
     body_or_front = at_most_one_of("body", "front")
 
-    round = Whole("Counted from 1, the first round after the neck.", required=True, minimum=1, maximum=MAX_ROUNDS)
+    round = Whole(
+        "Counted from 1, the first round after the neck.", required=True, minimum=1, maximum=MAX_ROUNDS
+    )
     body = Whole("At each of the four body edges.", minimum=0, maximum=2, unit="increases")
-    back = Whole("At each back edge, where the front needs another number.", minimum=0, maximum=2, unit="increases")
-    front = Whole("At each front edge, where the back needs another number.", minimum=0, maximum=2, unit="increases")
+    back = Whole(
+        "At each back edge, where the front needs another number.", minimum=0, maximum=2, unit="increases"
+    )
+    front = Whole(
+        "At each front edge, where the back needs another number.", minimum=0, maximum=2, unit="increases"
+    )
     sleeve = Whole("At each of the four sleeve edges.", minimum=0, maximum=2, unit="increases")
 
 
@@ -173,7 +179,9 @@ class AdjustmentSchema(StrictSchema):
     one_amount = exactly_one_of("depth", "depth_change", "rounds", "rounds_change", "own_rows")
 
     depth = Length("The new depth.", above=0, maximum=MAX_LENGTH)
-    depth_change = Length("Added to the depth; negative is shallower.", minimum=-MAX_LENGTH, maximum=MAX_LENGTH)
+    depth_change = Length(
+        "Added to the depth; negative is shallower.", minimum=-MAX_LENGTH, maximum=MAX_LENGTH
+    )
     rounds = Whole("The new rounds.", minimum=1, maximum=MAX_ROUNDS, unit="rounds")
     rounds_change = Whole(
         "Added to the rounds; negative is shallower.", minimum=-MAX_ROUNDS, maximum=MAX_ROUNDS, unit="rounds"
@@ -203,7 +211,9 @@ class YokeAdjustmentsRequestSchema(RaglanOptionsSchema):
     builds = staticmethod(_adjustments)
 
     adjust = Nested(AdjustmentSchema, "For every size that brings none of its own.")
-    sizes = Items(Nested(WrittenYokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
+    sizes = Items(
+        Nested(WrittenYokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
+    )
 
 
 class PhaseStitchesSchema(StrictSchema):
@@ -259,11 +269,16 @@ class RaglanScheduleSchema(StrictSchema):
     feasible = Flag("Whether the increases can be worked as asked.", required=True)
     rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds")
     depth = Nested(LengthSchema, "Of the yoke.", required=True)
+    difference = Nested(LengthSchema, "`depth` minus the depth asked for, where one was.")
     reason = Text("Why it is not feasible.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
     body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
-    back_increases = Whole("At each back edge, where the front needs another number.", minimum=0, unit="increases")
-    front_increases = Whole("At each front edge, where the back needs another number.", minimum=0, unit="increases")
+    back_increases = Whole(
+        "At each back edge, where the front needs another number.", minimum=0, unit="increases"
+    )
+    front_increases = Whole(
+        "At each front edge, where the back needs another number.", minimum=0, unit="increases"
+    )
     sleeve_increases = Whole("At each sleeve edge over the yoke.", minimum=0, unit="increases")
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
     plain_rounds_at_end = Whole("Rounds after the last increase.", minimum=0, unit="rounds")
@@ -319,7 +334,10 @@ class YokeOptionSchema(StrictSchema):
     method = Choice(*METHODS, required=True, description="The way.")
     feasible = Flag("Whether it can be done.", required=True)
     rounds = Whole("Of the adjusted yoke.", required=True, minimum=0, unit="rounds")
-    depth = Nested(LengthSchema, "Of the adjusted yoke.", required=True)
+    depth = Nested(
+        LengthSchema, "Of the adjusted yoke, at the knitter's own row gauge where it was sent.", required=True
+    )
+    difference = Nested(LengthSchema, "`depth` minus the depth wanted, where one is.")
     reason = Text("Why it can't be done.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it possible.", most=20)
     shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")

@@ -1,0 +1,151 @@
+"""Requests and answers about shaping plans."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from grading_core.schedules import MAX_ROUNDS
+from grading_core.shaping_plans import AcrossPlan, RowPlan
+from service.schemas.base import StrictSchema
+from service.schemas.common import MAX_STITCHES, ComputedSchema, NearestSchema
+from service.schemas.fields import ByField, Choice, Flag, Items, Nested, Text, Whole
+
+MAX_PLANS = 100
+
+
+@dataclass(frozen=True, slots=True)
+class ShapingSchedulesQuery:
+    """What `grading_core.shaping_plans.shaping_schedules` takes."""
+
+    plans: tuple[RowPlan | AcrossPlan, ...]
+
+
+class RowPlanSchema(StrictSchema):
+    """Stitches to be gained or lost over rows or rounds."""
+
+    builds = RowPlan
+
+    name = Text("Comes back with the answer.", required=True, most=100)
+    stitches = Whole(
+        "Before the first shaping.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches"
+    )
+    to = Whole("After the last shaping.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
+    rows = Whole("How many rows there are.", required=True, minimum=1, maximum=MAX_ROUNDS, unit="rows")
+    stitches_per_shaping = Whole(
+        "Gained or lost in one shaping row.", minimum=1, maximum=100, default=2, unit="stitches"
+    )
+    step = Whole(
+        "1 for every row or round, 2 for right-side rows only.", minimum=1, maximum=2, default=1, unit="rows"
+    )
+    spacing = Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description="Two neighbouring intervals in the order named, or one interval only, the surplus rows plain "
+        "after or before it.",
+    )
+    plain_before = Whole(
+        "Rows kept plain at the start.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rows"
+    )
+    plain_after = Whole("Rows kept plain at the end.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rows")
+
+
+class AcrossPlanSchema(StrictSchema):
+    """Stitches to be gained or lost evenly across one row or round."""
+
+    builds = AcrossPlan
+
+    name = Text("Comes back with the answer.", required=True, most=100)
+    stitches = Whole("On the needle.", required=True, minimum=1, maximum=MAX_STITCHES, unit="stitches")
+    across = Whole(
+        "How many to gain or lose.", required=True, minimum=1, maximum=MAX_STITCHES, unit="stitches"
+    )
+    change = Choice("increase", "decrease", required=True, description="Which of the two.")
+    worked = Choice("round", "flat", default="round", description="In the round, or flat.")
+    edge = Choice(
+        "half",
+        "full",
+        default="half",
+        description="Flat only: whether the gaps at the edges are half of the others, or as large as they.",
+    )
+
+
+class ShapingSchedulesRequestSchema(StrictSchema):
+    """Shaping plans, along rows or across one row. Counts only: no unit, no gauge."""
+
+    builds = ShapingSchedulesQuery
+
+    plans = Items(
+        ByField("across", having=Nested(AcrossPlanSchema), lacking=Nested(RowPlanSchema)),
+        "In the order of the answer. A plan with `across` is across one row.",
+        required=True,
+        least=1,
+        most=MAX_PLANS,
+    )
+
+
+class IntervalSchema(StrictSchema):
+    """An interval with how often it is worked."""
+
+    every = Whole(
+        "Rows from one shaping row to the next, that row included; across a row, stitches.",
+        required=True,
+        minimum=1,
+    )
+    times = Whole("How often.", required=True, minimum=1)
+
+
+class ShapingPhaseSchema(StrictSchema):
+    """Rows that repeat one interval, or a short cycle of intervals."""
+
+    from_row = Whole("The first row of the phase.", required=True, minimum=1, unit="rows")
+    to_row = Whole("The last row of the phase.", required=True, minimum=1, unit="rows")
+    every = Items(
+        Whole(minimum=1, unit="rows"),
+        "One interval, or a short cycle of them; empty for a plain stretch.",
+        required=True,
+        most=4,
+    )
+    times = Whole("How often the cycle is worked; 0 for a plain stretch.", required=True, minimum=0)
+
+
+class ShapingScheduleSchema(StrictSchema):
+    """One plan's schedule; for a plan that is not feasible, why and what would make it so."""
+
+    name = Text("As sent.", required=True, most=100)
+    feasible = Flag("Whether the shapings fit.", required=True)
+    reason = Text("Why they don't.", most=2000)
+    nearest = Items(Nested(NearestSchema), "What alone would make them fit.", most=20)
+    intervals = Items(
+        Nested(IntervalSchema),
+        "The intervals in the order of their first use. Across a flat row, between the shapings only.",
+        most=10,
+    )
+    rows = Whole("Rows of the plan; 1 across a row.", minimum=1, unit="rows")
+    plain = Whole("Rows outside the intervals; across a flat row, the stitches of both edge gaps.", minimum=0)
+    plain_before = Whole("Plain rows before the first interval.", minimum=0, unit="rows")
+    plain_after = Whole("Plain rows after the last shaping row.", minimum=0, unit="rows")
+    shaping_rows = Items(Whole(minimum=1, unit="rows"), "Every shaping row, counted from 1.", most=MAX_ROUNDS)
+    phases = Items(Nested(ShapingPhaseSchema), "All rows without gap or overlap.", most=MAX_ROUNDS)
+    first = Whole(
+        "Across a row: stitches worked when the first shaping is done; 0 in the round, where it is an interval.",
+        minimum=0,
+        unit="stitches",
+    )
+    last = Whole("Across a row: stitches left after the last shaping.", minimum=0, unit="stitches")
+    after = Items(
+        Whole(minimum=1, unit="stitches"),
+        "Across a row: for every shaping, how many of the old stitches are worked when it is done.",
+        most=MAX_STITCHES,
+    )
+    result = Whole("Stitches at the end.", minimum=0, unit="stitches")
+    instructions = Items(Text(most=100_000), "The schedule in sentences.", most=MAX_ROUNDS)
+
+
+class ShapingSchedulesSchema(ComputedSchema):
+    """The schedules, in the order of the request."""
+
+    plans = Items(Nested(ShapingScheduleSchema), "One per plan.", required=True, least=1, most=MAX_PLANS)
