@@ -15,6 +15,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
+from operator import add
 from typing import Literal
 
 from grading_core.errors import Impossible, Nearest, Path, Problem
@@ -171,13 +172,20 @@ class Schedule:
     def instructions(self) -> tuple[str, ...]:
         """The schedule in sentences, each with the stitches on the needle after it."""
         sections, sentences = self.yoke.neck, []
-        for phase in _spoken_phases(self.increase_rounds, self.yoke.rounds):
+        for phase in self._spoken_phases():
             for _, (back, front, sleeve) in phase.cycle:
                 many = phase.times
                 sections = sections.after((back * many, front * many, sleeve * many))
             total = counted(sections.total(self.line_stitches), "stitch", "stitches")
             sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
         return tuple(sentences)
+
+    def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
+        """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""
+        if len(self.phases) <= 4:
+            # three cycles and a plain stretch can't be said in fewer
+            return self.phases
+        return phases(_events(self.increase_rounds), self.yoke.rounds, mix_kinds=True)
 
 
 def yoke_problems(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> list[Problem]:
@@ -272,7 +280,6 @@ def finish(
     yoke: rounds and sections that the increase rounds lead to. line_stitches: of each raglan line.
     gauge: for depth and slope.
     """
-    events = [Event(worked.round, worked.increases) for worked in increase_rounds]
     depth_cm = gauge.height_cm(yoke.rounds)
     back_line = _line(yoke.increases[0], depth_cm, gauge)
     same = yoke.increases[0] == yoke.increases[1]
@@ -280,7 +287,7 @@ def finish(
         yoke,
         line_stitches,
         tuple(increase_rounds),
-        phases(events, yoke.rounds),
+        phases(_events(increase_rounds), yoke.rounds),
         sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
         depth_cm,
         back_line,
@@ -321,6 +328,10 @@ def run_instructions(schedules: Sequence[Schedule | Impossible]) -> tuple[str, .
     )
 
 
+def _events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:
+    return [Event(worked.round, (worked.back, worked.front, worked.sleeve)) for worked in increase_rounds]
+
+
 def _spaced(available: range, count: int, spacing: Spacing) -> tuple[int, ...]:
     """So many rounds of the grid: the first one, then in at most two neighbouring intervals to its end."""
     if count == 0:
@@ -334,23 +345,24 @@ def _spaced(available: range, count: int, spacing: Spacing) -> tuple[int, ...]:
 
 def _fill(rounds: Sequence[int], totals: Increases, options: Options) -> list[IncreaseRound]:
     """What is worked in each of the increase rounds, so that each edge gets its total."""
-    once = _nested(range(len(rounds)), [min(total, len(rounds)) for total in totals], options.fewer_edge)
-    twice = _nested(
-        range(len(rounds)), [max(total - len(rounds), 0) for total in totals], options.double_where
-    )
-    return [
-        IncreaseRound(number, *((place in once[edge]) + (place in twice[edge]) for edge in range(3)))
-        for place, number in enumerate(rounds)
-    ]
+    many = len(rounds)
+    once = _nested(many, [min(total, many) for total in totals], options.fewer_edge)
+    twice = _nested(many, [max(total - many, 0) for total in totals], options.double_where)
+    if any(map(any, twice)):
+        once = [list(map(add, *pair)) for pair in zip(once, twice, strict=True)]
+    return list(map(IncreaseRound, rounds, *once))
 
 
-def _nested(places: Sequence[int], counts: Sequence[int], where: Where) -> list[frozenset[int]]:
-    """For each count so many of the places, a smaller choice always inside the larger one."""
-    chosen: dict[int, frozenset[int]] = {}
-    pool = tuple(places)
+def _nested(many: int, counts: Sequence[int], where: Where) -> list[list[int]]:
+    """For each count, 1 at so many of the places and 0 at the others; fewer always lie inside more."""
+    chosen: dict[int, list[int]] = {}
+    pool: Sequence[int] = range(many)
     for count in sorted(set(counts), reverse=True):
         pool = choose(pool, count, where)
-        chosen[count] = frozenset(pool)
+        marked = [0] * many
+        for place in pool:
+            marked[place] = 1
+        chosen[count] = marked
     return [chosen[count] for count in counts]
 
 
@@ -358,13 +370,6 @@ def _line(increases: int, depth_cm: Fraction, gauge: Gauge) -> RaglanLine:
     run_cm = gauge.width_cm(increases)
     length_cm = square_root(depth_cm * depth_cm + run_cm * run_cm)
     return RaglanLine(depth_cm / run_cm if run_cm else None, length_cm)
-
-
-def _spoken_phases(increase_rounds: Sequence[IncreaseRound], rounds: int) -> tuple[Phase[Increases], ...]:
-    """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""
-    return phases(
-        [Event(worked.round, worked.increases) for worked in increase_rounds], rounds, mix_kinds=True
-    )
 
 
 def _impossible(yoke: Yoke, options: Options) -> Impossible:

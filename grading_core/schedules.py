@@ -28,7 +28,7 @@ MAX_ROUNDS = 5_000
 """Of one yoke."""
 
 MAX_ROUNDS_IN_ALL = 20_000
-"""Of all yokes in one answer."""
+"""Of all yokes in one answer; an adjusted yoke counts as written and as adjusted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,17 +105,22 @@ def yoke_adjustments(
     """
 
     def wrong(yokes: Sequence[Yoke]) -> Iterator[Problem]:
-        written = [WrittenYoke(yoke, size.increase_rounds) for yoke, size in zip(yokes, sizes, strict=True)]
-        yield from written_problems(written)
+        yield from written_problems(
+            [WrittenYoke(yoke, size.increase_rounds) for yoke, size in zip(yokes, sizes, strict=True)]
+        )
+        in_all = 0
         for index, (yoke, size) in enumerate(zip(yokes, sizes, strict=True)):
-            path = ("sizes", index, "adjust") if size.change else ("adjust",)
             wanted = size.change or change
             if wanted is None:
-                yield Problem(
-                    ("sizes", index, "adjust"), "is required where the request has none for all sizes."
-                )
-            elif wanted.new_rounds(yoke.rounds, gauge) > MAX_ROUNDS:
+                detail = "is required where the request has none for all sizes."
+                yield Problem(("sizes", index, "adjust"), detail)
+                continue
+            rounds = wanted.new_rounds(yoke.rounds, gauge)
+            in_all += yoke.rounds + rounds
+            if rounds > MAX_ROUNDS:
+                path = ("sizes", index, "adjust") if size.change else ("adjust",)
                 yield Problem(path, f"gives size {size.label} more than {MAX_ROUNDS} rounds.")
+        yield from _too_many_rounds(in_all, "before and after")
 
     yokes = _checked(gauge, sizes, wrong)
     return tuple(
@@ -138,11 +143,15 @@ def _checked(
             detail = f"comes to {rounds} rounds, and a yoke has 1 to {MAX_ROUNDS}."
             problems.append(Problem(("sizes", index, "depth"), detail))
         yokes.append(Yoke(size.label, rounds, size.neck, size.split))
-    in_all = sum(yoke.rounds for yoke in yokes)
-    if in_all > MAX_ROUNDS_IN_ALL:
-        detail = f"have {in_all} rounds together, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
-        problems.append(Problem(("sizes",), detail))
+    problems += _too_many_rounds(sum(yoke.rounds for yoke in yokes), "together")
     problems += yoke_problems(yokes)
     problems += further(yokes)
     raise_if_any(problems)
     return yokes
+
+
+def _too_many_rounds(in_all: int, which: str) -> list[Problem]:
+    if in_all <= MAX_ROUNDS_IN_ALL:
+        return []
+    detail = f"have {in_all} rounds {which}, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
+    return [Problem(("sizes",), detail)]
