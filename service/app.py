@@ -29,7 +29,9 @@ def create_app(config: Config | None = None) -> Flask:
     # Otherwise an address with a doubled slash is answered by a redirect in HTML.
     app.url_map.merge_slashes = False
     register_error_handlers(app)
-    register_headers(app)
+    # What one origin may read and another may not depends on the origin.
+    several = config.cors_origins not in ((), ("*",))
+    register_headers(app, "Accept, Accept-Encoding, Origin" if several else "Accept, Accept-Encoding")
     if config.cors_origins:
         CORS(
             app,
@@ -37,6 +39,7 @@ def create_app(config: Config | None = None) -> Flask:
             methods=["GET", "HEAD", "POST", "QUERY", "OPTIONS"],
             expose_headers=["ETag", "X-Request-Id"],
             max_age=86400,
+            vary_header=False,
         )
     served = operations(config)
     register_operations(app, served)

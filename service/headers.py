@@ -22,27 +22,29 @@ _REQUEST_ID = re.compile(r"[A-Za-z0-9._~-]{1,128}\Z")
 _COMPRESSIBLE = ("text/", "application/json", "application/problem+json", "application/yaml", "image/svg+xml")
 
 
-def register_headers(app: Flask) -> None:
-    """Give every answer of an application its common headers."""
+def register_headers(app: Flask, vary: str = "Accept, Accept-Encoding") -> None:
+    """Give every answer of an application its common headers.
+
+    vary: the request headers on which an answer may depend.
+    """
+
+    def complete(response: Response) -> Response:
+        response.headers["X-Request-Id"] = g.request_id
+        response.headers["Vary"] = vary
+        for name, value in SECURITY_HEADERS.items():
+            response.headers.setdefault(name, value)
+        if request.method in ("GET", "HEAD") and response.status_code == 200:
+            _revalidate(response)
+        _compress(response)
+        return response
+
     app.before_request(_take_request_id)
-    app.after_request(_complete)
+    app.after_request(complete)
 
 
 def _take_request_id() -> None:
     sent = request.headers.get("X-Request-Id", "")
     g.request_id = sent if _REQUEST_ID.match(sent) else uuid4().hex
-
-
-def _complete(response: Response) -> Response:
-    headers = response.headers
-    headers["X-Request-Id"] = g.request_id
-    headers.add("Vary", "Accept, Accept-Encoding")
-    for name, value in SECURITY_HEADERS.items():
-        headers.setdefault(name, value)
-    if request.method in ("GET", "HEAD") and response.status_code == 200:
-        _revalidate(response)
-    _compress(response)
-    return response
 
 
 def _revalidate(response: Response) -> None:

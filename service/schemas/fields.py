@@ -10,6 +10,7 @@ import re
 from collections.abc import Mapping as MappingType
 from contextvars import ContextVar
 from fractions import Fraction
+from math import isfinite
 from typing import Any, ClassVar
 
 from marshmallow import Schema, ValidationError, fields, missing
@@ -97,7 +98,7 @@ class Number(StrictField):
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         kind = type(value)
-        if kind is not int and kind is not float:
+        if kind is not int and not (kind is float and isfinite(value)):
             raise ValidationError("must be a number.")
         if (
             (self.minimum is not None and value < self.minimum)

@@ -1,0 +1,268 @@
+"""The strict fields, one by one, and against their own contract by an independent JSON Schema validator."""
+
+from fractions import Fraction
+
+import jsonschema_rs
+import pytest
+from hypothesis import example, given, settings
+from hypothesis import strategies as st
+from marshmallow import Schema, ValidationError
+
+from service.contract import build_contract
+from service.operation import Operation
+from service.schemas.base import StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
+from service.schemas.common import AnswerSchema
+from service.schemas.fields import (
+    REQUEST_UNIT,
+    ByType,
+    Choice,
+    Flag,
+    Items,
+    Length,
+    Mapping,
+    Nested,
+    Number,
+    Text,
+    Whole,
+)
+
+
+class PointSchema(StrictSchema):
+    """A point."""
+
+    x = Number(required=True)
+    y = Number()
+
+
+class OneSchema(StrictSchema):
+    """One of two."""
+
+    one = exactly_one_of("a", "b")
+    a = Whole()
+    b = Whole()
+
+
+class SomeSchema(StrictSchema):
+    """At least one, and not both of two."""
+
+    some = at_least_one_of("a", "b", "c")
+    apart = at_most_one_of("b", "c")
+    a = Whole()
+    b = Whole()
+    c = Whole()
+
+
+FIELDS = {
+    "number": lambda: Number(minimum=-2.5, maximum=1000),
+    "number_above": lambda: Number(above=0),
+    "length": lambda: Length(above=0, maximum=100),
+    "whole": lambda: Whole(minimum=0, maximum=10),
+    "text": lambda: Text(most=5),
+    "patterned_text": lambda: Text(pattern="[a-z]+", pattern_detail="small letters"),
+    "choice": lambda: Choice("cm", "in"),
+    "nullable_choice": lambda: Choice("cm", "in", nullable=True),
+    "flag": lambda: Flag(),
+    "nullable": lambda: Whole(nullable=True),
+    "items": lambda: Items(Whole(), least=1, most=3),
+    "record": lambda: Nested(PointSchema),
+    "one": lambda: Nested(OneSchema),
+    "some": lambda: Nested(SomeSchema),
+    "mapping": lambda: Mapping(Choice("a", "b"), Whole(minimum=1), most=2),
+    "by_type": lambda: ByType(
+        number=Number(maximum=5), items=Items(Number(), most=2), record=Nested(PointSchema)
+    ),
+}
+
+
+class EverySchema(StrictSchema):
+    """A field of every kind."""
+
+
+EveryKind = type("EveryKindSchema", (EverySchema,), {name: make() for name, make in FIELDS.items()})
+SCHEMA = EveryKind()
+
+
+@pytest.fixture(scope="module")
+def contract():
+    operation = Operation(
+        path="/every-kind",
+        name="every-kind",
+        tag="Service",
+        summary="",
+        description="",
+        request=EveryKind,
+        answer=AnswerSchema,
+        call=lambda _: None,
+        represent=lambda _, __: {},
+    )
+    return build_contract([operation])
+
+
+def loaded(schema: Schema, **values):
+    return schema.load(values)
+
+
+def refused(name, value):
+    try:
+        SCHEMA.load({name: value})
+    except ValidationError as error:
+        return error.messages
+    return None
+
+
+@pytest.mark.parametrize(
+    ("name", "sent", "exactly"),
+    [
+        ("number", 101.6, Fraction(508, 5)),
+        ("number", 3, Fraction(3)),
+        ("number", -2.5, Fraction(-5, 2)),
+        ("length", 0.1, Fraction(1, 10)),
+        ("whole", 3.0, 3),
+        ("text", "aé😀 b", "aé😀 b"),
+        ("flag", False, False),
+        ("nullable", None, None),
+        ("items", [1, 2.0], (1, 2)),
+        ("record", {"x": 1}, {"x": 1}),
+        ("mapping", {"a": 1}, {"a": 1}),
+        ("by_type", 5, Fraction(5)),
+        ("by_type", [1], (Fraction(1),)),
+        ("by_type", {"x": 0.5}, {"x": Fraction(1, 2)}),
+    ],
+)
+def test_a_valid_value_is_loaded_exactly(name, sent, exactly):
+    value = SCHEMA.load({name: sent})[name]
+    assert value == exactly
+    assert type(value) is type(exactly)
+
+
+@pytest.mark.parametrize(
+    ("name", "sent"),
+    [
+        ("number", "22"),
+        ("number", True),
+        ("number", None),
+        ("number", float("nan")),
+        ("number", float("inf")),
+        ("number", 1000.001),
+        ("number_above", 0),
+        ("whole", 3.5),
+        ("whole", False),
+        ("whole", "3"),
+        ("whole", 1e400),
+        ("text", ""),
+        ("text", "abcdef"),
+        ("text", "a\n"),
+        ("text", "\x85"),
+        ("text", 3),
+        ("patterned_text", "abc\n"),
+        ("patterned_text", "aBc"),
+        ("choice", "mm"),
+        ("choice", ["cm"]),
+        ("choice", None),
+        ("flag", 1),
+        ("flag", "true"),
+        ("items", []),
+        ("items", [1, 2, 3, 4]),
+        ("items", {"0": 1}),
+        ("items", "abc"),
+        ("record", []),
+        ("record", {"x": 1, "z": 2}),
+        ("mapping", {"c": 1}),
+        ("mapping", {"a": 0}),
+        ("by_type", "5"),
+        ("by_type", True),
+        ("by_type", [1, 2, 3]),
+    ],
+)
+def test_an_invalid_value_is_refused(name, sent):
+    assert refused(name, sent)
+
+
+def test_a_length_is_read_in_the_unit_of_the_request():
+    token = REQUEST_UNIT.set("in")
+    try:
+        assert SCHEMA.load({"length": 40})["length"] == Fraction(1016, 10)
+    finally:
+        REQUEST_UNIT.reset(token)
+
+
+def test_every_wrong_place_is_named_at_once():
+    messages = refused("record", {"y": "1", "z": 2})
+    assert messages == {
+        "record": {"x": ["is required."], "y": ["must be a number."], "z": ["is not a field here."]}
+    }
+
+
+def test_wrong_places_inside_mappings_and_lists_are_named_where_they_are():
+    assert refused("mapping", {"a": 0, "b": 1}) == {"mapping": {"a": ["must be at least 1."]}}
+    assert refused("by_type", [1, "2"]) == {"by_type": {1: ["must be a number."]}}
+    assert refused("by_type", {"x": True}) == {"by_type": {"x": ["must be a number."]}}
+
+
+@pytest.mark.parametrize(
+    ("name", "sent", "says"),
+    [
+        ("one", {}, "must have exactly one of a or b; none were sent."),
+        ("one", {"a": 1, "b": 1}, "must have exactly one of a or b; 2 were sent."),
+        ("some", {}, "must have at least one of a, b or c; none were sent."),
+        ("some", {"b": 1, "c": 1}, "must have at most one of b or c; 2 were sent."),
+    ],
+)
+def test_rules_between_fields_are_said_at_their_object(name, sent, says):
+    assert refused(name, sent) == {name: {"_schema": [says]}}
+
+
+def test_a_rule_between_fields_is_checked_beside_wrong_fields():
+    assert refused("one", {"a": "1", "b": 1})["one"].keys() == {"a", "_schema"}
+
+
+@pytest.mark.parametrize(
+    ("name", "says"),
+    [
+        ("number", {"type": "number", "minimum": -2.5, "maximum": 1000}),
+        ("number_above", {"type": "number", "exclusiveMinimum": 0}),
+        ("whole", {"type": "integer", "minimum": 0, "maximum": 10}),
+        ("nullable", {"type": ["integer", "null"]}),
+        ("items", {"type": "array", "minItems": 1, "maxItems": 3, "items": {"type": "integer"}}),
+    ],
+)
+def test_the_contract_says_what_is_enforced(contract, name, says):
+    assert contract["components"]["schemas"]["EveryKind"]["properties"][name] == says
+
+
+def test_the_contract_says_the_unit_of_a_length(contract):
+    length = contract["components"]["schemas"]["EveryKind"]["properties"]["length"]
+    assert length["x-unit"] == "the request's `unit`"
+
+
+def test_the_contract_closes_every_object(contract):
+    for name, schema in contract["components"]["schemas"].items():
+        assert schema["additionalProperties"] is False, name
+        assert schema["description"], name
+
+
+NUMBERS = (
+    st.integers(-3, 12) | st.floats(allow_nan=False, allow_infinity=False) | st.integers(0, 12).map(float)
+)
+SCALARS = (
+    st.none()
+    | st.booleans()
+    | NUMBERS
+    | st.text(max_size=6)
+    | st.sampled_from(["cm", "in", "a\n", "\x7f", "ab"])
+)
+KEYS = st.sampled_from(["x", "y", "a", "b", "c"])
+VALUES = SCALARS | st.lists(SCALARS, max_size=4) | st.dictionaries(KEYS, SCALARS, max_size=3)
+
+
+@given(st.sampled_from(sorted(FIELDS)), VALUES)
+@settings(max_examples=400)
+@example("patterned_text", "abc\n")
+@example("whole", 3.0)
+def test_a_field_accepts_exactly_what_its_contract_allows(contract, name, value):
+    schema = {
+        **contract["components"]["schemas"]["EveryKind"]["properties"][name],
+        "components": contract["components"],
+    }
+    allowed = jsonschema_rs.Draft202012Validator(schema).is_valid(value)
+    assert (refused(name, value) is None) == allowed

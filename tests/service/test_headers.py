@@ -1,0 +1,109 @@
+"""What every answer has beside its body. RFC 9110 (ETag, If-None-Match, Vary), Fetch (CORS)."""
+
+import gzip
+
+import pytest
+
+from service.app import create_app
+from service.config import Config
+
+REQUEST = {"gauge": {"stitches": 22, "rows": 31}, "items": [{"across": 100}] * 40}
+PATH = "/v1/gauge-conversions"
+
+
+def test_a_request_id_comes_back(client):
+    assert (
+        client.get("/health/live", headers={"X-Request-Id": "a.B-9_~"}).headers["X-Request-Id"] == "a.B-9_~"
+    )
+
+
+@pytest.mark.parametrize("sent", ["", "a b", "a" * 129, "é", "<script>", "a/b"])
+def test_a_request_id_that_could_do_harm_in_a_log_is_replaced(client, sent):
+    answered = client.get("/health/live", headers={"X-Request-Id": sent}).headers["X-Request-Id"]
+    assert answered != sent
+    assert answered.isalnum()
+
+
+@pytest.mark.parametrize("path", ["/health/live", "/nowhere", "/docs", "/openapi.json"])
+def test_every_answer_has_the_common_headers(client, path):
+    headers = client.get(path).headers
+    assert headers["Vary"] == "Accept, Accept-Encoding"
+    assert headers["X-Content-Type-Options"] == "nosniff"
+    assert headers["Referrer-Policy"] == "no-referrer"
+    assert "default-src 'none'" in headers["Content-Security-Policy"]
+    assert headers["X-Request-Id"]
+
+
+def test_a_large_answer_is_compressed_when_asked(client):
+    plain = client.post(PATH, json=REQUEST)
+    packed = client.post(PATH, json=REQUEST, headers={"Accept-Encoding": "br;q=1, gzip;q=0.5"})
+    assert packed.headers["Content-Encoding"] == "gzip"
+    assert gzip.decompress(packed.data) == plain.data
+    assert int(packed.headers["Content-Length"]) == len(packed.data) < len(plain.data)
+
+
+@pytest.mark.parametrize("accepted", ["", "identity", "gzip;q=0", "br"])
+def test_an_answer_is_not_compressed_unasked(client, accepted):
+    response = client.post(PATH, json=REQUEST, headers={"Accept-Encoding": accepted})
+    assert "Content-Encoding" not in response.headers
+
+
+def test_a_small_answer_is_not_compressed(client):
+    assert "Content-Encoding" not in client.get("/health/live", headers={"Accept-Encoding": "gzip"}).headers
+
+
+@pytest.mark.parametrize("path", ["/problems/not-json", "/openapi.json", "/openapi.yaml", "/health/live"])
+def test_an_answer_to_get_that_is_known_is_not_sent_again(client, path):
+    first = client.get(path)
+    again = client.get(path, headers={"If-None-Match": first.headers["ETag"]})
+    assert (again.status_code, again.data) == (304, b"")
+    assert again.headers["ETag"] == first.headers["ETag"]
+    assert again.headers["Vary"] == "Accept, Accept-Encoding"
+
+
+def test_an_answer_to_get_with_another_tag_is_sent(client):
+    assert client.get("/openapi.json", headers={"If-None-Match": '"other"'}).status_code == 200
+
+
+def test_the_tag_is_known_again_when_the_answer_is_compressed(client):
+    tag = client.get("/openapi.json", headers={"Accept-Encoding": "gzip"}).headers["ETag"]
+    assert client.get("/openapi.json", headers={"If-None-Match": tag}).status_code == 304
+
+
+def test_a_computed_answer_has_no_tag(client):
+    assert "ETag" not in client.post(PATH, json=REQUEST).headers
+
+
+def test_head_is_answered_like_get_without_a_body(client):
+    response = client.head("/openapi.json")
+    assert (response.status_code, response.data) == (200, b"")
+    assert response.headers["ETag"] == client.get("/openapi.json").headers["ETag"]
+
+
+def test_other_origins_are_shut_out_unless_configured(client):
+    response = client.get("/health/live", headers={"Origin": "https://shop.example"})
+    assert "Access-Control-Allow-Origin" not in response.headers
+
+
+def test_a_configured_origin_may_read_answers():
+    client = create_app(Config(cors_origins=("https://shop.example",))).test_client()
+    response = client.get("/health/live", headers={"Origin": "https://shop.example"})
+    assert response.headers["Access-Control-Allow-Origin"] == "https://shop.example"
+    assert "X-Request-Id" in response.headers["Access-Control-Expose-Headers"]
+    assert {"Origin", "Accept", "Accept-Encoding"} <= set(
+        ", ".join(response.headers.getlist("Vary")).split(", ")
+    )
+    other = client.get("/health/live", headers={"Origin": "https://other.example"})
+    assert "Access-Control-Allow-Origin" not in other.headers
+
+
+def test_a_configured_origin_may_post_json():
+    client = create_app(Config(cors_origins=("https://shop.example",))).test_client()
+    asked = {
+        "Origin": "https://shop.example",
+        "Access-Control-Request-Method": "POST",
+        "Access-Control-Request-Headers": "content-type",
+    }
+    response = client.options(PATH, headers=asked)
+    assert "POST" in response.headers["Access-Control-Allow-Methods"]
+    assert "content-type" in response.headers["Access-Control-Allow-Headers"].lower()

@@ -1,0 +1,129 @@
+"""What counts as a JSON body. RFC 8259 (JSON), RFC 7493 (I-JSON), RFC 9110 (media types)."""
+
+import json
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from service.json_body import digest
+
+PATH = "/v1/gauge-conversions"
+GOOD = {"gauge": {"stitches": 22, "rows": 31}, "items": [{"across": 100}]}
+
+
+def post(client, body, content_type="application/json", **options):
+    return client.post(PATH, data=body, content_type=content_type, **options)
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        b"",
+        b"{",
+        b"not json",
+        b'{"gauge": NaN}',
+        b'{"gauge": Infinity}',
+        b'{"gauge": -Infinity}',
+        b'{"gauge": 1e999}',
+        b'{"gauge": 01}',
+        b"{'gauge': 1}",
+        b'{"gauge": 1,}',
+        b'{"gauge": 1} {}',
+        b'\xef\xbb\xbf{"gauge": 1}',
+        b'{"name": "\xff"}',
+        b'{"name": "\\ud800"}',
+        '{"name": "é"}'.encode("latin-1"),
+    ],
+)
+def test_what_is_not_json_is_refused_as_such(client, body):
+    response = post(client, body)
+    assert (response.status_code, response.json["type"]) == (400, "/problems/not-json")
+
+
+@pytest.mark.parametrize("body", [b"[]", b"3", b'"text"', b"null", b"true"])
+def test_json_that_is_not_an_object_is_understood_and_wrong(client, body):
+    response = post(client, body)
+    assert response.status_code == 422
+    assert response.json["errors"] == [{"pointer": "", "detail": "must be an object."}]
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        b'{"a": 1, "a": 2}',
+        b'{"b": {"a": 1, "a": 1}}',
+        b'[{"a": 1}, {"a": 1, "c": ":", "a": ":"}]',
+        b'{"a": 1, "\\u0061": 2}',
+        b'{"a": "::", "a": "\\u003a"}',
+    ],
+)
+def test_a_key_that_occurs_twice_in_an_object_is_refused(client, body):
+    response = post(client, body)
+    assert (response.status_code, response.json["type"]) == (400, "/problems/not-json")
+    assert '"a"' in response.json["detail"]
+
+
+def test_colons_in_text_are_not_taken_for_keys(client):
+    body = b'{"gauge": {"stitches": 22, "rows": 31}, "items": [{"name": "a:b\\u003ac::", "across": 100}]}'
+    assert post(client, body).json["items"][0]["name"] == "a:b:c::"
+
+
+def test_nesting_is_limited_to_32_levels(client):
+    assert post(client, b"[" * 32 + b"]" * 32).status_code == 422
+    assert post(client, b"[" * 33 + b"]" * 33).status_code == 400
+    assert post(client, b"[" * 200_000).status_code == 400
+
+
+def test_a_body_is_limited_to_one_mebibyte(client):
+    text = json.dumps(GOOD)
+    assert post(client, text.ljust(2**20)).status_code == 200
+    assert post(client, text.ljust(2**20 + 1)).status_code == 413
+
+
+@pytest.mark.parametrize(
+    "content_type", ["text/plain", "application/xml", "application/x-www-form-urlencoded", ""]
+)
+def test_another_media_type_is_unsupported(client, content_type):
+    response = post(client, json.dumps(GOOD), content_type)
+    assert (response.status_code, response.headers["Accept"]) == (415, "application/json")
+
+
+def test_a_character_set_beside_the_media_type_is_fine(client):
+    assert post(client, json.dumps(GOOD), "application/json; charset=utf-8").status_code == 200
+
+
+def test_a_compressed_body_is_unsupported(client):
+    response = post(client, json.dumps(GOOD), headers={"Content-Encoding": "gzip"})
+    assert (response.status_code, response.headers["Accept-Encoding"]) == (415, "identity")
+
+
+def test_the_digest_does_not_depend_on_how_a_request_is_written(client):
+    ways = [
+        b'{"gauge":{"stitches":22,"rows":31},"items":[{"across":100}]}',
+        b'{ "items": [ {"across": 1e2} ], "gauge": {"rows": 31.0, "stitches": 22.00} }',
+    ]
+    digests = {post(client, way).json["meta"]["input_digest"] for way in ways}
+    assert len(digests) == 1
+
+
+def test_the_digest_depends_on_what_a_request_says(client):
+    other = {**GOOD, "unit": "in"}
+    digests = {client.post(PATH, json=sent).json["meta"]["input_digest"] for sent in (GOOD, other)}
+    assert len(digests) == 2
+
+
+JSON_VALUES = st.recursive(
+    st.none()
+    | st.booleans()
+    | st.integers(-(2**53), 2**53)
+    | st.floats(allow_nan=False)
+    | st.text(max_size=5),
+    lambda below: st.lists(below, max_size=3) | st.dictionaries(st.text(max_size=3), below, max_size=3),
+    max_leaves=8,
+)
+
+
+@given(st.dictionaries(st.text(max_size=3), JSON_VALUES, max_size=4))
+def test_a_request_written_and_read_again_has_the_same_digest(value):
+    assert digest(json.loads(json.dumps(value))) == digest(value)

@@ -1,0 +1,54 @@
+"""Which representation a client gets. RFC 9110, section 12.5.1."""
+
+import pytest
+from flask import Flask, request
+
+from service.errors import Refusal
+from service.negotiation import CSV, JSON, MARKDOWN, negotiate
+
+OFFERED = (JSON, CSV, MARKDOWN)
+
+
+def chosen(accept, offered=OFFERED):
+    headers = {} if accept is None else {"Accept": accept}
+    with Flask("any").test_request_context(headers=headers):
+        return negotiate(request, offered)
+
+
+@pytest.mark.parametrize(
+    ("accept", "media"),
+    [
+        (None, JSON),
+        ("*/*", JSON),
+        ("application/json", JSON),
+        ("text/csv", CSV),
+        ("text/markdown", MARKDOWN),
+        ("Text/CSV", CSV),
+        ("text/*", CSV),
+        ("text/*;q=0.5, text/markdown", MARKDOWN),
+        ("text/csv;q=0.5, text/markdown;q=0.6", MARKDOWN),
+        ("application/json;q=0, */*", CSV),
+        ("text/*;q=0, */*;q=0.1", JSON),
+        ("text/html, application/xhtml+xml, */*;q=0.8", JSON),
+        ("text/csv, */*", CSV),
+        ("text/csv;q=0.9, */*", JSON),
+        ("application/json; charset=utf-8", JSON),
+        ("text/csv; header=present; q=1", CSV),
+        ("image/png, text/csv;q=0.001", CSV),
+        # both named and equally welcome: the service's own order decides
+        ("text/csv, application/json", JSON),
+    ],
+)
+def test_the_best_acceptable_representation_is_chosen(accept, media):
+    assert chosen(accept) == media
+
+
+@pytest.mark.parametrize(
+    "accept", ["image/png", "*/*;q=0", "application/json;q=0", "text/html, application/xml", "text"]
+)
+def test_nothing_acceptable_is_refused_with_what_is_offered(accept):
+    offered = (JSON,) if "json" in accept else OFFERED
+    with pytest.raises(Refusal) as refusal:
+        chosen(accept, offered)
+    assert refusal.value.kind.status == 406
+    assert all(media in refusal.value.detail for media in offered)
