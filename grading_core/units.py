@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 from fractions import Fraction
-from math import isqrt
+from math import gcd, isqrt
 from typing import Literal
 
 Unit = Literal["cm", "in"]
@@ -20,6 +20,9 @@ Number = int | float | Decimal | Fraction
 
 CM_PER_INCH = Fraction(254, 100)
 NOMINAL_CM_PER_INCH = Fraction(10, 4)
+
+_INCHES: dict[InchConvention, tuple[int, int]] = {"exact": (50, 127), "nominal": (2, 5)}
+"""So many inches are so many cm."""
 
 
 def exact(number: Number) -> Fraction:
@@ -71,10 +74,24 @@ def to_places(value: Fraction, places: int = 2) -> float:
     (0.13, -0.13)
     """
     scale: int = 10**places
-    numerator, denominator = value.numerator, value.denominator
-    if numerator < 0:
-        return -((-2 * numerator * scale + denominator) // (2 * denominator)) / scale
-    return (2 * numerator * scale + denominator) // (2 * denominator) / scale
+    return _to_places(value.numerator, value.denominator, scale)
+
+
+def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tuple[float, float]:
+    """A length as it is answered: cm and inches to two decimals, each from the exact value.
+
+    length_cm: the length in cm. convention: how it becomes inches, as for `to_inches`.
+
+    >>> to_answer(Fraction(10)), to_answer(Fraction(10), "nominal")
+    ((10.0, 3.94), (10.0, 4.0))
+    """
+    # In whole numbers throughout, since an answer holds hundreds of lengths.
+    numerator, denominator = length_cm.numerator, length_cm.denominator
+    inches, per_cm = _INCHES[convention]
+    return (
+        _to_places(numerator, denominator, 100),
+        _to_places(numerator * inches, denominator * per_cm, 100),
+    )
 
 
 def square_root(value: Fraction, places: int = 6) -> Fraction:
@@ -100,14 +117,21 @@ def to_printed_fraction(value: Fraction, denominator: int = 4) -> str:
     >>> to_printed_fraction(Fraction(404, 10)), to_printed_fraction(Fraction(-1, 4))
     ('40 1/2', '-1/4')
     """
-    steps = (2 * value.numerator * denominator + value.denominator) // (2 * value.denominator)
-    sign = "-" if steps < 0 else ""
-    whole, rest = divmod(abs(steps), denominator)
-    if rest == 0:
-        return f"{sign}{whole}"
-    part = Fraction(rest, denominator)
-    printed = f"{part.numerator}/{part.denominator}"
-    return f"{sign}{whole} {printed}" if whole else f"{sign}{printed}"
+    return _printed_steps(_steps(value.numerator * denominator, value.denominator), denominator)
+
+
+def to_printed_inches(length_cm: Fraction, denominator: int = 4, convention: InchConvention = "exact") -> str:
+    """A length in inches as a knitter reads it on a page.
+
+    length_cm: the length in cm. denominator: as for `to_printed_fraction`. convention: as for
+    `to_inches`.
+
+    >>> to_printed_inches(Fraction(101)), to_printed_inches(Fraction(101), convention="nominal")
+    ('39 3/4', '40 1/2')
+    """
+    inches, per_cm = _INCHES[convention]
+    steps = _steps(length_cm.numerator * inches * denominator, length_cm.denominator * per_cm)
+    return _printed_steps(steps, denominator)
 
 
 def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
@@ -119,9 +143,30 @@ def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
     >>> to_printed_decimal(Fraction(10111, 100)), to_printed_decimal(Fraction(1013, 10))
     ('101', '101.5')
     """
-    span = value.denominator * step.numerator
-    steps = (2 * value.numerator * step.denominator + span) // (2 * span)
+    steps = _steps(value.numerator * step.denominator, value.denominator * step.numerator)
     whole, rest = divmod(steps * step.numerator, step.denominator)
     if rest == 0:
         return str(whole)
     return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
+
+
+def _to_places(numerator: int, denominator: int, scale: int) -> float:
+    if numerator < 0:
+        return -((-2 * numerator * scale + denominator) // (2 * denominator)) / scale
+    return (2 * numerator * scale + denominator) // (2 * denominator) / scale
+
+
+def _steps(numerator: int, denominator: int) -> int:
+    """The nearest whole number, a tie upwards."""
+    return (2 * numerator + denominator) // (2 * denominator)
+
+
+def _printed_steps(steps: int, denominator: int) -> str:
+    """So many halves, quarters or the like, as a whole number and a fraction in its lowest terms."""
+    sign = "-" if steps < 0 else ""
+    whole, rest = divmod(abs(steps), denominator)
+    if rest == 0:
+        return f"{sign}{whole}"
+    common = gcd(rest, denominator)
+    printed = f"{rest // common}/{denominator // common}"
+    return f"{sign}{whole} {printed}" if whole else f"{sign}{printed}"

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from grading_core.errors import Impossible, Remark
-from grading_core.units import InchConvention, to_inches, to_places
+from grading_core.units import InchConvention, to_answer
 from service.errors import pointer
 
 LengthWriter = Callable[[Fraction], dict[str, float]]
@@ -22,7 +22,8 @@ def length_writer(convention: InchConvention) -> LengthWriter:
     """
 
     def write(length_cm: Fraction) -> dict[str, float]:
-        return {"cm": to_places(length_cm), "inch": to_places(to_inches(length_cm, convention))}
+        cm, inch = to_answer(length_cm, convention)
+        return {"cm": cm, "inch": inch}
 
     return write
 
