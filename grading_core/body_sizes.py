@@ -1,10 +1,12 @@
 """The body of every size: from a built-in table, from sizes that are sent, or from both.
 
 Where a table is named beside sizes that are sent, the measurements that a size lacks are
-interpolated in a straight line on its bust, between the table's two nearest sizes; outside the
-table there is no answer. Sizes must rise: a size that is larger by its label (or, where the labels
-don't say, by its bust) must not be smaller in any girth or in the armhole, since a slip there ruins
-every later number. The order in which sizes are sent has no say in it.
+interpolated in a straight line on its bust, between the table's two nearest sizes. The table ends
+where the ranges of its first and last size end; beyond there is no answer.
+
+Sizes must rise: a size that is larger by its label (or, where the labels don't say, by its bust)
+must not be smaller in any girth or in the armhole, since a slip there ruins every later number. The
+order in which sizes are sent has no say in it.
 """
 
 from __future__ import annotations
@@ -124,6 +126,17 @@ def _whole_table(name: str, within: Within) -> Mapping[str, SizeBody]:
     return MappingProxyType(bodies)
 
 
+@cache
+def _knots(name: str, within: Within) -> tuple[SizeBody, ...]:
+    """The bodies to interpolate between: every size, and the outer ends of the first and the last."""
+    first, last = BODY_TABLES[name].sizes[0], BODY_TABLES[name].sizes[-1]
+    lowest, highest = _whole_table(name, "low")[first], _whole_table(name, "high")[last]
+    between = {
+        body.values["bust"].cm: body for body in (lowest, highest, *_whole_table(name, within).values())
+    }
+    return tuple(between[bust] for bust in sorted(between))
+
+
 def _sent_bodies(
     sizes: Sequence[SentSize], table: str | None, labels: Sequence[str] | None, within: Within
 ) -> tuple[SizeBody, ...]:
@@ -132,7 +145,7 @@ def _sent_bodies(
     for index, size in enumerate(sizes):
         values = {name: BodyValue(cm, "sent") for name, cm in size.measurements.items()}
         if table is not None:
-            knots = tuple(_whole_table(table, within).values())
+            knots = _knots(table, within)
             problem = _outside(index, size, knots, table)
             if problem:
                 problems.append(problem)
@@ -172,7 +185,7 @@ def _outside(index: int, size: SentSize, knots: Sequence[SizeBody], table: str) 
     return Problem(
         ("sizes", index, "bust"),
         f"The bust of {size.label!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
-        f"has {_length(edge.values['bust'].cm)}.",
+        f"ends at {_length(edge.values['bust'].cm)}.",
     )
 
 

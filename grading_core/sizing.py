@@ -16,10 +16,10 @@ from grading_core.body_sizes import BodyValue, SentSize, SizeBody, size_bodies
 from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.standards import Measurement, Origin, Within
+from grading_core.standards import Measurement, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
-from grading_core.units import InchConvention, to_inches, to_printed_decimal, to_printed_fraction
+from grading_core.units import InchConvention, to_printed_decimal, to_printed_inches
 from grading_core.wording import listed, size_run
 
 CountUnit = Literal["stitches", "rows"]
@@ -62,18 +62,16 @@ class SizeGradingRequest:
 class GradedMeasurement:
     """One measurement of one size.
 
-    body, ease, target, finished, difference: in cm. count: in the measurement's count unit.
-    origin: where the body is from. interpolated: whether it lies between two sizes of a table.
+    body: with where it is from. ease, target, finished, difference: in cm. count: in the
+    measurement's count unit.
     """
 
-    body: Fraction
+    body: BodyValue
     ease: Fraction
     target: Fraction
     count: int
     finished: Fraction
     difference: Fraction
-    origin: Origin | Literal["sent"]
-    interpolated: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,7 +184,7 @@ def printed_runs(
             size_run([None if cm is None else to_printed_decimal(cm, cm_step) for cm in lengths]),
             size_run(
                 [
-                    None if cm is None else to_printed_fraction(to_inches(cm, convention), inch_denominator)
+                    None if cm is None else to_printed_inches(cm, inch_denominator, convention)
                     for cm in lengths
                 ]
             ),
@@ -206,13 +204,11 @@ def _graded(request: SizeGradingRequest, body: SizeBody, ease: Mapping[Measureme
     return GradedSize(body.label, measurements, fit)
 
 
-def _measurement(value: BodyValue, ease: Fraction, per_cm: Fraction, rule: CountRule) -> GradedMeasurement:
-    target = value.cm + ease if ease else value.cm
+def _measurement(body: BodyValue, ease: Fraction, per_cm: Fraction, rule: CountRule) -> GradedMeasurement:
+    target = body.cm + ease if ease else body.cm
     count = rule.round(target * per_cm)
-    finished = count / per_cm
-    return GradedMeasurement(
-        value.cm, ease, target, count, finished, finished - target, value.origin, value.interpolated
-    )
+    finished = Fraction(count * per_cm.denominator, per_cm.numerator)
+    return GradedMeasurement(body, ease, target, count, finished, finished - target)
 
 
 def _name_problems(
@@ -268,7 +264,7 @@ def _estimate_remarks(sizes: Sequence[GradedSize]) -> Iterator[Remark]:
         labels = [
             size.label
             for size in sizes
-            if name in size.measurements and size.measurements[name].origin == "estimated"
+            if name in size.measurements and size.measurements[name].body.origin == "estimated"
         ]
         if labels:
             yield Remark(

@@ -54,9 +54,11 @@ FIT_BANDS = (
 CLOSEST_PUBLISHED_CM = Fraction("-10.16")
 """The least ease that a band reaches: -4 in."""
 
+FIT_NAMES = ("very close fitting", "close fitting", "classic fit", "loose fit", "oversized")
+"""The names of the current edition, closest first."""
+
 # Where each later band begins: halfway through the gaps of 5 cm, then the published lower ends.
 _STARTS_CM = (Fraction("-2.5"), Fraction("2.5"), Fraction(10), Fraction(15))
-_NAMES = ("very close fitting", "close fitting", "classic fit", "loose fit", "oversized")
 
 
 def fit_name(ease_cm: Fraction) -> str:
@@ -67,4 +69,4 @@ def fit_name(ease_cm: Fraction) -> str:
     >>> fit_name(Fraction(8)), fit_name(Fraction("15.24")), fit_name(Fraction(0))
     ('classic fit', 'oversized', 'close fitting')
     """
-    return _NAMES[bisect_right(_STARTS_CM, ease_cm)]
+    return FIT_NAMES[bisect_right(_STARTS_CM, ease_cm)]

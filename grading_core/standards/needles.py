@@ -9,18 +9,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from grading_core.standards.sources import Source
+from grading_core.standards.sources import CYC_CREDIT, Source
 
 _YARN_SYSTEM = Source(
+    "cyc_needles",
     "Craft Yarn Council, Standard Yarn Weight System",
     "prints this pair of millimetres and US number; general charts agree unless noted",
+    CYC_CREDIT,
 )
 _THREE_CHARTS = Source(
-    "A chart of a UK yarn retailer (2011) and two general needle-size articles", "all agree"
+    "three_charts", "A chart of a UK yarn retailer (2011) and two general needle-size articles", "all agree"
 )
-_THREE_SYSTEMS = Source("A general needle-size article with a chart of three systems", "one chart only")
-_GENERAL = Source("General charts of millimetres and US numbers", "several")
-_UK = Source("A chart of a UK yarn retailer (2011)", "not in every chart")
+_THREE_SYSTEMS = Source(
+    "three_systems", "A general needle-size article with a chart of three systems", "one chart only"
+)
+_GENERAL = Source("general_charts", "General charts of millimetres and US numbers", "several")
+_UK = Source("uk_chart", "A chart of a UK yarn retailer (2011)", "not in every chart")
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,11 +15,15 @@ from grading_core.standards.ranges import Range, figure
 from grading_core.standards.sources import CYC_YARN, Source
 
 SPINNERS_CHART = Source(
+    "spinners_chart",
     "Spin Off magazine, one-page Yarn Standards chart",
     "adds wraps per inch and yards per pound to the standard categories; 1 yd/lb = 0.201591 m/100 g",
 )
-UK_TRADE = Source("UK hand-dyer's article on yarn weights", "October 2024; a retail guide, not a standard")
+UK_TRADE = Source(
+    "uk_trade", "UK hand-dyer's article on yarn weights", "October 2024; a retail guide, not a standard"
+)
 SOUTHERN_USAGE = Source(
+    "southern_usage",
     "Yarn comparison chart of Australia, New Zealand and the UK on a knitting information site",
     "a retail guide, not a standard",
 )
