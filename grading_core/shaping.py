@@ -126,8 +126,8 @@ def phases(events: Sequence[Event[Kind]], rows: int, *, mix_kinds: bool = False)
 
     A phase repeats a cycle of at most `LONGEST_CYCLE` intervals, and one of more than one interval at
     least twice. Among equally few phases the one with the shorter cycles is taken. Where the
-    first interval is longer than the next one, its surplus is a plain phase of its own, provided that this
-    makes no phase more.
+    first interval is longer than the next one, or than the one in its place in the next cycle, its surplus is a
+    plain phase of its own, provided that this makes no phase more.
 
     >>> [(p.from_row, p.to_row, p.every, p.times)
     ...  for p in phases([Event(2, "a"), Event(4, "a"), Event(6, "a")], 8)]
@@ -141,11 +141,15 @@ def phases(events: Sequence[Event[Kind]], rows: int, *, mix_kinds: bool = False)
         tokens.append((event.row - previous, event.kind))
         previous = event.row
     lead, cut = 0, _fewest_cycles(tokens, mix_kinds)
-    if len(tokens) > 1 and tokens[0][0] > tokens[1][0]:
-        joined = [(tokens[1][0], tokens[0][1]), *tokens[1:]]
+    first, kind = tokens[0]
+    for surplus in _surpluses(tokens):
+        joined = [(first - surplus, kind), *tokens[1:]]
         recut = _fewest_cycles(joined, mix_kinds)
+        # fewer by one makes up for the plain phase
         if len(recut) < len(cut):
-            lead, tokens, cut = tokens[0][0] - tokens[1][0], joined, recut
+            lead, cut = surplus, recut
+    if lead:
+        tokens[0] = (first - lead, kind)
     found: list[Phase[Kind]] = [Phase(1, lead, (), 0)] if lead else []
     row = lead
     start = 0
@@ -158,6 +162,18 @@ def phases(events: Sequence[Event[Kind]], rows: int, *, mix_kinds: bool = False)
     if row < rows:
         found.append(Phase(row + 1, rows, (), 0))
     return tuple(found)
+
+
+def _surpluses(tokens: Sequence[tuple[int, Kind]]) -> list[int]:
+    """What may be taken off the first interval so that it begins a repeated cycle, for the shortest cycle first."""
+    first, kind = tokens[0]
+    surpluses = []
+    for length in range(1, min(LONGEST_CYCLE, len(tokens) - 1) + 1):
+        interval, repeated = tokens[length]
+        same = repeated == kind and tokens[1:length] == tokens[length + 1 : 2 * length]
+        if same and interval < first and first - interval not in surpluses:
+            surpluses.append(first - interval)
+    return surpluses
 
 
 def _fewest_cycles(tokens: Sequence[tuple[int, Kind]], mix_kinds: bool) -> list[tuple[int, int]]:
@@ -182,9 +198,9 @@ def _fewest_cycles(tokens: Sequence[tuple[int, Kind]], mix_kinds: bool) -> list[
             if not mix_kinds:
                 end = min(end, uniform_from[start])
             most = (end - start) // length
-            # Two different cycles can share at most 2 * LONGEST_CYCLE tokens, so a cut
-            # further than that before the end of the run is never better.
-            fewest = max(most - 2 * LONGEST_CYCLE // length, 1 if length == 1 else 2)
+            # Stretches that repeat different cycles of p and q tokens share at most p + q - 2 of them (Fine and
+            # Wilf), so a cut further than that before the end of this stretch is never better.
+            fewest = max(most - (length + LONGEST_CYCLE - 2) // length, 1 if length == 1 else 2)
             for times in range(most, fewest - 1, -1):
                 stop = start + times * length
                 candidate = (so_far[0] + 1, so_far[1] + length)

@@ -1,0 +1,147 @@
+from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal, localcontext
+from fractions import Fraction
+
+import pint
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from grading_core.units import (
+    exact,
+    square_root,
+    to_cm,
+    to_inches,
+    to_places,
+    to_printed_decimal,
+    to_printed_fraction,
+)
+
+PINT: pint.UnitRegistry = pint.UnitRegistry(non_int_type=Fraction)
+
+decimals = st.decimals(min_value=-1000, max_value=1000, places=3)
+fractions = st.fractions(min_value=-1000, max_value=1000, max_denominator=997)
+positive = st.fractions(min_value=0, max_value=10_000, max_denominator=9973)
+
+
+@given(decimals)
+def test_inches_become_the_centimetres_of_an_independent_unit_library(number: Decimal) -> None:
+    # Pint 0.25; the international inch of 1959 is 2.54 cm exactly.
+    assert to_cm(number, "in") == PINT.Quantity(Fraction(number), "inch").to("cm").magnitude
+
+
+@given(fractions)
+def test_centimetres_become_the_inches_of_an_independent_unit_library(number: Fraction) -> None:
+    assert to_inches(number) == PINT.Quantity(number, "cm").to("inch").magnitude
+
+
+@given(decimals)
+def test_a_length_sent_in_inches_comes_back_as_the_same_inches(number: Decimal) -> None:
+    assert to_inches(to_cm(number, "in")) == Fraction(number)
+
+
+@given(st.decimals(min_value=-10_000, max_value=10_000, places=4))
+def test_a_float_is_read_as_the_decimal_that_was_written(number: Decimal) -> None:
+    assert exact(float(number)) == Fraction(number)
+
+
+def test_a_tenth_is_a_tenth_and_not_the_nearest_binary_number() -> None:
+    assert exact(0.1) == Fraction(1, 10) != Fraction(0.1)
+
+
+@pytest.mark.parametrize("number", [float("nan"), float("inf"), float("-inf")])
+def test_a_float_that_is_not_finite_is_refused(number: float) -> None:
+    with pytest.raises(ValueError, match=r"nan|inf"):
+        exact(number)
+
+
+def test_by_the_nominal_convention_ten_centimetres_are_four_inches() -> None:
+    assert to_inches(Fraction(10), "nominal") == 4
+
+
+def test_the_nominal_convention_is_off_by_more_than_a_centimetre_on_a_large_bust() -> None:
+    # 1.6 %: 1.016 = 2.54 / 2.5; checked on a bust of 150 cm.
+    nominal_cm = to_inches(Fraction(150), "nominal") * Fraction(254, 100)
+    assert nominal_cm / 150 == Fraction(1016, 1000)
+    assert nominal_cm - 150 > 1
+
+
+@given(st.decimals(min_value=-1000, max_value=1000, places=4))
+def test_two_decimals_are_rounded_half_up_as_the_decimal_module_does(number: Decimal) -> None:
+    assert to_places(Fraction(number)) == float(number.quantize(Decimal("0.01"), ROUND_HALF_UP))
+
+
+@given(fractions, st.integers(0, 6))
+def test_a_printed_number_is_never_further_off_than_half_its_last_place(
+    number: Fraction, places: int
+) -> None:
+    printed = exact(to_places(number, places))
+    assert abs(printed - number) <= Fraction(1, 2 * 10**places)
+    assert (printed * 10**places).denominator == 1
+
+
+@given(positive, st.integers(0, 9))
+def test_a_square_root_is_that_of_the_decimal_module_rounded_down(number: Fraction, places: int) -> None:
+    with localcontext(prec=60):
+        root = (Decimal(number.numerator) / Decimal(number.denominator)).sqrt()
+        expected = root.quantize(Decimal(1).scaleb(-places), ROUND_FLOOR)
+    assert square_root(number, places) == Fraction(expected)
+
+
+@given(st.integers(0, 10**9))
+def test_the_square_root_of_a_perfect_square_is_exact(number: int) -> None:
+    assert square_root(Fraction(number * number)) == number
+
+
+def test_the_square_root_of_a_negative_number_is_refused() -> None:
+    with pytest.raises(ValueError, match="nonnegative"):
+        square_root(Fraction(-1))
+
+
+def read_printed(printed: str) -> Fraction:
+    sign = -1 if printed.startswith("-") else 1
+    return sign * sum(Fraction(part) for part in printed.removeprefix("-").split(" "))
+
+
+def nearest_multiple(value: Fraction, step: Fraction) -> Fraction:
+    """By search; of two equally near the larger."""
+    around = range(int(value / step) - 2, int(value / step) + 3)
+    return min((n * step for n in around), key=lambda multiple: (abs(multiple - value), -multiple))
+
+
+@given(fractions, st.sampled_from([1, 2, 4, 8]))
+def test_a_printed_fraction_reads_back_as_the_nearest_one(value: Fraction, denominator: int) -> None:
+    printed = to_printed_fraction(value, denominator)
+    assert read_printed(printed) == nearest_multiple(value, Fraction(1, denominator))
+
+
+@given(st.integers(-4000, 4000))
+def test_a_printed_fraction_stands_in_lowest_terms_behind_its_whole_number(eighths: int) -> None:
+    printed = to_printed_fraction(Fraction(eighths, 8), 8)
+    *_, last = printed.removeprefix("-").split(" ")
+    if "/" in last:
+        numerator, denominator = map(int, last.split("/"))
+        assert Fraction(numerator, denominator).denominator == denominator
+        assert numerator < denominator
+    assert not printed.startswith(("0 ", "-0"))
+
+
+@pytest.mark.parametrize(
+    ("tie", "printed"),
+    [(Fraction(1, 8), "1/4"), (Fraction(3, 8), "1/2"), (Fraction(-1, 8), "0"), (Fraction(79, 8), "10")],
+)
+def test_a_tie_between_two_printed_fractions_goes_up(tie: Fraction, printed: str) -> None:
+    assert to_printed_fraction(tie) == printed
+
+
+@given(
+    fractions, st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(1, 4), Fraction(1, 10), Fraction(5)])
+)
+def test_a_printed_decimal_reads_back_as_the_nearest_step(value: Fraction, step: Fraction) -> None:
+    assert Fraction(to_printed_decimal(value, step)) == nearest_multiple(value, step)
+
+
+@given(fractions)
+def test_a_printed_decimal_has_no_trailing_zeros(value: Fraction) -> None:
+    printed = to_printed_decimal(value, Fraction(1, 10))
+    assert "E" not in printed
+    assert "." not in printed or not printed.endswith("0")
