@@ -7,15 +7,17 @@ from typing import Any
 from service import health
 from service.config import Config
 from service.operation import Operation
-from service.routes import gauge, problems, raglan, shaping
+from service.routes import gauge, problems, raglan, shaping, sizing, standards
 
 
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
     """Every operation, in the order of the docs."""
     return (
         *gauge.OPERATIONS,
+        *sizing.OPERATIONS,
         *raglan.OPERATIONS,
         *shaping.OPERATIONS,
+        *standards.OPERATIONS,
         *problems.OPERATIONS,
         *health.operations(config),
     )
