@@ -34,26 +34,29 @@ def main() -> None:
             }
             path = HERE / "examples" / operation.name / f"{example.name}.json"
             path.write_bytes(orjson.dumps(content, option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE))
-    CONTRACT.write_text(contract(), encoding="utf-8")
+    CONTRACT.write_text(contract_text(), encoding="utf-8")
 
 
-def contract() -> str:
+def contract_text() -> str:
     """The contract as it should stand in `openapi.yaml`, with the examples as they are recorded."""
     document = create_app(Config()).test_client().get("/openapi.json").get_data()
     return to_yaml(orjson.loads(document))
 
 
-def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any]) -> Any:
-    """What an operation answers to an example's request: the JSON value, or the text of a picture.
+def answer_of(
+    client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any], media: str = "*/*"
+) -> Any:
+    """What an operation answers to an example's request: the JSON value, or the text of another media type.
 
     Raises RuntimeError where it answers anything but 200.
     """
+    headers = {"Accept": media}
     if operation.method == "POST":
-        response = client.post(operation.path, json=request)
+        response = client.post(operation.path, json=request, headers=headers)
     else:
         in_path = {name: value for name, value in request.items() if "{" + name + "}" in operation.path}
         query = {name: value for name, value in request.items() if name not in in_path}
-        response = client.get(operation.path.format(**in_path), query_string=query)
+        response = client.get(operation.path.format(**in_path), query_string=query, headers=headers)
     if response.status_code != 200:
         raise RuntimeError(f"{operation.name}: {response.status} {response.get_data(as_text=True)}")
     return response.json if response.is_json else response.get_data(as_text=True)

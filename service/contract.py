@@ -13,7 +13,22 @@ from apispec.ext.marshmallow.openapi import OpenAPIConverter
 from marshmallow import Schema, fields
 
 from service import VERSION
-from service.errors import KINDS, PROBLEM_MEDIA_TYPE, Kind
+from service.errors import (
+    BAD_REQUEST,
+    CONTENT_TOO_LARGE,
+    INTERNAL_ERROR,
+    KINDS,
+    METHOD_NOT_ALLOWED,
+    NOT_ACCEPTABLE,
+    NOT_FOUND,
+    NOT_JSON,
+    PROBLEM_MEDIA_TYPE,
+    SERVICE_UNAVAILABLE,
+    TOO_MANY_REQUESTS,
+    UNPROCESSABLE_CONTENT,
+    UNSUPPORTED_MEDIA_TYPE,
+    Kind,
+)
 from service.examples import Example, examples_of
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
 from service.negotiation import CSV, JSON, MARKDOWN
@@ -141,8 +156,19 @@ _EXTRA_HEADERS: dict[int, dict[str, Any]] = {
     429: {"Retry-After": {"description": "Seconds to wait.", "schema": {"type": "integer"}}},
 }
 
-_ALWAYS_REFUSED = (400, 404, 405, 406, 429, 500, 503)
-_BODY_REFUSED = (413, 415, 422)
+_REFUSED_BY = {
+    "GET": (BAD_REQUEST, NOT_FOUND, METHOD_NOT_ALLOWED, NOT_ACCEPTABLE),
+    "POST": (
+        NOT_JSON,
+        NOT_FOUND,
+        METHOD_NOT_ALLOWED,
+        NOT_ACCEPTABLE,
+        CONTENT_TOO_LARGE,
+        UNSUPPORTED_MEDIA_TYPE,
+        UNPROCESSABLE_CONTENT,
+    ),
+}
+_REFUSED_ALWAYS = (TOO_MANY_REQUESTS, INTERNAL_ERROR, SERVICE_UNAVAILABLE)
 
 
 def _described(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
@@ -181,10 +207,8 @@ def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[
         "headers": headers,
         "content": {media: _answer(operation, media, answered) for media in operation.media},
     }
-    refused = {*_ALWAYS_REFUSED, *operation.refusals, *(_BODY_REFUSED if operation.method == "POST" else ())}
-    for status in sorted(refused):
-        kinds = [kind for kind in KINDS if kind.status == status]
-        responses[str(status)] = {"$ref": f"#/components/responses/{_response_name(kinds[-1])}"}
+    for kind in (*_REFUSED_BY[operation.method], *_REFUSED_ALWAYS):
+        responses[str(kind.status)] = {"$ref": f"#/components/responses/{_response_name(kind)}"}
     return dict(sorted(responses.items()))
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 from typing import Any, Generic, Literal, TypeVar
 
@@ -37,7 +37,7 @@ class Operation(Generic[Query, Result]):
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, for the
     contract. call: the computation. represent: writes the result, with a writer for lengths. media:
-    what it answers as, the default first. refusals: statuses beyond those that every operation has.
+    what it answers as, the default first.
     """
 
     path: str
@@ -51,7 +51,6 @@ class Operation(Generic[Query, Result]):
     represent: Callable[[Result, LengthWriter], Any]
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
-    refusals: tuple[int, ...] = field(default=())
 
     @cached_property
     def schema(self) -> Schema:

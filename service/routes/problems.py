@@ -8,7 +8,7 @@ from service.errors import KINDS, Kind
 from service.operation import Operation
 from service.schemas.base import StrictSchema
 from service.schemas.common import AnswerSchema
-from service.schemas.fields import Choice, Text, Whole
+from service.schemas.fields import Choice, Prose, Whole
 
 _KIND_BY_NAME = {kind.name: kind for kind in KINDS}
 
@@ -24,10 +24,10 @@ class ProblemTypeParametersSchema(StrictSchema):
 class ProblemTypeSchema(AnswerSchema):
     """A kind of problem that the service can answer."""
 
-    type = Text("As in the problem document.", required=True)
-    title = Text("As in the problem document.", required=True)
+    type = Prose("As in the problem document.", required=True)
+    title = Prose("As in the problem document.", required=True)
     status = Whole("The HTTP status.", required=True, minimum=400, maximum=599)
-    explanation = Text("What it means and what to do.", required=True, most=2000)
+    explanation = Prose("What it means and what to do.", required=True)
 
 
 def _represent(kind: Kind, _: Any) -> dict[str, Any]:

@@ -11,7 +11,18 @@ from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.units import to_cm
 from service.schemas.base import StrictSchema
-from service.schemas.fields import REQUEST_UNIT, ByType, Choice, Items, Length, Nested, Number, Text, Whole
+from service.schemas.fields import (
+    REQUEST_UNIT,
+    ByType,
+    Choice,
+    Items,
+    Length,
+    Nested,
+    Number,
+    Prose,
+    Text,
+    Whole,
+)
 
 MAX_LENGTH = 10_000
 """No length in a request is longer, in either unit."""
@@ -90,29 +101,27 @@ class LengthSchema(StrictSchema):
 class NearestSchema(StrictSchema):
     """A change of the request that alone would make the impossible possible."""
 
-    field = Text("The request's field to change.", required=True)
-    value = ByType("What to set it to.", number=Number(), text=Text(), required=True)
+    field = Prose("The request's field to change.", required=True)
+    value = ByType("What to set it to.", number=Number(), text=Prose(), required=True)
 
 
 class WarningSchema(StrictSchema):
     """A word of caution about an answer that is right."""
 
     code = Text("Stable, for programs.", required=True, pattern="[a-z0-9_]+")
-    message = Text("For people.", required=True, most=2000)
-    size = Text("The size that it concerns.")
-    pointer = Text("The place in the request that it is about, a JSON Pointer (RFC 6901).", least=0)
+    message = Prose("For people.", required=True)
+    size = Prose("The size that it concerns.")
+    pointer = Prose("The place in the request that it is about, a JSON Pointer (RFC 6901).")
 
 
 class MetaSchema(StrictSchema):
     """What computed the answer, and from what."""
 
-    version = Text("The service's version.", required=True)
-    input_digest = Text(
+    version = Prose("The service's version.", required=True)
+    input_digest = Prose(
         "A digest of the parsed request in a canonical form: the order of keys, white space and 3 or 3.0 "
         "make no difference.",
         required=True,
-        pattern="sha256:[0-9a-f]{64}",
-        most=71,
     )
 
 
@@ -133,16 +142,16 @@ class ComputedSchema(AnswerSchema):
 class WrongPlaceSchema(StrictSchema):
     """One wrong place in a request."""
 
-    pointer = Text("A JSON Pointer (RFC 6901) into the request.", required=True, least=0, most=10_000)
-    detail = Text("What is wrong there.", required=True, most=10_000)
+    pointer = Prose("A JSON Pointer (RFC 6901) into the request.", required=True)
+    detail = Prose("What is wrong there.", required=True)
 
 
 class ProblemSchema(StrictSchema):
     """Why a request was refused (RFC 9457)."""
 
-    type = Text("A stable URI reference that the service itself explains.", required=True)
-    title = Text("Short, the same for every problem of the type.", required=True)
+    type = Prose("A stable URI reference that the service itself explains.", required=True)
+    title = Prose("Short, the same for every problem of the type.", required=True)
     status = Whole("The HTTP status.", required=True, minimum=400, maximum=599)
-    detail = Text("What is the matter with this request.", required=True, most=10_000)
-    instance = Text("The request id, as in `X-Request-Id`.", required=True)
-    errors = Items(Nested(WrongPlaceSchema), "Every wrong place in the request.", most=200_000)
+    detail = Prose("What is the matter with this request.", required=True)
+    instance = Prose("The request id, as in `X-Request-Id`.", required=True)
+    errors = Items(Nested(WrongPlaceSchema), "Every wrong place in the request.")

@@ -203,6 +203,17 @@ class Text(StrictField):
         return value
 
 
+class Prose(StrictField):
+    """Any text; for answers, which may quote what was sent."""
+
+    json_type = "string"
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not str:
+            raise ValidationError("must be text.")
+        return value
+
+
 class Choice(StrictField):
     """One of some words."""
 
@@ -236,8 +247,8 @@ class Flag(StrictField):
 class Items(fields.List[Any]):
     """A list, loaded as a tuple.
 
-    inner: the field of every item. least, most: how many items. The limits are checked before the
-    items are, so that an endless list costs nothing.
+    inner: the field of every item. least, most: how many items; a list in a request has both. They
+    are checked before the items are, so that an endless list costs nothing.
     """
 
     def __init__(
@@ -246,7 +257,7 @@ class Items(fields.List[Any]):
         description: str = "",
         *,
         least: int = 0,
-        most: int,
+        most: int | None = None,
         required: bool = False,
         default: Any = missing,
         nullable: bool = False,
@@ -264,12 +275,13 @@ class Items(fields.List[Any]):
 
     def contract(self) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
-        return {"type": "array", "minItems": self.least, "maxItems": self.most}
+        limits = {"minItems": self.least or None, "maxItems": self.most}
+        return {"type": "array"} | {name: limit for name, limit in limits.items() if limit is not None}
 
     def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
         if type(value) is not list:
             raise ValidationError("must be a list.")
-        if not self.least <= len(value) <= self.most:
+        if len(value) < self.least or (self.most is not None and len(value) > self.most):
             limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
             raise ValidationError(f"must have {limits} items and has {len(value)}.")
         return tuple(super()._deserialize(value, *arguments, **options))
@@ -367,7 +379,7 @@ class ByType(fields.Field[Any]):
         description: str = "",
         *,
         number: Number | None = None,
-        text: Text | Choice | None = None,
+        text: Text | Prose | Choice | None = None,
         items: Items | None = None,
         record: Nested | Mapping | None = None,
         required: bool = False,

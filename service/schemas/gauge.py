@@ -18,7 +18,7 @@ from service.schemas.common import (
     LengthSchema,
     RequestSchema,
 )
-from service.schemas.fields import Choice, Items, Length, Nested, Number, Text, Whole
+from service.schemas.fields import Choice, Items, Length, Nested, Number, Prose, Text, Whole
 
 MAX_ITEMS = 500
 
@@ -87,7 +87,7 @@ class GaugeComparisonSchema(StrictSchema):
     rows_ratio = Number("Likewise by rows.", required=True)
     fabric = Choice("tighter", "looser", "same", required=True, description="Judged by stitches.")
     needle = Choice("larger", "smaller", "none", required=True, description="What to try.")
-    advice = Text("The same in a sentence.", required=True, most=500)
+    advice = Prose("The same in a sentence.", required=True)
 
 
 class GaugeConversionsSchema(ComputedSchema):

@@ -1,0 +1,69 @@
+"""Every example of the contract is answered as recorded, and its answer keeps to the contract.
+
+The answers are validated by an independent JSON Schema validator.
+"""
+
+import jsonschema_rs
+import pytest
+
+from openapi.build import answer_of
+from service.config import Config
+from service.examples import examples_of
+from service.routes import operations
+
+OPERATIONS = operations(Config())
+EXAMPLES = [
+    pytest.param(operation, example, id=f"{operation.name}/{example.name}")
+    for operation in OPERATIONS
+    for example in examples_of(operation.name)
+]
+
+
+def validator(contract, schema):
+    return jsonschema_rs.Draft202012Validator({**schema, "components": contract["components"]})
+
+
+def content(contract, operation, media):
+    responses = contract["paths"][operation.path][operation.method.lower()]["responses"]
+    return responses["200"]["content"][media]
+
+
+@pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
+def test_an_operation_has_two_named_examples_or_no_parameters(operation):
+    examples = examples_of(operation.name)
+    assert len(examples) >= (2 if operation.schema.fields else 1)
+    assert all(example.summary for example in examples)
+
+
+@pytest.mark.parametrize(("operation", "example"), EXAMPLES)
+def test_an_example_is_answered_as_recorded(client, operation, example):
+    assert answer_of(client, operation, example.request) == example.answer, "run python -m openapi.build"
+
+
+@pytest.mark.parametrize(("operation", "example"), [case for case in EXAMPLES if case.values[0].answer])
+def test_an_answer_keeps_to_the_contract(contract, operation, example):
+    schema = content(contract, operation, "application/json")["schema"]
+    assert [error.message for error in validator(contract, schema).iter_errors(example.answer)] == []
+
+
+@pytest.mark.parametrize(
+    ("operation", "example"), [case for case in EXAMPLES if case.values[0].method == "POST"]
+)
+def test_a_request_keeps_to_the_contract(contract, operation, example):
+    body = contract["paths"][operation.path]["post"]["requestBody"]["content"]["application/json"]
+    assert [error.message for error in validator(contract, body["schema"]).iter_errors(example.request)] == []
+
+
+@pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
+def test_the_contract_shows_every_example(contract, operation):
+    names = {example.name for example in examples_of(operation.name)}
+    assert content(contract, operation, operation.media[0])["examples"].keys() == names
+
+
+@pytest.mark.parametrize(
+    ("operation", "example"), [case for case in EXAMPLES if "text/csv" in case.values[0].media]
+)
+@pytest.mark.parametrize("media", ["text/csv", "text/markdown"])
+def test_an_example_is_answered_in_every_representation(client, operation, example, media):
+    response = answer_of(client, operation, example.request, media)
+    assert example.answer["sizes"][0]["label"] in response
