@@ -1,0 +1,69 @@
+"""The docs page in a real browser: every operation is tried with its first example, and nothing is fetched outside."""
+
+import pytest
+
+from service.config import Config
+from service.examples import examples_of
+from service.negotiation import SVG
+from service.routes import operations
+
+OPERATIONS = operations(Config())
+
+
+@pytest.fixture(scope="module")
+def seen():
+    """What the browser did while the page was used: addresses it asked, and complaints in its console."""
+    return {"requests": [], "complaints": []}
+
+
+@pytest.fixture(scope="module")
+def page(browser, server, seen):
+    page = browser.new_page()
+    page.on("request", lambda request: seen["requests"].append(request.url))
+    page.on("console", lambda message: message.type == "error" and seen["complaints"].append(message.text))
+    page.on("pageerror", lambda error: seen["complaints"].append(str(error)))
+    page.goto(f"{server}/docs")
+    page.wait_for_selector(".opblock")
+    return page
+
+
+def test_the_page_shows_every_operation(page):
+    shown = page.locator(".opblock").count()
+    assert shown == len(OPERATIONS)
+
+
+@pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
+def test_the_first_example_of_an_operation_is_answered_on_the_page(page, server, operation):
+    block = page.locator(f"#operations-{operation.tag}-{operation.name.replace('-', '_')}")
+    block.locator(".opblock-summary-control").click()
+    block.locator(".try-out__btn").click()
+    with page.expect_response(lambda response: response.url.startswith(server)) as answered:
+        block.locator(".execute").click()
+    assert answered.value.status == 200, answered.value.text()
+    status = block.locator(".live-responses-table tbody .response-col_status").first
+    status.wait_for()
+    assert status.inner_text().startswith("200")
+    if operation.media[0] == SVG:
+        picture = block.locator("img.picture-answer")
+        picture.wait_for()
+        assert picture.evaluate("image => image.decode().then(() => image.naturalWidth)") > 0
+    elif operation.method == "POST":
+        assert answered.value.json() == examples_of(operation.name)[0].answer
+    block.locator(".opblock-summary-control").click()
+
+
+def test_nothing_was_fetched_from_outside(page, server, seen):
+    assert len(seen["requests"]) > len(OPERATIONS)
+    assert [url for url in seen["requests"] if not url.startswith((server, "data:"))] == []
+
+
+def test_the_browser_complained_about_nothing(page, seen):
+    assert seen["complaints"] == []
+
+
+def test_a_script_from_elsewhere_would_not_run(page):
+    """The policy holds: an inline script is refused by the browser."""
+    page.evaluate(
+        "document.body.append(Object.assign(document.createElement('script'), {text: 'window.ran = 1'}))"
+    )
+    assert page.evaluate("window.ran") is None
