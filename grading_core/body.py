@@ -78,14 +78,13 @@ class Body:
     remarks: tuple[Remark, ...]
 
     def instructions(self) -> tuple[str, ...]:
-        """The body in sentences, each with the stitches on the needle after a shaping."""
+        """The body in sentences, with the stitches on the needle."""
         stitches = self.stitches
         sentences = list(_markers(bool(self.shaping)))
         for phase in self.phases:
-            change = phase.times * sum(kind for _, kind in phase.cycle)
-            stitches += change
-            total = f" {counted(stitches, 'stitch', 'stitches')} on the needle." if change else ""
-            sentences.append(f"{phase_sentence(phase, shaping_words)}{total}")
+            stitches += phase.times * sum(kind for _, kind in phase.cycle)
+            total = counted(stitches, "stitch", "stitches")
+            sentences.append(f"{phase_sentence(phase, shaping_words)} {total} on the needle.")
         return (*sentences, *self.hem.instructions(), _END)
 
 

@@ -178,7 +178,7 @@ def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -
     middle = front // 2 + (front - front // 2) % 2 if centre is None else centre
     side, odd = divmod(front - middle, 2)
     if side < 1 or odd:
-        fitting = max(0, front - 2 if side < 1 else middle - 1)
+        fitting = front - 2 if side < 1 else middle - 1 if middle else 1
         reason = (
             f"A front of {counted(front, 'stitch', 'stitches')} with {middle} in the middle leaves "
             f"{front - middle} for its two sides, which must be alike and hold a stitch each."

@@ -46,13 +46,12 @@ class Sleeve:
     remarks: tuple[Remark, ...]
 
     def instructions(self) -> tuple[str, ...]:
-        """The sleeve in sentences, each with the stitches on the needle after a shaping."""
+        """The sleeve in sentences, with the stitches on the needle."""
         stitches, sentences = self.stitches, [_MARKER]
         for phase in self.phases:
-            lost = phase.times * sum(kind for _, kind in phase.cycle)
-            stitches -= lost
-            total = f" {counted(stitches, 'stitch', 'stitches')} on the needle." if lost else ""
-            sentences.append(f"{phase_sentence(phase, decrease_words)}{total}")
+            stitches -= phase.times * sum(kind for _, kind in phase.cycle)
+            total = counted(stitches, "stitch", "stitches")
+            sentences.append(f"{phase_sentence(phase, decrease_words)} {total} on the needle.")
         return (*sentences, *self.cuff.instructions(), _END)
 
 
