@@ -45,6 +45,10 @@ def _counts_by_solver(places: int, increases: tuple[int, int, int], doubling: bo
             # a used round allows one increase at this edge, a doubled one a second
             model.add(worked[place] <= used[place] + twice[place])
             model.add(twice[place] <= used[place])
+    for variables in (used, twice):
+        for before, after in pairwise(variables):
+            # counts don't depend on which places are taken, so the first ones may be
+            model.add(before >= after)
     model.minimize((places + 1) * sum(twice) + sum(used))
     solver = _solver()
     if solver.solve(model) != cp_model.OPTIMAL:
