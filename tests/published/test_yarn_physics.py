@@ -1,0 +1,104 @@
+"""Yarn against published tables, worked examples and a colour management library."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from PIL import Image, ImageCms
+
+from grading_core.yarn import balls, categories, estimated, held_together, lightness, measured
+
+M_PER_YARD = Fraction(9144, 10000)
+
+
+@pytest.mark.parametrize(
+    ("strands", "together"),
+    [
+        ((400, 400), 200),  # two designers' articles (2019 and later)
+        ((800, 800), 400),  # a designer's article and a yarn maker's stranding table
+        ((300, 300), 150),  # a designer's article
+        ((600, 600, 600, 600), 150),  # a yarn maker's stranding table, as the three below
+        ((800, 800, 800), 265),
+        ((700, 700, 700), 235),
+        ((425, 425), 210),
+    ],
+)
+def test_strands_held_together_are_as_thick_as_stranding_tables_print(strands, together):
+    made = held_together([Fraction(strand) for strand in strands])
+    # the stranding table rounds to 5 m
+    assert abs(made.metres_per_100g - together) <= Fraction(5, 2)
+
+
+@pytest.mark.parametrize(
+    ("metres", "category"),
+    # Spin Off magazine's chart, yards per pound to standard category; 1 yd/lb = 0.201591 m/100 g
+    [(2600, 0), (2100, 1), (1500, 2), (1000, 3), (700, 4), (500, 5), (350, 6)],
+)
+def test_yards_per_pound_fall_in_the_category_that_the_magazines_chart_prints(metres, category):
+    thickness = metres * M_PER_YARD / Fraction(45359237, 10**8) / 10
+    found = [match for match in categories(thickness) if match.source.name.startswith("Spin Off")]
+    assert [match.thickness.category for match in found] == [category]
+
+
+def test_a_weighed_swatch_gives_the_yards_of_a_teaching_blogs_example():
+    # 4 g for 36 square inches, a garment of 3600 square inches, 87 yards to a 50 g ball: 696 yards, and 8 balls
+    # (teaching blog, 2016, which rounds to 720 on the way)
+    amount = measured(3600, Fraction(4), 36)
+    yards = amount.metres(Fraction(87 * 2) * M_PER_YARD)[1] / M_PER_YARD
+    assert (yards, balls(amount, Fraction(50))) == (696, 8)
+
+
+def test_the_estimate_gives_the_yards_of_the_knotted_yard_example():
+    # 45 stitches from a yard at 5 stitches to the inch; 25,200 stitches take 560 yards (handspinner's blog, 2009)
+    inch = Fraction(254, 100)
+    amount = estimated(25200, inch / 5, Fraction(200))
+    assert amount.metres(Fraction(200))[1] / M_PER_YARD == 560
+
+
+def test_the_estimate_gives_the_weight_of_the_textile_handbooks_formula():
+    # grams per square metre = loops per square cm x loop length in mm x tex / 100 (textile handbook):
+    # 20 stitches and 28 rows to 10 cm, loops of 2 cm, 500 tex
+    loops_per_cm2, loop_mm, tex = Fraction(56, 10), 20, 500
+    amount = estimated(int(loops_per_cm2 * 10000), Fraction(1, 2), Fraction(200))
+    assert amount.likely_g == loops_per_cm2 * loop_mm * tex / 100 == 560
+
+
+def test_a_garments_printed_weight_and_length_agree_with_its_yarn():
+    # drop-shoulder crew, worsted of 246 m to 100 g: 1180 yards, 15.5 ounces (published pattern)
+    ounce = Fraction(28349523125, 10**9)
+    amount = measured(1, Fraction(31, 2) * ounce, 1)
+    assert abs(amount.metres(Fraction(246))[1] - 1180 * M_PER_YARD) < 3
+
+
+@pytest.mark.parametrize(
+    ("colour", "expected"),
+    [
+        # L* of the sRGB primaries and secondaries under D65, as colour reference pages print them (from memory)
+        ("#ff0000", 53.24),
+        ("#00ff00", 87.73),
+        ("#0000ff", 32.30),
+        ("#ffff00", 97.14),
+        ("#00ffff", 91.11),
+        ("#ff00ff", 60.32),
+    ],
+)
+def test_primaries_have_the_lightness_that_references_print(colour, expected):
+    assert abs(float(lightness(colour)) - expected) < 0.01
+
+
+def test_greys_have_the_lightness_that_a_colour_management_library_computes():
+    # greys keep their lightness whatever the white point, so the library's D50 L* is comparable
+    transform = ImageCms.buildTransform(
+        ImageCms.createProfile("sRGB"), ImageCms.createProfile("LAB"), "RGB", "LAB"
+    )
+    for grey in range(0, 256, 5):
+        pixel = ImageCms.applyTransform(Image.new("RGB", (1, 1), (grey, grey, grey)), transform)
+        in_255ths = pixel.getpixel((0, 0))[0]
+        assert abs(float(lightness(f"{grey:02x}" * 3)) - in_255ths / 2.55) < 0.3
+
+
+def test_the_grey_that_just_contrasts_with_white_has_the_luminance_of_its_published_ratio():
+    # #767676 on white has a contrast ratio of 4.54 : 1, (1 + 0.05) / (luminance + 0.05) (W3C, WCAG 2)
+    luminance = ((float(lightness("#767676")) + 16) / 116) ** 3
+    assert round(1.05 / (luminance + 0.05), 2) == 4.54
