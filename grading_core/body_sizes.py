@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from types import MappingProxyType
@@ -129,12 +129,16 @@ def _whole_table(name: str, within: Within) -> Mapping[str, SizeBody]:
 @cache
 def _knots(name: str, within: Within) -> tuple[SizeBody, ...]:
     """The bodies to interpolate between: every size, and the outer ends of the first and the last."""
-    first, last = BODY_TABLES[name].sizes[0], BODY_TABLES[name].sizes[-1]
-    lowest, highest = _whole_table(name, "low")[first], _whole_table(name, "high")[last]
-    between = {
-        body.values["bust"].cm: body for body in (lowest, highest, *_whole_table(name, within).values())
-    }
-    return tuple(between[bust] for bust in sorted(between))
+    busts = BODY_TABLES[name].rows["bust"]
+    (least, _), (_, most) = busts[0].ends_cm(), busts[-1].ends_cm()
+    smallest, largest = _whole_table(name, "low")[busts[0].size], _whole_table(name, "high")[busts[-1].size]
+    outer = (_with_bust(smallest, least), _with_bust(largest, most))
+    by_bust = {body.values["bust"].cm: body for body in (*outer, *_whole_table(name, within).values())}
+    return tuple(by_bust[bust] for bust in sorted(by_bust))
+
+
+def _with_bust(body: SizeBody, bust: Fraction) -> SizeBody:
+    return SizeBody(body.label, {**body.values, "bust": replace(body.values["bust"], cm=bust)})
 
 
 def _sent_bodies(

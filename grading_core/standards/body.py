@@ -82,6 +82,13 @@ class BodyRow:
         assert value is not None, "a body measurement has no open end"
         return value * CM_PER_INCH if self.inch else value
 
+    def ends_cm(self) -> tuple[Fraction, Fraction]:
+        """From where to where the row reaches in cm, by the column that reaches further."""
+        ends = [(self.value_cm("low"), self.value_cm("high"))]
+        if self.cm and self.cm.low is not None and self.cm.high is not None:
+            ends.append((self.cm.low, self.cm.high))
+        return min(low for low, _ in ends), max(high for _, high in ends)
+
 
 @dataclass(frozen=True, slots=True)
 class BodyTable:
