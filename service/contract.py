@@ -35,7 +35,7 @@ from service.negotiation import CSV, JSON, MARKDOWN
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import rules_of
-from service.schemas.common import ProblemSchema
+from service.schemas.common import MAX_SIZES, MAX_STITCHES, ProblemSchema
 from service.schemas.fields import ByField, ByType, Mapping
 
 OPENAPI_VERSION = "3.1.0"
@@ -55,7 +55,8 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
 * **Representations.** Operations that answer per size also answer as `text/csv`, in the columns
   `{",".join(tables.HEADER)}`, and as `text/markdown`, a table of items and sizes. A type that
   `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
-* **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep.
+* **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
+  stitches in a section. Lists and numbers have theirs in the schemas.
 * Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
 """
 
@@ -157,7 +158,7 @@ _EXTRA_HEADERS: dict[int, dict[str, Any]] = {
 }
 
 _REFUSED_BY = {
-    "GET": (BAD_REQUEST, NOT_FOUND, METHOD_NOT_ALLOWED, NOT_ACCEPTABLE),
+    "GET": (BAD_REQUEST, NOT_FOUND, METHOD_NOT_ALLOWED, NOT_ACCEPTABLE, UNPROCESSABLE_CONTENT),
     "POST": (
         NOT_JSON,
         NOT_FOUND,
@@ -249,13 +250,22 @@ def _parameters(operation: Operation[Any, Any], examples: list[Example]) -> list
 
 
 def _problem_answer(kind: Kind) -> dict[str, Any]:
+    example: dict[str, Any] = {
+        "type": kind.uri,
+        "title": kind.title,
+        "status": kind.status,
+        "detail": kind.explanation,
+        "instance": "5f0c7a0e3b1d4f6f9a5e2c8d7b6a4f31",
+    }
+    if kind is UNPROCESSABLE_CONTENT:
+        example["errors"] = [{"pointer": "/sizes/2/rounds", "detail": "must be a whole number."}]
     return {
         "description": kind.explanation,
         "headers": {
             "X-Request-Id": {"$ref": "#/components/headers/RequestId"},
             **_EXTRA_HEADERS.get(kind.status, {}),
         },
-        "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema}},
+        "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema, "example": example}},
     }
 
 

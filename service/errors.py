@@ -9,6 +9,7 @@ from __future__ import annotations
 import logging
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import islice
 from typing import Any
 
 import orjson
@@ -19,6 +20,9 @@ from werkzeug.exceptions import HTTPException
 from grading_core.errors import ContradictionError, Path, Problem
 
 PROBLEM_MEDIA_TYPE = "application/problem+json"
+
+MAX_PROBLEMS = 1000
+"""More wrong places than these are not named: nobody reads them, and naming them takes long."""
 
 log = logging.getLogger(__name__)
 
@@ -53,7 +57,7 @@ NOT_JSON = Kind(
     400,
     "The body is not JSON",
     "The body has to be one JSON text in UTF-8 (RFC 8259). NaN, Infinity, a key that occurs twice in one "
-    "object and nesting deeper than 32 are refused too, because programs read them differently.",
+    "object, nesting deeper than 32 levels and more than 100,000 lists and objects are refused too.",
 )
 NOT_FOUND = Kind(
     "not-found",
@@ -179,7 +183,7 @@ def problems_of(messages: Any, path: Path = ()) -> Iterator[Problem]:
     messages: as marshmallow collects them: a list of sentences, or a mapping from field or index.
     path: where they hang.
     """
-    if isinstance(messages, Mapping):
+    if isinstance(messages, dict):
         for step, below in messages.items():
             yield from problems_of(below, path if step == "_schema" else (*path, step))
     elif isinstance(messages, str):
@@ -214,16 +218,18 @@ def _refused(refusal: Refusal) -> Response:
 
 
 def _invalid(error: ValidationError) -> Response:
-    return _unprocessable(sorted(problems_of(error.messages), key=_in_order))
+    found = list(islice(problems_of(error.messages), MAX_PROBLEMS + 1))
+    return _unprocessable(sorted(found[:MAX_PROBLEMS], key=_in_order), len(found) > MAX_PROBLEMS)
 
 
 def _contradictory(error: ContradictionError) -> Response:
     return _unprocessable(error.problems)
 
 
-def _unprocessable(problems: Sequence[Problem]) -> Response:
+def _unprocessable(problems: Sequence[Problem], more: bool = False) -> Response:
     places = "1 place" if len(problems) == 1 else f"{len(problems)} places"
-    return problem_response(UNPROCESSABLE_CONTENT, f"The request is wrong in {places}.", problems)
+    detail = f"The request is wrong in more than {places}." if more else f"The request is wrong in {places}."
+    return problem_response(UNPROCESSABLE_CONTENT, detail, problems)
 
 
 def _http_error(error: HTTPException) -> Response:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter
 from hashlib import sha256
 from typing import Any, NoReturn
@@ -15,8 +16,11 @@ from service.errors import NOT_JSON, UNPROCESSABLE_CONTENT, UNSUPPORTED_MEDIA_TY
 
 MAX_BODY_BYTES = 1024 * 1024
 MAX_DEPTH = 32
+MAX_CONTAINERS = 100_000
+"""Lists and objects in one body; the largest request within all other limits has fewer than half."""
 
 _EXACT_AS_FLOAT = 2**53
+_STRING = re.compile(rb'"(?:[^"\\]|\\.)*"')
 
 
 def read_json(request: Request) -> tuple[dict[str, Any], str]:
@@ -39,6 +43,8 @@ def read_json(request: Request) -> tuple[dict[str, Any], str]:
             headers={"Accept-Encoding": "identity"},
         )
     body = request.get_data(cache=False)
+    if _containers(body) > MAX_CONTAINERS and _containers(_STRING.sub(b"", body)) > MAX_CONTAINERS:
+        raise Refusal(NOT_JSON, f"The body has more than {MAX_CONTAINERS} lists and objects.")
     try:
         value = orjson.loads(body)
     except orjson.JSONDecodeError as error:
@@ -63,6 +69,10 @@ def digest(value: dict[str, Any]) -> str:
     True
     """
     return _digest(orjson.dumps(_canonical(value, 1), option=orjson.OPT_SORT_KEYS))
+
+
+def _containers(body: bytes) -> int:
+    return body.count(b"[") + body.count(b"{")
 
 
 def _digest(canonical: bytes) -> str:

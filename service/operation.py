@@ -81,8 +81,8 @@ class Operation(Generic[Query, Result]):
         try:
             loaded: Query = self.schema.load(data)
         except ValidationError as error:
-            wrong = error.messages_dict.keys()
-            if wrong & path_parameters.keys():
+            messages: dict[str, Any] = error.normalized_messages()  # type: ignore[no-untyped-call]
+            if messages.keys() & path_parameters.keys():
                 raise Refusal(NOT_FOUND, NOT_FOUND.explanation) from None
             raise
         finally:

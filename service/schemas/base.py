@@ -10,6 +10,9 @@ from marshmallow import RAISE, Schema, ValidationError, post_load, validates_sch
 NOT_AN_OBJECT = "must be an object."
 UNKNOWN = "is not a field here."
 
+MAX_FIELDS = 200
+"""No object has as many fields."""
+
 
 class StrictSchema(Schema):
     """An object with exactly the declared fields.
@@ -29,6 +32,12 @@ class StrictSchema(Schema):
     }
 
     builds: ClassVar[Callable[..., Any] | None] = None
+
+    def load(self, data: Any, **options: Any) -> Any:
+        """Load an object; one with endlessly many fields is refused as a whole, not field by field."""
+        if type(data) is dict and len(data) > MAX_FIELDS:
+            raise ValidationError(f"must have at most {MAX_FIELDS} fields and has {len(data)}.")
+        return super().load(data, **options)
 
     @post_load
     def _build(self, data: dict[str, Any], **_: Any) -> Any:

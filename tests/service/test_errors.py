@@ -107,6 +107,18 @@ def test_a_contradiction_found_by_the_core_is_named_by_its_pointer(broken):
     assert broken.get("/contradiction").json["errors"] == [{"pointer": "/sizes/2/split", "detail": "is odd."}]
 
 
+def test_of_endlessly_many_wrong_places_a_thousand_are_named(client):
+    items = [{f"k{key}": 1 for key in range(100)}] * 100
+    document = client.post("/v1/gauge-conversions", json={"items": items}).json
+    assert document["detail"] == "The request is wrong in more than 1000 places."
+    assert len(document["errors"]) == 1000
+
+
+def test_an_object_with_endlessly_many_fields_is_one_wrong_place(client):
+    document = client.post("/v1/gauge-conversions", json={f"k{key}": 1 for key in range(201)}).json
+    assert document["errors"] == [{"pointer": "", "detail": "must have at most 200 fields and has 201."}]
+
+
 # RFC 6901, section 5: the examples whose escapes differ from the plain key
 @pytest.mark.parametrize(
     ("path", "written"),
@@ -133,6 +145,11 @@ def test_the_service_explains_every_problem_type(client, kind):
 
 def test_a_problem_type_that_does_not_exist_is_not_found(client):
     assert client.get("/problems/out-of-wool").status_code == 404
+
+
+def test_a_query_parameter_that_does_not_exist_is_named(client):
+    response = client.get("/health/live?verbose=1")
+    assert (response.status_code, response.json["errors"][0]["pointer"]) == (422, "/verbose")
 
 
 def test_an_error_is_a_problem_document_whatever_is_accepted(client):

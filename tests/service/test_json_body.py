@@ -75,6 +75,15 @@ def test_nesting_is_limited_to_32_levels(client):
     assert post(client, b"[" * 200_000).status_code == 400
 
 
+def test_lists_and_objects_are_limited_to_100_000(client):
+    assert post(client, b'{"a": [' + b"[]," * 99_997 + b"[]]}").status_code == 422
+    assert post(client, b'{"a": [' + b"[]," * 99_998 + b"[]]}").status_code == 400
+
+
+def test_brackets_in_text_are_not_taken_for_lists(client):
+    assert post(client, json.dumps({"a": '["{' * 100_001})).status_code == 422
+
+
 def test_a_body_is_limited_to_one_mebibyte(client):
     text = json.dumps(GOOD)
     assert post(client, text.ljust(2**20)).status_code == 200
