@@ -223,7 +223,9 @@ def _plain_rounds(before: Schedule, rounds: int, options: Options, gauge: Gauge)
         gauge,
         shallowest,
         lambda yoke: finish(yoke, before.increase_rounds, before.line_stitches, gauge),
-        f"Only {counted(spare, 'plain round')} can be left out after the last increase.",
+        f"Only {counted(spare, 'plain round')} can be left out after the last increase."
+        if spare
+        else "No plain round can be left out after the last increase.",
     )
 
 
