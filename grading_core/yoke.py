@@ -343,7 +343,11 @@ def _recommend(before: Schedule, rounds: int, ways: Sequence[Way]) -> tuple[Meth
             f"{rounds} rounds straight before the split; spaced wider, the raglan line stays even."
         )
     if double and not double.doubled_rounds:
-        return "closer", "The increases still fit, none of them doubled, when spaced closer."
+        if closer:
+            return "closer", "The increases still fit, none of them doubled, when spaced closer."
+        return "double_body", (
+            "Worked in the same rounds, body and sleeve increases fit on the written grid, none of them doubled."
+        )
     if double:
         doubled = counted(double.doubled_rounds, "round")
         return "double_body", (
@@ -353,7 +357,7 @@ def _recommend(before: Schedule, rounds: int, ways: Sequence[Way]) -> tuple[Meth
     if closer:
         return (
             "closer",
-            "The sleeves need more rounds than the written grid has, so the increases come closer.",
+            "The written grid has too few rounds even with doubled body increases, so the increases come closer.",
         )
     reachable = [way.shallowest_rounds for way in ways if way.shallowest_rounds is not None]
     return None, f"No way reaches {rounds} rounds; the shallowest yoke possible has {min(reachable)}."
