@@ -10,22 +10,55 @@ import shutil
 import socket
 from http import HTTPStatus
 from pathlib import Path
+from typing import Any
 
 from gunicorn import util
 from gunicorn.arbiter import Arbiter
 from gunicorn.workers.base import Worker
+from gunicorn.workers.sync import SyncWorker
 
 SHARED_MEMORY = Path("/dev/shm")
 TEMPORARY = SHARED_MEMORY if os.access(SHARED_MEMORY, os.W_OK) else Path("/tmp")
+
+
+class Outbox:
+    """A client's connection that keeps what is to be sent."""
+
+    def __init__(self, connection: socket.socket) -> None:
+        self.connection = connection
+        self.content = bytearray()
+
+    def sendall(self, data: bytes) -> None:
+        """Keep it for later."""
+        self.content += data
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self.connection, name)
+
+
+class WholeAnswerWorker(SyncWorker):
+    """Sends the head and the body of an answer at once.
+
+    By itself gunicorn sends the head first. A worker killed right after that leaves the proxy with half an answer
+    passed on and no way to ask another instance.
+    """
+
+    def handle_request(self, listener: Any, req: Any, client: socket.socket, addr: Any) -> None:
+        """Compute one answer and send it."""
+        outbox = Outbox(client)
+        super().handle_request(listener, req, outbox, addr)
+        client.sendall(outbox.content)
+
 
 wsgi_app = "service.wsgi:app"
 chdir = str(Path(__file__).resolve().parent.parent)
 bind = os.environ.get("BIND", "127.0.0.1:8000")
 
 # A request is a short computation with nothing to wait for, so one process a core does all there is to do.
-worker_class = "sync"
+worker_class = WholeAnswerWorker
 workers = int(os.environ.get("WEB_CONCURRENCY") or len(os.sched_getaffinity(0)))
 backlog = 512
+sendfile = False
 
 # No computation takes a second. What takes longer is a slow client, which the proxy in front holds off.
 timeout = 10
