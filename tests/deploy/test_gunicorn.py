@@ -1,0 +1,95 @@
+"""The application server with its deployed settings, on loopback."""
+
+import json
+import os
+import runpy
+import signal
+import socket
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from gunicorn.config import KNOWN_SETTINGS
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+SETTINGS = ROOT / "deploy" / "gunicorn.conf.py"
+
+
+@pytest.fixture(scope="module")
+def instance(start_instance):
+    return start_instance()
+
+
+def exchange(port: int, sent: bytes) -> tuple[bytes, dict[str, object]]:
+    """What a raw request is answered with: the head, and the body as JSON."""
+    with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+        connection.sendall(sent)
+        received = b""
+        while part := connection.recv(65536):
+            received += part
+    head, _, body = received.partition(b"\r\n\r\n")
+    return head, json.loads(body)
+
+
+def test_every_setting_is_one_that_gunicorn_has(monkeypatch: pytest.MonkeyPatch) -> None:
+    # gunicorn itself passes over names it does not know.
+    from gunicorn import util
+
+    monkeypatch.setattr(util, "write_error", util.write_error)
+    monkeypatch.setenv("PROMETHEUS_MULTIPROC_DIR", "")
+    settings = runpy.run_path(str(SETTINGS))
+    ours = {"metrics_directory", "write_problem"}
+    modules = {"json", "os", "shutil", "socket", "util"}
+    given = {name for name in settings if name.islower() and not name.startswith("_")} - ours - modules
+    assert given <= {setting.name for setting in KNOWN_SETTINGS}
+
+
+def test_a_reload_under_load_loses_no_request(instance, asking: Callable) -> None:
+    before = instance.workers()
+    with asking(instance.url) as load:
+        load.go_on(20)
+        os.kill(instance.process.pid, signal.SIGHUP)
+        load.go_on(150)
+    assert (load.failed, load.wrong) == ([], [])
+    assert not set(before) & set(instance.workers())
+
+
+def test_a_worker_killed_under_load_costs_at_most_the_request_it_held(instance, asking: Callable) -> None:
+    with asking(instance.url) as load:
+        load.go_on(20)
+        os.kill(instance.workers()[0], signal.SIGKILL)
+        load.go_on(100)
+    assert load.wrong == []
+    assert len(load.failed) <= 1
+
+
+@pytest.mark.parametrize(
+    ("sent", "status"),
+    [
+        (b"\x16\x03\x01 nonsense\r\n\r\n", b"400"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\nA b: c\r\n\r\n", b"400"),
+        (
+            b"POST / HTTP/1.1\r\nHost: x\r\nTransfer-Encoding: chunked\r\nContent-Length: 3\r\n\r\n0\r\n\r\n",
+            b"400",
+        ),
+        (b"GET /" + b"x" * 3000 + b" HTTP/1.1\r\nHost: x\r\n\r\n", b"414"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\nA: " + b"x" * 5000 + b"\r\n\r\n", b"431"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\n" + b"A: b\r\n" * 70 + b"\r\n", b"431"),
+    ],
+)
+def test_what_is_not_proper_http_is_answered_by_a_problem_document(
+    instance, sent: bytes, status: bytes
+) -> None:
+    head, problem = exchange(instance.port, sent)
+    assert head.startswith(b"HTTP/1.1 " + status)
+    assert b"Content-Type: application/problem+json" in head
+    assert problem["type"] == "/problems/bad-request"
+    assert problem["status"] == int(status)
+
+
+def test_an_instance_leaves_no_metrics_behind(start_instance: Callable) -> None:
+    instance = start_instance()
+    directories = instance.metrics_directories()
+    assert any(directory.is_dir() for directory in directories)
+    instance.stop()
+    assert not any(directory.exists() for directory in directories)
