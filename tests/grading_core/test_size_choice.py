@@ -107,6 +107,8 @@ def test_a_wish_beyond_every_size_is_warned_about():
     assert [remark.code for remark in large.remarks] == ["above_every_size"]
     assert [remark.code for remark in small.remarks] == ["below_every_size"]
     assert inside.remarks == ()
+    assert match_sizes(SizeMatchRequest(finished=FOUR, garment=Fraction(98))).remarks == ()
+    assert match_sizes(SizeMatchRequest(finished=FOUR, garment=Fraction(106))).remarks == ()
 
 
 def test_either_finished_sizes_or_a_grading_are_needed():

@@ -103,6 +103,20 @@ def test_interpolated_measurements_are_marked_and_sent_ones_are_not():
     assert cells["hip"].body.interpolated
 
 
+@pytest.mark.parametrize(
+    ("bust", "origin"),
+    [
+        ("94", "derived"),  # between M and L, both inside the surveyed chests of 75 to 120 cm
+        ("118", "estimated"),  # between XL, inside, and 2X, outside
+        ("130", "estimated"),
+    ],
+)
+def test_an_interpolated_measurement_is_as_certain_as_the_less_certain_neighbour(bust, origin):
+    cells = grade(sent("mine", bust=bust), body_table="women").sizes[0].measurements
+    assert cells["wrist"].body.origin == origin
+    assert cells["hip"].body.origin == "published"
+
+
 @pytest.mark.parametrize("within", ["low", "middle", "high"])
 @pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
 def test_a_body_that_is_a_size_of_the_table_gets_that_size(table, within):
@@ -233,6 +247,10 @@ def test_a_sent_value_that_falls_from_an_interpolated_one_is_found():
     # the women's table has an upper arm of about 28 cm at a bust of 94
     wrong = paths(sent("S", bust=84, upper_arm=35), sent("M", bust=94), body_table="women")
     assert wrong == [("sizes", 0, "upper_arm")]
+
+
+def test_what_a_table_fills_in_after_a_wrong_bust_is_not_reported_too():
+    assert paths(sent("S", bust=94), sent("M", bust=84), body_table="women") == [("sizes", 1, "bust")]
 
 
 @given(st.permutations(range(5)), st.sampled_from([None, "women"]))
