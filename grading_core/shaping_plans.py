@@ -7,11 +7,10 @@ convention, equal sections on both sides of every shaping.
 
 from __future__ import annotations
 
-from bisect import bisect
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
-from itertools import pairwise
+from dataclasses import dataclass, replace
+from itertools import accumulate, pairwise
 from typing import Literal
 
 from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
@@ -224,14 +223,15 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     >>> across_row(AcrossPlan("yoke", 51, 4, "increase", "flat")).after
     (6, 19, 32, 45)
     """
-    if not _fits(plan, plan.across):
-        most = _most_across(plan)
+    most = _most_across(plan)
+    if plan.across > most:
+        off_edges = ", none of them at an edge" if plan.worked == "flat" else ""
         return Impossible(
             f"{counted(plan.stitches, 'stitch has', 'stitches have')} room for "
-            f"{counted(most, plan.change)} with at most one in each place, and {plan.across} are asked.",
+            f"{counted(most, plan.change)}{off_edges}, and {plan.across} are asked.",
             (Nearest("across", most),) if most else (),
         )
-    after = _places(plan, plan.across)
+    after = _places(plan)
     first = after[0] if plan.worked == "flat" and after else 0
     distances = pairwise(after if plan.worked == "flat" else (0, *after))
     intervals = Counter(stop - start for start, stop in distances)
@@ -247,55 +247,61 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
 
 
 def _phases_after(before: int, rows: Sequence[int], plan: RowPlan) -> tuple[Phase[int], ...]:
-    """Phases in which the rows before the first interval are a plain stretch of their own."""
+    """Phases in which the rows before the first interval belong to a plain stretch."""
     events = [Event(row - before, plan.stitches_per_shaping) for row in rows]
-    later = phases(events, plan.rows - before)
-    moved = [Phase(p.from_row + before, p.to_row + before, p.cycle, p.times) for p in later]
-    lead: list[Phase[int]] = [Phase(1, before, (), 0)] if before else []
-    return (*lead, *moved)
+    found = [
+        Phase(phase.from_row + before, phase.to_row + before, phase.cycle, phase.times)
+        for phase in phases(events, plan.rows - before)
+    ]
+    if before and found and not found[0].times:
+        return (replace(found[0], from_row=1), *found[1:])
+    return (Phase(1, before, (), 0), *found) if before else tuple(found)
 
 
 def _too_many(plan: RowPlan, shapings: int, room: int) -> Impossible:
-    rows = plan.rows - room + shapings * plan.step
-    nearest = [Nearest("rows", rows)]
+    missing = shapings * plan.step - room
+    nearest = [Nearest("rows", plan.rows + missing)]
     if plan.step == 2 and shapings <= room:
         nearest.append(Nearest("step", 1))
+    if plan.plain_before >= missing:
+        nearest.append(Nearest("plain_before", plan.plain_before - missing))
+    if plan.plain_after >= missing:
+        nearest.append(Nearest("plain_after", plan.plain_after - missing))
     return Impossible(
         f"{counted(shapings, 'shaping row needs', 'shaping rows need')} "
-        f"{counted(shapings * plan.step, 'row')}, and {room} are free: "
-        f"{shapings * plan.step - room} too few.",
+        f"{counted(shapings * plan.step, 'row')}, and {room} are free: {missing} too few.",
         tuple(nearest),
     )
 
 
-def _places(plan: AcrossPlan, many: int) -> tuple[int, ...]:
-    """For each of so many shapings, how many old stitches are worked when it is done."""
-    stitches, used = plan.stitches, 2 if plan.change == "decrease" else 0
+def _places(plan: AcrossPlan) -> tuple[int, ...]:
+    """For each shaping, how many old stitches are worked when it is done."""
+    stitches, many, used = plan.stitches, plan.across, 2 if plan.change == "decrease" else 0
     if plan.worked == "round":
         return spread(many, stitches, "widest_first").positions()
     if plan.edge == "half":
         # the middle of each share, halves up; a decrease takes one stitch on either side of it
-        return tuple((stitches * (2 * i + 1) + many) // (2 * many) + used // 2 for i in range(many))
-    plain = stitches - used * many
-    return tuple((2 * plain * i + many + 1) // (2 * (many + 1)) + used * i for i in range(1, many + 1))
+        after = [(stitches * (2 * i + 1) + many) // (2 * many) + used // 2 for i in range(many)]
+    else:
+        plain = stitches - used * many
+        after = [(2 * plain * i + many + 1) // (2 * (many + 1)) + used * i for i in range(1, many + 1)]
+    return _off_edges(after, stitches) if used else tuple(after)
 
 
-def _fits(plan: AcrossPlan, many: int) -> bool:
-    """Whether so many shapings have a place each, none on an edge of flat work."""
-    used = 2 if plan.change == "decrease" else 1
-    if many * used > plan.stitches:
-        return False
-    after = _places(plan, many)
-    if plan.worked == "round" or not after:
-        return True
-    plain_first = after[0] - (used if plan.change == "decrease" else 0)
-    apart = all(stop - start >= used for start, stop in pairwise(after))
-    return apart and plain_first >= 1 and after[-1] < plan.stitches
+def _off_edges(after: Sequence[int], stitches: int) -> tuple[int, ...]:
+    """Decreases of a flat row moved as little as it takes to keep a stitch plain at either edge."""
+    from_first = list(accumulate(after, lambda before, place: max(place, before + 2), initial=1))[1:]
+    from_last = accumulate(
+        reversed(from_first), lambda later, place: min(place, later - 2), initial=stitches + 1
+    )
+    return tuple(from_last)[:0:-1]
 
 
 def _most_across(plan: AcrossPlan) -> int:
-    """The most shapings that fit, found by halving."""
-    return bisect(range(1, plan.across), False, key=lambda many: not _fits(plan, many))
+    """The most shapings that fit: a decrease takes two stitches, and flat work keeps its edge stitches plain."""
+    if plan.change == "decrease":
+        return max(0, plan.stitches - 2 * (plan.worked == "flat")) // 2
+    return plan.stitches - (plan.worked == "flat")
 
 
 def _runs(values: Sequence[int]) -> list[tuple[int, int]]:
