@@ -94,7 +94,9 @@ def test_each_turn_lies_beyond_the_one_before_on_its_side_at_even_distances(neck
     for ends, edge in ((left, neck.back + neck.line_stitches), (right, neck.line_stitches)):
         steps = [beyond - before for before, beyond in pairwise([edge, *ends])]
         assert min(steps) >= 1
-        assert max(steps) - min(steps) <= 1
+        taper = ends[-1] - edge
+        for count, end in enumerate(ends, 1):
+            assert abs(end - edge - Fraction(taper * count, pairs)) < 1
 
 
 @given(necks, st.integers(1, 12), st.integers(0, 40), st.sampled_from(["joined", "flat"]))

@@ -88,6 +88,7 @@ def test_an_impossible_sleeve_becomes_possible_by_each_change_that_is_named(plan
     if isinstance(refused, Sleeve):
         return
     for near in refused.nearest:
+        assert near.value >= 0
         if near.field == "rounds":
             changed = planned(**plan, minimum_rounds=near.value)
         else:

@@ -26,6 +26,14 @@ def test_shaping_in_every_round_of_every_size_needs_no_ordinal():
     assert run_tapers(sizes, words) == ("Decrease 2 every round 4 (6) times.",)
 
 
+def test_a_size_with_fewer_steps_works_the_last_one_0_times_and_is_told_to_leave_it_out():
+    sizes = [[Phase(1, 6, ((2, 2),), 3), Phase(7, 12, ((3, 2),), 2)], [Phase(1, 12, ((4, 2),), 3)]]
+    assert run_tapers(sizes, words) == (
+        f"Decrease 2 every 2nd (4th) round 3 (3) times, then every 3rd ({DASH}) round 2 (0) times "
+        "(leave out what is worked 0 times in your size).",
+    )
+
+
 def test_sizes_that_are_all_plain_have_plain_rounds_only():
     assert run_tapers([[Phase(1, 60, (), 0)], None], words) == (f"Work 60 ({DASH}) rounds without shaping.",)
 

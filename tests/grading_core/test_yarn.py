@@ -49,6 +49,12 @@ def test_a_thickness_in_a_charts_gap_takes_the_nearer_row_and_says_so():
         assert (match.thickness.category, match.between) == (category, True)
 
 
+@pytest.mark.parametrize(("thickness", "category"), [(20, 6), (3000, 0)])
+def test_the_thickest_and_the_thinnest_row_are_open_ended(thickness, category):
+    (match,) = [match for match in categories(Fraction(thickness)) if match.source == SPINNERS_CHART]
+    assert (match.thickness.category, match.between) == (category, False)
+
+
 def test_a_thickness_on_the_border_of_two_rows_is_named_by_both():
     found = [match for match in categories(Fraction(242)) if match.source == SPINNERS_CHART]
     assert [(match.thickness.category, match.between) for match in found] == [(2, False), (3, False)]
