@@ -10,7 +10,6 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.raglan import IncreaseRound, Options, Schedule, Sections, Yoke, schedule
-from grading_core.shaping import Spacing
 from grading_core.units import to_cm
 from grading_core.yoke import (
     METHODS,
@@ -22,17 +21,10 @@ from grading_core.yoke import (
     adjust,
     written_problems,
 )
+from tests.grading_core.random_yokes import GAUGE, SPACINGS
 from tests.oracles.knitter import knit, knit_to_split
 
-GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 NECK = Sections(34, 34, 12)
-SPACINGS: tuple[Spacing, ...] = (
-    "closest_first",
-    "widest_first",
-    "even",
-    "single_then_plain",
-    "plain_then_single",
-)
 
 
 def way(adjusted: AdjustedYoke, method: Method) -> Way:
