@@ -34,7 +34,7 @@ from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
 from service.negotiation import CSV, JSON, MARKDOWN
 from service.operation import Operation
 from service.representations import tables
-from service.schemas.base import rules_of
+from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_SIZES, MAX_STITCHES, ProblemSchema
 from service.schemas.fields import ByField, ByType, Mapping
 
@@ -95,13 +95,14 @@ class _Converter(OpenAPIConverter):
     def schema2jsonschema(self, schema: Any) -> dict[str, Any]:
         described: dict[str, Any] = super().schema2jsonschema(schema)  # type: ignore[no-untyped-call]
         instance = resolve_schema_instance(schema)
+        assert isinstance(instance, StrictSchema)
         described["description"] = inspect.getdoc(type(instance)) or ""
         described["additionalProperties"] = False
         properties = described["properties"]
         for name in _LAST:
             if name in properties:
                 properties[name] = properties.pop(name)
-        rules = [rule.contract() for rule in rules_of(instance)]
+        rules = [rule.contract() for rule in instance.rules]
         if len(rules) == 1:
             described |= rules[0]
         elif rules:

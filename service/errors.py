@@ -185,7 +185,7 @@ def problems_of(messages: Any, path: Path = ()) -> Iterator[Problem]:
     """
     if isinstance(messages, dict):
         for step, below in messages.items():
-            yield from problems_of(below, path if step == "_schema" else (*path, step))
+            yield from problems_of(below, path if step is None else (*path, step))
     elif isinstance(messages, str):
         yield Problem(path, messages)
     else:

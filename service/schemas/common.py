@@ -5,8 +5,6 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from marshmallow import post_load
-
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.units import to_cm
@@ -49,11 +47,10 @@ class RequestSchema(StrictSchema):
         "publishers print. Inches in a request are always exact.",
     )
 
-    @post_load
-    def _build(self, data: dict[str, Any], **options: Any) -> Any:
-        # Both are applied while reading and writing; the core knows centimetres only.
-        del data["unit"], data["inch_convention"]
-        return super()._build(data, **options)
+    def build(self, loaded: dict[str, Any]) -> Any:
+        """What a valid request becomes: the core knows centimetres only."""
+        del loaded["unit"], loaded["inch_convention"]
+        return super().build(loaded)
 
 
 def _gauge(

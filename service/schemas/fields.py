@@ -7,7 +7,6 @@ characters, null is refused unless a field is nullable. A field documents itself
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping as MappingType
 from contextvars import ContextVar
 from fractions import Fraction
 from math import isfinite
@@ -28,8 +27,18 @@ _MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
 _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 
-class StrictField(fields.Field[Any]):
-    """Base of all strict fields.
+class _Direct(fields.Field[Any]):
+    """Loads a value without the steps of marshmallow's that no field here has: processors, validators."""
+
+    def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        """What a JSON value is loaded as, or the default where it is missing."""
+        if value is missing or value is None:
+            return super().deserialize(value)
+        return self._deserialize(value, None, None)
+
+
+class StrictField(_Direct):
+    """Base of all strict fields of one value.
 
     description: for the contract. required: whether it has to be there. default: its JSON value when
     it is not. nullable: whether null is allowed. unit: what the number counts, for the contract.
@@ -58,12 +67,6 @@ class StrictField(fields.Field[Any]):
     def contract(self) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         return {"type": self.json_type}
-
-    def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        """Marshmallow's steps without those that no strict field has: most of a request is scalars."""
-        if value is missing or value is None:
-            return super().deserialize(value)
-        return self._deserialize(value, None, None)
 
     def _default(self, default: Any) -> Any:
         return default
@@ -244,7 +247,7 @@ class Flag(StrictField):
         return value
 
 
-class Items(fields.List[Any]):
+class Items(_Direct, fields.List[Any]):
     """A list, loaded as a tuple.
 
     inner: the field of every item. least, most: how many items; a list in a request has both. They
@@ -278,16 +281,24 @@ class Items(fields.List[Any]):
         limits = {"minItems": self.least or None, "maxItems": self.most}
         return {"type": "array"} | {name: limit for name, limit in limits.items() if limit is not None}
 
-    def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not list:
             raise ValidationError("must be a list.")
         if len(value) < self.least or (self.most is not None and len(value) > self.most):
             limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
             raise ValidationError(f"must have {limits} items and has {len(value)}.")
-        return tuple(super()._deserialize(value, *arguments, **options))
+        loaded, errors = [], {}
+        for place, each in enumerate(value):
+            try:
+                loaded.append(self.inner.deserialize(each))
+            except ValidationError as error:
+                errors[place] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return tuple(loaded)
 
 
-class Nested(fields.Nested):
+class Nested(_Direct, fields.Nested):
     """An object with a schema of its own."""
 
     def __init__(
@@ -308,8 +319,11 @@ class Nested(fields.Nested):
             error_messages=_MESSAGES,
         )
 
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        return self.schema.load(value)
 
-class Mapping(fields.Field[Any]):
+
+class Mapping(_Direct):
     """An object whose field names are data: names to values of one kind, loaded as a dict.
 
     keys: the field that checks each name. values: the field of each value. least, most: how many.
@@ -353,14 +367,14 @@ class Mapping(fields.Field[Any]):
         self.values._bind_to_schema(field_name, self)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if not isinstance(value, MappingType):
+        if type(value) is not dict:
             raise ValidationError(NOT_AN_OBJECT)
         if not self.least <= len(value) <= self.most:
             raise ValidationError(f"must have {self.least} to {self.most} fields and has {len(value)}.")
         loaded, errors = {}, {}
         for name, below in value.items():
             try:
-                loaded[self.keys.deserialize(name)] = self.values.deserialize(below, name, value)
+                loaded[self.keys.deserialize(name)] = self.values.deserialize(below)
             except ValidationError as error:
                 errors[name] = error.messages
         if errors:
@@ -368,7 +382,7 @@ class Mapping(fields.Field[Any]):
         return loaded
 
 
-class ByType(fields.Field[Any]):
+class ByType(_Direct):
     """A value that may come in several JSON types, each with its own field.
 
     number, text, items, record: the field for a number, a string, an array, an object.
@@ -408,11 +422,11 @@ class ByType(fields.Field[Any]):
         for field in self.alternatives:
             field._bind_to_schema(field_name, self)
 
-    def _deserialize(self, value: Any, attr: Any, data: Any, **_: Any) -> Any:
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         field = self._by_type.get(type(value))
         if field is None:
             raise ValidationError(self._wanted)
-        return field.deserialize(value, attr, data)
+        return field.deserialize(value)
 
 
 def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:

@@ -7,8 +7,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from marshmallow import post_load
-
 from grading_core.body_sizes import SentSize
 from grading_core.size_choice import FinishedSize, SizeMatchRequest
 from grading_core.sizing import EvenSteps, SizeGradingRequest
@@ -167,14 +165,14 @@ class SizeGradingsRequestSchema(GradingFieldsSchema, RequestSchema):
         "1/2", "1/4", default="1/4", description="To what the inches of the size runs are rounded."
     )
 
-    @post_load
-    def _build(self, data: dict[str, Any], **_: Any) -> SizeGradingsQuery:
+    def build(self, loaded: dict[str, Any]) -> SizeGradingsQuery:
+        """The grading, and how its size runs are printed."""
         convention, cm_step, inch_step = (
-            data.pop(name) for name in ("inch_convention", "printed_cm_step", "printed_inch_step")
+            loaded.pop(name) for name in ("inch_convention", "printed_cm_step", "printed_inch_step")
         )
-        del data["unit"]
+        del loaded["unit"]
         return SizeGradingsQuery(
-            SizeGradingRequest(**data), cm_step, Fraction(inch_step).denominator, convention
+            SizeGradingRequest(**loaded), cm_step, Fraction(inch_step).denominator, convention
         )
 
 
@@ -195,11 +193,11 @@ class MatchedGradingSchema(GradingFieldsSchema):
         finally:
             REQUEST_UNIT.reset(token)
 
-    @post_load
-    def _build(self, data: dict[str, Any], **_: Any) -> SizeGradingRequest:
+    def build(self, loaded: dict[str, Any]) -> SizeGradingRequest:
+        """The grading alone."""
         for name in ("unit", "inch_convention", "printed_cm_step", "printed_inch_step"):
-            data.pop(name, None)
-        return SizeGradingRequest(**data)
+            loaded.pop(name, None)
+        return SizeGradingRequest(**loaded)
 
 
 class FinishedBustSchema(StrictSchema):

@@ -31,9 +31,7 @@ def broken() -> FlaskClient:
 
     for path, error in {
         "/refusal": Refusal(TOO_MANY_REQUESTS, "Wait.", headers={"Retry-After": "7"}),
-        "/invalid": ValidationError(
-            {"sizes": {10: {"b": ["late"]}, 2: {"a": ["early"], "_schema": ["whole"]}}}
-        ),
+        "/invalid": ValidationError({"sizes": {10: {"b": ["late"]}, 2: {"a": ["early"], None: ["whole"]}}}),
         "/contradiction": ContradictionError([Problem(("sizes", 2, "split"), "is odd.")]),
         "/conflict": Conflict(),
         "/fault": ZeroDivisionError("a secret of the house"),
