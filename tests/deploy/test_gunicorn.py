@@ -6,10 +6,15 @@ import runpy
 import signal
 import socket
 from collections.abc import Callable
+from contextlib import ExitStack
 from pathlib import Path
+from typing import Any
 
 import pytest
-from gunicorn.config import KNOWN_SETTINGS
+from gunicorn import util
+from gunicorn.config import KNOWN_SETTINGS, Config
+from gunicorn.glogging import Logger
+from gunicorn.http import get_parser
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 SETTINGS = ROOT / "deploy" / "gunicorn.conf.py"
@@ -31,17 +36,53 @@ def exchange(port: int, sent: bytes) -> tuple[bytes, dict[str, object]]:
     return head, json.loads(body)
 
 
-def test_every_setting_is_one_that_gunicorn_has(monkeypatch: pytest.MonkeyPatch) -> None:
-    # gunicorn itself passes over names it does not know.
-    from gunicorn import util
-
+@pytest.fixture
+def settings(monkeypatch: pytest.MonkeyPatch) -> dict[str, Any]:
+    """What the settings' file defines; what it changes elsewhere is undone after the test."""
     monkeypatch.setattr(util, "write_error", util.write_error)
     monkeypatch.setenv("PROMETHEUS_MULTIPROC_DIR", "")
-    settings = runpy.run_path(str(SETTINGS))
+    return runpy.run_path(str(SETTINGS))
+
+
+def test_every_setting_is_one_that_gunicorn_has(settings: dict[str, Any]) -> None:
+    # gunicorn itself passes over names it does not know.
     ours = {"metrics_directory", "write_problem"}
     modules = {"json", "os", "shutil", "socket", "util"}
     given = {name for name in settings if name.islower() and not name.startswith("_")} - ours - modules
     assert given <= {setting.name for setting in KNOWN_SETTINGS}
+
+
+def test_an_answer_is_sent_as_one_piece(settings: dict[str, Any]) -> None:
+    class Recorder:
+        def __init__(self, connection: socket.socket) -> None:
+            self.connection = connection
+            self.sent: list[bytes] = []
+
+        def sendall(self, data: bytes) -> None:
+            self.sent.append(bytes(data))
+
+        def __getattr__(self, name: str) -> Any:
+            return getattr(self.connection, name)
+
+    def app(environ: Any, start_response: Any) -> list[bytes]:
+        start_response("200 OK", [("Content-Length", "6")])
+        return [b"one", b"two"]
+
+    config = Config()
+    worker = settings["worker_class"](0, 0, [], None, 1, config, Logger(config))
+    worker.wsgi, worker.nr, worker.max_requests = app, 0, 10
+    with socket.create_server(("127.0.0.1", 0)) as listener, ExitStack() as connections:
+        asking = connections.enter_context(socket.create_connection(listener.getsockname()))
+        accepted, address = listener.accept()
+        connections.enter_context(accepted)
+        asking.sendall(b"GET / HTTP/1.1\r\nHost: x\r\n\r\n")
+        client = Recorder(accepted)
+        request = next(get_parser(config, client, address))
+        worker.handle_request(listener, request, client, address)
+    worker.tmp.close()
+    (whole,) = client.sent
+    assert whole.startswith(b"HTTP/1.1 200 OK\r\n")
+    assert whole.endswith(b"\r\n\r\nonetwo")
 
 
 def test_a_reload_under_load_loses_no_request(instance, asking: Callable) -> None:
