@@ -16,6 +16,15 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+MAX_ROWS = 400
+"""Of a chart."""
+
+MAX_COLUMNS = 800
+"""Of a chart."""
+
+MAX_COLOURS = 62
+"""Of a chart: as many as there are letters and digits to name them by."""
+
 FirstRow = Literal["bottom", "top"]
 Repeat = Literal["rows", "once"]
 Symmetry = Literal["about_a_stitch", "between_stitches", "both", "none"]

@@ -79,6 +79,21 @@ def place_charts(plan: ChartPlan) -> ChartPlacements:
     return ChartPlacements(symmetry(axes), axes, sizes, tuple(remarks))
 
 
+def place_size(plan: ChartPlan, index: int) -> SizePlacement:
+    """Place the chart on one size alone.
+
+    plan: the request. index: of the size.
+
+    Raises ContradictionError as `place_charts` does, for this size's half stitches only.
+    """
+    raise_if_any(plan_problems(plan))
+    size = plan.sizes[index]
+    layout = lay_out(plan, size, plan.plain_colours())
+    if plan.half_stitch == "refuse":
+        raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
+    return _place(plan, size, layout, Windows(plan.chart.worked_rows()))
+
+
 class _Starts(dict[Stretch, SectionStart]):
     """The printed columns of a stretch; one object for all rounds alike."""
 

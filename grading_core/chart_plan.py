@@ -12,13 +12,19 @@ from dataclasses import dataclass
 from typing import Literal, Protocol
 
 from grading_core.chart import Anchor, Chart
-from grading_core.errors import Path, Problem
+from grading_core.errors import Path, Problem, duplicate_labels
 from grading_core.gauge import Gauge
 from grading_core.wording import counted
 
 COMMON_FLOAT_LIMIT = 5
 """Floats longer than about 5 stitches or 2.5 cm are caught at the back: common practice, taught alike by
 magazines and handbooks of stranded knitting."""
+
+MAX_ROUNDS_IN_ALL = 20_000
+"""Of yoke, body and sleeve, over all sizes."""
+
+MAX_LOOKUPS = 160_000
+"""Rounds in all, times the colours of the chart row that has most: what the work grows with."""
 
 HalfStitch = Literal["refuse", "shift"]
 
@@ -163,7 +169,7 @@ class ChartPlan:
 
 
 def plan_problems(plan: ChartPlan) -> Iterator[Problem]:
-    """Every place where a plan contradicts itself, apart from centres half a stitch off.
+    """Every place where a plan contradicts itself or is too large, apart from centres half a stitch off.
 
     plan: any, with counts of zero or more.
     """
@@ -184,8 +190,10 @@ def plan_problems(plan: ChartPlan) -> Iterator[Problem]:
         symbol = getattr(plan, field)
         if symbol is not None and symbol not in plan.chart.colours:
             yield Problem((field,), f"{symbol!r} is not among the chart's colours.")
+    yield from duplicate_labels([size.label for size in plan.sizes])
     for index, size in enumerate(plan.sizes):
         yield from _size_problems(plan, size, ("sizes", index))
+    yield from _limit_problems(plan)
 
 
 def _chart_problems(chart: Chart) -> Iterator[Problem]:
@@ -198,6 +206,20 @@ def _chart_problems(chart: Chart) -> Iterator[Problem]:
         unknown = sorted(set(row) - set(chart.colours))
         if unknown:
             yield Problem(path, f"has symbols that are not among the colours: {' '.join(unknown)}")
+
+
+def _limit_problems(plan: ChartPlan) -> Iterator[Problem]:
+    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in plan.sizes)
+    colours = max((len(set(row)) for row in plan.chart.rows), default=0)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
+        yield Problem(("sizes",), detail)
+    elif rounds * colours > MAX_LOOKUPS:
+        detail = (
+            f"have {rounds} rounds in all, and with {colours} colours in one chart row an answer holds at most "
+            f"{MAX_LOOKUPS // colours}: send fewer sizes at a time."
+        )
+        yield Problem(("sizes",), detail)
 
 
 def _size_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Problem]:

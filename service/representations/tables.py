@@ -113,7 +113,7 @@ def _join(path: str, step: str) -> str:
 
 
 def _unit(name: str) -> str:
-    last = name.rpartition("_")[2]
+    last = name.partition("_by_")[0].rpartition("_")[2]
     return last if last in _COUNT_UNITS else ""
 
 

@@ -1,0 +1,590 @@
+"""Requests and answers about colourwork charts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor
+from grading_core.chart_plan import (
+    COMMON_FLOAT_LIMIT,
+    BodyShaping,
+    ChartPlan,
+    ChartSize,
+    MinimumWidth,
+    SeamStitches,
+)
+from grading_core.errors import ContradictionError, Problem
+from grading_core.schedules import MAX_ROUNDS
+from service.charts import ChartColour, DrawnChart, SentChart
+from service.png_chart import MAX_BYTES
+from service.schemas.base import StrictSchema, exactly_one_of
+from service.schemas.common import (
+    MAX_SIZES,
+    MAX_STITCHES,
+    ComputedSchema,
+    GaugeSchema,
+    LengthSchema,
+    RequestSchema,
+)
+from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
+
+MAX_LABEL = 40
+
+HEX = "#[0-9A-Fa-f]{6}"
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPlacementsQuery:
+    """What `grading_core.chart_placement.place_charts` takes, with the chart still as it was sent."""
+
+    chart: SentChart
+    options: dict[str, Any]
+
+    def plan(self) -> tuple[DrawnChart, ChartPlan]:
+        """The chart and the plan.
+
+        Raises ContradictionError for a picture that can't be used.
+        """
+        drawn = self.chart.drawn()
+        return drawn, ChartPlan(chart=drawn.chart, **self.options)
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPictureQuery:
+    """A placement and the size of which a picture is asked for; None is the first."""
+
+    placements: ChartPlacementsQuery
+    size: str | None
+
+    def plan(self) -> tuple[DrawnChart, ChartPlan, int]:
+        """The chart, the plan and the index of the size.
+
+        Raises ContradictionError for a picture that can't be used and a label that no size has.
+        """
+        drawn, plan = self.placements.plan()
+        labels = [size.label for size in plan.sizes]
+        if self.size is None:
+            return drawn, plan, 0
+        if self.size not in labels:
+            raise ContradictionError([Problem(("size",), f"{self.size!r} is the label of no size.")])
+        return drawn, plan, labels.index(self.size)
+
+
+def _query(chart: SentChart, **options: Any) -> ChartPlacementsQuery:
+    return ChartPlacementsQuery(chart, options)
+
+
+def _picture_query(size: str | None = None, **placements: Any) -> ChartPictureQuery:
+    return ChartPictureQuery(_query(**placements), size)
+
+
+def _colour(name: str, hex: str | None = None) -> ChartColour:
+    return ChartColour(name, None if hex is None else hex.lower())
+
+
+class Base64(Text):
+    """A file, written in base64 (RFC 4648, section 4)."""
+
+    def __init__(self, description: str, *, media_type: str, most_bytes: int, **options: Any) -> None:
+        self.media_type = media_type
+        super().__init__(
+            description,
+            least=4,
+            most=-(-most_bytes // 3) * 4,
+            pattern="(?:[A-Za-z0-9+/]{4})*(?:[A-Za-z0-9+/]{2}==|[A-Za-z0-9+/]{3}=)?",
+            pattern_detail="base64 with its padding and without line breaks",
+            **options,
+        )
+
+    def contract(self) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        return super().contract() | {"contentEncoding": "base64", "contentMediaType": self.media_type}
+
+
+class ChartColourSchema(StrictSchema):
+    """A colour of a chart."""
+
+    builds = staticmethod(_colour)
+
+    name = Text("For people.", required=True, most=60)
+    hex = Text(
+        "Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG.",
+        pattern=HEX,
+        pattern_detail="# and six hexadecimal digits",
+        most=7,
+    )
+
+
+class ChartSchema(StrictSchema):
+    """A colourwork chart, as it is seen: rows of characters, or a PNG of one pixel a stitch."""
+
+    builds = SentChart
+    one_drawing = exactly_one_of("rows", "png")
+
+    rows = Items(
+        Text(least=1, most=MAX_COLUMNS),
+        "One string a row, one character a stitch; the first string is topmost, and the last character of a "
+        "string is column 1. All rows are equally long.",
+        least=1,
+        most=MAX_ROWS,
+    )
+    png = Base64(
+        f"A PNG file in base64, one pixel a stitch, of at most {MAX_BYTES // 1024} KiB, {MAX_COLUMNS} x "
+        f"{MAX_ROWS} pixels and {MAX_COLOURS} colours; 8 bits a sample, not animated, nothing transparent. Each "
+        "pixel's colour has to be the `hex` of one of `colours`. Without `colours` the colours get the symbols "
+        "A, B, C ... in the order in which they are met, row by row from the top left.",
+        media_type="image/png",
+        most_bytes=MAX_BYTES,
+    )
+    first_row = Choice("bottom", "top", default="bottom", description="The end that is worked first: row 1.")
+    repeat = Choice(
+        "rows",
+        "once",
+        default="rows",
+        description="Whether the rows are worked again and again, or once and plain after them.",
+    )
+    colours = Mapping(
+        Text("A symbol: the character that stands for the colour.", least=1, most=1),
+        Nested(ChartColourSchema),
+        "Each symbol's colour. Without it, a symbol of `rows` is its own name, and a colour of `png` is named by "
+        "its hex.",
+        least=1,
+        most=MAX_COLOURS,
+    )
+
+
+def _anchor_field(section: str) -> Number:
+    return Number(
+        f"The column on the centre of {section}; a half lies between two columns.",
+        required=True,
+        minimum=0.5,
+        maximum=MAX_COLUMNS + 0.5,
+        unit="columns",
+    )
+
+
+class ChartAnchorSchema(StrictSchema):
+    """The chart column that sits on the centre of each section.
+
+    A whole number needs an odd count of stitches, a half an even one.
+    """
+
+    builds = Anchor
+
+    back = _anchor_field("the back")
+    front = _anchor_field("the front")
+    sleeve = _anchor_field("each sleeve")
+
+
+def _width_field(section: str) -> Whole:
+    return Whole(f"Of {section}.", minimum=0, maximum=MAX_STITCHES, default=0, unit="stitches")
+
+
+class MinimumWidthSchema(StrictSchema):
+    """The stitches, inclusive, from which a section is wide enough for the motif; narrower it stays plain."""
+
+    builds = MinimumWidth
+
+    body = _width_field("the back and the front")
+    sleeve = _width_field("each sleeve")
+
+
+def _seam_field(place: str) -> Whole:
+    return Whole(
+        f"{place}; unless sent, 1 where the underarm is odd and 0 where it is even.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        unit="stitches",
+    )
+
+
+class SeamStitchesSchema(StrictSchema):
+    """Plain stitches that break the chart below the split. They are part of the underarm."""
+
+    builds = SeamStitches
+
+    body = _seam_field("At each side of the body")
+    sleeve = _seam_field("Under each sleeve")
+
+
+class BodyShapingSchema(StrictSchema):
+    """A body round that changes the body, the same at either side of back and front."""
+
+    builds = BodyShaping
+
+    round = Whole("Counted from 1 after the split.", required=True, minimum=1, maximum=MAX_ROUNDS)
+    stitches = Whole(
+        "Added to the whole body; negative for decreases. A multiple of 4.",
+        required=True,
+        minimum=-MAX_STITCHES,
+        maximum=MAX_STITCHES,
+        unit="stitches",
+    )
+
+
+class ChartSizeSchema(StrictSchema):
+    """One size: all counts that the chart's place depends on."""
+
+    builds = ChartSize
+
+    label = Text("The size's name, unique in the request.", required=True, most=MAX_LABEL)
+    rounds = Whole("Rounds of the yoke.", required=True, minimum=1, maximum=MAX_ROUNDS, unit="rounds")
+    neck = Nested(SectionsSchema, "The sections at the neck.", required=True)
+    increase_rounds = Items(
+        Nested(IncreaseRoundSchema),
+        "Every yoke round that has an increase, as `POST /v1/raglan-schedules` answers them.",
+        most=MAX_ROUNDS,
+        default=(),
+    )
+    underarm = Whole(
+        "Stitches cast on at each side at the split.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        default=0,
+        unit="stitches",
+    )
+    body_rounds = Whole(
+        "Rounds of the body below the split, without the hem.",
+        minimum=0,
+        maximum=MAX_ROUNDS,
+        default=0,
+        unit="rounds",
+    )
+    body_shaping = Items(
+        Nested(BodyShapingSchema), "The body rounds that change the body.", most=MAX_ROUNDS, default=()
+    )
+    sleeve_rounds = Whole(
+        "Rounds of each sleeve below the split, without the cuff.",
+        minimum=0,
+        maximum=MAX_ROUNDS,
+        default=0,
+        unit="rounds",
+    )
+    sleeve_decrease_rounds = Items(
+        Whole("Counted from 1 after the split.", minimum=1, maximum=MAX_ROUNDS),
+        "The sleeve rounds that take two stitches from the sleeve, one at either side of its underarm.",
+        most=MAX_ROUNDS,
+        default=(),
+    )
+
+
+def _symbol_field(stitches: str, default: str) -> Text:
+    return Text(f"The symbol of {stitches}; {default} unless sent.", least=1, most=1)
+
+
+class PlacedChartSchema(RequestSchema):
+    """A chart, and the sizes that it is to be placed on."""
+
+    gauge = Nested(GaugeSchema, "The gauge of the colourwork, measured in the round.", required=True)
+    chart = Nested(ChartSchema, required=True)
+    anchor = Nested(ChartAnchorSchema, required=True)
+    first_round = Whole(
+        "The yoke round that works chart row 1. Later than the yoke's last, it lies in body and sleeve.",
+        minimum=1,
+        maximum=2 * MAX_ROUNDS,
+        default=1,
+    )
+    minimum_width = Nested(MinimumWidthSchema)
+    plain_colour = _symbol_field("plain sections and rounds", "the colour that the chart uses most")
+    line_stitches = Whole(
+        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
+    )
+    line_to_body = Whole(
+        "How many of them go to the body at the split, and the others to the sleeve; the half, rounded down, "
+        "unless sent.",
+        minimum=0,
+        maximum=8,
+        unit="stitches",
+    )
+    line_colour = _symbol_field("the raglan lines", "the plain colour")
+    seam_stitches = Nested(SeamStitchesSchema)
+    seam_colour = _symbol_field("the seam stitches", "the plain colour")
+    float_limit = Whole(
+        "The longest float that needs no word. That about 5 stitches (2.5 cm) need none is common practice.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        default=COMMON_FLOAT_LIMIT,
+        unit="stitches",
+    )
+    half_stitch = Choice(
+        "refuse",
+        "shift",
+        default="refuse",
+        description="What becomes of a section whose count doesn't agree with its anchor, so that its centre lies "
+        "half a stitch off: the request is refused, or the section is shifted half a stitch towards its start, "
+        "with a warning.",
+    )
+    for_children = Flag(
+        "Whether the garment is for a baby or a young child, whose fingers long floats can catch.",
+        default=False,
+    )
+    sizes = Items(
+        Nested(ChartSizeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
+    )
+
+
+class ChartPlacementsRequestSchema(PlacedChartSchema):
+    """A chart, and the sizes that it is to be placed on."""
+
+    builds = staticmethod(_query)
+
+
+class ChartPictureRequestSchema(PlacedChartSchema):
+    """A request as for `POST /v1/chart-placements`, and the size to draw."""
+
+    builds = staticmethod(_picture_query)
+
+    size = Text("The label of the size to draw; the first one unless sent.", most=MAX_LABEL)
+
+
+def _round_field() -> Whole:
+    return Whole("Counted from 1 in its part.", required=True, minimum=1)
+
+
+def _row_field() -> Whole:
+    return Whole("Null where no row is worked.", required=True, nullable=True, minimum=1)
+
+
+def _column_field() -> Whole:
+    return Whole("From the right; null where plain.", required=True, nullable=True, minimum=1)
+
+
+def _stitches_field() -> Whole:
+    return Whole(required=True, minimum=0, unit="stitches")
+
+
+def _rounds_field(description: str, required: bool = True) -> Items:
+    return Items(Whole(minimum=1), description, required=required, most=MAX_ROUNDS)
+
+
+class SectionStartSchema(StrictSchema):
+    """A section in one round: its stitches, and the chart columns of its first and its last one as worked."""
+
+    stitches = _stitches_field()
+    first_column = _column_field()
+    last_column = _column_field()
+
+
+class YokeRoundSchema(StrictSchema):
+    """A round of the yoke."""
+
+    round = _round_field()
+    chart_row = _row_field()
+    back = Nested(SectionStartSchema, required=True)
+    front = Nested(SectionStartSchema, required=True)
+    sleeve = Nested(SectionStartSchema, "Each sleeve.", required=True)
+
+
+class BodyRoundSchema(StrictSchema):
+    """A round of the body; back and front are its halves between the seams."""
+
+    round = _round_field()
+    chart_row = _row_field()
+    back = Nested(SectionStartSchema, required=True)
+    front = Nested(SectionStartSchema, required=True)
+
+
+class SleeveRoundSchema(StrictSchema):
+    """A round of each sleeve, without its seam."""
+
+    round = _round_field()
+    chart_row = _row_field()
+    stitches = _stitches_field()
+    first_column = _column_field()
+    last_column = _column_field()
+
+
+class SectionChangesSchema(StrictSchema):
+    """Per section, the rounds whose first column differs from that of the round before."""
+
+    back = _rounds_field("Of the back.")
+    front = _rounds_field("Of the front.")
+    sleeve = _rounds_field("Of each sleeve; none in a body.", required=False)
+
+
+def _last_row_field() -> Whole:
+    return Whole(
+        "The chart row of the last round; null where that works none.",
+        required=True,
+        nullable=True,
+        minimum=1,
+    )
+
+
+def _plain_field() -> Whole:
+    return Whole("Rounds after a chart that is worked once.", required=True, minimum=0, unit="rounds")
+
+
+class BodyPlacementSchema(StrictSchema):
+    """The body below the split."""
+
+    rounds = Items(Nested(BodyRoundSchema), "Every round.", required=True, most=MAX_ROUNDS)
+    changes = Nested(SectionChangesSchema, required=True)
+    last_chart_row = _last_row_field()
+    plain_rounds = _plain_field()
+
+
+class SleevePlacementSchema(StrictSchema):
+    """Each sleeve below the split."""
+
+    rounds = Items(Nested(SleeveRoundSchema), "Every round.", required=True, most=MAX_ROUNDS)
+    changes = _rounds_field("The rounds whose first column differs from that of the round before.")
+    last_chart_row = _last_row_field()
+    plain_rounds = _plain_field()
+
+
+class RoundsAndLengthSchema(StrictSchema):
+    """Rounds, and the length that they make."""
+
+    rounds = Whole(required=True, minimum=0, unit="rounds")
+    length = Nested(LengthSchema, required=True)
+
+
+class ChartEndsAtSplitSchema(StrictSchema):
+    """By how much the yoke's depth would have to change for the split to fall on the chart's last row."""
+
+    shallower_by = Nested(RoundsAndLengthSchema, "Missing where no such depth holds the whole chart.")
+    deeper_by = Nested(RoundsAndLengthSchema, required=True)
+
+
+class FloatEndSchema(StrictSchema):
+    """A stitch that holds a float."""
+
+    round = _round_field()
+    section = Choice(
+        "back",
+        "front",
+        "left_sleeve",
+        "right_sleeve",
+        "sleeve",
+        "line",
+        "seam",
+        required=True,
+        description="Where it lies.",
+    )
+    column = _column_field()
+
+
+class LongestFloatSchema(StrictSchema):
+    """The longest float, the first in working order where several are as long.
+
+    A float is the run of stitches not in a colour between two stitches of that colour, along the strand as it is
+    knitted. Rounds are a spiral, so it may begin in the round before; it counts for the round in which it ends.
+    """
+
+    stitches = Whole("That it passes over.", required=True, minimum=1, unit="stitches")
+    length = Nested(LengthSchema, required=True)
+    part = Choice("yoke", "body", "sleeve", required=True)
+    round = _round_field()
+    colour = Prose("The symbol of its strand.", required=True)
+    start = Nested(FloatEndSchema, "The stitch from which it comes.", required=True)
+    end = Nested(FloatEndSchema, "The stitch to which it goes.", required=True)
+
+
+class RoundsByPartSchema(StrictSchema):
+    """Rounds of each part."""
+
+    yoke = _rounds_field("Of the yoke.")
+    body = _rounds_field("Of the body.")
+    sleeve = _rounds_field("Of each sleeve.")
+
+
+def _counts_field(part: str) -> Mapping:
+    return Mapping(
+        Text("A colour's symbol.", least=1, most=1),
+        Whole(minimum=0, unit="stitches"),
+        f"Each colour's stitches {part}.",
+        required=True,
+        most=MAX_COLOURS,
+    )
+
+
+class StitchesByColourSchema(StrictSchema):
+    """Stitches of each colour, from the very same placement; cast-on, hem, cuffs and neckband are not in it."""
+
+    total = _counts_field("in all")
+    yoke = _counts_field("in the yoke")
+    body = _counts_field("in the body")
+    sleeves = _counts_field("in both sleeves below the split")
+
+
+class SizePlacementSchema(StrictSchema):
+    """Where the chart lies on one size."""
+
+    label = Prose("As sent.", required=True)
+    rounds = Items(Nested(YokeRoundSchema), "Every round of the yoke.", required=True, most=MAX_ROUNDS)
+    changes = Nested(SectionChangesSchema, "In the yoke.", required=True)
+    body = Nested(BodyPlacementSchema, required=True)
+    sleeve = Nested(SleevePlacementSchema, required=True)
+    yoke_chart_rows = Whole(
+        "Rows of the chart worked when the yoke ends, every repeat counted.",
+        required=True,
+        minimum=0,
+        unit="rows",
+    )
+    last_chart_row = _last_row_field()
+    rows_left = Whole(
+        "Rows that finish the chart, or the repeat that the yoke has begun, in body and sleeve alike.",
+        required=True,
+        minimum=0,
+        unit="rows",
+    )
+    shortest_body = Nested(
+        RoundsAndLengthSchema,
+        "The shortest body that ends with the chart's last row, without hem.",
+        required=True,
+    )
+    shortest_sleeve = Nested(
+        RoundsAndLengthSchema, "The shortest sleeve that ends with it, without cuff.", required=True
+    )
+    chart_ends_at_split = Nested(ChartEndsAtSplitSchema, required=True)
+    longest_float = Nested(
+        LongestFloatSchema,
+        "Null where no colour pauses between two of its stitches.",
+        required=True,
+        nullable=True,
+    )
+    long_float_rounds = Nested(
+        RoundsByPartSchema, "Rounds with a float longer than `float_limit`.", required=True
+    )
+    rounds_over_two_colours = Nested(
+        RoundsByPartSchema, "Rounds that use more than two colours at once.", required=True
+    )
+    stitches_by_colour = Nested(StitchesByColourSchema, required=True)
+
+
+class DrawnChartSchema(StrictSchema):
+    """The chart itself."""
+
+    columns = Whole("Its width.", required=True, minimum=1, maximum=MAX_COLUMNS, unit="columns")
+    rows = Whole("Its height.", required=True, minimum=1, maximum=MAX_ROWS, unit="rows")
+    colours = Mapping(
+        Text("A symbol.", least=1, most=1),
+        Nested(ChartColourSchema),
+        "Each symbol's colour.",
+        required=True,
+        most=MAX_COLOURS,
+    )
+    symmetry = Choice(
+        "about_a_stitch",
+        "between_stitches",
+        "both",
+        "none",
+        required=True,
+        description="What the chart, repeated across, is mirrored about.",
+    )
+    mirror_axes = Items(
+        Number("A column, or a half between two columns.", minimum=1, maximum=MAX_COLUMNS + 0.5),
+        "Every anchor that makes a section's two sides mirror images.",
+        required=True,
+        most=2 * MAX_COLUMNS,
+    )
+
+
+class ChartPlacementsSchema(ComputedSchema):
+    """Where the chart lies on every size, in the order of the request."""
+
+    chart = Nested(DrawnChartSchema, required=True)
+    sizes = Items(Nested(SizePlacementSchema), "One per size.", required=True, least=1, most=MAX_SIZES)
