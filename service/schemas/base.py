@@ -97,8 +97,8 @@ class StrictSchema(Schema):
             else:
                 if value is not missing:
                     loaded[name] = value
-        for name in data.keys() - self.load_fields.keys():
-            errors[name] = [UNKNOWN]
+        if not data.keys() <= self.load_fields.keys():
+            errors |= {name: [UNKNOWN] for name in data if name not in self.load_fields}
         if broken := [rule.sentence(data) for rule in self.rules if not rule.holds(data)]:
             errors[None] = broken
         if errors:

@@ -10,7 +10,7 @@ from marshmallow import Schema, ValidationError
 
 from service.contract import build_contract
 from service.operation import Operation
-from service.schemas.base import StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
+from service.schemas.base import UNKNOWN, StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
 from service.schemas.common import AnswerSchema
 from service.schemas.fields import (
     REQUEST_UNIT,
@@ -266,3 +266,14 @@ def test_a_field_accepts_exactly_what_its_contract_allows(contract, name, value)
     }
     allowed = jsonschema_rs.Draft202012Validator(schema).is_valid(value)
     assert (refused(name, value) is None) == allowed
+
+
+def test_unknown_fields_are_named_in_the_order_sent_even_where_defaults_fill_the_object() -> None:
+    class Sized(StrictSchema):
+        first = Whole(maximum=9, default=1)
+        second = Whole(maximum=9, default=2)
+
+    with pytest.raises(ValidationError) as refusal:
+        Sized().load({"zeta": 0, "alpha": 0})
+    assert refusal.value.messages == {"zeta": [UNKNOWN], "alpha": [UNKNOWN]}
+    assert list(refusal.value.messages_dict) == ["zeta", "alpha"]
