@@ -1,0 +1,46 @@
+"""The README's requests are sent, and its answers compared."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from typing import Any
+
+import orjson
+import pytest
+from flask.testing import FlaskClient
+
+README = Path(__file__).parents[2] / "README.md"
+
+_EXCHANGE = re.compile(
+    r"```sh\ncurl -s (?P<url>\S+) -H 'content-type: application/json' -d '(?P<request>[^']*)'\n```\n\n"
+    r"```json\n(?P<answer>.*?)\n```",
+    re.DOTALL,
+)
+
+EXCHANGES = {
+    found["url"].rpartition("/")[2]: (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
+    for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8"))
+}
+
+
+@pytest.mark.parametrize("name", ["gauge-conversions", "size-gradings", "raglan-schedules", "yoke-adjustments"])
+def test_the_readme_shows_each_main_operation(name: str) -> None:
+    assert name in EXCHANGES
+
+
+@pytest.mark.parametrize("name", EXCHANGES)
+def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient, name: str) -> None:
+    url, request, shown = EXCHANGES[name]
+    answer = client.post(url.removeprefix("http://127.0.0.1:8000"), json=request)
+    assert answer.status_code == 200
+    assert _without_left_out(answer.json, shown) == shown
+
+
+def _without_left_out(answer: Any, shown: Any) -> Any:
+    """The answer without the fields that the README leaves out of it."""
+    if isinstance(answer, dict) and isinstance(shown, dict):
+        return {name: _without_left_out(value, shown[name]) for name, value in answer.items() if name in shown}
+    if isinstance(answer, list) and isinstance(shown, list) and len(answer) == len(shown):
+        return [_without_left_out(*pair) for pair in zip(answer, shown, strict=True)]
+    return answer
