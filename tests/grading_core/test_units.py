@@ -9,11 +9,13 @@ from hypothesis import strategies as st
 from grading_core.units import (
     exact,
     square_root,
+    to_answer,
     to_cm,
     to_inches,
     to_places,
     to_printed_decimal,
     to_printed_fraction,
+    to_printed_inches,
 )
 
 PINT: pint.UnitRegistry = pint.UnitRegistry(non_int_type=Fraction)
@@ -95,6 +97,32 @@ def test_the_square_root_of_a_perfect_square_is_exact(number: int) -> None:
 def test_the_square_root_of_a_negative_number_is_refused() -> None:
     with pytest.raises(ValueError, match="nonnegative"):
         square_root(Fraction(-1))
+
+
+@given(st.fractions(min_value=-1000, max_value=1000, max_denominator=997))
+def test_an_answered_length_is_both_units_of_the_unit_library_rounded_half_up(length_cm: Fraction) -> None:
+    length = PINT.Quantity(length_cm, "cm")
+    nominal = length_cm * Fraction(4, 10)
+    assert to_answer(length_cm) == (half_up(length_cm), half_up(length.to("inch").magnitude))
+    assert to_answer(length_cm, "nominal") == (half_up(length_cm), half_up(nominal))
+
+
+def half_up(value: Fraction) -> float:
+    """Two decimals by the decimal module; halves away from zero."""
+    with localcontext(prec=60):
+        number = Decimal(value.numerator) / Decimal(value.denominator)
+        return float(number.quantize(Decimal("0.01"), ROUND_HALF_UP))
+
+
+@given(fractions, st.sampled_from([2, 4, 8]))
+def test_printed_inches_are_the_nearest_fraction_of_the_unit_librarys_inches(
+    length_cm: Fraction, finest: int
+) -> None:
+    inches = PINT.Quantity(length_cm, "cm").to("inch").magnitude
+    step = Fraction(1, finest)
+    assert read_printed(to_printed_inches(length_cm, finest)) == nearest_multiple(inches, step)
+    nominal = nearest_multiple(length_cm * Fraction(4, 10), step)
+    assert read_printed(to_printed_inches(length_cm, finest, "nominal")) == nominal
 
 
 def read_printed(printed: str) -> Fraction:
