@@ -19,12 +19,18 @@ _EXCHANGE = re.compile(
 )
 
 EXCHANGES = {
-    found["url"].rpartition("/")[2]: (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
+    found["url"].rpartition("/")[2]: (
+        found["url"],
+        orjson.loads(found["request"]),
+        orjson.loads(found["answer"]),
+    )
     for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8"))
 }
 
 
-@pytest.mark.parametrize("name", ["gauge-conversions", "size-gradings", "raglan-schedules", "yoke-adjustments"])
+@pytest.mark.parametrize(
+    "name", ["gauge-conversions", "size-gradings", "raglan-schedules", "yoke-adjustments"]
+)
 def test_the_readme_shows_each_main_operation(name: str) -> None:
     assert name in EXCHANGES
 
@@ -40,7 +46,9 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
 def _without_left_out(answer: Any, shown: Any) -> Any:
     """The answer without the fields that the README leaves out of it."""
     if isinstance(answer, dict) and isinstance(shown, dict):
-        return {name: _without_left_out(value, shown[name]) for name, value in answer.items() if name in shown}
+        return {
+            name: _without_left_out(value, shown[name]) for name, value in answer.items() if name in shown
+        }
     if isinstance(answer, list) and isinstance(shown, list) and len(answer) == len(shown):
         return [_without_left_out(*pair) for pair in zip(answer, shown, strict=True)]
     return answer
