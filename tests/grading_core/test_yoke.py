@@ -300,8 +300,10 @@ def test_a_written_list_is_taken_as_it_stands() -> None:
 
 def test_a_written_list_off_the_grid_is_adjusted_in_every_round() -> None:
     worked = [IncreaseRound(r, 1, 1, 1) for r in (1, 4, 5, 8)]
-    found = made(to_rounds(from_list(8, worked), 4, Options(step=2)), "closer")
-    assert [one.round for one in found.increase_rounds] == [1, 2, 3, 4]
+    adjusted = to_rounds(from_list(8, worked), 5, Options(step=2))
+    # five rounds, all of them on its grid, have room for four increases without a doubled one
+    assert made(adjusted, "double_body").doubled_rounds == 0
+    assert [one.round for one in made(adjusted, "closer").increase_rounds] == [1, 2, 3, 5]
 
 
 def test_every_wrong_place_of_a_written_list_is_named() -> None:
