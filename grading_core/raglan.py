@@ -243,7 +243,7 @@ def schedule(yoke: Yoke, options: Options, gauge: Gauge) -> Schedule | Impossibl
     available = grid_rounds(yoke.rounds, options)
     doubling = options.double_body == "if_needed"
     if needed_rounds(yoke.increases, doubling) > len(available):
-        return _impossible(yoke, options)
+        return why_impossible(yoke, options)
     rounds = _spaced(available, min(len(available), max(yoke.increases)), options.spacing)
     return finish(yoke, _fill(rounds, yoke.increases, options), options.line_stitches, gauge)
 
@@ -259,6 +259,40 @@ def needed_rounds(increases: Increases, doubling: bool) -> int:
     back, front, sleeve = increases
     body = max(back, front)
     return max(-(-body // 2) if doubling else body, sleeve)
+
+
+def why_impossible(yoke: Yoke, options: Options) -> Impossible:
+    """Why the increases don't fit, and every single change that makes them fit.
+
+    yoke: with more increases than its rounds have room for. options: how to increase.
+
+    >>> impossible = why_impossible(Yoke("S", 40, Sections(34, 34, 12), Sections(82, 82, 50)), Options())
+    >>> [(nearest.field, nearest.value) for nearest in impossible.nearest]
+    [('rounds', 48), ('step', 1), ('double_body', 'if_needed')]
+    """
+    available = len(grid_rounds(yoke.rounds, options))
+    doubling = options.double_body == "if_needed"
+    needed = needed_rounds(yoke.increases, doubling)
+    span = (needed - 1) * options.step
+    nearest = [Nearest("rounds", options.first + span + options.plain_rounds_at_end)]
+    if options.step == 2:
+        every_round = replace(options, step=1)
+        if needed <= len(grid_rounds(yoke.rounds, every_round)):
+            nearest.append(Nearest("step", 1))
+    plain = yoke.rounds - options.first - span
+    if 0 <= plain < options.plain_rounds_at_end:
+        nearest.append(Nearest("plain_rounds_at_end", plain))
+    first = yoke.rounds - options.plain_rounds_at_end - span
+    if 1 <= first < options.first:
+        nearest.append(Nearest("first_increase_round", first))
+    if not doubling and needed_rounds(yoke.increases, True) <= available:
+        nearest.append(Nearest("double_body", "if_needed"))
+    doubled = " even with doubled body increases" if doubling else ""
+    return Impossible(
+        f"The increases need {counted(needed, 'increase round')}{doubled}, and "
+        f"{counted(yoke.rounds, 'round')} have room for {available}: {needed - available} too few.",
+        tuple(nearest),
+    )
 
 
 def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Options, gauge: Gauge) -> Schedule:
@@ -370,30 +404,3 @@ def _line(increases: int, depth_cm: Fraction, gauge: Gauge) -> RaglanLine:
     run_cm = gauge.width_cm(increases)
     length_cm = square_root(depth_cm * depth_cm + run_cm * run_cm)
     return RaglanLine(depth_cm / run_cm if run_cm else None, length_cm)
-
-
-def _impossible(yoke: Yoke, options: Options) -> Impossible:
-    """Why the increases don't fit, and every single change that makes them fit."""
-    available = len(grid_rounds(yoke.rounds, options))
-    doubling = options.double_body == "if_needed"
-    needed = needed_rounds(yoke.increases, doubling)
-    span = (needed - 1) * options.step
-    nearest = [Nearest("rounds", options.first + span + options.plain_rounds_at_end)]
-    if options.step == 2:
-        every_round = replace(options, step=1)
-        if needed <= len(grid_rounds(yoke.rounds, every_round)):
-            nearest.append(Nearest("step", 1))
-    plain = yoke.rounds - options.first - span
-    if 0 <= plain < options.plain_rounds_at_end:
-        nearest.append(Nearest("plain_rounds_at_end", plain))
-    first = yoke.rounds - options.plain_rounds_at_end - span
-    if 1 <= first < options.first:
-        nearest.append(Nearest("first_increase_round", first))
-    if not doubling and needed_rounds(yoke.increases, True) <= available:
-        nearest.append(Nearest("double_body", "if_needed"))
-    doubled = " even with doubled body increases" if doubling else ""
-    return Impossible(
-        f"The increases need {counted(needed, 'increase round')}{doubled}, and "
-        f"{counted(yoke.rounds, 'round')} have room for {available}: {needed - available} too few.",
-        tuple(nearest),
-    )

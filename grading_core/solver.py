@@ -1,0 +1,264 @@
+"""Chooses the counts of all sizes at once, to the optimum of one cost.
+
+    cost = sum over sizes and quantities of weight x (count - target) squared
+         + 1/2 sum over neighbouring sizes and quantities of weight x (step - step of the targets) squared
+
+The first sum keeps every size near what it should be, the second keeps the run even. Both are in squared
+stitches, a round counting as a stitch; targets are taken to a hundredth. The weights are in `candidates`. Sections,
+underarm and rounds never fall from one size to the next, so neither does a total.
+
+The domain: each count lies within `REACH` of its target, or within one multiple of its rule where that is more. The
+parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
+
+For given parities the cost falls into three parts that share no term: the neck, the split (half the body,
+sleeve, underarm) and the rounds. Each is brought to its exact optimum (see `size_chain`), in that order. What is
+settled bounds what follows: a section has at the split at least its stitches at the neck, and the rounds have room
+for the increases. As long as there is room, which is the rule, the result is the optimum of the whole sum. Where
+there is not, the yoke gets the rounds it needs before a circumference gives way, and no neck is pulled out of
+shape to make increases fit: a judgement of the craft, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import product
+from math import floor, gcd
+from typing import NamedTuple
+
+from grading_core.candidates import (
+    NECK_WEIGHTS,
+    REACH,
+    ROUNDS_WEIGHTS,
+    SPLIT_WEIGHTS,
+    UNIT,
+    Splits,
+    necks,
+    rounds,
+)
+from grading_core.counts import Counts, Parity, Rules, Targets
+from grading_core.errors import Impossible, Nearest
+from grading_core.raglan import Sections, why_impossible
+from grading_core.rounding import NEAREST, CountRule
+from grading_core.size_chain import Broken, Candidate, Shelf, Weights, cheapest_chain
+from grading_core.wording import counted
+
+_DEMANDS = ("neck", "body", "sleeve", "back_parity", "sleeve_parity", "seam_stitches")
+"""The fields of the rules that can contradict each other."""
+
+_ANY_ROUNDS = 1_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Solved:
+    """The counts of one size. differences: each count less its target. cost: its own, without steps."""
+
+    counts: Counts
+    differences: Targets
+    cost: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Solution:
+    """All sizes, in the order of the targets.
+
+    cost: of the sizes that are possible, in squared stitches. unevenness: the part of it that the steps between
+    sizes cost.
+    """
+
+    sizes: tuple[Solved | Impossible, ...]
+    cost: Fraction
+    unevenness: Fraction
+
+
+class _Size(NamedTuple):
+    """What was chosen for one size, as far as it goes."""
+
+    neck: Candidate | None
+    split: Candidate | None
+    rounds: Candidate | None
+
+
+class _Attempt(NamedTuple):
+    """All sizes with given parities: how many are impossible, the cost of the others, and what was chosen."""
+
+    impossible: int
+    cost: int
+    sizes: tuple[_Size, ...]
+
+
+def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
+    """The counts of every size, or why a size has none.
+
+    targets: one per size, from the smallest to the largest. rules: free of `conflicts`.
+
+    Raises ValueError where the rules contradict each other.
+
+    >>> small = Targets("S", *map(Fraction, (97, 33, 33, 12, 202, 69, 14, 69)))
+    >>> large = Targets("L", *map(Fraction, (105, 34, 34, 14, 251, 80, 17, 77)))
+    >>> solution = solve([small, large], Rules(body=CountRule(4)))
+    >>> [(size.counts.cast_on, size.counts.body, size.counts.sleeve) for size in solution.sizes]
+    [(96, 204, 68), (104, 252, 80)]
+    """
+    best: _Attempt | None = None
+    for back, sleeve in _open_parities(rules):
+        best = _better(targets, rules, back, sleeve, best)
+    if best is None:
+        raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
+    sizes = tuple(
+        _solved(wanted, rules, chosen) or _impossible(wanted, rules, chosen)
+        for wanted, chosen in zip(targets, best.sizes, strict=True)
+    )
+    cost = Fraction(best.cost, UNIT)
+    return Solution(sizes, cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
+
+
+def conflicts(rules: Rules) -> tuple[str, ...]:
+    """The fields of the rules that no size at all can obey together; none where they can be.
+
+    rules: of all sizes. Where giving up one field alone would do, each such field is named, otherwise all that demand
+    something.
+
+    >>> conflicts(Rules(body=CountRule(4, 1)))
+    ('body',)
+    >>> conflicts(Rules(neck=CountRule(4, 2), back_parity="odd", sleeve_parity="odd"))
+    ('neck', 'back_parity', 'sleeve_parity')
+    """
+    if _open_parities(rules):
+        return ()
+    free = Rules()
+    demanding = [name for name in _DEMANDS if getattr(rules, name) != getattr(free, name)]
+    alone = [name for name in demanding if _open_parities(replace(rules, **{name: getattr(free, name)}))]
+    return tuple(alone or demanding)
+
+
+def _open_parities(rules: Rules) -> list[tuple[int, int]]:
+    """The parities of back and sleeve (0 even, 1 odd) with which every total can land on its multiple.
+
+    Modulo 4 a cast-on is back + front + 2 sleeves, and a body 2 backs + 2 underarms; modulo 2 a sleeve is sleeve
+    + underarm. The raglan lines come in fours and in twos and drop out.
+    """
+    underarms = (0, 1) if rules.seam_stitches is None else (rules.seam_stitches % 2,)
+    narrower = (0, 2) if rules.narrower_front else (0,)
+    return [
+        (back, sleeve)
+        for back, sleeve in product(_permitted(rules.back_parity), _permitted(rules.sleeve_parity))
+        if any(_meets(2 * back + 2 * sleeve + less, rules.neck, 4) for less in narrower)
+        and any(
+            _meets(2 * back + 2 * underarm, rules.body, 4) and _meets(sleeve + underarm, rules.sleeve, 2)
+            for underarm in underarms
+        )
+    ]
+
+
+def _permitted(parity: Parity | None) -> tuple[int, ...]:
+    return {None: (0, 1), "even": (0,), "odd": (1,)}[parity]
+
+
+def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
+    """Whether some count with this residue obeys the rule."""
+    return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
+
+
+def _better(
+    targets: Sequence[Targets], rules: Rules, back: int, sleeve: int, best: _Attempt | None
+) -> _Attempt | None:
+    """All sizes with given parities, or the best attempt so far where that is as good."""
+    chosen, cost = _settle([necks(wanted, rules, back, sleeve) for wanted in targets], NECK_WEIGHTS)
+    sizes = [_Size(neck, None, None) for neck in chosen]
+    if best and (chosen.count(None), cost) >= best[:2]:
+        return best
+    each = list(zip(targets, sizes, strict=True))
+    chosen, more = _settle([_splits(wanted, rules, size) for wanted, size in each], SPLIT_WEIGHTS)
+    sizes = [size._replace(split=split) for size, split in zip(sizes, chosen, strict=True)]
+    cost += more
+    each = list(zip(targets, sizes, strict=True))
+    chosen, more = _settle([_rounds(wanted, rules, size) for wanted, size in each], ROUNDS_WEIGHTS)
+    sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, chosen, strict=True)]
+    attempt = _Attempt(chosen.count(None), cost + more, tuple(sizes))
+    return attempt if best is None or attempt[:2] < best[:2] else best
+
+
+def _settle(shelves: Sequence[Shelf], weights: Weights) -> tuple[list[Candidate | None], int]:
+    """The cheapest chain of the sizes that have candidates, None for the others and for one that breaks it."""
+    chosen: list[Candidate | None] = [None] * len(shelves)
+    taking_part = [size for size, shelf in enumerate(shelves) if shelf(1)]
+    while True:
+        chain = cheapest_chain([shelves[size] for size in taking_part], weights)
+        if not isinstance(chain, Broken):
+            break
+        del taking_part[chain.size]
+    for size, candidate in zip(taking_part, chain.candidates, strict=True):
+        chosen[size] = candidate
+    return chosen, chain.cost
+
+
+def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+    if size.neck is None:
+        return lambda count: ()
+    return Splits(targets, rules, size.neck, floor(targets.rounds) + REACH)
+
+
+def _rounds(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+    if size.neck is None or size.split is None:
+        return lambda count: ()
+    increases = _counts(rules, size.neck, size.split, 0).yoke("").increases
+    return rounds(targets, rules, increases)
+
+
+def _counts(rules: Rules, neck: Candidate, split: Candidate, depth: int) -> Counts:
+    half, sleeve, underarm = split.counts
+    at_split = Sections(half, half, sleeve)
+    return Counts(Sections(*neck.counts), at_split, underarm, depth, rules.line_to_body, rules.line_to_sleeve)
+
+
+def _solved(targets: Targets, rules: Rules, size: _Size) -> Solved | None:
+    neck, split, depth = size
+    if neck is None or split is None or depth is None:
+        return None
+    counts = _counts(rules, neck, split, depth.counts[0])
+    return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
+
+
+def _impossible(targets: Targets, rules: Rules, size: _Size) -> Impossible:
+    """Why a size has no counts, and what alone would give it some."""
+    if size.neck is None:
+        return _no_neck(targets, rules)
+    anyhow = Splits(targets, rules, size.neck, _ANY_ROUNDS)(1)
+    if not anyhow:
+        return _no_split(targets, rules, size.neck)
+    if not _splits(targets, rules, size)(1):
+        counts = _counts(rules, size.neck, anyhow[0], NEAREST.round(targets.rounds))
+        return why_impossible(counts.yoke(targets.label), rules.yoke)
+    return Impossible(
+        f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
+        "before it."
+    )
+
+
+def _no_neck(targets: Targets, rules: Rules) -> Impossible:
+    multiple = rules.neck.multiple
+    finer = max(part for part in range(1, REACH + 1) if multiple % part == 0)
+    return Impossible(
+        f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
+        f"may change by {REACH} each.",
+        (Nearest("neck.count_rule.multiple", finer),) if finer < multiple else (),
+    )
+
+
+def _no_split(targets: Targets, rules: Rules, neck: Candidate) -> Impossible:
+    """The body or the sleeve has fewer stitches than its section at the neck and the underarm need."""
+    back, _, sleeve = neck.counts
+    underarm = NEAREST.round(targets.underarm)
+    for name, wanted, least in (
+        ("body", targets.body, 2 * back + 4 * rules.line_to_body + 2 * underarm),
+        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm),
+    ):
+        if wanted < least:
+            reason = (
+                f"The {name} should have {counted(floor(wanted), 'stitch', 'stitches')}, and its section at the "
+                f"neck, its share of the lines and the underarm have {least} already."
+            )
+            return Impossible(reason, (Nearest(name, least),))
+    return Impossible("No permitted counts of body, sleeve and underarm go together.")
