@@ -28,6 +28,12 @@ DoubleBody = Literal["never", "if_needed"]
 Increases = tuple[int, int, int]
 """Increases at each back edge, each front edge and each sleeve edge in one round."""
 
+HOW_TO_COUNT = (
+    "Count each interval with the increase round that ends it: "
+    "where an increase is worked every 2nd round, the first round is plain."
+)
+"""The first sentence where a schedule is told without the numbers of its rounds."""
+
 
 @dataclass(frozen=True, slots=True)
 class Sections:
@@ -355,11 +361,12 @@ def increase_words(increases: Increases) -> str:
 def run_instructions(schedules: Sequence[Schedule | Impossible]) -> tuple[str, ...]:
     """The schedules of all sizes in sentences with size runs; none where the sizes are too unlike.
 
-    schedules: one per size; a size that is impossible shows a dash.
+    schedules: one per size; a size that is impossible shows a dash. The first sentence says how to count.
     """
-    return run_sentences(
+    sentences = run_sentences(
         [made.phases if isinstance(made, Schedule) else None for made in schedules], increase_words
     )
+    return (HOW_TO_COUNT, *sentences) if sentences else ()
 
 
 def _events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:

@@ -50,7 +50,8 @@ def runs_of(made: list[Schedule | Impossible]) -> list[Schedule | None]:
     sentences = run_instructions(made)
     if not sentences:
         return []
-    found = read_runs(sentences, len(made))
+    assert sentences[0].startswith("Count each interval with the increase round that ends it")
+    found = read_runs(sentences[1:], len(made))
     for size, said in zip(made, found, strict=True):
         if isinstance(size, Impossible):
             assert said is None
