@@ -17,7 +17,7 @@ deploy/venv.sh .venv-demo deploy/requirements.lock
 python=.venv-demo/bin/python
 address=127.0.0.1:$($python deploy/demo/free_port.py "${PORT:-8000}")
 
-BIND=$address $python -m gunicorn --config deploy/gunicorn.conf.py &
+BIND=$address GRADING_LOG_LEVEL=WARNING $python -m gunicorn --config deploy/gunicorn.conf.py &
 server=$!
 trap 'kill $server 2>/dev/null || true; wait $server || true' EXIT
 trap 'exit 0' INT TERM

@@ -78,12 +78,25 @@ worker_tmp_dir = str(TEMPORARY)
 # Instances of one user would share it, and nothing here uses it.
 control_socket_disable = True
 
-# Request lines are logged by the service itself, as JSON.
+# Requests are logged by the service itself. Its lines and the server's own go to standard error, each a JSON object.
 accesslog = None
-errorlog = "-"
-loglevel = "warning"
+logconfig_dict: dict[str, Any] = {
+    "formatters": {
+        "json": {
+            "()": "pythonjsonlogger.orjson.OrjsonFormatter",
+            "fmt": ("levelname", "name", "process", "message"),
+            "timestamp": "time",
+            "rename_fields": {"levelname": "level", "name": "logger", "exc_info": "traceback"},
+        }
+    },
+    "handlers": {"standard_error": {"class": "logging.StreamHandler", "formatter": "json"}},
+    "root": {"level": "WARNING", "handlers": ["standard_error"]},
+    "loggers": {"gunicorn.error": {"level": "WARNING", "handlers": ["standard_error"], "propagate": False}},
+}
 
-# The workers' metrics meet in a directory of this instance, named before the metrics library is imported.
+# The workers' metrics meet in a directory of this instance, named before the metrics library is imported. A worker's
+# files carry the number of its place and not its process id: whoever takes the place goes on with them. So the
+# numbers outlive a worker, and there are never more files than workers at a time.
 metrics_directory = TEMPORARY / f"pullover-grading-metrics-{os.getpid()}"
 os.environ["PROMETHEUS_MULTIPROC_DIR"] = str(metrics_directory)
 
@@ -94,12 +107,25 @@ def on_starting(server: Arbiter) -> None:
     metrics_directory.mkdir()
 
 
+def pre_fork(server: Arbiter, worker: Worker) -> None:
+    """Give a new worker the first place that none holds."""
+    taken = {other.place for other in server.WORKERS.values()}
+    worker.place = min(set(range(len(taken) + 1)) - taken)
+
+
+def post_fork(server: Arbiter, worker: Worker) -> None:
+    """Let the worker count in the files of its place."""
+    from prometheus_client import values
+
+    values.ValueClass = values.MultiProcessValue(lambda: worker.place)
+
+
 def child_exit(server: Arbiter, worker: Worker) -> None:
     """Drop the gauges of a worker that has gone; an error here would take the whole server down."""
     try:
         from prometheus_client.multiprocess import mark_process_dead
 
-        mark_process_dead(worker.pid)
+        mark_process_dead(worker.place)
     except Exception:
         server.log.exception("The metrics of worker %s could not be closed.", worker.pid)
 

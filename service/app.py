@@ -13,6 +13,7 @@ from service.docs import register_docs
 from service.errors import register_error_handlers
 from service.headers import register_headers
 from service.json_body import MAX_BODY_BYTES
+from service.observability import register_observability
 from service.operation import register_operations
 from service.routes import operations
 
@@ -28,6 +29,7 @@ def create_app(config: Config | None = None) -> Flask:
     app.config["MAX_CONTENT_LENGTH"] = MAX_BODY_BYTES
     # Otherwise an address with a doubled slash is answered by a redirect in HTML.
     app.url_map.merge_slashes = False
+    register_observability(app)
     register_error_handlers(app)
     # What one origin may read and another may not depends on the origin.
     several = config.cors_origins not in ((), ("*",))

@@ -13,7 +13,7 @@ from itertools import islice
 from typing import Any
 
 import orjson
-from flask import Flask, Response, g
+from flask import Flask, Response, g, request
 from marshmallow import ValidationError
 from werkzeug.exceptions import HTTPException
 
@@ -241,7 +241,8 @@ def _http_error(error: HTTPException) -> Response:
 
 
 def _fault(error: Exception) -> Response:
-    log.error("request %s failed", g.get("request_id", "-"), exc_info=error)
+    where = {"request_id": g.get("request_id"), "operation": request.endpoint}
+    log.error("failed", exc_info=error, extra=where)
     return problem_response(
         INTERNAL_ERROR, "The service could not compute an answer. The fault is on its side."
     )

@@ -1,0 +1,105 @@
+"""What an operator sees: numbers for Prometheus, and one log line for every request.
+
+Both name the operation and say how it went. Neither holds anything of what was asked: no address,
+no query, no body. How log lines are written is the application server's affair.
+"""
+
+from __future__ import annotations
+
+import logging
+import os
+from time import perf_counter
+
+from flask import Flask, Response, g, request
+from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram
+from prometheus_client.exposition import choose_encoder
+from prometheus_client.multiprocess import MultiProcessCollector
+
+from service import VERSION
+
+METHODS = frozenset(("GET", "HEAD", "POST", "QUERY", "OPTIONS"))
+"""Every other method is counted as `other`, since a client can make up as many as it likes."""
+
+NO_OPERATION = "none"
+"""What a request is counted under whose address or method no operation has."""
+
+BUCKETS = (0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0)
+"""Upper limits of the histogram's buckets in seconds."""
+
+log = logging.getLogger("service.requests")
+
+
+def register_observability(app: Flask) -> None:
+    """Count, time and log every request of an application, and serve the numbers at `/metrics`.
+
+    Call it before any other hook is registered, so that it sees a request first and an answer last.
+    """
+    own = CollectorRegistry()
+    answered = Counter(
+        "grading_requests", "Requests answered.", ("operation", "method", "status"), registry=own
+    )
+    seconds = Histogram(
+        "grading_request_seconds",
+        "Time from the request's head to its finished answer.",
+        ("operation",),
+        buckets=BUCKETS,
+        registry=own,
+    )
+    in_flight = Gauge(
+        "grading_requests_in_flight",
+        "Requests being answered, this one included.",
+        multiprocess_mode="livesum",
+        registry=own,
+    )
+    Gauge(
+        "grading_build_info",
+        "1 for the version that runs.",
+        ("version",),
+        multiprocess_mode="livemax",
+        registry=own,
+    ).labels(VERSION).set(1)
+
+    def begin() -> None:
+        g.started = perf_counter()
+        in_flight.inc()
+
+    def finish(response: Response) -> Response:
+        taken = perf_counter() - g.started
+        operation = request.endpoint or NO_OPERATION
+        method = request.method if request.method in METHODS else "other"
+        answered.labels(operation, method, str(response.status_code)).inc()
+        seconds.labels(operation).observe(taken)
+        log.info(
+            "answered",
+            extra={
+                "request_id": g.get("request_id"),
+                "operation": operation,
+                "method": method,
+                "status": response.status_code,
+                "duration_ms": round(taken * 1000, 2),
+                "bytes_in": request.content_length,
+                "bytes_out": response.content_length,
+            },
+        )
+        return response
+
+    def leave(_: BaseException | None) -> None:
+        in_flight.dec()
+
+    def metrics() -> Response:
+        encode, content_type = choose_encoder(request.headers.get("Accept", ""))
+        return Response(encode(_everywhere(own)), content_type=content_type)
+
+    app.before_request(begin)
+    app.after_request(finish)
+    app.teardown_request(leave)
+    app.add_url_rule("/metrics", "metrics", metrics)
+
+
+def _everywhere(own: CollectorRegistry) -> CollectorRegistry:
+    """The numbers of all processes of the instance, where the server has told where they meet."""
+    if not os.environ.get("PROMETHEUS_MULTIPROC_DIR"):
+        return own
+    together = CollectorRegistry()
+    MultiProcessCollector(together)  # type: ignore[no-untyped-call]
+    return together
