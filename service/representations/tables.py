@@ -58,11 +58,10 @@ def csv(answer: dict[str, Any]) -> str:
     page = io.StringIO()
     writer = csv_writing.writer(page, lineterminator="\r\n")
     writer.writerow(HEADER)
-    for place, label in enumerate(labels):
-        for row in per_size:
-            writer.writerow((_csv_cell(label), row.item, row.unit, _csv_cell(row.values[place])))
-    for row in overall:
-        writer.writerow(("", row.item, row.unit, _csv_cell(row.values[0])))
+    lines = [(row.item, row.unit, [*map(_csv_cell, row.values)]) for row in per_size]
+    for place, label in enumerate(map(_csv_cell, labels)):
+        writer.writerows([(label, item, unit, cells[place]) for item, unit, cells in lines])
+    writer.writerows([("", row.item, row.unit, _csv_cell(row.values[0])) for row in overall])
     return page.getvalue()
 
 
@@ -123,9 +122,11 @@ def _plain(value: Any) -> str:
     return str(value)
 
 
-def _csv_cell(value: Any) -> str:
-    if value is None:
-        return ""
+def _csv_cell(value: Any) -> Any:
+    """A value as the writer takes it, which writes None as nothing and numbers as JSON does."""
+    kind = type(value)
+    if kind is int or kind is float or value is None:
+        return value
     if isinstance(value, str) and value.startswith(_FORMULA_STARTS):
         return "'" + value
     return _plain(value)
