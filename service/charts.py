@@ -41,14 +41,16 @@ class SentChart:
     first_row: FirstRow = "bottom"
     repeat: Repeat = "rows"
 
-    def drawn(self) -> DrawnChart:
+    def drawn(self, path: Path = ("chart",)) -> DrawnChart:
         """The chart itself.
+
+        path: where it stands in the request.
 
         Raises ContradictionError for a picture that can't be used.
         """
         colours = self.colours
         if self.png is not None:
-            rows, colours = chart_of_png(b64decode(self.png), colours, ("chart", "png"))
+            rows, colours = chart_of_png(b64decode(self.png), colours, (*path, "png"))
         else:
             assert self.rows is not None
             rows = self.rows
