@@ -1,8 +1,9 @@
 """The neck of a top-down raglan: cast-on and markers, front drop, and whether it passes the head.
 
-Working order, right side out: back, line, left sleeve, line, front, line, right sleeve, line. The round starts
-before the back, after the right-back line; a start at the centre back is an option. Markers 1 to 4
-follow back, left sleeve, front and right sleeve: each stands after its section and before the line.
+Working order, right side out: back, line, first sleeve, line, front, line, second sleeve, line. The round starts
+before the back, after the last line; a start at the centre back is an option. Markers 1 to 4 follow back, first
+sleeve, front and second sleeve: each stands after its section and before the line. Worked from the neck down, the
+first sleeve is the wearer's right one; both are alike, so nothing depends on it.
 
 A neck cast on flat has its ends at the centre front. With a front drop the front begins with a few stitches at each
 side; rows are worked flat, and the rest of the front is cast on where the round is joined. That a
@@ -23,10 +24,10 @@ from grading_core.short_rows import Way
 from grading_core.units import to_places
 from grading_core.wording import counted, counted_run, listed, size_run
 
-Start = Literal["right_back", "centre_back"]
+Start = Literal["before_back", "centre_back"]
 Marker = Literal["start"] | int
 
-SECTIONS = ("back", "left sleeve", "front", "right sleeve")
+SECTIONS = ("back", "first sleeve", "front", "second sleeve")
 """In working order; marker m follows the m-th."""
 
 USUAL_STRETCH = Fraction(2, 5)
@@ -133,7 +134,7 @@ class HeadCheck:
 
 def cast_on(
     neck: NeckStitches,
-    start: Start = "right_back",
+    start: Start = "before_back",
     way: Way = "joined",
     drop: FrontDrop | None = None,
 ) -> CastOn:
@@ -150,7 +151,7 @@ def cast_on(
         way, fronts = "flat", (drop.each_side, drop.each_side)
     else:
         fronts = _halves(neck.front)
-    backs = (0, neck.back) if start == "right_back" else _halves(neck.back)
+    backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
     line, sleeve = ("line", neck.line_stitches), neck.sleeve
     # From the start of the round to the centre front, and on from there to the start.
     first: list[tuple[str, int] | Marker] = [
@@ -249,8 +250,8 @@ def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
     cast_ons: one per size, all worked in one way.
 
     >>> print(cast_on(NeckStitches(34, 34, 12, 0)).instructions()[1])
-    Place markers from there: 34 stitches (back), marker 1; 12 stitches (left sleeve), marker 2; \
-34 stitches (front), marker 3; 12 stitches (right sleeve), marker 4.
+    Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
+34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
     """
     total = counted_run([made.stitches for made in cast_ons], "stitch", "stitches")
     places = [_gap_words([made.gaps[place] for made in cast_ons]) for place in range(len(cast_ons[0].gaps))]

@@ -1,6 +1,6 @@
 """The increase schedule of a top-down raglan yoke: where every increase falls.
 
-Words: a yoke has four sections (back, left sleeve, front, right sleeve) and four raglan lines between
+Words: a yoke has four sections (back, first sleeve, front, second sleeve) and four raglan lines between
 them. An edge is where a section meets a line: four body edges, four sleeve edges. Round 1 is the
 first round after the neck; a section's count in a round is the count after that round's increases.
 

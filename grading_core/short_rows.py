@@ -5,7 +5,7 @@ increases. Each turn lies beyond the one before on its side. The first ones lie 
 raglan lines, so the back gets the full height; from there it tapers evenly over the sleeves and a
 little of the front to the last turns, which never cross the front's centre. The raise is no part of the yoke's depth.
 
-Marker m stands after the m-th section (back, left sleeve, front, right sleeve) and before its line, so a
+Marker m stands after the m-th section (back, first sleeve, front, second sleeve) and before its line, so a
 turn past marker 1 or 2 counts the line's stitches and one past marker 4 or 3, worked the other way, doesn't.
 
 Sources: two rows a pair, height = rows / row gauge (domain arithmetic). Necks of 1 to 2 in raised at the back,
@@ -158,7 +158,7 @@ def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
-    """Past marker 1 come a line and the left sleeve, past marker 2 a line and the front."""
+    """Past marker 1 come a line and the first sleeve, past marker 2 a line and the front."""
     past_sleeve = beyond - line - sleeve
     if past_sleeve > 0:
         return Turn(row, "right", past_sleeve, 2, beyond)
@@ -166,7 +166,7 @@ def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
 
 
 def _wrong_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
-    """Past marker 4 come the right sleeve and the line before it, past marker 3 the front."""
+    """Past marker 4 come the second sleeve and the line before it, past marker 3 the front."""
     past_line = beyond - 2 * line - sleeve
     if past_line > 0:
         return Turn(row, "wrong", past_line, 3, beyond)

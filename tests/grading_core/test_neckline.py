@@ -24,7 +24,7 @@ GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 NECK = NeckStitches(33, 35, 12, 3)
 
 necks = st.builds(NeckStitches, st.integers(1, 60), st.integers(1, 60), st.integers(0, 30), st.integers(0, 8))
-starts = st.sampled_from(["right_back", "centre_back"])
+starts = st.sampled_from(["before_back", "centre_back"])
 
 
 @given(necks, starts, st.sampled_from(["joined", "flat"]))
@@ -56,9 +56,9 @@ def test_each_marker_follows_its_section_and_stands_before_the_line():
     made = cast_on(NECK)
     assert [(gap.parts[-1][0], gap.marker) for gap in made.gaps] == [
         ("back", 1),
-        ("left sleeve", 2),
+        ("first sleeve", 2),
         ("front", 3),
-        ("right sleeve", 4),
+        ("second sleeve", 4),
         ("line", None),
     ]
 
@@ -77,7 +77,7 @@ def test_a_flat_cast_on_has_its_ends_in_the_middle_of_the_front():
 def test_a_neck_without_line_stitches_has_the_last_marker_beside_the_start_of_the_round():
     (_, places) = cast_on(NeckStitches(30, 30, 10, 0), way="flat").instructions()
     assert (
-        "10 stitches (right sleeve), marker 4; marker for the start of the round; 30 stitches (back)"
+        "10 stitches (second sleeve), marker 4; marker for the start of the round; 30 stitches (back)"
         in places
     )
 

@@ -31,7 +31,7 @@ def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[in
     Places are counted in working order from the start of the round; those before it are negative.
     """
     markers, place = {}, 0
-    for gap in cast_on(neck, "right_back", "joined").gaps:
+    for gap in cast_on(neck, "before_back", "joined").gaps:
         place += gap.stitches
         markers[gap.marker] = place
     centre_front = markers[2] + neck.line_stitches + neck.front // 2
