@@ -1,16 +1,20 @@
-"""What a picture of a placed chart needs: the front as it will look, and the starts traced on the chart."""
+"""What a picture of a placed chart needs: the front as it will look, and the starts traced over the rounds."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from grading_core.chart_fabric import Windows
-from grading_core.chart_layout import WORKING_ORDER, Part, Section, lay_out
+from grading_core.chart_layout import PARTS, WORKING_ORDER, Layout, Part, Section, lay_out
+from grading_core.chart_placement import place_size
 from grading_core.chart_plan import ChartPlan, plan_problems
 from grading_core.chart_remarks import half_stitch_problems
-from grading_core.chart_result import SizePlacement
-from grading_core.errors import raise_if_any
+from grading_core.chart_result import SectionStart, SizePlacement, SleeveRound
+from grading_core.errors import Path, Problem, raise_if_any
+
+MAX_STITCHES_DRAWN = 100_000
+"""Of the chart, or of one front, in a picture."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +45,10 @@ class FrontView:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """The starts of one section on the chart, for a line drawn over it.
+    """The starts of one section, for a line drawn over the chart round by round.
 
-    part, section: whose. pieces: unbroken lines of (chart row, first column); a new one begins where the line
-    leaves the chart at an edge and comes in at the opposite one, or the section was plain.
+    part, section: whose. pieces: unbroken lines of (round, first column), the rounds counted in the part; a new
+    one begins where the line leaves the chart at one side and comes in at the other, or the section was plain.
     """
 
     part: Part
@@ -57,12 +61,16 @@ def front_view(plan: ChartPlan, index: int) -> FrontView:
 
     plan: the request. index: of the size.
 
-    Raises ContradictionError as `place_charts` does, for this size's half stitches.
+    Raises ContradictionError as `place_charts` does, for this size's half stitches, and for more stitches than
+    `MAX_STITCHES_DRAWN`.
     """
     raise_if_any(plan_problems(plan))
     layout = lay_out(plan, plan.sizes[index], plan.plain_colours())
     if plan.half_stitch == "refuse":
         raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
+    stitches = _stitches_in_front(layout)
+    if stitches > MAX_STITCHES_DRAWN:
+        raise_if_any([_too_many(("sizes", index), stitches)])
     windows = Windows(plan.chart.worked_rows())
 
     def seen(part: Part, section: str) -> list[str]:
@@ -89,19 +97,48 @@ def front_view(plan: ChartPlan, index: int) -> FrontView:
     )
 
 
+def traced_size(plan: ChartPlan, index: int) -> tuple[SizePlacement, tuple[Trace, ...]]:
+    """One size, and where each of its sections starts, traced round by round.
+
+    plan: the request. index: of the size.
+
+    Raises ContradictionError as `place_size` does, and for a chart of more than `MAX_STITCHES_DRAWN`.
+    """
+    placed = place_size(plan, index)
+    stitches = plan.chart.width * plan.chart.height
+    if stitches > MAX_STITCHES_DRAWN:
+        raise_if_any([_too_many(("chart",), stitches)])
+    return placed, start_traces(placed)
+
+
 def start_traces(placed: SizePlacement) -> tuple[Trace, ...]:
-    """Where each section starts, traced over the chart.
+    """Where each section starts, traced round by round.
 
     placed: one size of an answer.
     """
     yoke, body, sleeve = placed.rounds, placed.body.rounds, placed.sleeve.rounds
     return (
-        _trace("yoke", "back", ((r.chart_row, r.back.first_column, r.back.stitches) for r in yoke)),
-        _trace("yoke", "front", ((r.chart_row, r.front.first_column, r.front.stitches) for r in yoke)),
-        _trace("yoke", "sleeve", ((r.chart_row, r.sleeve.first_column, r.sleeve.stitches) for r in yoke)),
-        _trace("body", "back", ((r.chart_row, r.back.first_column, r.back.stitches) for r in body)),
-        _trace("body", "front", ((r.chart_row, r.front.first_column, r.front.stitches) for r in body)),
-        _trace("sleeve", "sleeve", ((r.chart_row, r.first_column, r.stitches) for r in sleeve)),
+        _trace("yoke", "back", [here.back for here in yoke]),
+        _trace("yoke", "front", [here.front for here in yoke]),
+        _trace("yoke", "sleeve", [here.sleeve for here in yoke]),
+        _trace("body", "back", [here.back for here in body]),
+        _trace("body", "front", [here.front for here in body]),
+        _trace("sleeve", "sleeve", sleeve),
+    )
+
+
+def _stitches_in_front(layout: Layout) -> int:
+    """Half of every round of yoke and body, and the front halves of both sleeves."""
+    yoke, body, sleeve = (
+        sum(stretch.stitches for worked in layout.rounds(part) for stretch in worked.stretches)
+        for part in PARTS
+    )
+    return (yoke + body) // 2 + sleeve
+
+
+def _too_many(path: Path, stitches: int) -> Problem:
+    return Problem(
+        path, f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}."
     )
 
 
@@ -115,18 +152,18 @@ def _left_front(sleeve: str) -> str:
     return sleeve[: (len(sleeve) + 1) // 2]
 
 
-def _trace(part: Part, section: Section, starts: Iterable[tuple[int | None, int | None, int]]) -> Trace:
+def _trace(part: Part, section: Section, starts: Sequence[SectionStart | SleeveRound]) -> Trace:
     pieces: list[list[tuple[int, int]]] = []
     width = 0
-    for row, column, stitches in starts:
-        if row is None or column is None:
+    for number, here in enumerate(starts, 1):
+        if here.first_column is None:
             width = 0
             continue
         # Half the stitches that a section gains lie before its start.
-        follows = width and pieces[-1][-1] == (row - 1, column + (stitches - width) // 2)
-        if follows:
-            pieces[-1].append((row, column))
+        follows = (number - 1, here.first_column + (here.stitches - width) // 2)
+        if width and pieces[-1][-1] == follows:
+            pieces[-1].append((number, here.first_column))
         else:
-            pieces.append([(row, column)])
-        width = stitches
+            pieces.append([(number, here.first_column)])
+        width = here.stitches
     return Trace(part, section, tuple(map(tuple, pieces)))

@@ -58,9 +58,8 @@ def csv(answer: dict[str, Any]) -> str:
     page = io.StringIO()
     writer = csv_writing.writer(page, lineterminator="\r\n")
     writer.writerow(HEADER)
-    lines = [(row.item, row.unit, [*map(_csv_cell, row.values)]) for row in per_size]
     for place, label in enumerate(map(_csv_cell, labels)):
-        writer.writerows([(label, item, unit, cells[place]) for item, unit, cells in lines])
+        writer.writerows((label, row.item, row.unit, _csv_cell(row.values[place])) for row in per_size)
     writer.writerows([("", row.item, row.unit, _csv_cell(row.values[0])) for row in overall])
     return page.getvalue()
 

@@ -3,20 +3,44 @@
 from __future__ import annotations
 
 from grading_core.chart_placement import place_charts
-from grading_core.chart_result import ChartPlacements
+from grading_core.chart_plan import ChartPlan
+from grading_core.chart_result import ChartPlacements, SizePlacement
+from grading_core.chart_views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
 from grading_core.gauge import Gauge
 from service.charts import DrawnChart
-from service.operation import PER_SIZE, Operation
+from service.operation import PER_SIZE, PICTURE, Operation
 from service.representations import chart as representations
-from service.schemas.chart import ChartPlacementsQuery, ChartPlacementsRequestSchema, ChartPlacementsSchema
+from service.representations.chart_picture import chart_picture
+from service.representations.garment_picture import garment_picture
+from service.schemas.chart import (
+    ChartPictureQuery,
+    ChartPictureRequestSchema,
+    ChartPlacementsQuery,
+    ChartPlacementsRequestSchema,
+    ChartPlacementsSchema,
+)
+
+PlacedCharts = tuple[DrawnChart, Gauge, ChartPlacements]
+TracedChart = tuple[DrawnChart, ChartPlan, SizePlacement, tuple[Trace, ...]]
+SeenFront = tuple[DrawnChart, ChartPlan, str, FrontView]
 
 
-def _place(query: ChartPlacementsQuery) -> tuple[DrawnChart, Gauge, ChartPlacements]:
+def _place(query: ChartPlacementsQuery) -> PlacedCharts:
     drawn, plan = query.plan()
     return drawn, plan.gauge, place_charts(plan)
 
 
-CHART_PLACEMENTS: Operation[ChartPlacementsQuery, tuple[DrawnChart, Gauge, ChartPlacements]] = Operation(
+def _trace(query: ChartPictureQuery) -> TracedChart:
+    drawn, plan, index = query.plan()
+    return drawn, plan, *traced_size(plan, index)
+
+
+def _see_front(query: ChartPictureQuery) -> SeenFront:
+    drawn, plan, index = query.plan()
+    return drawn, plan, plan.sizes[index].label, front_view(plan, index)
+
+
+CHART_PLACEMENTS: Operation[ChartPlacementsQuery, PlacedCharts] = Operation(
     path="/v1/chart-placements",
     name="chart-placements",
     tag="Colourwork",
@@ -40,4 +64,42 @@ The chart comes as rows of characters, or as a PNG of one pixel a stitch in base
     media=PER_SIZE,
 )
 
-OPERATIONS = (CHART_PLACEMENTS,)
+CHART_PICTURE: Operation[ChartPictureQuery, TracedChart] = Operation(
+    path="/v1/chart-placements/picture",
+    name="chart-placements-picture",
+    tag="Colourwork",
+    summary="Draw the chart with the starts of one size traced on it",
+    description=f"""\
+Draws the chart round by round as one size works it, in the stitch proportions of the gauge, and traces over it the
+column in which back, front and sleeves start: through the yoke, and on below the split to the end of the repeat.
+
+Everything can be told apart in black and white: the traces by their lines and dots, the colours by their greys, and by
+a mark in each stitch where two greys would be alike. What has no `hex` is drawn in the text colour of the page. The
+chart has at most {MAX_STITCHES_DRAWN:,} stitches.""",
+    request=ChartPictureRequestSchema,
+    answer=None,
+    call=_trace,
+    represent=chart_picture,
+    media=PICTURE,
+)
+
+GARMENT_PICTURE: Operation[ChartPictureQuery, SeenFront] = Operation(
+    path="/v1/chart-placements/garment-picture",
+    name="chart-placements-garment-picture",
+    tag="Colourwork",
+    summary="Draw the front of one size as it will look",
+    description=f"""\
+Draws every stitch of one size's front in its own colour and in the proportions of the gauge: the yoke's front with the
+chart cut by its raglan lines, the body, and the sleeves, as the garment lies flat. Neckband, hem and cuffs are not
+drawn. A front has at most {MAX_STITCHES_DRAWN:,} stitches.
+
+Colours without `hex` are drawn as greys of the page's text colour; two that would be alike in grey differ by a mark in
+each stitch.""",
+    request=ChartPictureRequestSchema,
+    answer=None,
+    call=_see_front,
+    represent=garment_picture,
+    media=PICTURE,
+)
+
+OPERATIONS = (CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE)

@@ -448,11 +448,11 @@ def test_a_seam_wider_than_the_underarm_leaves_no_body():
 
 
 def test_a_trace_breaks_where_it_leaves_the_chart():
-    """Starts 1, 5, 5, 4: column 1 to 5 goes over the edge, and row 3 to row 1 over the top."""
+    """Starts 1, 5, 5, 4, 4: column 1 to 5 goes over the edge."""
     size = ChartSize("S", 5, Sections(5, 5, 5), [IncreaseRound(2, 1, 1, 0), IncreaseRound(4, 1, 1, 0)])
     traces = start_traces(place_charts(motif_plan(size)).sizes[0])
     assert (traces[0].part, traces[0].section) == ("yoke", "back")
-    assert traces[0].pieces == (((1, 1),), ((2, 5), (3, 5)), ((1, 4), (2, 4)))
+    assert traces[0].pieces == (((1, 1),), ((2, 5), (3, 5), (4, 4), (5, 4)))
 
 
 def test_a_trace_goes_on_where_the_start_moves_by_one_column():

@@ -262,13 +262,13 @@ def test_the_traces_pass_through_every_start(plan, placed, garment):
     for trace in start_traces(placed):
         section = "left_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
         starts = [
-            (row, worked(knitted, section)[1])
-            for row, knitted in zip(garment.rows[trace.part], garment.rounds[trace.part], strict=True)
+            (number, worked(knitted, section)[1])
+            for number, knitted in enumerate(garment.rounds[trace.part], 1)
         ]
         points = [point for piece in trace.pieces for point in piece]
         assert points == [start for start in starts if start[1] is not None]
         for piece in trace.pieces:
-            assert [row for row, _ in piece] == list(range(piece[0][0], piece[0][0] + len(piece)))
+            assert [number for number, _ in piece] == list(range(piece[0][0], piece[0][0] + len(piece)))
 
 
 @every_garment

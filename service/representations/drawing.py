@@ -1,0 +1,198 @@
+"""What pictures of colourwork share: text, the colours in ink, and runs of stitches as shapes.
+
+Everything is drawn in the text colour of wherever the picture is shown, except stitches whose colour has a hex.
+A colour that would print in nearly the same grey as one before it gets a small mark in every stitch.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import groupby
+from typing import Literal
+from xml.sax.saxutils import escape
+
+import svg
+
+from grading_core.yarn import lightness
+from service.charts import ChartColour
+
+TEXT = "currentColor"
+
+_MOST_GREY_ALIKE = 20
+"""Lightnesses (CIE L*) that differ by less are hard to tell apart in grey; a judgement."""
+
+_DARK, _PALE = 0.8, 0.14
+"""How much of the text colour a colour without hex gets: the first after the ground, and the others."""
+
+_DARK_LIGHTNESS, _PALE_LIGHTNESS, _PAPER_LIGHTNESS = 22, 88, 100
+
+_NOT_IN_XML = dict.fromkeys((0xFFFE, 0xFFFF), "\ufffd")
+
+_MARKS = 7
+_RING = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """How the stitches of a colour are drawn.
+
+    fill: a paint; None leaves the paper. opacity: of the fill. mark: the number of the mark in every stitch, from
+    0. mark_paint: what the mark is drawn in.
+    """
+
+    fill: str | None
+    opacity: float | None = None
+    mark: int | None = None
+    mark_paint: str = TEXT
+
+
+def text(written: str, x: float, y: float, size: float, **options: object) -> svg.Text:
+    """A line of text; options as the library has them.
+
+    written: anything, from the request too. x, y, size: in pixels.
+    """
+    anchor: Literal["start", "middle", "end"] = options.pop("anchor", "start")  # type: ignore[assignment]
+    return svg.Text(
+        text=safe(written),
+        x=rounded(x),
+        y=rounded(y),
+        font_size=size,
+        text_anchor=anchor,
+        fill=TEXT,
+        **options,  # type: ignore[arg-type]
+    )
+
+
+def safe(written: str) -> str:
+    """Text as it stands in XML.
+
+    >>> safe("R & B <2>")
+    'R &amp; B &lt;2&gt;'
+    """
+    return escape(written.translate(_NOT_IN_XML))
+
+
+def rounded(number: float) -> float | int:
+    """A coordinate: two decimals are far finer than a screen.
+
+    >>> rounded(3.0), rounded(1 / 3)
+    (3, 0.33)
+    """
+    short = round(number, 2)
+    return int(short) if short == int(short) else short
+
+
+def inks(colours: Mapping[str, ChartColour], ground: str) -> dict[str, Ink]:
+    """How each colour is drawn.
+
+    colours: by symbol. ground: the symbol of the colour that lies behind the others; without a hex it is the paper.
+    """
+    found: dict[str, Ink] = {}
+    seen: list[float] = []
+    marks = 0
+    for symbol in sorted(colours, key=lambda symbol: symbol != ground):
+        hex = colours[symbol].hex
+        if hex is not None:
+            light = float(lightness(hex))
+            ink = Ink(hex, mark_paint="#000000" if light > 50 else "#ffffff")
+        elif symbol == ground:
+            light, ink = _PAPER_LIGHTNESS, Ink(None)
+        elif not any(abs(light - _DARK_LIGHTNESS) < _MOST_GREY_ALIKE for light in seen):
+            light, ink = _DARK_LIGHTNESS, Ink(TEXT, _DARK)
+        else:
+            light, ink = _PALE_LIGHTNESS, Ink(TEXT, _PALE)
+        if any(abs(light - other) < _MOST_GREY_ALIKE for other in seen):
+            ink = Ink(ink.fill, ink.opacity, marks % _MARKS, ink.mark_paint)
+            marks += 1
+        seen.append(light)
+        found[symbol] = ink
+    return found
+
+
+def stitches(
+    rows: Iterable[tuple[float, float, str]], inks: Mapping[str, Ink], key: str
+) -> list[svg.Element]:
+    """Stitches, each a unit square, as one shape a colour.
+
+    rows: the place of each row's upper left corner, and its colours from the left. inks: of the colours. key: of
+    the marks' patterns, as for `mark_patterns`.
+    """
+    runs: dict[str, list[str]] = {symbol: [] for symbol in inks}
+    for x, y, row in rows:
+        at = x
+        for symbol, run in groupby(row):
+            length = len(list(run))
+            runs[symbol].append(f"M{at:g} {y + 0.5:g}h{length}")
+            at += length
+    drawn: list[svg.Element] = []
+    for symbol, ink in inks.items():
+        if not runs[symbol]:
+            continue
+        # Lines one row wide take half the text of rectangles.
+        line = {"d": "".join(runs[symbol])}
+        if ink.fill is not None:
+            drawn.append(svg.Path(extra=line, stroke=ink.fill, stroke_width=1, stroke_opacity=ink.opacity))
+        if ink.mark is not None:
+            drawn.append(svg.Path(extra=line, stroke=_pattern(key, symbol, inks), stroke_width=1))
+    return drawn
+
+
+def mark_patterns(inks: Mapping[str, Ink], width: float, height: float, key: str) -> list[svg.Element]:
+    """The marks in stitches of a width and height in pixels, for drawings whose unit is the stitch.
+
+    key: distinguishes the patterns of one picture from those of others on the same page.
+    """
+    return [
+        svg.Pattern(
+            id=f"{key}-mark-{number}",
+            patternUnits="userSpaceOnUse",
+            width=rounded(width),
+            height=rounded(height),
+            patternTransform=[svg.Scale(round(1 / width, 5), round(1 / height, 5))],
+            elements=[_mark(ink, width, height)],
+        )
+        for number, ink in enumerate(inks.values())
+        if ink.mark is not None
+    ]
+
+
+def swatch(
+    symbol: str, inks: Mapping[str, Ink], x: float, y: float, size: tuple[float, float], key: str
+) -> svg.G:
+    """Two stitches of a colour side by side, framed, for a legend.
+
+    x, y: of the upper left corner. size: of a stitch, in pixels.
+    """
+    width, height = size
+    frame = svg.Rect(
+        width=2, height=1, fill="none", stroke=TEXT, stroke_width=1, vector_effect="non-scaling-stroke"
+    )
+    return svg.G(
+        transform=[svg.Translate(rounded(x), rounded(y)), svg.Scale(rounded(width), rounded(height))],
+        elements=[*stitches([(0, 0, symbol * 2)], inks, key), frame],
+    )
+
+
+def _pattern(key: str, symbol: str, inks: Mapping[str, Ink]) -> str:
+    return f"url(#{key}-mark-{list(inks).index(symbol)})"
+
+
+def _mark(ink: Ink, width: float, height: float) -> svg.Element:
+    x, y, reach = width / 2, height / 2, min(width, height) * 0.27
+    left, right, top, bottom = (rounded(v) for v in (x - reach, x + reach, y - reach, y + reach))
+    x, y = rounded(x), rounded(y)
+    stroke = rounded(max(0.6, reach * 0.4))
+    if ink.mark == _RING:
+        return svg.Circle(
+            cx=x, cy=y, r=rounded(reach * 0.9), fill="none", stroke=ink.mark_paint, stroke_width=stroke
+        )
+    shape = (
+        f"M{left} {bottom}L{right} {top}",
+        f"M{left} {y}H{right}",
+        f"M{left} {top}L{right} {bottom}M{left} {bottom}L{right} {top}",
+        f"M{x} {top}V{bottom}M{left} {y}H{right}",
+        f"M{left} {top}L{right} {bottom}",
+        f"M{x} {top}V{bottom}",
+    )[ink.mark or 0]
+    return svg.Path(extra={"d": shape}, fill="none", stroke=ink.mark_paint, stroke_width=stroke)
