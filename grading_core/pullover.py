@@ -1,0 +1,146 @@
+"""A whole top-down raglan pullover in every size: the parts joined.
+
+The counts from cast-on to split are chosen for all sizes at once (see `solver`); neck, yoke, body, sleeves and
+neckband follow from them, and a chart is laid over what there is. A size that can't be knitted says why, and the others
+are made.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from grading_core.chart_placement import place_charts
+from grading_core.chart_plan import BodyShaping, ChartPlan, ChartSize
+from grading_core.chart_result import ChartPlacements
+from grading_core.errors import ContradictionError, Impossible, Path
+from grading_core.pullover_plan import Plan, plan_pullover
+from grading_core.pullover_request import Changes, PulloverRequest
+from grading_core.pullover_result import Changed, ColourYarn, MadeSize, Pullover
+from grading_core.pullover_size import in_wishes, make_size, size_remarks
+from grading_core.pullover_words import instructions, table
+from grading_core.pullover_yarn import colour_yarn, stitches_by_colour
+from grading_core.solver import Solution, solve
+from grading_core.yoke import Adjustment
+
+
+def pullover(request: PulloverRequest) -> Pullover:
+    """The pullover in every size; with a maker's changes the changed one, and what they changed.
+
+    Raises ContradictionError for everything in the request that contradicts itself.
+
+    >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.pullover_request import Gauges
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> made = pullover(PulloverRequest(Gauges(gauge), labels=("S", "M", "L")))
+    >>> {(row.item, row.unit): row.values for row in made.table}["body", "stitches"]
+    (202, 226, 250)
+    """
+    plan = plan_pullover(request)
+    solution = solve(plan.targets, plan.rules)
+    design = _make(plan, solution, None)
+    changes = request.changes
+    if changes is None:
+        return design
+    changed_plan = _changed_plan(request, changes)
+    if changes.gauges or changes.ease:
+        solution = solve(changed_plan.targets, changed_plan.rules)
+    made = _make(changed_plan, solution, changes.yoke)
+    return replace(made, changed=tuple(_differences(design, made)))
+
+
+def _changed_plan(request: PulloverRequest, changes: Changes) -> Plan:
+    """The plan with a maker's changes in place of the design's own wishes."""
+    changed = replace(
+        request,
+        gauges=changes.gauges or request.gauges,
+        ease={**request.ease, **(changes.ease or {})},
+        body=replace(request.body, length=changes.body_length)
+        if changes.body_length is not None
+        else request.body,
+        sleeve=replace(request.sleeve, length=changes.sleeve_length)
+        if changes.sleeve_length is not None
+        else request.sleeve,
+        band=changes.band or request.band,
+        changes=None,
+    )
+    try:
+        return plan_pullover(changed)
+    except ContradictionError as error:
+        raise ContradictionError(
+            [replace(problem, path=_where_changed(problem.path)) for problem in error.problems]
+        ) from error
+
+
+def _where_changed(path: Path) -> Path:
+    """Where a wish stands among the changes that replaced it."""
+    if path[:2] in (("body", "length"), ("sleeve", "length")):
+        return ("changes", f"{path[0]}_length", *path[2:])
+    return ("changes", *path)
+
+
+def _differences(design: Pullover, made: Pullover) -> Iterator[Changed]:
+    """Every number of the table that the changes changed, size by size."""
+    for index, label in enumerate(made.labels):
+        for before, after in zip(design.table, made.table, strict=True):
+            if before.values[index] != after.values[index]:
+                yield Changed(label, before.item, before.unit, before.values[index], after.values[index])
+
+
+def _make(plan: Plan, solution: Solution, change: Adjustment | None) -> Pullover:
+    """The garment of every size from its counts; the yoke made deeper or shallower where a maker asks for it."""
+    by_size = dict(zip(plan.ascending, solution.sizes, strict=True))
+    sizes: list[MadeSize | Impossible] = []
+    for index, size in enumerate(plan.sizes):
+        counts = by_size[index]
+        if isinstance(counts, Impossible):
+            sizes.append(in_wishes(counts, plan, size))
+        else:
+            sizes.append(make_size(plan, size, counts, change))
+    made = [size for size in sizes if isinstance(size, MadeSize)]
+    remarks = [remark for size in made for remark in size_remarks(size)]
+    if plan.chart and made:
+        placements = _place(plan.chart, made, children=any(size.child for size in plan.sizes))
+        made = [replace(size, chart=placed) for size, placed in zip(made, placements.sizes, strict=True)]
+        remarks += placements.remarks
+    if plan.request.yarn:
+        made = [replace(size, yarn=_yarn(plan, size)) for size in made]
+    finished = iter(made)
+    sizes = [next(finished) if isinstance(size, MadeSize) else size for size in sizes]
+    return Pullover(
+        tuple(size.label for size in plan.sizes),
+        tuple(sizes),
+        solution.cost,
+        solution.unevenness,
+        table(sizes),
+        instructions(made),
+        (),
+        tuple(remarks),
+    )
+
+
+def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> ChartPlacements:
+    """Where the chart lies on every size."""
+    charted = [
+        ChartSize(
+            size.label,
+            size.counts.rounds,
+            size.counts.neck,
+            size.yoke.increase_rounds,
+            size.counts.underarm,
+            size.body.rounds,
+            [BodyShaping(number, stitches) for number, stitches in size.body.shaping],
+            size.sleeve.rounds,
+            size.sleeve.decrease_rounds,
+        )
+        for size in sizes
+    ]
+    return place_charts(replace(plan, sizes=charted, for_children=children))
+
+
+def _yarn(plan: Plan, size: MadeSize) -> tuple[ColourYarn, ...]:
+    """Yarn of each colour of one size."""
+    wishes = plan.request.yarn
+    assert wishes is not None
+    return colour_yarn(stitches_by_colour(size, plan.chart), wishes, plan.fabrics.below)
