@@ -1,10 +1,12 @@
 """The docs page in a real browser: every operation is tried with its first example, and nothing is fetched outside."""
 
+from base64 import b64decode
+
 import pytest
 
 from service.config import Config
 from service.examples import examples_of
-from service.negotiation import SVG
+from service.negotiation import JSON, SVG
 from service.routes import operations
 
 OPERATIONS = operations(Config())
@@ -37,6 +39,10 @@ def test_the_first_example_of_an_operation_is_answered_on_the_page(page, server,
     block = page.locator(f"#operations-{operation.tag}-{operation.name.replace('-', '_')}")
     block.locator(".opblock-summary-control").click()
     block.locator(".try-out__btn").click()
+    if operation.takes != JSON:
+        content = b64decode(examples_of(operation.name)[0].request["file"])
+        file = {"name": "example", "mimeType": operation.takes, "buffer": content}
+        block.locator("input[type=file]").set_input_files(file)
     with page.expect_response(lambda response: response.url.startswith(server)) as answered:
         block.locator(".execute").click()
     assert answered.value.status == 200, answered.value.text()
