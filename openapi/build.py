@@ -5,6 +5,7 @@ Run it after every change of an operation: `python -m openapi.build`.
 
 from __future__ import annotations
 
+from base64 import b64decode
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +16,7 @@ from service.app import create_app
 from service.config import Config
 from service.docs import to_yaml
 from service.examples import examples_of
+from service.negotiation import JSON
 from service.operation import Operation
 from service.routes import operations
 
@@ -51,7 +53,10 @@ def answer_of(
     Raises RuntimeError where it answers anything but 200.
     """
     headers = {"Accept": media}
-    if operation.method == "POST":
+    if operation.takes != JSON:
+        file = b64decode(request["file"])
+        response = client.post(operation.path, data=file, content_type=operation.takes, headers=headers)
+    elif operation.method == "POST":
         response = client.post(operation.path, json=request, headers=headers)
     else:
         in_path = {name: value for name, value in request.items() if "{" + name + "}" in operation.path}

@@ -60,6 +60,15 @@ class SentChart:
         return DrawnChart(Chart(rows, names, self.first_row, self.repeat), colours)
 
 
+def read_chart(png: bytes) -> DrawnChart:
+    """The chart that a PNG file holds, its colours named by their hex.
+
+    Raises ContradictionError for a file that can't be used.
+    """
+    rows, colours = chart_of_png(png, None, ())
+    return DrawnChart(Chart(rows, {symbol: colour.name for symbol, colour in colours.items()}), colours)
+
+
 def chart_of_png(
     png: bytes, colours: Mapping[str, ChartColour] | None, path: Path
 ) -> tuple[tuple[str, ...], Mapping[str, ChartColour]]:

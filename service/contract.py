@@ -184,17 +184,21 @@ def _described(operation: Operation[Any, Any], examples: list[Example]) -> dict[
     if operation.method == "POST":
         described["requestBody"] = {
             "required": True,
-            "content": {
-                JSON: {
-                    "schema": operation.request,
-                    "examples": {e.name: {"summary": e.summary, "value": e.request} for e in examples},
-                }
-            },
+            "content": {operation.takes: _body(operation, examples)},
         }
     else:
         described["parameters"] += _parameters(operation, examples)
     described["responses"] = _responses(operation, examples)
     return described
+
+
+def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
+    if operation.takes != JSON:
+        return {"schema": {"type": "string", "format": "binary"}}
+    return {
+        "schema": operation.request,
+        "examples": {e.name: {"summary": e.summary, "value": e.request} for e in examples},
+    }
 
 
 def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:

@@ -89,7 +89,8 @@ UNSUPPORTED_MEDIA_TYPE = Kind(
     "unsupported-media-type",
     415,
     "Unsupported media type",
-    "The body has to be sent as application/json, not compressed.",
+    "The body has to be sent as the media type that the operation takes, application/json unless its description says "
+    "otherwise, and not compressed.",
 )
 UNPROCESSABLE_CONTENT = Kind(
     "unprocessable-content",

@@ -18,7 +18,8 @@ class Example:
     """One named example.
 
     name: its file's name. summary: what it shows, in a line. request: the body, or the parameters of
-    a GET. answer: what it is answered with; None until it has been recorded.
+    a GET; a body that is a file stands in base64 in a field `file`. answer: what it is answered with; None
+    until it has been recorded.
     """
 
     name: str

@@ -1,4 +1,4 @@
-"""The JSON body of a request: read strictly, and digested in a canonical form."""
+"""The body of a request: JSON, read strictly and digested in a canonical form, or a file as it is."""
 
 from __future__ import annotations
 
@@ -29,20 +29,7 @@ def read_json(request: Request) -> tuple[dict[str, Any], str]:
     Raises `Refusal`: 415 for another media type, 400 for what is not JSON, 422 for JSON that is not
     an object.
     """
-    if request.mimetype != "application/json":
-        sent = request.mimetype or "no media type"
-        raise Refusal(
-            UNSUPPORTED_MEDIA_TYPE,
-            f"The body was sent as {sent}; it has to be application/json.",
-            headers={"Accept": "application/json"},
-        )
-    if request.content_encoding:
-        raise Refusal(
-            UNSUPPORTED_MEDIA_TYPE,
-            f"The body was sent compressed ({request.content_encoding}); send it as it is.",
-            headers={"Accept-Encoding": "identity"},
-        )
-    body = request.get_data(cache=False)
+    body = _read(request, "application/json")
     if _containers(body) > MAX_CONTAINERS and _containers(_STRING.sub(b"", body)) > MAX_CONTAINERS:
         raise Refusal(NOT_JSON, f"The body has more than {MAX_CONTAINERS} lists and objects.")
     try:
@@ -60,6 +47,15 @@ def read_json(request: Request) -> tuple[dict[str, Any], str]:
     return value, _digest(canonical)
 
 
+def read_file(request: Request, media_type: str) -> tuple[bytes, str]:
+    """The file of a media type that a request carries, and its digest.
+
+    Raises `Refusal` (415) for another media type.
+    """
+    body = _read(request, media_type)
+    return body, _digest(body)
+
+
 def digest(value: dict[str, Any]) -> str:
     """The digest of a parsed request, the same however it was written down.
 
@@ -69,6 +65,23 @@ def digest(value: dict[str, Any]) -> str:
     True
     """
     return _digest(orjson.dumps(_canonical(value, 1), option=orjson.OPT_SORT_KEYS))
+
+
+def _read(request: Request, media_type: str) -> bytes:
+    if request.mimetype != media_type:
+        sent = request.mimetype or "no media type"
+        raise Refusal(
+            UNSUPPORTED_MEDIA_TYPE,
+            f"The body was sent as {sent}; it has to be {media_type}.",
+            headers={"Accept": media_type},
+        )
+    if request.content_encoding:
+        raise Refusal(
+            UNSUPPORTED_MEDIA_TYPE,
+            f"The body was sent compressed ({request.content_encoding}); send it as it is.",
+            headers={"Accept-Encoding": "identity"},
+        )
+    return request.get_data(cache=False)
 
 
 def _containers(body: bytes) -> int:

@@ -12,6 +12,7 @@ JSON = "application/json"
 CSV = "text/csv"
 MARKDOWN = "text/markdown"
 SVG = "image/svg+xml"
+PNG = "image/png"
 
 
 def negotiate(request: Request, offered: Sequence[str]) -> str:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from types import MappingProxyType
 from typing import Any, Generic, Literal, TypeVar
 
 import orjson
@@ -13,7 +14,7 @@ from marshmallow import Schema, ValidationError
 
 from service import VERSION
 from service.errors import NOT_FOUND, Refusal
-from service.json_body import digest, read_json
+from service.json_body import digest, read_file, read_json
 from service.negotiation import CSV, JSON, MARKDOWN, SVG, negotiate
 from service.representations import tables
 from service.representations.common import LengthWriter, length_writer
@@ -21,6 +22,8 @@ from service.schemas.fields import REQUEST_UNIT
 
 Query = TypeVar("Query")
 Result = TypeVar("Result")
+
+NO_PARAMETERS: Mapping[str, str] = MappingProxyType({})
 
 PER_SIZE = (JSON, CSV, MARKDOWN)
 """The representations of an operation whose answer has a list `sizes`."""
@@ -37,7 +40,7 @@ class Operation(Generic[Query, Result]):
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, for the
     contract. call: the computation. represent: writes the result, with a writer for lengths. media:
-    what it answers as, the default first.
+    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is.
     """
 
     path: str
@@ -51,6 +54,7 @@ class Operation(Generic[Query, Result]):
     represent: Callable[[Result, LengthWriter], Any]
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
+    takes: str = JSON
 
     @cached_property
     def schema(self) -> Schema:
@@ -60,12 +64,17 @@ class Operation(Generic[Query, Result]):
     def respond(self, **path_parameters: str) -> Response:
         """Answer the current HTTP request."""
         media = negotiate(request, self.media)
-        if self.method == "POST":
-            data, input_digest = read_json(request)
-        else:
+        data: dict[str, Any] = {}
+        if self.method == "GET":
             data = {**request.args.to_dict(), **path_parameters}
             input_digest = digest(data)
-        result = self.call(self._load(data, path_parameters))
+            query = self.load(data, path_parameters)
+        elif self.takes == JSON:
+            data, input_digest = read_json(request)
+            query = self.load(data)
+        else:
+            query, input_digest = read_file(request, self.takes)  # type: ignore[assignment]
+        result = self.call(query)
         answer = self.represent(result, length_writer(data.get("inch_convention", "exact")))
         if media == SVG:
             return Response(answer, content_type=SVG)
@@ -76,7 +85,14 @@ class Operation(Generic[Query, Result]):
             return Response(tables.csv(answer), content_type="text/csv; charset=utf-8; header=present")
         return Response(tables.markdown(answer), content_type="text/markdown; charset=utf-8")
 
-    def _load(self, data: dict[str, Any], path_parameters: dict[str, str]) -> Query:
+    def load(self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS) -> Query:
+        """What `call` takes, from what was sent.
+
+        data: the body, or all parameters of a GET. path_parameters: those of them that are part of the
+        path, of which an unknown one is an unknown address.
+
+        Raises ValidationError, or Refusal (404).
+        """
         token = REQUEST_UNIT.set("in" if data.get("unit") == "in" else "cm")
         try:
             loaded: Query = self.schema.load(data)

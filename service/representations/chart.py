@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from fractions import Fraction
 from typing import Any
 
+from grading_core.chart import mirror_axes, symmetry
 from grading_core.chart_result import (
     BodyPlacement,
     ChartPlacements,
@@ -34,11 +35,14 @@ def chart_placements(
     }
 
 
-def colours(named: Mapping[str, ChartColour]) -> dict[str, dict[str, str]]:
-    """Colours by symbol, as a request has them."""
+def read_chart(drawn: DrawnChart, _: LengthWriter) -> dict[str, Any]:
+    """The answer of `POST /v1/charts`."""
+    axes = mirror_axes(drawn.chart)
     return {
-        symbol: {"name": colour.name} if colour.hex is None else {"name": colour.name, "hex": colour.hex}
-        for symbol, colour in named.items()
+        "chart": {"rows": list(drawn.chart.rows), "colours": _colours(drawn.colours)},
+        "symmetry": symmetry(axes),
+        "mirror_axes": [_column(axis) for axis in axes],
+        "warnings": [],
     }
 
 
@@ -46,9 +50,17 @@ def _chart(drawn: DrawnChart, placed: ChartPlacements) -> dict[str, Any]:
     return {
         "columns": drawn.chart.width,
         "rows": drawn.chart.height,
-        "colours": colours(drawn.colours),
+        "colours": _colours(drawn.colours),
         "symmetry": placed.symmetry,
         "mirror_axes": [_column(axis) for axis in placed.mirror_axes],
+    }
+
+
+def _colours(named: Mapping[str, ChartColour]) -> dict[str, dict[str, str]]:
+    """Colours by symbol, as a request has them."""
+    return {
+        symbol: {"name": colour.name} if colour.hex is None else {"name": colour.name, "hex": colour.hex}
+        for symbol, colour in named.items()
     }
 
 

@@ -2,22 +2,27 @@
 
 from __future__ import annotations
 
+from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart_placement import place_charts
 from grading_core.chart_plan import ChartPlan
 from grading_core.chart_result import ChartPlacements, SizePlacement
 from grading_core.chart_views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
 from grading_core.gauge import Gauge
-from service.charts import DrawnChart
+from service.charts import DrawnChart, read_chart
+from service.negotiation import PNG
 from service.operation import PER_SIZE, PICTURE, Operation
+from service.png_chart import MAX_BYTES
 from service.representations import chart as representations
 from service.representations.chart_picture import chart_picture
 from service.representations.garment_picture import garment_picture
+from service.schemas.base import NothingSchema
 from service.schemas.chart import (
     ChartPictureQuery,
     ChartPictureRequestSchema,
     ChartPlacementsQuery,
     ChartPlacementsRequestSchema,
     ChartPlacementsSchema,
+    ReadChartSchema,
 )
 
 PlacedCharts = tuple[DrawnChart, Gauge, ChartPlacements]
@@ -102,4 +107,24 @@ each stitch.""",
     media=PICTURE,
 )
 
-OPERATIONS = (CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE)
+CHARTS: Operation[bytes, DrawnChart] = Operation(
+    path="/v1/charts",
+    name="charts",
+    tag="Colourwork",
+    summary="Read a chart from a PNG",
+    description=f"""\
+Takes a PNG file (`Content-Type: image/png`), one pixel a stitch, and answers the chart as rows of characters, ready to
+be sent as `chart` to the other operations. The colours get the symbols A, B, C ... in the order in which they are met,
+row by row from the top left, and their hex as their name: name them as you like.
+
+The file has at most {MAX_BYTES // 1024} KiB, {MAX_COLUMNS} x {MAX_ROWS} pixels and {MAX_COLOURS} colours, 8 bits a
+sample; it is not animated and nothing in it is transparent. The other operations take the same file in base64, as
+`chart.png`.""",
+    request=NothingSchema,
+    answer=ReadChartSchema,
+    call=read_chart,
+    represent=representations.read_chart,
+    takes=PNG,
+)
+
+OPERATIONS = (CHARTS, CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE)

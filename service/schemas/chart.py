@@ -555,6 +555,26 @@ class SizePlacementSchema(StrictSchema):
     stitches_by_colour = Nested(StitchesByColourSchema, required=True)
 
 
+def _symmetry_field() -> Choice:
+    return Choice(
+        "about_a_stitch",
+        "between_stitches",
+        "both",
+        "none",
+        required=True,
+        description="What the chart, repeated across, is mirrored about.",
+    )
+
+
+def _axes_field() -> Items:
+    return Items(
+        Number("A column, or a half between two columns.", minimum=1, maximum=MAX_COLUMNS + 0.5),
+        "Every anchor that makes a section's two sides mirror images.",
+        required=True,
+        most=2 * MAX_COLUMNS,
+    )
+
+
 class DrawnChartSchema(StrictSchema):
     """The chart itself."""
 
@@ -567,20 +587,16 @@ class DrawnChartSchema(StrictSchema):
         required=True,
         most=MAX_COLOURS,
     )
-    symmetry = Choice(
-        "about_a_stitch",
-        "between_stitches",
-        "both",
-        "none",
-        required=True,
-        description="What the chart, repeated across, is mirrored about.",
-    )
-    mirror_axes = Items(
-        Number("A column, or a half between two columns.", minimum=1, maximum=MAX_COLUMNS + 0.5),
-        "Every anchor that makes a section's two sides mirror images.",
-        required=True,
-        most=2 * MAX_COLUMNS,
-    )
+    symmetry = _symmetry_field()
+    mirror_axes = _axes_field()
+
+
+class ReadChartSchema(ComputedSchema):
+    """A chart read from a picture, and what it is mirrored about."""
+
+    chart = Nested(ChartSchema, "As the other operations take it.", required=True)
+    symmetry = _symmetry_field()
+    mirror_axes = _axes_field()
 
 
 class ChartPlacementsSchema(ComputedSchema):

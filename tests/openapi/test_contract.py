@@ -73,11 +73,8 @@ def test_every_number_and_list_in_a_request_has_limits(contract):
     seen = set()
     for methods in contract["paths"].values():
         for operation in methods.values():
-            if "requestBody" in operation:
-                walk(
-                    operation["requestBody"]["content"]["application/json"]["schema"],
-                    operation["operationId"],
-                )
+            for body in operation.get("requestBody", {"content": {}})["content"].values():
+                walk(body["schema"], operation["operationId"])
     assert unlimited == []
 
 
