@@ -16,6 +16,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
+from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
 
@@ -24,6 +25,8 @@ from grading_core.size_labels import label_ranks
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.units import to_inches, to_printed_decimal
+
+_LEAST_CERTAIN_FIRST: tuple[Origin, ...] = ("estimated", "derived", "published")
 
 RISING: tuple[Measurement, ...] = (*ACROSS, "armhole_depth")
 """What must not fall from a size to a larger one. Lengths of arm and back may."""
@@ -59,6 +62,17 @@ class SizeBody:
 
     label: str
     values: Mapping[Measurement, BodyValue]
+
+
+@dataclass(frozen=True, slots=True)
+class _Line:
+    """The straight lines of all measurements from one size of a table to the next.
+
+    bust: where they begin. measurements: of each, its value at a bust of 0, its rise per cm of bust, and its origin.
+    """
+
+    bust: Fraction
+    measurements: Mapping[Measurement, tuple[Fraction, Fraction, Origin]]
 
 
 def size_bodies(
@@ -154,7 +168,7 @@ def _sent_bodies(
             if problem:
                 problems.append(problem)
             else:
-                values = _interpolated(size.measurements["bust"], knots) | values
+                values = _interpolated(size.measurements["bust"], table, within) | values
         ordered = {name: values[name] for name in MEASUREMENTS if name in values}
         bodies.append(SizeBody(size.label, MappingProxyType(ordered)))
     problems.extend(_falls(bodies))
@@ -193,21 +207,32 @@ def _outside(index: int, size: SentSize, knots: Sequence[SizeBody], table: str) 
     )
 
 
-def _interpolated(bust: Fraction, knots: Sequence[SizeBody]) -> dict[Measurement, BodyValue]:
+def _interpolated(bust: Fraction, table: str, within: Within) -> dict[Measurement, BodyValue]:
     """A table's measurements at a bust inside it, in a straight line between two sizes."""
-    upper = max(1, bisect_left(knots, bust, key=lambda knot: knot.values["bust"].cm))
-    below, above = knots[upper - 1].values, knots[upper].values
-    share = (bust - below["bust"].cm) / (above["bust"].cm - below["bust"].cm)
-    values = {}
-    for name, low in below.items():
-        high = above[name]
-        certain: Origin = "published"
-        if "estimated" in (low.origin, high.origin):
-            certain = "estimated"
-        elif "derived" in (low.origin, high.origin):
-            certain = "derived"
-        values[name] = BodyValue(low.cm + share * (high.cm - low.cm), certain, interpolated=True)
-    return values
+    lines = _lines(table, within)
+    line = lines[max(0, bisect_left(lines, bust, key=lambda line: line.bust) - 1)]
+    return {
+        name: BodyValue(at_bust + by_bust * bust, origin, interpolated=True)
+        for name, (at_bust, by_bust, origin) in line.measurements.items()
+    }
+
+
+@cache
+def _lines(name: str, within: Within) -> tuple[_Line, ...]:
+    return tuple(_line(below, above) for below, above in pairwise(_knots(name, within)))
+
+
+def _line(below: SizeBody, above: SizeBody) -> _Line:
+    bust = below.values["bust"].cm
+    span = above.values["bust"].cm - bust
+    measurements = {}
+    for name, low in below.values.items():
+        high = above.values[name]
+        slope = (high.cm - low.cm) / span
+        origins = (low.origin, high.origin)
+        certain = next(origin for origin in _LEAST_CERTAIN_FIRST if origin in origins)
+        measurements[name] = (low.cm - slope * bust, slope, certain)
+    return _Line(bust, measurements)
 
 
 def _falls(bodies: Sequence[SizeBody]) -> Iterator[Problem]:

@@ -57,11 +57,12 @@ class Gauge:
 
     def width_cm(self, stitches: int) -> Fraction:
         """The width in cm of so many stitches."""
-        return stitches / self.stitches_per_cm
+        # As Fraction divides, without its detours: an answer holds hundreds of lengths.
+        return Fraction(stitches * self.stitches_per_cm.denominator, self.stitches_per_cm.numerator)
 
     def height_cm(self, rows: int) -> Fraction:
         """The height in cm of so many rows."""
-        return rows / self.rows_per_cm
+        return Fraction(rows * self.rows_per_cm.denominator, self.rows_per_cm.numerator)
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from operator import add
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.gauge import Gauge
@@ -106,9 +106,8 @@ class Yoke:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class IncreaseRound:
-    """Increases at each back, front and sleeve edge in one round."""
+class IncreaseRound(NamedTuple):
+    """Increases at each back, front and sleeve edge in one round. A tuple, since an answer holds thousands."""
 
     round: int
     back: int
@@ -308,7 +307,10 @@ def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Optio
     room for them. gauge: for depth and slope.
     """
     places = _spaced(grid_rounds(yoke.rounds, options), len(increase_rounds), options.spacing)
-    moved = [replace(old, round=place) for old, place in zip(increase_rounds, places, strict=True)]
+    moved = [
+        IncreaseRound(place, old.back, old.front, old.sleeve)
+        for old, place in zip(increase_rounds, places, strict=True)
+    ]
     return finish(yoke, moved, options.line_stitches, gauge)
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate, pairwise
-from typing import Generic, Literal, TypeVar
+from typing import Generic, Literal, NamedTuple, TypeVar
 
 Spacing = Literal["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
 Where = Literal["early", "even", "late"]
@@ -42,8 +42,7 @@ class Spread:
         return tuple(accumulate(self.intervals, initial=self.before))[1:]
 
 
-@dataclass(frozen=True, slots=True)
-class Event(Generic[Kind]):
+class Event(NamedTuple, Generic[Kind]):
     """One shaping row: its number, counted from 1, and what is done in it."""
 
     row: int
@@ -66,7 +65,7 @@ class Phase(Generic[Kind]):
     @property
     def every(self) -> tuple[int, ...]:
         """The intervals alone."""
-        return tuple(interval for interval, _ in self.cycle)
+        return tuple([interval for interval, _ in self.cycle])
 
 
 def spread(events: int, span: int, spacing: Spacing = "closest_first") -> Spread:

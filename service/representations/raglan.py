@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from grading_core.errors import Impossible
-from grading_core.raglan import Increases, RaglanLine, Schedule, Yoke
+from grading_core.raglan import IncreaseRound, Increases, RaglanLine, Schedule, Yoke
 from grading_core.schedules import RaglanSchedules, SizeSchedule
 from grading_core.units import to_places
 from grading_core.wording import size_run
@@ -54,9 +54,7 @@ def _schedule(made: Schedule, length: LengthWriter) -> dict[str, Any]:
         "sleeve_increases": sleeve,
         "doubled_rounds": made.doubled_rounds,
         "plain_rounds_at_end": made.plain_rounds_at_end,
-        "increase_rounds": [
-            {"round": worked.round, **_edges(worked.increases, same)} for worked in made.increase_rounds
-        ],
+        "increase_rounds": _increase_rounds(made.increase_rounds, same),
         "phases": _phases(made, same),
         "instructions": list(made.instructions()),
         "stitches": {
@@ -65,6 +63,15 @@ def _schedule(made: Schedule, length: LengthWriter) -> dict[str, Any]:
         },
         **lines,
     }
+
+
+def _increase_rounds(worked: Sequence[IncreaseRound], same: bool) -> list[dict[str, int]]:
+    if same:
+        return [{"round": number, "body": body, "sleeve": sleeve} for number, body, _, sleeve in worked]
+    return [
+        {"round": number, "back": back, "front": front, "sleeve": sleeve}
+        for number, back, front, sleeve in worked
+    ]
 
 
 def _phases(made: Schedule, same: bool) -> list[dict[str, Any]]:
