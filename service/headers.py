@@ -5,18 +5,15 @@ from __future__ import annotations
 import gzip
 import re
 from hashlib import sha256
-from uuid import uuid4
+from secrets import token_hex
 
 from flask import Flask, Response, g, request
 
 COMPRESS_FROM_BYTES = 1024
 """Below this size compressing saves nothing."""
 
-SECURITY_HEADERS = {
-    "X-Content-Type-Options": "nosniff",
-    "Content-Security-Policy": "default-src 'none'; frame-ancestors 'none'",
-    "Referrer-Policy": "no-referrer",
-}
+CONTENT_POLICY = "default-src 'none'; frame-ancestors 'none'"
+"""What a browser may load for an answer that says nothing else: nothing."""
 
 _REQUEST_ID = re.compile(r"[A-Za-z0-9._~-]{1,128}\Z")
 _COMPRESSIBLE = ("text/", "application/json", "application/problem+json", "application/yaml", "image/svg+xml")
@@ -28,11 +25,12 @@ def register_headers(app: Flask, vary: str = "Accept, Accept-Encoding") -> None:
     vary: the request headers on which an answer may depend.
     """
 
+    common = (("Vary", vary), ("X-Content-Type-Options", "nosniff"), ("Referrer-Policy", "no-referrer"))
+
     def complete(response: Response) -> Response:
-        response.headers["X-Request-Id"] = g.request_id
-        response.headers["Vary"] = vary
-        for name, value in SECURITY_HEADERS.items():
-            response.headers.setdefault(name, value)
+        response.headers.extend(common)
+        response.headers.add("X-Request-Id", g.request_id)
+        response.headers.setdefault("Content-Security-Policy", CONTENT_POLICY)
         if request.method in ("GET", "HEAD") and response.status_code == 200:
             _revalidate(response)
         _compress(response)
@@ -44,7 +42,7 @@ def register_headers(app: Flask, vary: str = "Accept, Accept-Encoding") -> None:
 
 def _take_request_id() -> None:
     sent = request.headers.get("X-Request-Id", "")
-    g.request_id = sent if _REQUEST_ID.match(sent) else uuid4().hex
+    g.request_id = sent if _REQUEST_ID.match(sent) else token_hex(16)
 
 
 def _revalidate(response: Response) -> None:

@@ -32,8 +32,14 @@ class _Direct(fields.Field[Any]):
 
     def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         """What a JSON value is loaded as, or the default where it is missing."""
-        if value is missing or value is None:
-            return super().deserialize(value)
+        if value is missing:
+            if self.required:
+                raise self.make_error("required")
+            return self.load_default() if callable(self.load_default) else self.load_default
+        if value is None:
+            if not self.allow_none:
+                raise self.make_error("null")
+            return None
         return self._deserialize(value, None, None)
 
 
@@ -429,12 +435,7 @@ class ByType(_Direct):
         return field.deserialize(value)
 
 
-def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:
-    told = {"description": description or missing, "default": default, "x-unit": unit or missing}
-    return {name: value for name, value in told.items() if value is not missing}
-
-
-class ByField(fields.Field[Any]):
+class ByField(_Direct):
     """An object of one of two kinds, told apart by whether it has a certain field.
 
     name: that field. having: the object that has it. lacking: the one that doesn't.
@@ -450,8 +451,13 @@ class ByField(fields.Field[Any]):
         for field in self.alternatives:
             field._bind_to_schema(field_name, self)
 
-    def _deserialize(self, value: Any, attr: Any, data: Any, **_: Any) -> Any:
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not dict:
             raise ValidationError(NOT_AN_OBJECT)
         field = self.alternatives[0 if self.name_told_by in value else 1]
-        return field.deserialize(value, attr, data)
+        return field.deserialize(value)
+
+
+def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:
+    told = {"description": description or missing, "default": default, "x-unit": unit or missing}
+    return {name: value for name, value in told.items() if value is not missing}
