@@ -83,6 +83,8 @@ class _Converter(OpenAPIConverter):
             described["additionalProperties"] = self.field2property(field.values)
         if isinstance(field, ByType | ByField):
             described["oneOf"] = [self.field2property(alternative) for alternative in field.alternatives]
+            if field.allow_none:
+                described["oneOf"].append({"type": "null"})
         if hasattr(field, "contract"):
             described |= field.contract()
             if field.allow_none:

@@ -29,8 +29,8 @@ def chart_placements(
     """The answer of `POST /v1/chart-placements`."""
     drawn, gauge, placed = result
     return {
-        "chart": _chart(drawn, placed),
-        "sizes": [_size(size, gauge, length) for size in placed.sizes],
+        "chart": drawn_chart(drawn, placed.mirror_axes),
+        "sizes": [size_placement(size, gauge, length) for size in placed.sizes],
         "warnings": warnings(placed.remarks),
     }
 
@@ -46,13 +46,14 @@ def read_chart(drawn: DrawnChart, _: LengthWriter) -> dict[str, Any]:
     }
 
 
-def _chart(drawn: DrawnChart, placed: ChartPlacements) -> dict[str, Any]:
+def drawn_chart(drawn: DrawnChart, axes: tuple[Fraction, ...]) -> dict[str, Any]:
+    """What the chart itself is, with its mirror axes."""
     return {
         "columns": drawn.chart.width,
         "rows": drawn.chart.height,
         "colours": _colours(drawn.colours),
-        "symmetry": placed.symmetry,
-        "mirror_axes": [_column(axis) for axis in placed.mirror_axes],
+        "symmetry": symmetry(axes),
+        "mirror_axes": [_column(axis) for axis in axes],
     }
 
 
@@ -68,7 +69,8 @@ def _column(axis: Fraction) -> int | float:
     return axis.numerator if axis.denominator == 1 else float(axis)
 
 
-def _size(size: SizePlacement, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
+def size_placement(size: SizePlacement, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
+    """Where the chart lies on one size."""
     come = size.progress
 
     def span(rounds: int) -> dict[str, Any]:

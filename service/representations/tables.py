@@ -2,8 +2,9 @@
 
 One walk over the JSON answer gives the rows of both, so that the numbers are the same. An item is
 the dotted path of a value, list indexes counted from 1: `increase_rounds.1.round`. A length gives two
-rows, one in cm and one in inch; a count has its unit from its name. After the sizes follows what the
-answer holds over all of them (size runs, warnings, the version), as rows without a size.
+rows, one in cm and one in inch; a count has its unit from its name. An answer that brings a table of its
+own has those rows first. After the sizes follows what the answer holds over all of them (size runs,
+warnings, the version), as rows without a size.
 """
 
 from __future__ import annotations
@@ -76,9 +77,12 @@ def markdown(answer: dict[str, Any]) -> str:
 def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
     sizes = answer["sizes"]
     labels = [size["label"] for size in sizes]
+    tabled = [
+        Row(f"table.{row['item']}", row["unit"], tuple(row["values"])) for row in answer.get("table", ())
+    ]
     per_size = rows([{name: value for name, value in size.items() if name != "label"} for size in sizes])
-    overall = rows([{name: value for name, value in answer.items() if name != "sizes"}])
-    return labels, per_size, overall
+    overall = rows([{name: value for name, value in answer.items() if name not in ("sizes", "table")}])
+    return labels, tabled + per_size, overall
 
 
 def _walk(path: str, unit: str, values: Sequence[Any]) -> Iterator[Row]:

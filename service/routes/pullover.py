@@ -1,0 +1,43 @@
+"""Operations about whole pullovers."""
+
+from __future__ import annotations
+
+from grading_core.pullover import pullover
+from service.operation import PER_SIZE, Operation
+from service.representations import pullover as representations
+from service.representations.pullover import Made
+from service.schemas.pullover import PulloverQuery, PulloversRequestSchema, PulloversSchema
+
+
+def _make(query: PulloverQuery) -> Made:
+    drawn, request = query.request()
+    gauges = (request.changes and request.changes.gauges) or request.gauges
+    return drawn, gauges.stranded or gauges.plain, pullover(request)
+
+
+PULLOVERS: Operation[PulloverQuery, Made] = Operation(
+    path="/v1/pullovers",
+    name="pullovers",
+    tag="Garment",
+    summary="Grade a whole pullover, in every size",
+    description="""\
+From a gauge, bodies and ease to every number of a seamless top-down raglan pullover in all sizes: neck with markers and
+short rows, yoke, split, body, sleeves and bands, a colourwork chart on all of it, the yarn for each colour, and the
+pattern's sentences. A gauge alone gives nine sizes of a wearable women's pullover; every choice can be overridden.
+
+The counts of all sizes are chosen together. Hard: every total closes and lands on its multiple, sections have the
+parity that a chart needs, the increases fit in the rounds, and no count falls from a size to a larger one. Soft, in one
+cost that is brought to its minimum and told: the distance from every target, and uneven steps from size to size.
+
+`changes` holds what a maker does differently later: another gauge, ease, yoke depth, lengths or neckband. The answer is
+then the changed pullover, and `changed` lists every number that differs from the design, size by size.
+
+A size that can't be knitted says so (`feasible: false`), with what would make it possible; the others are computed.""",
+    request=PulloversRequestSchema,
+    answer=PulloversSchema,
+    call=_make,
+    represent=representations.pullovers,
+    media=PER_SIZE,
+)
+
+OPERATIONS = (PULLOVERS,)

@@ -1,0 +1,731 @@
+"""Requests and answers about whole pullovers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any
+
+from grading_core.gauge import Gauge
+from grading_core.neckband import Build
+from grading_core.pullover_request import (
+    BandWishes,
+    BodyWishes,
+    Changes,
+    ChartWishes,
+    EdgeWishes,
+    Gauges,
+    LevelWish,
+    NeckWishes,
+    PulloverRequest,
+    Shares,
+    SleeveWishes,
+    YarnWishes,
+    YokeWishes,
+)
+from grading_core.schedules import MAX_ROUNDS
+from grading_core.standards import BODY_TABLES
+from service.charts import DrawnChart, SentChart
+from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
+from service.schemas.chart import (
+    ChartAnchorSchema,
+    ChartSchema,
+    DrawnChartSchema,
+    MinimumWidthSchema,
+    SizePlacementSchema,
+)
+from service.schemas.common import (
+    MAX_COUNT,
+    MAX_LENGTH,
+    MAX_SIZES,
+    MAX_STITCHES,
+    ComputedSchema,
+    CountRuleSchema,
+    GaugeSchema,
+    LengthSchema,
+    NearestSchema,
+    RequestSchema,
+)
+from service.schemas.fields import (
+    ByType,
+    Choice,
+    Flag,
+    Items,
+    Length,
+    Mapping,
+    Nested,
+    Number,
+    Prose,
+    Text,
+    Whole,
+)
+from service.schemas.raglan import AdjustmentSchema, RaglanScheduleSchema, SectionsSchema
+from service.schemas.sizing import CustomSizeSchema, EaseStepsSchema
+
+_EASES = ("bust", "upper_arm", "wrist", "waist", "hip")
+
+
+@dataclass(frozen=True, slots=True)
+class PulloverQuery:
+    """What `grading_core.pullover.pullover` takes, with the chart still as it was sent."""
+
+    wishes: PulloverRequest
+    chart: SentChart | None
+
+    def request(self) -> tuple[DrawnChart | None, PulloverRequest]:
+        """The chart and the request.
+
+        Raises ContradictionError for a picture that can't be used.
+        """
+        if self.chart is None or self.wishes.chart is None:
+            return None, self.wishes
+        drawn = self.chart.drawn(("chart", "chart"))
+        return drawn, replace(self.wishes, chart=replace(self.wishes.chart, chart=drawn.chart))
+
+
+def _query(
+    gauge: Gauge | None = None,
+    gauges: Gauges | None = None,
+    chart: tuple[SentChart, ChartWishes] | None = None,
+    **wishes: Any,
+) -> PulloverQuery:
+    sent, placed = chart or (None, None)
+    return PulloverQuery(PulloverRequest(_gauges(gauge, gauges), chart=placed, **wishes), sent)
+
+
+def _gauges(gauge: Gauge | None, gauges: Gauges | None) -> Any:
+    return gauges if gauge is None else Gauges(gauge)
+
+
+def _chart(chart: SentChart, **wishes: Any) -> tuple[SentChart, ChartWishes]:
+    return chart, ChartWishes(None, **wishes)  # type: ignore[arg-type]
+
+
+def _band(construction: Build, **wishes: Any) -> BandWishes:
+    return BandWishes(build=construction, **wishes)
+
+
+def _changes(gauge: Gauge | None = None, gauges: Gauges | None = None, **changes: Any) -> Changes:
+    return Changes(_gauges(gauge, gauges), **changes)
+
+
+def _length(description: str = "", **options: Any) -> Length:
+    return Length(description, above=0, maximum=MAX_LENGTH, **options)
+
+
+def _per_size(description: str, **options: Any) -> ByType:
+    return ByType(
+        f"{description} One length, one per size, or even steps from the first size to the last.",
+        number=_length(),
+        items=Items(_length(), least=1, most=MAX_SIZES),
+        record=Nested(EaseStepsSchema),
+        **options,
+    )
+
+
+def _count_rule(of: str) -> Nested:
+    return Nested(CountRuleSchema, f"Which counts are permitted for {of}.")
+
+
+class PulloverGaugesSchema(StrictSchema):
+    """The gauges of the fabrics, each measured in the round and blocked; each part uses its own."""
+
+    builds = Gauges
+
+    plain = Nested(GaugeSchema, "Of everything that no other gauge is sent for.", required=True)
+    stranded = Nested(GaugeSchema, "Of what is worked from a chart.")
+    rib = Nested(GaugeSchema, "Of hem, cuffs and neckband.")
+
+
+class NeckSharesSchema(StrictSchema):
+    """How the neck's stitches without the raglan lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17."""
+
+    builds = Shares
+
+    back = Number("Of the back.", required=True, minimum=0.01, maximum=1000)
+    front = Number("Of the front; not more than the back.", required=True, minimum=0.01, maximum=1000)
+    sleeve = Number("Of each sleeve.", required=True, minimum=0.01, maximum=1000)
+
+
+class NeckWishesSchema(StrictSchema):
+    """The neck."""
+
+    builds = NeckWishes
+
+    circumference = _per_size("Of the cast-on; about half the neck and a sixth of the bust unless sent.")
+    shares = Nested(NeckSharesSchema)
+    count_rule = _count_rule("the cast-on")
+    raise_height = Length(
+        "The height by which short rows raise the back; 0 for none. 1 in unless sent, none beside a front drop.",
+        minimum=0,
+        maximum=MAX_LENGTH,
+    )
+    way = Choice(
+        "joined",
+        "flat",
+        default="joined",
+        description="Whether the cast-on is joined first and the short rows are turned about the start of the "
+        "round, or is worked flat with its ends at the centre front and joined after the last row.",
+    )
+    start = Choice(
+        "before_back",
+        "centre_back",
+        default="before_back",
+        description="Where the round starts.",
+    )
+    front_drop = Length(
+        "The height by which the front lies lower than the back: its first stitches are cast on while the yoke is "
+        "worked flat. 0 for none.",
+        minimum=0,
+        maximum=MAX_LENGTH,
+        default=0,
+    )
+    stretch = Number(
+        "How far the neck's edges stretch to pass the head, as a part of their circumference.",
+        minimum=0,
+        maximum=3,
+        default=0.4,
+    )
+
+
+class YokeWishesSchema(StrictSchema):
+    """The yoke and the split."""
+
+    builds = YokeWishes
+
+    depth = _per_size("From the neck to the split, without the raised back.")
+    underarm = _per_size("The width cast on at each side at the split.")
+    line_stitches = Whole(
+        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
+    )
+    line_to_body = Whole(
+        "How many of them go to the body at the split; the half, rounded down, unless sent.",
+        minimum=0,
+        maximum=8,
+        unit="stitches",
+    )
+    seam_stitches = Whole(
+        "Plain stitches that break a chart at each side below the split; as few as the underarm allows unless sent.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        unit="stitches",
+    )
+    step = Whole(
+        "2 for increases in every second round at most, 1 for every round.",
+        minimum=1,
+        maximum=2,
+        default=2,
+        unit="rounds",
+    )
+    first_increase_round = Whole(
+        "The first round that may have an increase; the step unless sent.", minimum=1, maximum=MAX_ROUNDS
+    )
+    plain_rounds_at_end = Whole(
+        "Rounds without increases wanted before the split.",
+        minimum=0,
+        maximum=MAX_ROUNDS,
+        default=0,
+        unit="rounds",
+    )
+    spacing = Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description="As in `POST /v1/raglan-schedules`.",
+    )
+    fewer_edge = Choice(
+        "early", "even", "late", default="early", description="As in `POST /v1/raglan-schedules`."
+    )
+    double_body = Choice(
+        "never",
+        "if_needed",
+        default="if_needed",
+        description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
+    )
+    double_where = Choice(
+        "early", "even", "late", default="early", description="In which increase rounds the body is doubled."
+    )
+
+
+class RibbedEdgeWishesSchema(StrictSchema):
+    """A ribbed hem or cuff."""
+
+    builds = EdgeWishes
+
+    height = _length("2 in, for a young child 1 in, unless sent.")
+    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+
+
+class BodyLevelSchema(StrictSchema):
+    """A height at which the body is to have its own circumference."""
+
+    builds = LevelWish
+
+    measurement = Choice(
+        "waist", "hip", required=True, description="Whose body measurement and ease make it."
+    )
+    below = _per_size("The distance below the underarm.", required=True)
+
+
+class BodyWishesSchema(StrictSchema):
+    """The body."""
+
+    builds = BodyWishes
+
+    length = _per_size("From the underarm, hem included.")
+    count_rule = _count_rule("its stitches below the split")
+    hem = Nested(RibbedEdgeWishesSchema, "The hem.")
+    levels = Items(
+        Nested(BodyLevelSchema),
+        "Waist and hip, from the underarm down; straight unless sent.",
+        most=2,
+        default=(),
+    )
+    spacing = Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description="As in `POST /v1/shaping-schedules`.",
+    )
+
+
+class SleeveWishesSchema(StrictSchema):
+    """Each sleeve."""
+
+    builds = SleeveWishes
+
+    length = _per_size("From the underarm, cuff included.")
+    count_rule = _count_rule("its stitches at the upper arm")
+    cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
+    spacing = Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description="As in `POST /v1/shaping-schedules`.",
+    )
+    plain_before = Whole(
+        "Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rounds"
+    )
+    plain_after = Whole(
+        "Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rounds"
+    )
+
+
+class BandWishesSchema(StrictSchema):
+    """The neckband."""
+
+    builds = staticmethod(_band)
+
+    height = _length("As worn; 1 in unless sent.")
+    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    construction = Choice(
+        "single",
+        "double",
+        "double_with_fold_round",
+        default="single",
+        description="Single, or worked to twice its height, folded and joined to its base, with or without a "
+        "fold round.",
+    )
+
+
+class PulloverChartSchema(StrictSchema):
+    """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
+
+    builds = staticmethod(_chart)
+
+    chart = Nested(ChartSchema, required=True)
+    anchor = Nested(
+        ChartAnchorSchema,
+        "Unless sent, the chart's mirror axis nearest to its middle, for every section. The sections get the "
+        "parity that it needs.",
+    )
+    first_round = Whole(
+        "The yoke round that works chart row 1.", minimum=1, maximum=2 * MAX_ROUNDS, default=1
+    )
+    minimum_width = Nested(MinimumWidthSchema)
+    plain_colour = Text("The symbol of plain parts; the colour used most unless sent.", least=1, most=1)
+    line_colour = Text("The symbol of the raglan lines; the plain colour unless sent.", least=1, most=1)
+    seam_colour = Text("The symbol of the seam stitches; the plain colour unless sent.", least=1, most=1)
+    float_limit = Whole(
+        "The longest float that needs no word.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        default=5,
+        unit="stitches",
+    )
+
+
+class YarnWishesSchema(StrictSchema):
+    """The yarn, one for all colours."""
+
+    builds = YarnWishes
+
+    metres_per_100g = Number(
+        "Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres"
+    )
+    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, default=50, unit="grams")
+    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2, default=0.1)
+    swatch_grams = Number("The weight of a swatch.", minimum=0.01, maximum=10_000, unit="grams")
+    swatch_stitches = Whole(
+        "All stitches of that swatch, rows times stitches.",
+        minimum=1,
+        maximum=MAX_COUNT * 100,
+        unit="stitches",
+    )
+
+
+_EASE = Mapping(
+    Choice(*_EASES),
+    ByType(
+        "One number, one per size, or even steps from the first size to the last.",
+        number=Length(minimum=-1000, maximum=1000),
+        items=Items(Length(minimum=-1000, maximum=1000), least=1, most=MAX_SIZES),
+        record=Nested(EaseStepsSchema),
+    ),
+    "By measurement: finished garment minus body. Waist and hip only where the body is shaped to them.",
+    most=len(_EASES),
+)
+
+
+class PulloverChangesSchema(StrictSchema):
+    """A maker's own changes to the design.
+
+    Another gauge or ease makes the counts anew; everything else keeps the design's counts at neck and split.
+    """
+
+    builds = staticmethod(_changes)
+    one_gauge = at_most_one_of("gauge", "gauges")
+
+    gauge = Nested(GaugeSchema, "The maker's gauge, for every fabric.")
+    gauges = Nested(PulloverGaugesSchema)
+    ease = _EASE
+    yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
+    body_length = _per_size("From the underarm.")
+    sleeve_length = _per_size("From the underarm.")
+    band = Nested(BandWishesSchema, "Another neckband.")
+
+
+class PulloversRequestSchema(RequestSchema):
+    """A pullover to grade. Only a gauge is required; everything else has a default that makes a wearable garment."""
+
+    builds = staticmethod(_query)
+    one_gauge = exactly_one_of("gauge", "gauges")
+
+    gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")
+    gauges = Nested(PulloverGaugesSchema)
+    body_table = Choice(
+        *BODY_TABLES,
+        description="A built-in body table; women's unless sent or `sizes` are. Beside `sizes` it fills their missing "
+        "measurements by interpolation on the bust.",
+    )
+    labels = Items(
+        Text(most=40),
+        "Which sizes of the table, in the order of the answer; all of them unless sent. Not beside `sizes`.",
+        least=1,
+        most=MAX_SIZES,
+    )
+    sizes = Items(Nested(CustomSizeSchema), "Your own body table.", least=1, most=MAX_SIZES)
+    within = Choice(
+        "low",
+        "middle",
+        "high",
+        default="middle",
+        description="Which part of a published range counts as the body.",
+    )
+    ease = _EASE
+    neck = Nested(NeckWishesSchema)
+    yoke = Nested(YokeWishesSchema)
+    body = Nested(BodyWishesSchema)
+    sleeve = Nested(SleeveWishesSchema)
+    band = Nested(BandWishesSchema)
+    chart = Nested(PulloverChartSchema)
+    yarn = Nested(YarnWishesSchema)
+    changes = Nested(PulloverChangesSchema, "What a maker changes.")
+
+
+class NeckPartSchema(StrictSchema):
+    """Stitches of one part up to a marker."""
+
+    name = Prose("As in `line` or `back`.", required=True)
+    stitches = Whole(required=True, minimum=0, unit="stitches")
+
+
+class NeckMarkerSchema(StrictSchema):
+    """Stitches up to a marker."""
+
+    stitches = Whole(
+        "From the marker before, or from the beginning.", required=True, minimum=0, unit="stitches"
+    )
+    parts = Items(Nested(NeckPartSchema), "What they are, in working order.", required=True)
+    marker = ByType(
+        "Its number, `start` for the start of the round, null at the end of a flat cast-on. Marker 1 follows the "
+        "back, 2 the first sleeve, 3 the front, 4 the second sleeve.",
+        number=Whole(minimum=1, maximum=4),
+        text=Choice("start"),
+        nullable=True,
+        required=True,
+    )
+
+
+class TurnSchema(StrictSchema):
+    """Where a short row turns."""
+
+    row = Whole("Counted from 1.", required=True, minimum=1)
+    side = Choice("right", "wrong", required=True, description="Which side of the fabric faces in that row.")
+    stitches = Whole(
+        "Past the marker, counted in the direction of the row.", required=True, minimum=0, unit="stitches"
+    )
+    marker = Whole("The last marker passed.", required=True, minimum=1, maximum=4)
+
+
+class BackRaiseSchema(StrictSchema):
+    """The raised back of the neck."""
+
+    rows = Whole("By which the back is higher.", required=True, minimum=0, unit="rows")
+    height = Nested(LengthSchema, required=True)
+    front_stitches = Whole(
+        "How far the taper reaches into the front at each side.", required=True, minimum=0, unit="stitches"
+    )
+
+
+class FrontDropSchema(StrictSchema):
+    """A front that lies lower than the back."""
+
+    rows = Whole("Worked flat in place of as many rounds of the yoke.", required=True, minimum=0, unit="rows")
+    height = Nested(LengthSchema, required=True)
+    each_side = Whole("Cast on for the front at each side.", required=True, minimum=0, unit="stitches")
+    increase_rows = Items(Whole(minimum=1), "The rows with an increase at each front edge.", required=True)
+    centre = Whole("Cast on at the end of the last row.", required=True, minimum=0, unit="stitches")
+
+
+class HeadCheckSchema(StrictSchema):
+    """Whether the neck passes the head."""
+
+    passes = Flag("With the stretch allowed.", required=True)
+    tightest = Prose("The edge with the smallest circumference.", required=True)
+    circumference = Nested(LengthSchema, "Of that edge, unstretched.", required=True)
+    stretched = Nested(LengthSchema, "Of that edge, stretched as far as allowed.", required=True)
+    stretch_needed = Number("As a part of the circumference.", required=True, minimum=0)
+
+
+class PulloverNeckSchema(StrictSchema):
+    """The neck of one size."""
+
+    cast_on = Whole("Stitches cast on.", required=True, minimum=0, unit="stitches")
+    way = Choice("joined", "flat", required=True, description="How it is cast on.")
+    sections = Nested(SectionsSchema, "At the neck, once all is cast on.", required=True)
+    line_stitches = Whole("Of each raglan line.", required=True, minimum=0, unit="stitches")
+    markers = Items(Nested(NeckMarkerSchema), "In working order.", required=True)
+    turns = Items(Nested(TurnSchema), "Of the short rows, one for each row.", required=True)
+    back_raise = Nested(BackRaiseSchema, "Where the back is raised.")
+    front_drop = Nested(FrontDropSchema, "Where the front is dropped.")
+    edge = Nested(LengthSchema, "Circumference of the edge before the band.", required=True)
+    head = Nested(HeadCheckSchema, "Where the size's head is known.")
+    instructions = Items(Prose(), "For this size.", required=True)
+
+
+class PulloverSplitSchema(StrictSchema):
+    """What the yoke's last round has, and what becomes of it."""
+
+    sections = Nested(SectionsSchema, "Between the raglan lines.", required=True)
+    yoke_total = Whole("On the needle.", required=True, minimum=0, unit="stitches")
+    underarm = Whole("Cast on at each side.", required=True, minimum=0, unit="stitches")
+    line_to_body = Whole(
+        "Stitches of each line that go to the body.", required=True, minimum=0, unit="stitches"
+    )
+    line_to_sleeve = Whole(
+        "Stitches of each line that go to the sleeve.", required=True, minimum=0, unit="stitches"
+    )
+    body = Whole("Below the split.", required=True, minimum=0, unit="stitches")
+    sleeve = Whole("Each, below the split.", required=True, minimum=0, unit="stitches")
+
+
+class RibbedEdgeSchema(StrictSchema):
+    """A ribbed edge. Where its multiple needs one, its first round adjusts the count."""
+
+    before = Whole("On the needle before it.", required=True, minimum=0, unit="stitches")
+    change = Whole(
+        "Added evenly by the adjusting round, negative where taken; 0 where there is none.", required=True
+    )
+    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches")
+    rounds = Whole("The adjusting round among them.", required=True, minimum=0, unit="rounds")
+    circumference = Nested(LengthSchema, "At the gauge of the rib.", required=True)
+    height = Nested(LengthSchema, "At the gauge of the rib.", required=True)
+
+
+class BodyShapingRoundSchema(StrictSchema):
+    """A round that changes the body, the same at either side."""
+
+    round = Whole("Counted from 1 after the split.", required=True, minimum=1)
+    stitches = Whole("Added to the whole body; negative where taken.", required=True)
+
+
+class ReachedLevelSchema(StrictSchema):
+    """What the body has at a height."""
+
+    name = Prose("The measurement.", required=True)
+    round = Whole("From which it has it.", required=True, minimum=0)
+    stitches = Whole(required=True, minimum=0, unit="stitches")
+    circumference = Nested(LengthSchema, required=True)
+    difference = Nested(LengthSchema, "From the circumference wanted.", required=True)
+
+
+class PulloverBodySchema(StrictSchema):
+    """The body of one size."""
+
+    stitches = Whole("After the split.", required=True, minimum=0, unit="stitches")
+    rounds = Whole("Before the hem.", required=True, minimum=0, unit="rounds")
+    length = Nested(LengthSchema, "From underarm to edge.", required=True)
+    shaping = Items(Nested(BodyShapingRoundSchema), required=True)
+    levels = Items(Nested(ReachedLevelSchema), required=True)
+    hem = Nested(RibbedEdgeSchema, required=True)
+    instructions = Items(Prose(), "For this size.", required=True)
+
+
+class PulloverSleeveSchema(StrictSchema):
+    """Each sleeve of one size."""
+
+    stitches = Whole("At the upper arm.", required=True, minimum=0, unit="stitches")
+    rounds = Whole("Before the cuff.", required=True, minimum=0, unit="rounds")
+    length = Nested(LengthSchema, "From underarm to edge.", required=True)
+    decrease_rounds = Items(
+        Whole(minimum=1), "The rounds that take two stitches, counted from 1 after the split.", required=True
+    )
+    cuff = Nested(RibbedEdgeSchema, required=True)
+    instructions = Items(Prose(), "For this size.", required=True)
+
+
+class PulloverBandSchema(StrictSchema):
+    """The neckband of one size."""
+
+    construction = Choice(
+        "single", "double", "double_with_fold_round", required=True, description="As asked."
+    )
+    picked_up = Whole("All stitches picked up.", required=True, minimum=0, unit="stitches")
+    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches")
+    rounds = Whole("Both layers and the fold round included.", required=True, minimum=0, unit="rounds")
+    height = Nested(LengthSchema, "As worn.", required=True)
+    change = Whole("Added evenly by the adjusting round, negative where taken.", required=True)
+    instructions = Items(Prose(), "For this size.", required=True)
+
+
+class GramsSchema(StrictSchema):
+    """Grams: alike where they were measured, a range where they are an estimate."""
+
+    low = Number(required=True, minimum=0, unit="grams")
+    likely = Number(required=True, minimum=0, unit="grams")
+    high = Number(required=True, minimum=0, unit="grams")
+
+
+class ColourYarnSchema(StrictSchema):
+    """Yarn of one colour."""
+
+    colour = Prose("Its name.", required=True)
+    stitches = Whole("Worked in it.", required=True, minimum=0, unit="stitches")
+    basis = Choice("measured", "estimated", required=True, description="How the amount is known.")
+    grams = Nested(GramsSchema, required=True)
+    metres = Number("The likely length.", required=True, minimum=0, unit="metres")
+    balls = Whole("To buy, with the margin.", required=True, minimum=0, unit="balls")
+
+
+class MadeMeasurementSchema(StrictSchema):
+    """A finished measurement, with what was wanted where something was."""
+
+    target = Nested(LengthSchema)
+    finished = Nested(LengthSchema, required=True)
+    difference = Nested(LengthSchema, "Finished minus target.")
+
+
+class FinishedPulloverSchema(StrictSchema):
+    """What one size measures when it is done."""
+
+    bust = Nested(MadeMeasurementSchema, required=True)
+    upper_arm = Nested(MadeMeasurementSchema, required=True)
+    neck = Nested(MadeMeasurementSchema, "Of the cast-on round.", required=True)
+    depth = Nested(MadeMeasurementSchema, "Of the yoke, without the raised back.", required=True)
+    underarm = Nested(MadeMeasurementSchema, "Each.", required=True)
+    wrist = Nested(MadeMeasurementSchema, required=True)
+    hem = Nested(MadeMeasurementSchema, required=True)
+    body_length = Nested(MadeMeasurementSchema, required=True)
+    sleeve_length = Nested(MadeMeasurementSchema, required=True)
+    total_length = Nested(MadeMeasurementSchema, "At the centre back, raise included.", required=True)
+
+
+class PulloverSizeSchema(StrictSchema):
+    """One size; for a size that is not feasible, why and what would make it so."""
+
+    label = Prose("The size's name.", required=True)
+    feasible = Flag("Whether the size can be knitted as asked.", required=True)
+    reason = Prose("Why it can't.")
+    nearest = Items(Nested(NearestSchema), "What alone would make it feasible.")
+    neck = Nested(PulloverNeckSchema)
+    yoke = Nested(RaglanScheduleSchema, "As `POST /v1/raglan-schedules` answers it.")
+    split = Nested(PulloverSplitSchema)
+    body = Nested(PulloverBodySchema)
+    sleeve = Nested(PulloverSleeveSchema)
+    band = Nested(PulloverBandSchema)
+    chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
+    yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.")
+    finished = Nested(FinishedPulloverSchema)
+    cost = Number("What this size adds to the cost.", minimum=0)
+
+
+class CostSchema(StrictSchema):
+    """What the counts of all sizes cost, in squared stitches: the optimum of what is minimised.
+
+    The squared distances from the targets, weighted, and the unevenness of the steps from size to size.
+    """
+
+    total = Number(required=True, minimum=0)
+    unevenness = Number("The part that uneven steps cost.", required=True, minimum=0)
+
+
+class TableRowSchema(StrictSchema):
+    """One number of the garment in every size."""
+
+    item = Prose("What it is.", required=True)
+    unit = Choice("stitches", "rounds", "rows", "times", "cm", required=True, description="What it counts.")
+    values = Items(Number(nullable=True), "One per size; null where the size is not feasible.", required=True)
+    run = Prose("The same as patterns print it.", required=True)
+
+
+class PartInstructionsSchema(StrictSchema):
+    """One part of the garment in words."""
+
+    part = Choice(
+        "neck", "yoke", "split", "body", "sleeve", "band", required=True, description="In the order of work."
+    )
+    sentences = Items(Prose(), "With size runs of the sizes that are feasible.", required=True)
+
+
+class ChangedNumberSchema(StrictSchema):
+    """One number that the changes have changed in one size."""
+
+    size = Prose("The size.", required=True)
+    item = Prose("The row of the table.", required=True)
+    unit = Choice("stitches", "rounds", "rows", "times", "cm", required=True, description="What it counts.")
+    designed = Number("As published; null where the size is not feasible.", required=True, nullable=True)
+    changed = Number("With the changes; null where the size is not feasible.", required=True, nullable=True)
+
+
+class PulloversSchema(ComputedSchema):
+    """The pullover in every size, in the order asked."""
+
+    sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
+    cost = Nested(CostSchema, required=True)
+    table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
+    instructions = Items(
+        Nested(PartInstructionsSchema), "The pattern, part by part, in the order of work.", required=True
+    )
+    changed = Items(
+        Nested(ChangedNumberSchema), "What `changes` changed against the design, size by size.", required=True
+    )
+    chart = Nested(DrawnChartSchema, "Where one was sent.")
