@@ -12,8 +12,8 @@ from __future__ import annotations
 import csv as csv_writing
 import io
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Any
+from types import NoneType
+from typing import Any, NamedTuple
 
 from grading_core.wording import DASH
 
@@ -23,12 +23,12 @@ _LENGTH_UNITS = ("cm", "inch")
 _COUNT_UNITS = frozenset(
     ("stitches", "rows", "rounds", "increases", "decreases", "columns", "colours", "balls", "grams", "metres")
 )
+_MANY = {dict, list, NoneType}
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One item over several sizes.
+class Row(NamedTuple):
+    """One item over several sizes. A tuple, since an answer may have a hundred thousand.
 
     item: its dotted path. unit: "" where it has none. values: one per size, None where it is missing.
     """
@@ -60,8 +60,8 @@ def csv(answer: dict[str, Any]) -> str:
     writer = csv_writing.writer(page, lineterminator="\r\n")
     writer.writerow(HEADER)
     for place, label in enumerate(map(_csv_cell, labels)):
-        writer.writerows((label, row.item, row.unit, _csv_cell(row.values[place])) for row in per_size)
-    writer.writerows([("", row.item, row.unit, _csv_cell(row.values[0])) for row in overall])
+        writer.writerows([(label, item, unit, _csv_cell(values[place])) for item, unit, values in per_size])
+    writer.writerows([("", item, unit, _csv_cell(values[0])) for item, unit, values in overall])
     return page.getvalue()
 
 
@@ -87,9 +87,13 @@ def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
 
 def _walk(path: str, unit: str, values: Sequence[Any]) -> Iterator[Row]:
     """The rows below one path; unit is what a count here would have."""
+    kinds = set(map(type, values))
+    if dict not in kinds and list not in kinds:
+        yield Row(path, unit, tuple(values))
+        return
     records = [value for value in values if isinstance(value, dict)]
     lists = [value for value in values if isinstance(value, list)]
-    if any(not isinstance(value, dict | list | None) for value in values) or not (records or lists):
+    if kinds - _MANY:
         yield Row(path, unit, tuple(None if isinstance(value, dict | list) else value for value in values))
     if records and tuple(records[0]) == _LENGTH_UNITS:
         for name in _LENGTH_UNITS:
@@ -145,6 +149,9 @@ def _line(cells: Sequence[Any], escape: bool = True) -> str:
 
 
 def _markdown_cell(value: Any) -> str:
+    kind = type(value)
+    if kind is int or kind is float:
+        return str(value)
     if value is None:
         return DASH
     text = " ".join(_plain(value).splitlines())
