@@ -17,7 +17,7 @@ from grading_core.raglan import Increases, Sections, grid_rounds, needed_rounds
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.size_chain import Candidate, Shelf, Weights
 
-REACH = 8
+REACH = 6
 """Stitches, or rounds, within which a count must lie of its target; one multiple of its rule where that is more."""
 
 NECK_WEIGHTS: Weights = (2, 1, 1, 2)

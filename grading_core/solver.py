@@ -80,6 +80,14 @@ class _Size(NamedTuple):
     rounds: Candidate | None
 
 
+class _Settled(NamedTuple):
+    """One part of all sizes: how many have none, the cost of the others, and what was chosen."""
+
+    impossible: int
+    cost: int
+    chosen: list[Candidate | None]
+
+
 class _Attempt(NamedTuple):
     """All sizes with given parities: how many are impossible, the cost of the others, and what was chosen."""
 
@@ -102,8 +110,12 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     [(96, 204, 68), (104, 252, 80)]
     """
     best: _Attempt | None = None
-    for back, sleeve in _open_parities(rules):
-        best = _better(targets, rules, back, sleeve, best)
+    necks_by_parity = [
+        _settle([necks(wanted, rules, back, sleeve) for wanted in targets], NECK_WEIGHTS)
+        for back, sleeve in _open_parities(rules)
+    ]
+    for settled in sorted(necks_by_parity, key=lambda settled: (settled.impossible, settled.cost)):
+        best = _better(targets, rules, settled, best)
     if best is None:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
     sizes = tuple(
@@ -162,36 +174,41 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
 
 
 def _better(
-    targets: Sequence[Targets], rules: Rules, back: int, sleeve: int, best: _Attempt | None
+    targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Attempt | None
 ) -> _Attempt | None:
-    """All sizes with given parities, or the best attempt so far where that is as good."""
-    chosen, cost = _settle([necks(wanted, rules, back, sleeve) for wanted in targets], NECK_WEIGHTS)
-    sizes = [_Size(neck, None, None) for neck in chosen]
-    if best and (chosen.count(None), cost) >= best[:2]:
+    """All sizes with these necks, or the best attempt so far where that is as good."""
+    limit = None if best is None or best.impossible else best.cost
+    if limit is not None and (neck.impossible or neck.cost >= limit):
         return best
-    each = list(zip(targets, sizes, strict=True))
-    chosen, more = _settle([_splits(wanted, rules, size) for wanted, size in each], SPLIT_WEIGHTS)
-    sizes = [size._replace(split=split) for size, split in zip(sizes, chosen, strict=True)]
-    cost += more
-    each = list(zip(targets, sizes, strict=True))
-    chosen, more = _settle([_rounds(wanted, rules, size) for wanted, size in each], ROUNDS_WEIGHTS)
-    sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, chosen, strict=True)]
-    attempt = _Attempt(chosen.count(None), cost + more, tuple(sizes))
+    sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
+    splits = _settle(
+        [_splits(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)],
+        SPLIT_WEIGHTS,
+        None if limit is None else limit - neck.cost,
+    )
+    sizes = [size._replace(split=split) for size, split in zip(sizes, splits.chosen, strict=True)]
+    depths = _settle(
+        [_rounds(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)], ROUNDS_WEIGHTS
+    )
+    sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, depths.chosen, strict=True)]
+    attempt = _Attempt(depths.impossible, neck.cost + splits.cost + depths.cost, tuple(sizes))
     return attempt if best is None or attempt[:2] < best[:2] else best
 
 
-def _settle(shelves: Sequence[Shelf], weights: Weights) -> tuple[list[Candidate | None], int]:
-    """The cheapest chain of the sizes that have candidates, None for the others and for one that breaks it."""
+def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> _Settled:
+    """The cheapest chain of the sizes that have candidates, without one that breaks it; nothing above the limit."""
     chosen: list[Candidate | None] = [None] * len(shelves)
     taking_part = [size for size, shelf in enumerate(shelves) if shelf(1)]
     while True:
-        chain = cheapest_chain([shelves[size] for size in taking_part], weights)
+        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
         if not isinstance(chain, Broken):
             break
         del taking_part[chain.size]
+    if chain is None:
+        return _Settled(len(shelves), 0, chosen)
     for size, candidate in zip(taking_part, chain.candidates, strict=True):
         chosen[size] = candidate
-    return chosen, chain.cost
+    return _Settled(chosen.count(None), chain.cost, chosen)
 
 
 def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:

@@ -48,6 +48,14 @@ def test_no_chain_costs_less(listed, weights, shown):
     assert (chain.cost if isinstance(chain, Chain) else None) == least
 
 
+@given(sizes, weights, st.integers(0, 60))
+def test_below_a_limit_there_is_the_same_chain_or_none(listed, weights, limit):
+    shelves = [shelf(each) for each in listed]
+    chain = cheapest_chain(shelves, weights)
+    if isinstance(chain, Chain):
+        assert cheapest_chain(shelves, weights, limit) == (chain if chain.cost < limit else None)
+
+
 @given(sizes, weights)
 def test_the_chain_costs_what_it_says(listed, weights):
     chain = cheapest_chain([shelf(each) for each in listed], weights)

@@ -13,7 +13,7 @@ from ortools.sat.python import cp_model
 
 from grading_core.counts import Rules, Targets
 
-REACH = 8
+REACH = 6
 WEIGHTS = {
     "neck": 2,
     "neck_back": 1,

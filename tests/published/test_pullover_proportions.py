@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 
 from grading_core.body_sizes import size_bodies
+from grading_core.gauge import Gauge
 from grading_core.proportions import (
     usual_back_share,
     usual_depth_cm,
@@ -15,6 +16,8 @@ from grading_core.proportions import (
     usual_neck_cm,
     usual_underarm_cm,
 )
+from grading_core.pullover import pullover
+from grading_core.pullover_request import Gauges, PulloverRequest
 
 INCH = Fraction(254, 100)
 
@@ -151,3 +154,20 @@ def test_the_ease_at_the_bust_is_a_classic_fit(table):
     # 5 to 10 cm (CYC, bust fit and ease)
     for body in size_bodies(table):
         assert 5 <= usual_ease("bust", body.values["bust"].cm) <= 10
+
+
+# Parts of the body's stitches in Zimmermann's system of percentages, as several articles report it with the ranges of
+# later writers. Its neck is 33 to 45 % for adults, 50 % for children and up to 60 % for infants, since the head hardly
+# shrinks with the body; the smallest women's size lies where the adults' and the children's meet.
+PERCENTAGES = {"neck": (33, 52), "sleeve": (30, 38), "underarm": (5, 8.5), "cuff": (12, 25)}
+
+
+@pytest.mark.parametrize("gauge", [(14, 20), (22, 31), (30, 42)])
+def test_the_counts_of_a_womens_pullover_are_the_shares_of_a_published_system(gauge):
+    stitches, rows = map(Fraction, gauge)
+    made = pullover(PulloverRequest(Gauges(Gauge.over(stitches, rows, Fraction(10)))))
+    assert len(made.sizes) == 9
+    rows_of = {row.item: row.values for row in made.table if row.unit == "stitches"}
+    for part, (least, most) in PERCENTAGES.items():
+        for share, body in zip(rows_of[part], rows_of["body"], strict=True):
+            assert least <= 100 * share / body <= most, part
