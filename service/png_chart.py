@@ -40,10 +40,11 @@ def read_png(png: bytes) -> tuple[tuple[str, ...], ...]:
     chunks = list(_chunks(png))
     if any(kind == _ANIMATED for kind, _ in chunks):
         raise UnusablePng("is animated; a chart is a still picture.")
-    needed = b"".join(whole for kind, whole in chunks if kind in _DECODED)
+    needed = _SIGNATURE + b"".join(whole for kind, whole in chunks if kind in _DECODED)
     try:
-        with Image.open(BytesIO(_SIGNATURE + needed), formats=("PNG",)) as picture:
-            pixels = picture.convert("RGBA")
+        # Decoding alone would pass over wrong checksums.
+        Image.open(BytesIO(needed), formats=("PNG",)).verify()
+        pixels = Image.open(BytesIO(needed), formats=("PNG",)).convert("RGBA")
     except Exception:  # The decoder answers broken files by many kinds of errors.
         raise UnusablePng("is broken: its pixels cannot be read.") from None
     return _colours(pixels)

@@ -6,10 +6,9 @@ round has a row of its own and no trace lies upon another repeat's. A stitch has
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import partial
 from zlib import crc32
 
 import svg
@@ -22,14 +21,15 @@ from grading_core.wording import counted, listed
 from service.charts import DrawnChart
 from service.representations.common import LengthWriter
 from service.representations.drawing import (
+    LEGEND_LINE,
     TEXT,
     Ink,
+    colour_legend,
     inks,
     mark_patterns,
     rounded,
     safe,
     stitches,
-    swatch,
     text,
 )
 
@@ -102,10 +102,12 @@ def chart_picture(
     }
     ink = inks(used, plan.plain_colours().plain)
     key = f"chart-{crc32(repr((placed.label, drawn.chart.rows)).encode()):08x}"
-    names = [(symbol, used[symbol].name) for symbol in ink]
+    names = {symbol: used[symbol].name for symbol in ink}
     width = _LEFT + max(grid.width, 300) + _RIGHT
-    legend = list(_legend(names, ink, lines, grid, width, key))
-    height = _TOP + grid.height + _BELOW + 22 * len(legend) + 8
+    sample = (min(grid.cell_width, 14), min(grid.cell_height, 14))
+    colours, kinds = colour_legend(names, ink, width - _LEFT, sample, key), _trace_legend(lines, key)
+    foot = _TOP + grid.height + _BELOW
+    height = foot + LEGEND_LINE * (len(colours) + len(kinds)) + 8
     title = f"Where the chart starts, size {placed.label}"
     page = svg.SVG(
         viewBox=svg.ViewBoxSpec(0, 0, rounded(width), rounded(height)),
@@ -114,7 +116,7 @@ def chart_picture(
         extra={"font-family": "sans-serif", "role": "img", "aria-labelledby": f"{key}-title {key}-desc"},
         elements=[
             svg.Title(id=f"{key}-title", text=safe(title)),
-            svg.Desc(id=f"{key}-desc", text=safe(_described(grid, lines, names))),
+            svg.Desc(id=f"{key}-desc", text=safe(_described(grid, lines, names.values()))),
             svg.Defs(elements=[*_definitions(grid, lines, ink, key)]),
             text(title, _LEFT, 26, 16, font_weight="bold"),
             text("Read every row from the right; rounds go upwards.", _LEFT, 46, 12),
@@ -128,12 +130,10 @@ def chart_picture(
                     *(polyline for line in lines for polyline in _traced(grid, line, key)),
                 ],
             ),
-            *(
-                svg.G(
-                    transform=[svg.Translate(_LEFT, rounded(_TOP + grid.height + _BELOW + 22 * row))],
-                    elements=list(line),
-                )
-                for row, line in enumerate(legend)
+            svg.G(transform=[svg.Translate(_LEFT, rounded(foot))], elements=list(colours)),
+            svg.G(
+                transform=[svg.Translate(_LEFT, rounded(foot + LEGEND_LINE * len(colours)))],
+                elements=list(kinds),
             ),
         ],
     )
@@ -352,63 +352,41 @@ def _traced(grid: _Grid, line: _Line, key: str) -> Iterator[svg.Element]:
         )
 
 
-def _legend(
-    names: Sequence[tuple[str, str]],
-    ink: dict[str, Ink],
-    lines: Sequence[_Line],
-    grid: _Grid,
-    width: float,
-    key: str,
-) -> Iterator[list[svg.Element]]:
-    """What is what, in rows."""
-    size = (min(grid.cell_width, 14), min(grid.cell_height, 14))
-    items: list[tuple[str, Callable[[float], Iterable[svg.Element]]]] = [
-        (name, partial(_colour_sample, symbol, ink, size, key)) for symbol, name in names
+def _trace_legend(lines: Sequence[_Line], key: str) -> list[svg.G]:
+    """What the traces are, a line each."""
+    return [
+        svg.G(
+            transform=[svg.Translate(0, LEGEND_LINE * number)],
+            elements=[
+                svg.Polyline(
+                    points=[svg.Point(0, 0), svg.Point(14, 0), svg.Point(28, 0)],
+                    fill="none",
+                    stroke=TEXT,
+                    stroke_width=1.8,
+                    stroke_dasharray=line.dashes,
+                    marker_start=f"url(#{key}-{line.kind})",
+                    marker_mid=f"url(#{key}-{line.kind})",
+                    marker_end=f"url(#{key}-{line.kind})",
+                ),
+                text(f"first stitch of {line.label}", 36, 4, 12),
+            ],
+        )
+        for number, line in enumerate(lines)
     ]
-    rows: list[list[svg.Element]] = []
-    at = width
-    for name, sample in items:
-        needed = 44 + 7 * len(name)
-        if at + needed > width - _LEFT:
-            rows.append([])
-            at = 0
-        rows[-1] += [*sample(at), text(name, at + 36, 4, 12)]
-        at += needed
-    yield from rows
-    for line in lines:
-        yield [
-            svg.Polyline(
-                points=[svg.Point(0, 0), svg.Point(14, 0), svg.Point(28, 0)],
-                fill="none",
-                stroke=TEXT,
-                stroke_width=1.8,
-                stroke_dasharray=line.dashes,
-                marker_start=f"url(#{key}-{line.kind})",
-                marker_mid=f"url(#{key}-{line.kind})",
-                marker_end=f"url(#{key}-{line.kind})",
-            ),
-            text(f"first stitch of {line.label}", 36, 4, 12),
-        ]
 
 
-def _colour_sample(
-    symbol: str, ink: dict[str, Ink], size: tuple[float, float], key: str, at: float
-) -> list[svg.Element]:
-    return [swatch(symbol, ink, at, -size[1] / 2, size, key)]
-
-
-def _described(grid: _Grid, lines: Iterable[_Line], names: Iterable[tuple[str, str]]) -> str:
+def _described(grid: _Grid, lines: Iterable[_Line], names: Iterable[str]) -> str:
     """The picture in words, for those who cannot see it."""
     said = [
         f"A chart of {counted(grid.chart.width, 'column')} and {counted(grid.chart.height, 'row')} in "
-        f"{listed([name for _, name in names])}, drawn over {counted(grid.rounds, 'round')}."
+        f"{listed(list(names))}, drawn over {counted(grid.rounds, 'round')}."
     ]
     for line in lines:
         for trace in line.traces:
             if trace.pieces:
                 (first, start), (last, end) = trace.pieces[0][0], trace.pieces[-1][-1]
                 said.append(
-                    f"In the {trace.part}, {line.label} starts with column {start} in round {first} and with "
-                    f"column {end} in round {last}."
+                    f"In the {trace.part}, the first column of {line.label} is {start} in round {first} and {end} in "
+                    f"round {last}."
                 )
     return " ".join(said)

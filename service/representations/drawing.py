@@ -19,6 +19,9 @@ from service.charts import ChartColour
 
 TEXT = "currentColor"
 
+LEGEND_LINE = 22
+"""Pixels from one line of a legend to the next."""
+
 _MOST_GREY_ALIKE = 20
 """Lightnesses (CIE L*) that differ by less are hard to tell apart in grey; a judgement."""
 
@@ -157,19 +160,39 @@ def mark_patterns(inks: Mapping[str, Ink], width: float, height: float, key: str
     ]
 
 
-def swatch(
-    symbol: str, inks: Mapping[str, Ink], x: float, y: float, size: tuple[float, float], key: str
-) -> svg.G:
-    """Two stitches of a colour side by side, framed, for a legend.
+def colour_legend(
+    names: Mapping[str, str], inks: Mapping[str, Ink], room: float, size: tuple[float, float], key: str
+) -> list[svg.G]:
+    """Two stitches of each colour and its name, in as many lines as they need, `LEGEND_LINE` apart.
 
-    x, y: of the upper left corner. size: of a stitch, in pixels.
+    names: of the colours, by symbol. room: the width of a line. size: of a stitch. All in pixels.
     """
+    lines: list[list[svg.Element]] = []
+    at = room
+    for symbol, name in names.items():
+        needed = 2 * size[0] + 26 + 7 * len(name)
+        if at + needed > room:
+            lines.append([])
+            at = 0
+        lines[-1].append(_swatch(symbol, inks, at, size, key))
+        lines[-1].append(text(name, at + 2 * size[0] + 8, 4, 12))
+        at += needed
+    return [
+        svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=line)
+        for number, line in enumerate(lines)
+    ]
+
+
+def _swatch(symbol: str, inks: Mapping[str, Ink], x: float, size: tuple[float, float], key: str) -> svg.G:
     width, height = size
     frame = svg.Rect(
         width=2, height=1, fill="none", stroke=TEXT, stroke_width=1, vector_effect="non-scaling-stroke"
     )
     return svg.G(
-        transform=[svg.Translate(rounded(x), rounded(y)), svg.Scale(rounded(width), rounded(height))],
+        transform=[
+            svg.Translate(rounded(x), rounded(-height / 2)),
+            svg.Scale(rounded(width), rounded(height)),
+        ],
         elements=[*stitches([(0, 0, symbol * 2)], inks, key), frame],
     )
 

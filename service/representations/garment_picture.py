@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import atan2, cos, degrees, radians, sin
+from typing import NamedTuple
 from zlib import crc32
 
 import svg
@@ -21,14 +22,15 @@ from grading_core.wording import counted, listed
 from service.charts import DrawnChart
 from service.representations.common import LengthWriter
 from service.representations.drawing import (
+    LEGEND_LINE,
     TEXT,
     Ink,
+    colour_legend,
     inks,
     mark_patterns,
     rounded,
     safe,
     stitches,
-    swatch,
     text,
 )
 
@@ -38,6 +40,9 @@ _ROOM, _MOST_HEIGHT = 900, 1400
 _EDGE, _TOP = 24, 64
 _MOST_INCREASED = 2.01
 """Stitches that an edge gains or loses from one round to the next, and a hair."""
+
+_EVENED = 6
+"""Rows at either end of a straight stretch over which an edge is evened out."""
 
 _LEAST_ANGLE, _GREATEST_ANGLE = radians(12), radians(75)
 
@@ -69,6 +74,15 @@ class _Piece:
         return [*_edge(right, row, stitch), *reversed(_edge(left, row, stitch))]
 
 
+class _Box(NamedTuple):
+    """The smallest upright rectangle around everything, in cm."""
+
+    left: float
+    top: float
+    width: float
+    height: float
+
+
 def garment_picture(result: tuple[DrawnChart, ChartPlan, str, FrontView], length: LengthWriter) -> str:
     """The picture as SVG.
 
@@ -79,52 +93,68 @@ def garment_picture(result: tuple[DrawnChart, ChartPlan, str, FrontView], length
     front = _front(view)
     sleeves = _sleeves(view, stitch, row)
     pieces = (*sleeves, front)
-    corners = [piece.place(*point) for piece in pieces for point in piece.outline(stitch, row)]
-    leftmost, rightmost = min(x for x, _ in corners), max(x for x, _ in corners)
-    highest, lowest = min(y for _, y in corners), max(y for _, y in corners)
-    scale = min(_ROOM / max(rightmost - leftmost, stitch), _MOST_HEIGHT / (lowest - highest))
+    shapes = [[piece.place(*point) for point in piece.outline(stitch, row)] for piece in pieces]
+    box = _box(point for shape in shapes for point in shape)
+    scale = min(_ROOM / max(box.width, stitch), _MOST_HEIGHT / box.height)
     plain = plan.plain_colours()
     symbols = {plain.line}.union(*(text for piece in pieces for text in piece.rows))
     used = {symbol: colour for symbol, colour in drawn.colours.items() if symbol in symbols}
     ink = inks(used, plain.plain)
     key = f"front-{crc32(repr((label, view.body, view.yoke)).encode()):08x}"
     title = f"The front, size {label}"
-    names = [used[symbol].name for symbol in ink]
-    foot = _TOP + (lowest - highest) * scale + 34
+    names = {symbol: used[symbol].name for symbol in ink}
+    sample = (min(stitch * scale * 2, 14), min(row * scale * 2, 14))
+    legend = colour_legend(names, ink, _ROOM - 200, sample, key)
+    foot = _TOP + box.height * scale + 34
+    height = rounded(foot + max(LEGEND_LINE * len(legend), 30) + 12)
     page = svg.SVG(
-        viewBox=svg.ViewBoxSpec(0, 0, _ROOM + 2 * _EDGE, rounded(foot + 56)),
+        viewBox=svg.ViewBoxSpec(0, 0, _ROOM + 2 * _EDGE, height),
         width=_ROOM + 2 * _EDGE,
-        height=rounded(foot + 56),
+        height=height,
         extra={"font-family": "sans-serif", "role": "img", "aria-labelledby": f"{key}-title {key}-desc"},
         elements=[
             svg.Title(id=f"{key}-title", text=safe(title)),
-            svg.Desc(id=f"{key}-desc", text=safe(_described(view, names))),
+            svg.Desc(id=f"{key}-desc", text=safe(_described(view, list(names.values())))),
             svg.Defs(
                 elements=[
                     *mark_patterns(ink, stitch * scale, row * scale, key),
                     _loops(stitch * scale, row * scale, key),
+                    _mask(f"{key}-beside-front", box, shapes[-1:]),
+                    _mask(f"{key}-beside-all", box, shapes),
                 ]
             ),
             text(title, _EDGE, 26, 16, font_weight="bold"),
             text("Without neckband, hem and cuffs.", _EDGE, 46, 12),
             svg.G(
                 transform=[
-                    svg.Translate(rounded(_EDGE + _ROOM / 2), rounded(_TOP - highest * scale)),
+                    svg.Translate(rounded(_EDGE + _ROOM / 2), rounded(_TOP - box.top * scale)),
                     svg.Scale(round(scale, 4)),
                 ],
                 elements=[
-                    *(
-                        _seam(front, sleeve, len(view.yoke), stitch, row, ink[plain.line])
-                        for sleeve in sleeves
+                    svg.G(
+                        mask=f"url(#{key}-beside-all)",
+                        elements=[
+                            _seam(front, sleeve, len(view.yoke), stitch, row, ink[plain.line])
+                            for sleeve in sleeves
+                        ],
                     ),
-                    *(_drawn(piece, stitch, row, ink, key) for piece in pieces),
+                    svg.G(
+                        mask=f"url(#{key}-beside-front)",
+                        elements=[_drawn(sleeve, stitch, row, ink, key) for sleeve in sleeves],
+                    ),
+                    _drawn(front, stitch, row, ink, key),
                 ],
             ),
-            *_legend(ink, names, foot, (min(stitch * scale * 2, 14), min(row * scale * 2, 14)), key),
+            svg.G(transform=[svg.Translate(_EDGE, rounded(foot))], elements=list(legend)),
             *_scale_bar(scale, foot, length),
         ],
     )
     return page.as_str()
+
+
+def _box(points: Iterable[Point]) -> _Box:
+    across, along = zip(*points, strict=True)
+    return _Box(min(across), min(along), max(across) - min(across), max(along) - min(along))
 
 
 def _front(view: FrontView) -> _Piece:
@@ -154,7 +184,7 @@ def _sleeves(view: FrontView, stitch: float, row: float) -> tuple[_Piece, _Piece
 
 
 def _edge(places: Sequence[float], row: float, stitch: float) -> list[Point]:
-    """An edge of a piece, evened out: through the middle of the rows that end alike.
+    """An edge of a piece, evened out: through the middle of the few rows that end alike.
 
     places: where each row ends. A step of more stitches than an increase makes, such as an underarm's, stays one.
     """
@@ -164,16 +194,14 @@ def _edge(places: Sequence[float], row: float, stitch: float) -> list[Point]:
             runs[-1] = (x, runs[-1][1], number + 1)
         else:
             runs.append((x, number, number + 1))
-    points = []
+    points: list[Point] = []
     for place, (x, start, end) in enumerate(runs):
         steep_before = place == 0 or abs(x - runs[place - 1][0]) > _MOST_INCREASED * stitch
         steep_after = place == len(runs) - 1 or abs(x - runs[place + 1][0]) > _MOST_INCREASED * stitch
-        if steep_before:
-            points.append((x, start * row))
-        if steep_after:
-            points.append((x, end * row))
-        if not (steep_before or steep_after):
-            points.append((x, (start + end) / 2 * row))
+        middle = (start + end) / 2
+        first = start if steep_before else min(middle, start + _EVENED)
+        last = end if steep_after else max(middle, end - _EVENED)
+        points += [(x, at * row) for at in dict.fromkeys((first, last))]
     return points
 
 
@@ -188,6 +216,24 @@ def _seam(front: _Piece, sleeve: _Piece, rounds: int, stitch: float, row: float,
         points=_points([*along_front, *reversed(along_sleeve)]),
         fill=ink.fill or "none",
         fill_opacity=ink.opacity,
+    )
+
+
+def _mask(name: str, box: _Box, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
+    """Leaves undrawn what other pieces lie over; they need not be opaque, for their colour may be the paper's."""
+    left, top = _short(box.left - 1), _short(box.top - 1)
+    width, height = _short(box.width + 2), _short(box.height + 2)
+    return svg.Mask(
+        id=name,
+        maskUnits="userSpaceOnUse",
+        x=left,
+        y=top,
+        width=width,
+        height=height,
+        elements=[
+            svg.Rect(x=left, y=top, width=width, height=height, fill="white"),
+            *(svg.Polygon(points=_points(shape), fill="black") for shape in shapes),
+        ],
     )
 
 
@@ -248,19 +294,6 @@ def _loops(width: float, height: float, key: str) -> svg.Pattern:
     )
 
 
-def _legend(
-    ink: dict[str, Ink], names: Sequence[str], top: float, size: Point, key: str
-) -> Iterator[svg.Element]:
-    at = float(_EDGE)
-    for symbol, name in zip(ink, names, strict=True):
-        needed = 50 + 7 * len(name)
-        if at > _EDGE and at + needed > _ROOM - 200:
-            break
-        yield swatch(symbol, ink, at, top - size[1] / 2, size, key)
-        yield text(name, at + 2 * size[0] + 8, top + 4, 12)
-        at += needed
-
-
 def _scale_bar(scale: float, top: float, length: LengthWriter) -> Iterator[svg.Element]:
     right = _EDGE + _ROOM
     left = rounded(right - 10 * scale)
@@ -278,7 +311,7 @@ def _described(view: FrontView, names: Sequence[str]) -> str:
     """The picture in words, for those who cannot see it."""
     yoke = view.yoke
     said = (
-        f"A pullover's front in {listed(list(names))}. Over {counted(len(yoke), 'round')} of yoke the front widens "
+        f"A pullover's front in {listed(names)}. Over {counted(len(yoke), 'round')} of yoke the front widens "
         f"from {len(yoke[0].front)} to {counted(len(yoke[-1].front), 'stitch', 'stitches')} between the raglan lines."
     )
     if view.body:

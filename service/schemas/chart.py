@@ -312,9 +312,9 @@ class PlacedChartSchema(RequestSchema):
         "refuse",
         "shift",
         default="refuse",
-        description="What becomes of a section whose count doesn't agree with its anchor, so that its centre lies "
-        "half a stitch off: the request is refused, or the section is shifted half a stitch towards its start, "
-        "with a warning.",
+        description="What becomes of a section whose count doesn't agree with its anchor, so that the two lie half a "
+        "stitch apart: the request is refused, or the section's centre lies half a stitch before the anchor, and a "
+        "warning says so.",
     )
     for_children = Flag(
         "Whether the garment is for a baby or a young child, whose fingers long floats can catch.",

@@ -1,0 +1,255 @@
+"""The pictures of a placed chart, read by a general XML parser and measured against layouts on paper."""
+
+import re
+from collections import Counter
+from xml.etree import ElementTree
+
+import pytest
+
+CHART = "/v1/chart-placements/picture"
+GARMENT = "/v1/chart-placements/garment-picture"
+BOTH = pytest.mark.parametrize("path", [CHART, GARMENT])
+SVG = "{http://www.w3.org/2000/svg}"
+ARROW = {
+    "rows": ["..#..", ".###.", "#####"],
+    "colours": {".": {"name": "ground"}, "#": {"name": "motif"}},
+}
+COLUMNS = 5
+
+
+def size(label="S", **counts):
+    return {
+        "label": label,
+        "rounds": 3,
+        "neck": {"back": 5, "front": 5, "sleeve": 5},
+        "increase_rounds": [{"round": 2, "body": 1}],
+        **counts,
+    }
+
+
+def request(*sizes, chart=ARROW, **options):
+    return {
+        "gauge": {"stitches": 20, "rows": 30},
+        "chart": chart,
+        "anchor": {"back": 3, "front": 3, "sleeve": 3},
+        "plain_colour": ".",
+        "line_stitches": 0,
+        "sizes": list(sizes) or [size()],
+        **options,
+    }
+
+
+def picture(client, path, *sizes, **options):
+    response = client.post(path, json=request(*sizes, **options))
+    assert response.status_code == 200, response.json
+    assert response.content_type == "image/svg+xml"
+    return ElementTree.fromstring(response.get_data())
+
+
+def errors(client, path, *sizes, **options):
+    response = client.post(path, json=request(*sizes, **options))
+    assert response.status_code == 422
+    return {error["pointer"]: error["detail"] for error in response.json["errors"]}
+
+
+def grid(svg):
+    """The width and height of the stitches' area, which the chart is clipped to."""
+    [rect] = svg.iterfind(f".//{SVG}clipPath/{SVG}rect")
+    return float(rect.get("width")), float(rect.get("height"))
+
+
+def traces(svg, kind):
+    """The (round from the lowest, column from the right) of every point of the lines of a kind."""
+    width, height = grid(svg)
+    [scale] = {use.get("transform").rpartition("scale(")[2].rstrip(")") for use in svg.iter(f"{SVG}use")}
+    across, along = map(float, scale.split())
+    found = []
+    for line in svg.iter(f"{SVG}polyline"):
+        if line.get("class") == f"starts-{kind}":
+            points = [tuple(map(float, point.split(","))) for point in line.get("points").split()]
+            found.append(
+                [(round((height - y) / along + 0.5), round((width - x) / across + 0.5)) for x, y in points]
+            )
+    return found
+
+
+def texts(svg):
+    return [text.text for text in svg.iter(f"{SVG}text")]
+
+
+def drawn_stitches(svg):
+    """How many stitches are drawn in each paint: a line one row wide covers as many as it is long."""
+    return Counter(
+        {
+            path.get("stroke"): sum(map(int, re.findall(r"h(\d+)", path.get("d"))))
+            for path in svg.iterfind(f"{SVG}path")
+        }
+    )
+
+
+def test_the_trace_passes_through_the_starting_columns(client):
+    """Five stitches about column 3 start with column 1, seven with column 5, across the chart's edge."""
+    svg = picture(client, CHART)
+    assert traces(svg, "body") == [[(1, 1)], [(2, 5), (3, 5)]]
+    assert traces(svg, "sleeve") == [[(1, 1), (2, 1), (3, 1)]]
+
+
+def test_below_the_split_each_part_is_traced_on(client):
+    """Five stitches from the underarm, one of them a seam, put two columns before each section."""
+    below = size(increase_rounds=[], underarm=5, body_rounds=3, sleeve_rounds=3)
+    svg = picture(client, CHART, below)
+    # Nine stitches about column 3: 4 5 1 2 3 4 5 1 2.
+    assert traces(svg, "body") == [[(1, 1), (2, 1), (3, 1)], [(4, 4), (5, 4), (6, 4)]]
+    assert traces(svg, "sleeve") == [[(1, 1), (2, 1), (3, 1)], [(4, 4), (5, 4), (6, 4)]]
+    assert "split" in texts(svg)
+
+
+def test_front_and_back_are_traced_apart_where_they_differ(client):
+    svg = picture(client, CHART, size(neck={"back": 5, "front": 9, "sleeve": 5}))
+    assert traces(svg, "body")[0][0] == (1, 1)
+    assert traces(svg, "front")[0][0] == (1, 4)
+    assert traces(picture(client, CHART), "front") == []
+
+
+def test_body_and_sleeve_are_told_apart_without_colour(client):
+    lines = {
+        line.get("class"): (line.get("stroke-dasharray"), line.get("marker-mid"), line.get("stroke"))
+        for line in picture(client, CHART).iter(f"{SVG}polyline")
+        if line.get("class")
+    }
+    body, sleeve = lines["starts-body"], lines["starts-sleeve"]
+    assert body[2] == sleeve[2] == "currentColor"
+    assert body[0] != sleeve[0]
+    assert body[1] != sleeve[1]
+
+
+def test_a_stitch_has_the_proportions_of_the_gauge(client):
+    """20 stitches and 30 rows in 10 cm: a stitch is half as wide again as it is high."""
+    width, height = grid(picture(client, CHART))
+    assert (width / COLUMNS) / (height / 3) == pytest.approx(1.5, abs=0.01)
+
+
+def test_rounds_rows_and_columns_are_numbered(client):
+    tall = {"rows": ["....."] * 9 + ["..#.."]}
+    svg = picture(client, CHART, size(rounds=12), chart=tall, first_round=2)
+    numbers = [text for text in texts(svg) if text.isdecimal()]
+    # Left, the yoke's rounds 2 to 12 and the body's 1 to 9; right, rows 1 to 10 twice; below, columns.
+    assert Counter(numbers) == Counter(["2", "5", "10", "1", "5", "1", "5", "10", "1", "5", "10", "1", "5"])
+
+
+@BOTH
+def test_colours_without_hex_are_greys_of_the_text_colour(client, path):
+    paints = {path.get("stroke") for path in picture(client, path).iter(f"{SVG}path")}
+    assert paints <= {"currentColor", None, "none"}
+
+
+@BOTH
+def test_colours_are_drawn_as_their_hex(client, path):
+    coloured = {".": {"name": "a", "hex": "#F0E6D2"}, "#": {"name": "b", "hex": "#203040"}}
+    svg = picture(client, path, chart={**ARROW, "colours": coloured})
+    assert {"#f0e6d2", "#203040"} <= {path.get("stroke") for path in svg.iter(f"{SVG}path")}
+    assert svg.find(f".//{SVG}pattern[@id]") is None or path == GARMENT
+
+
+def test_two_colours_of_one_lightness_differ_by_a_mark(client):
+    """Both are half as light as white (CIE L* about 53 and 54): alike in black and white."""
+    alike = {".": {"name": "red", "hex": "#ff0000"}, "#": {"name": "grey", "hex": "#828282"}}
+    svg = picture(client, CHART, chart={**ARROW, "colours": alike})
+    marked = [path.get("stroke") for path in svg.iter(f"{SVG}path") if "mark" in (path.get("stroke") or "")]
+    assert marked
+
+
+@BOTH
+def test_the_picture_has_a_title_and_a_description(client, path):
+    svg = picture(client, path)
+    named = svg.get("aria-labelledby").split()
+    assert svg.get("role") == "img"
+    assert [svg.find(f"{SVG}{tag}").get("id") for tag in ("title", "desc")] == named
+    assert svg.find(f"{SVG}title").text.endswith("size S")
+    assert "ground and motif" in svg.find(f"{SVG}desc").text
+
+
+@BOTH
+def test_text_from_the_request_stays_text(client, path):
+    label, name = '<b>"S" & \uffff', "</title><script>alert(1)</script>"
+    svg = picture(
+        client, path, size(label), chart={**ARROW, "colours": {**ARROW["colours"], ".": {"name": name}}}
+    )
+    assert svg.find(f"{SVG}title").text.endswith('<b>"S" & \ufffd')
+    assert name in texts(svg)
+    assert svg.find(f".//{SVG}script") is None
+
+
+def test_the_front_shows_every_stitch_of_front_body_and_half_sleeves(client):
+    """A front of 5, 7 and 7, half sleeves of 3 with the middle stitch, and half a body of 7 + 4 in two rounds."""
+    below = size(underarm=4, body_rounds=2)
+    svg = picture(
+        client,
+        GARMENT,
+        below,
+        chart={
+            **ARROW,
+            "colours": {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}},
+        },
+    )
+    panels = [
+        group
+        for group in svg.iter(f"{SVG}g")
+        if any(path.tag == f"{SVG}path" and path.get("stroke-width") == "1" for path in group)
+        and group.get("clip-path")
+    ]
+    total = sum((drawn_stitches(panel) for panel in panels), Counter())
+    # As seen: front ##### ..###.. ...#...; half a sleeve ### ##. #..; body ########### ##..###..##.
+    front, sleeve, body = 5 + 3 + 1, 3 + 2 + 1, 11 + 7
+    assert total["#000000"] == front + 2 * sleeve + body
+    assert total.total() == (5 + 7 + 7) + 2 * (3 + 3 + 3) + (11 + 11)
+
+
+@BOTH
+def test_the_size_drawn_is_the_one_named_or_else_the_first(client, path):
+    sizes = (size("S"), size("M"))
+    assert picture(client, path, *sizes).find(f"{SVG}title").text.endswith("size S")
+    assert picture(client, path, *sizes, size="M").find(f"{SVG}title").text.endswith("size M")
+    assert errors(client, path, *sizes, size="L") == {"/size": "'L' is the label of no size."}
+
+
+@BOTH
+def test_a_request_that_contradicts_itself_is_refused_as_by_the_placement(client, path):
+    assert "/anchor/back" in errors(client, path, anchor={"back": 9, "front": 3, "sleeve": 3})
+
+
+def test_a_chart_of_too_many_stitches_is_not_drawn(client):
+    wide = {"rows": ["." * 800] * 126}
+    assert errors(client, CHART, chart=wide) == {
+        "/chart": "has 100800 stitches to draw, and a picture holds at most 100000."
+    }
+
+
+def test_a_front_of_too_many_stitches_is_not_drawn(client):
+    """Half of 2 x 1001 + 2 x 5 stitches a round, 100 times."""
+    wide = size(rounds=100, neck={"back": 1001, "front": 1001, "sleeve": 5}, increase_rounds=[])
+    assert errors(client, GARMENT, wide) == {
+        "/sizes/0": "has 100600 stitches to draw, and a picture holds at most 100000."
+    }
+
+
+@BOTH
+@pytest.mark.parametrize(
+    "odd",
+    [
+        size(neck={"back": 0, "front": 0, "sleeve": 0}, increase_rounds=[]),
+        size(rounds=1, increase_rounds=[]),
+        size(rounds=400, increase_rounds=[], body_rounds=400, sleeve_rounds=400),
+        size(increase_rounds=[{"round": n, "back": 2, "front": 2, "sleeve": 2} for n in (1, 2, 3)]),
+    ],
+    ids=["no stitches", "one round", "very long", "very slanted"],
+)
+def test_odd_shapes_are_drawn_all_the_same(client, path, odd):
+    picture(client, path, odd, half_stitch="shift")
+    picture(client, path, odd, half_stitch="shift", first_round=5, chart={**ARROW, "repeat": "once"})
+
+
+@BOTH
+def test_a_picture_is_an_svg_and_nothing_else(client, path):
+    assert client.post(path, json=request(), headers={"Accept": "image/*"}).status_code == 200
+    assert client.post(path, json=request(), headers={"Accept": "application/json"}).status_code == 406
