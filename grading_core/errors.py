@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 Path = tuple[str | int, ...]
 """A place in a request: field names and zero-based indexes, as in ("sizes", 2, "rounds")."""
@@ -51,11 +52,11 @@ class Nearest:
     """A change that alone would make the impossible possible.
 
     field: the request's field to change.
-    value: what to set it to.
+    value: what to set it to; a Fraction is a length in cm.
     """
 
     field: str
-    value: int | float | str
+    value: int | str | Fraction
 
 
 @dataclass(frozen=True, slots=True)

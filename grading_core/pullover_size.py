@@ -84,13 +84,13 @@ def in_wishes(impossible: Impossible, plan: Plan, size: SizePlan) -> Impossible:
     fabrics, nearest = plan.fabrics, []
     for each in impossible.nearest:
         if each.field == "rounds":
-            nearest.append(_length("yoke.depth_cm", fabrics.yoke.height_cm(int(each.value))))
+            nearest.append(Nearest("yoke.depth", fabrics.yoke.height_cm(int(each.value))))
         elif each.field == "body":
             around = fabrics.below.width_cm(int(each.value))
-            nearest.append(_length("ease.bust_cm", around - size.body["bust"]))
+            nearest.append(Nearest("ease.bust", around - size.body["bust"]))
         elif each.field == "sleeve":
             around = fabrics.below.width_cm(int(each.value))
-            nearest.append(_length("ease.upper_arm_cm", around - size.body["upper_arm"]))
+            nearest.append(Nearest("ease.upper_arm", around - size.body["upper_arm"]))
         elif "." in each.field:
             nearest.append(each)
         else:
@@ -118,10 +118,6 @@ def size_remarks(size: MadeSize) -> Iterator[Remark]:
             )
 
 
-def _length(field: str, cm: Fraction) -> Nearest:
-    return Nearest(field, to_places(cm))
-
-
 def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None) -> Schedule | Impossible:
     """The increases, adjusted where a maker asks for it in the way that disturbs the yoke least."""
     written, options, gauge = counts.yoke(size.label), plan.rules.yoke, plan.fabrics.yoke
@@ -132,9 +128,7 @@ def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None)
         if way.method == adjusted.recommended:
             return way.adjusted
     shallowest = [way.shallowest_depth_cm for way in adjusted.ways if way.shallowest_depth_cm is not None]
-    return Impossible(
-        adjusted.why, (_length("changes.yoke.depth_cm", min(shallowest)),) if shallowest else ()
-    )
+    return Impossible(adjusted.why, (Nearest("changes.yoke.depth", min(shallowest)),) if shallowest else ())
 
 
 def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
@@ -146,7 +140,7 @@ def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
         rows = _drop_rows(plan)
         if rows >= counts.rounds:
             reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
-            return Impossible(reason, (_length("neck.front_drop_cm", gauge.height_cm(counts.rounds - 2)),))
+            return Impossible(reason, (Nearest("neck.front_drop", gauge.height_cm(counts.rounds - 2)),))
         dropped = front_drop(sections.front, rows, gauge)
         if isinstance(dropped, Impossible):
             return Impossible(dropped.reason)
@@ -158,7 +152,7 @@ def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
             most = [each.value for each in short.nearest if each.field == "pairs"]
             return Impossible(
                 short.reason,
-                tuple(_length("neck.raise_height_cm", gauge.height_cm(2 * int(pairs))) for pairs in most),
+                tuple(Nearest("neck.raise_height", gauge.height_cm(2 * int(pairs))) for pairs in most),
             )
         raised = short
     stitches = NeckStitches(sections.back, sections.front, sections.sleeve, counts.line_stitches)
@@ -190,9 +184,9 @@ def _body(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Body | Impo
         return made
     hem_cm = hem.gauge.height_cm(hem.rounds)
     nearest = tuple(
-        _length("body.length_cm", gauge.height_cm(int(each.value)) + hem_cm)
+        Nearest("body.length", gauge.height_cm(int(each.value)) + hem_cm)
         if each.field == "rounds"
-        else _length("body.levels.below_cm", gauge.height_cm(int(each.value)))
+        else Nearest("body.levels.below", gauge.height_cm(int(each.value)))
         for each in made.nearest
     )
     return Impossible(made.reason, nearest)
@@ -217,7 +211,7 @@ def _sleeve(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Sleeve | 
         return made
     cuff_cm = cuff.gauge.height_cm(cuff.rounds)
     nearest = tuple(
-        _length("sleeve.length_cm", gauge.height_cm(int(each.value)) + cuff_cm)
+        Nearest("sleeve.length", gauge.height_cm(int(each.value)) + cuff_cm)
         if each.field == "rounds"
         else Nearest(f"sleeve.{each.field}", each.value)
         for each in made.nearest

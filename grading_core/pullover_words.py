@@ -10,7 +10,7 @@ from grading_core.counts import Counts
 from grading_core.errors import Impossible
 from grading_core.neckline import run_cast_on, run_drop
 from grading_core.pullover_result import Instructions, MadeSize, Row, Unit
-from grading_core.wording import counted, counted_run
+from grading_core.wording import counted, counted_run, size_run
 
 _ROWS: tuple[tuple[str, Unit, Callable[[MadeSize], int | Fraction]], ...] = (
     ("cast_on", "stitches", lambda size: size.neck.cast_on.stitches),
@@ -93,6 +93,7 @@ def _each(sizes: Sequence[MadeSize], part: str) -> tuple[str, ...]:
 def _neck(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
     drops = [size.neck.drop for size in sizes if size.neck.drop]
     return (
+        f"Sizes: {size_run([size.label for size in sizes])}.",
         *run_cast_on([size.neck.cast_on for size in sizes]),
         *short_rows.run_instructions([size.neck.raised for size in sizes]),
         *(run_drop(drops) if drops else ()),

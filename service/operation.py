@@ -18,7 +18,7 @@ from service.json_body import digest, read_file, read_json
 from service.negotiation import CSV, JSON, MARKDOWN, SVG, negotiate
 from service.representations import tables
 from service.representations.common import LengthWriter, length_writer
-from service.schemas.fields import REQUEST_UNIT
+from service.schemas.fields import lengths_in
 
 Query = TypeVar("Query")
 Result = TypeVar("Result")
@@ -75,7 +75,8 @@ class Operation(Generic[Query, Result]):
         else:
             query, input_digest = read_file(request, self.takes)  # type: ignore[assignment]
         result = self.call(query)
-        answer = self.represent(result, length_writer(data.get("inch_convention", "exact")))
+        with lengths_in(data.get("unit")):
+            answer = self.represent(result, length_writer(data.get("inch_convention", "exact")))
         if media == SVG:
             return Response(answer, content_type=SVG)
         answer["meta"] = {"version": VERSION, "input_digest": input_digest}
@@ -93,16 +94,14 @@ class Operation(Generic[Query, Result]):
 
         Raises ValidationError, or Refusal (404).
         """
-        token = REQUEST_UNIT.set("in" if data.get("unit") == "in" else "cm")
         try:
-            loaded: Query = self.schema.load(data)
+            with lengths_in(data.get("unit")):
+                loaded: Query = self.schema.load(data)
         except ValidationError as error:
             messages: dict[str, Any] = error.normalized_messages()  # type: ignore[no-untyped-call]
             if messages.keys() & path_parameters.keys():
                 raise Refusal(NOT_FOUND, NOT_FOUND.explanation) from None
             raise
-        finally:
-            REQUEST_UNIT.reset(token)
         return loaded
 
 

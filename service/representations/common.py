@@ -7,8 +7,9 @@ from fractions import Fraction
 from typing import Any
 
 from grading_core.errors import Impossible, Remark
-from grading_core.units import InchConvention, to_answer
+from grading_core.units import InchConvention, to_answer, to_inches, to_places
 from service.errors import pointer
+from service.schemas.fields import REQUEST_UNIT
 
 LengthWriter = Callable[[Fraction], dict[str, float]]
 """Writes a length in cm as {"cm", "inch"}, by the inch convention of the request."""
@@ -37,8 +38,15 @@ def impossible(why: Impossible) -> dict[str, Any]:
     """`reason` and `nearest` of a size that cannot be knitted as asked."""
     return {
         "reason": why.reason,
-        "nearest": [{"field": change.field, "value": change.value} for change in why.nearest],
+        "nearest": [{"field": change.field, "value": _sent(change.value)} for change in why.nearest],
     }
+
+
+def _sent(value: int | str | Fraction) -> int | float | str:
+    """A value as the request would have it: a length in its unit."""
+    if isinstance(value, Fraction):
+        return to_places(to_inches(value) if REQUEST_UNIT.get() == "in" else value)
+    return value
 
 
 def _warning(remark: Remark) -> dict[str, str]:

@@ -7,6 +7,8 @@ characters, null is refused unless a field is nullable. A field documents itself
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from contextlib import contextmanager
 from contextvars import ContextVar
 from fractions import Fraction
 from math import isfinite
@@ -18,7 +20,21 @@ from grading_core.units import Unit, exact, to_cm
 from service.schemas.base import NOT_AN_OBJECT
 
 REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default="cm")
-"""The unit of every length in the request that is being loaded."""
+"""The unit of every length in the request that is being answered."""
+
+
+@contextmanager
+def lengths_in(unit: Any) -> Iterator[None]:
+    """Read and write lengths of a request in its unit while this lasts.
+
+    unit: as it was sent; what is no unit, or missing, leaves it at centimetres.
+    """
+    token = REQUEST_UNIT.set("in" if unit == "in" else "cm")
+    try:
+        yield
+    finally:
+        REQUEST_UNIT.reset(token)
+
 
 _MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
     "required": "is required.",

@@ -35,6 +35,7 @@ from service.schemas.fields import (
     Number,
     Text,
     Whole,
+    lengths_in,
 )
 
 MAX_BODY = 1000
@@ -187,11 +188,8 @@ class MatchedGradingSchema(GradingFieldsSchema):
     def load(self, data: Any, **options: Any) -> Any:
         """The grading, its lengths read in its own unit."""
         own = data.get("unit") if isinstance(data, MappingType) else None
-        token = REQUEST_UNIT.set(own if own in ("cm", "in") else REQUEST_UNIT.get())
-        try:
+        with lengths_in(own or REQUEST_UNIT.get()):
             return super().load(data, **options)
-        finally:
-            REQUEST_UNIT.reset(token)
 
     def build(self, loaded: dict[str, Any]) -> SizeGradingRequest:
         """The grading alone."""

@@ -257,12 +257,12 @@ def test_a_size_that_is_impossible_leaves_the_others_as_they_are():
     assert {row.values[-1] for row in made.table} == {None}
 
 
-@pytest.mark.parametrize("field", ["yoke.depth_cm", "yoke.step", "yoke.double_body"])
+@pytest.mark.parametrize("field", ["yoke.depth", "yoke.step", "yoke.double_body"])
 def test_the_nearest_change_alone_makes_an_impossible_size_possible(field):
     request = replace(PLAIN, labels=("5X",), yoke=YokeWishes(double_body="never"))
     (impossible,) = pullover(request).sizes
     (value,) = [each.value for each in impossible.nearest if each.field == field]
-    name = field.removeprefix("yoke.").removesuffix("_cm")
+    name = field.removeprefix("yoke.")
     change = Fraction(str(value)) if name == "depth" else value
     (size,) = pullover(replace(request, yoke=replace(request.yoke, **{name: change}))).sizes
     assert isinstance(size, MadeSize)
@@ -320,7 +320,7 @@ def test_a_yoke_too_shallow_for_its_increases_says_how_shallow_it_can_be():
     request = replace(PLAIN, labels=("M",), changes=Changes(yoke=Adjustment(rounds=20)))
     (impossible,) = pullover(request).sizes
     (nearest,) = impossible.nearest
-    assert nearest.field == "changes.yoke.depth_cm"
+    assert nearest.field == "changes.yoke.depth"
     change = Adjustment(depth_cm=Fraction(str(nearest.value)))
     (size,) = pullover(replace(request, changes=Changes(yoke=change))).sizes
     assert isinstance(size, MadeSize)
