@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import csv as csv_writing
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from types import NoneType
 from typing import Any, NamedTuple
 
@@ -47,7 +47,9 @@ def rows(answers: Sequence[Any]) -> list[Row]:
     bust cm (88.0, None)
     bust inch (34.65, None)
     """
-    return list(_walk("", "", answers))
+    found: list[Row] = []
+    _walk(found, "", "", answers)
+    return found
 
 
 def csv(answer: dict[str, Any]) -> str:
@@ -85,33 +87,32 @@ def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
     return labels, tabled + per_size, overall
 
 
-def _walk(path: str, unit: str, values: Sequence[Any]) -> Iterator[Row]:
-    """The rows below one path; unit is what a count here would have."""
+def _walk(found: list[Row], path: str, unit: str, values: Sequence[Any]) -> None:
+    """Add the rows below one path; unit is what a count here would have."""
     kinds = set(map(type, values))
     if dict not in kinds and list not in kinds:
-        yield Row(path, unit, tuple(values))
+        found.append(Row(path, unit, tuple(values)))
         return
     records = [value for value in values if isinstance(value, dict)]
     lists = [value for value in values if isinstance(value, list)]
     if kinds - _MANY:
-        yield Row(path, unit, tuple(None if isinstance(value, dict | list) else value for value in values))
+        scalars = tuple(None if isinstance(value, dict | list) else value for value in values)
+        found.append(Row(path, unit, scalars))
     if records and tuple(records[0]) == _LENGTH_UNITS:
         for name in _LENGTH_UNITS:
-            yield Row(path, name, tuple(_below(value, name) for value in values))
+            found.append(Row(path, name, tuple(_below(values, name))))
     elif records:
         for name in dict.fromkeys(name for record in records for name in record):
-            yield from _walk(
-                _join(path, name), _unit(name) or unit, [_below(value, name) for value in values]
-            )
+            _walk(found, _join(path, name), _unit(name) or unit, _below(values, name))
     for place in range(max(map(len, lists), default=0)):
         below = [value[place] if isinstance(value, list) and place < len(value) else None for value in values]
         # What stands in a list is counted by its own name, not by the list's.
         inherited = "" if any(isinstance(value, dict) for value in below) else unit
-        yield from _walk(_join(path, str(place + 1)), inherited, below)
+        _walk(found, _join(path, str(place + 1)), inherited, below)
 
 
-def _below(value: Any, name: str) -> Any:
-    return value.get(name) if isinstance(value, dict) else None
+def _below(values: Sequence[Any], name: str) -> list[Any]:
+    return [value.get(name) if isinstance(value, dict) else None for value in values]
 
 
 def _join(path: str, step: str) -> str:
