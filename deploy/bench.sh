@@ -1,0 +1,12 @@
+#!/bin/sh
+# Measures the service beside a bare Flask route, what its cost grows with, its memory and its worst requests, and
+# prints Markdown. Takes about three minutes and works from any directory. Needs Python 3.11 with pip and nothing else.
+set -eu
+cd "$(dirname "$0")/.."
+
+deploy/venv.sh .venv-test deploy/requirements-test.lock
+.venv-test/bin/python -m tests.benchmarks.run
+echo
+echo "## The worst requests within the limits"
+echo
+exec .venv-test/bin/python -m tests.benchmarks.worst

@@ -1,0 +1,1 @@
+"""What the service costs. Run by deploy/bench.sh and never by the tests."""

@@ -1,0 +1,148 @@
+"""Measures every operation beside a bare Flask route, what its cost grows with, and the workers' memory.
+
+Both servers run at the same time with the same settings and are asked in turn, so that a change of the
+machine's pace meets both. Prints Markdown.
+"""
+
+from __future__ import annotations
+
+import math
+import tempfile
+from collections.abc import Callable, Iterable, Sequence
+from concurrent.futures import ProcessPoolExecutor
+from contextlib import ExitStack
+from pathlib import Path
+from statistics import correlation, linear_regression
+from typing import Any
+
+import orjson
+from flask import Flask
+
+from service.app import create_app
+from service.config import Config
+from service.operation import Operation
+from service.routes import operations
+from tests.benchmarks import cases as requests
+from tests.benchmarks.alone import ask, best
+from tests.benchmarks.bare import ANSWERS
+from tests.benchmarks.cases import BUILDERS, Body, Case
+from tests.benchmarks.servers import CLIENTS, WORKERS, Measured, Server, load
+
+SLICE_SECONDS = 0.4
+SLICES = 3
+
+
+def main() -> None:
+    """Print everything."""
+    quiet = Config(log_level="WARNING")
+    app, by_name = create_app(quiet), {operation.name: operation for operation in operations(quiet)}
+    cases = requests.cases()
+    answers = [_answer(app, case) for case in cases]
+    print(f"## Beside a bare route\n\n{WORKERS} workers, {CLIENTS} clients.\n")
+    _table(
+        ("operation", "request", "in", "out", "req/s", "p50 ms", "p99 ms", "CPU ms", "bare req/s", "bare CPU ms",
+         "ratio", "CPU ratio", "core ms", "core share"),
+        _side_by_side(cases, answers, app, by_name),
+    )  # fmt: skip
+    print(
+        "\n## What the cost grows with\n\nProcessor time of the application; the exponent is that of the last step.\n"
+    )
+    _table(("operation", "over", "from", "to", "ms", "per unit µs", "r²", "exponent"), _growth(app))
+
+
+def _side_by_side(
+    cases: Sequence[Case], answers: Sequence[bytes], app: Flask, by_name: dict[str, Operation[Any, Any]]
+) -> Iterable[tuple[object, ...]]:
+    with ExitStack() as running:
+        scratch = Path(running.enter_context(tempfile.TemporaryDirectory()))
+        (scratch / "answers.json").write_bytes(b"[" + b",".join(answers) + b"]")
+        clients = running.enter_context(ProcessPoolExecutor(CLIENTS))
+        service = Server("service.wsgi:app", {}, scratch / "service.log")
+        running.callback(service.stop)
+        bare = Server(
+            "tests.benchmarks.bare:create_app()",
+            {ANSWERS: str(scratch / "answers.json")},
+            scratch / "bare.log",
+        )
+        running.callback(bare.stop)
+        for server in (service, bare):
+            server.wait_until_up()
+        idle = service.resident_mib()
+        for place, (case, answer) in enumerate(zip(cases, answers, strict=True)):
+            body, ours, floor = orjson.dumps(case.body), Measured(), Measured()
+            for _ in range(SLICES):
+                load(clients, service, case.path, body, SLICE_SECONDS, ours)
+                load(clients, bare, f"/{place}", body, SLICE_SECONDS, floor)
+            core, whole = (
+                _core_seconds(by_name[case.operation], case.body),
+                _seconds(app, case.path, case.body),
+            )
+            yield (
+                case.operation, case.name, len(body), len(answer), f"{ours.per_second:.0f}",
+                f"{ours.percentile_ms(0.5):.1f}", f"{ours.percentile_ms(0.99):.1f}", f"{ours.processor_ms:.2f}",
+                f"{floor.per_second:.0f}", f"{floor.processor_ms:.2f}", f"{ours.per_second / floor.per_second:.2f}",
+                f"{floor.processor_ms / ours.processor_ms:.2f}", f"{core * 1000:.2f}", f"{core / whole:.0%}",
+            )  # fmt: skip
+        print(f"\nA worker holds {idle:.0f} MiB when it has started and {service.resident_mib():.0f} MiB after this; "
+              f"one of the bare application {bare.resident_mib():.0f} MiB.")  # fmt: skip
+
+
+def _growth(app: Flask) -> Iterable[tuple[object, ...]]:
+    """How the cost of every operation grows with its sizes, and of some with more than that."""
+    for operation, build in BUILDERS.items():
+        yield _grown(app, operation, "sizes", (5, 10, 20, 40), build)
+    yield _grown(app, "raglan-schedules", "rounds of 4 sizes", (625, 1250, 2500, 5000), requests.long_yokes)
+    yield _grown(
+        app, "chart-placements", "chart width", (100, 200, 400, 800),
+        lambda width: requests.chart_placements(1, width=width),
+    )  # fmt: skip
+    yield _grown(
+        app, "chart-placements", "chart height", (50, 100, 200, 400),
+        lambda height: requests.chart_placements(1, height=height),
+    )  # fmt: skip
+    yield _grown(
+        app, "chart-placements", "rounds of the yoke", (100, 200, 400, 800),
+        lambda rounds: requests.chart_placements(1, rounds=rounds),
+    )  # fmt: skip
+
+
+def _grown(
+    app: Flask, operation: str, over: str, amounts: Sequence[int], build: Callable[[int], Body]
+) -> tuple[object, ...]:
+    seconds = [_seconds(app, f"/v1/{operation}", build(amount)) for amount in amounts]
+    fitted = linear_regression(amounts, seconds)
+    exponent = math.log(seconds[-1] / seconds[-2]) / math.log(amounts[-1] / amounts[-2])
+    return (
+        operation, over, amounts[0], amounts[-1], f"{seconds[0] * 1000:.1f} to {seconds[-1] * 1000:.1f}",
+        f"{fitted.slope * 1e6:.1f}", f"{correlation(amounts, seconds) ** 2:.4f}", f"{exponent:.2f}",
+    )  # fmt: skip
+
+
+def _answer(app: Flask, case: Case) -> bytes:
+    status, answer = ask(app, case.path, case.body)
+    if status != 200:
+        raise RuntimeError(f"{case} is answered {status}: {answer[:1000]!r}")
+    return answer
+
+
+def _seconds(app: Flask, path: str, body: Body) -> float:
+    sent = orjson.dumps(body)
+    status, answer = ask(app, path, sent)
+    if status != 200:
+        raise RuntimeError(f"{path} is answered {status}: {answer[:1000]!r}")
+    return best(lambda: ask(app, path, sent))
+
+
+def _core_seconds(operation: Operation[Any, Any], body: Body) -> float:
+    query = operation.load(body)
+    return best(lambda: operation.call(query))
+
+
+def _table(head: Sequence[str], rows: Iterable[Sequence[object]]) -> None:
+    print(f"| {' | '.join(head)} |\n| {' | '.join('---' for _ in head)} |", flush=True)
+    for row in rows:
+        print(f"| {' | '.join(map(str, row))} |", flush=True)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,230 @@
+"""The worst requests within all limits, and the time that a worker spends on each. Prints Markdown.
+
+Every operation says in its schema and its core how much it takes on; these requests go to the end of that,
+and are as irregular as they can be, so that nothing can be told in a few words.
+"""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Iterator
+from functools import partial
+
+import orjson
+
+from service.app import create_app
+from service.config import Config
+from service.schemas.common import MAX_SIZES
+from service.schemas.gauge import MAX_ITEMS
+from service.schemas.shaping import MAX_PLANS
+from tests.benchmarks.alone import ask, best
+from tests.benchmarks.cases import BUILDERS, GAUGE, Body, charted_pullovers
+
+JSON, CSV, MARKDOWN, SVG = "application/json", "text/csv", "text/markdown", "image/svg+xml"
+
+ODD_GAUGE = {"stitches": 21.987654321, "rows": 30.123456789, "over": 10.1357911}
+"""A gauge that leaves long fractions everywhere."""
+
+
+def main() -> None:
+    """Print one row for every request and representation."""
+    app = create_app(Config(log_level="WARNING"))
+    print(
+        "| operation | request | as | in | out | status | ms |\n| --- | --- | --- | --- | --- | --- | --- |"
+    )
+    for operation, about, body, media in worst_requests():
+        sent = body if isinstance(body, bytes) else orjson.dumps(body)
+        work = partial(ask, app, f"/v1/{operation}", sent, media)
+        status, answer = work()
+        # Compressed, as a client may ask for that too.
+        taken = best(partial(work, "gzip"), budget=0)
+        kind = media.partition("/")[2]
+        row = (operation, about, kind, len(sent), len(answer), status, f"{taken * 1000:.0f}")
+        print(f"| {' | '.join(map(str, row))} |", flush=True)
+
+
+def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
+    """The operation, what is bad about the request, the request, and the representation asked for."""
+    yield "gauge-conversions", "all items, long fractions", gauge_conversions(), JSON
+    for media in (JSON, CSV, MARKDOWN):
+        yield "size-gradings", "all sizes and measurements, long fractions", size_gradings(), media
+    yield "size-matches", "a grading like that", {"grading": size_gradings(), "body": 92.1, "ease": 3.3}, JSON
+    for media in (JSON, CSV, MARKDOWN):
+        for about, body in {
+            "40 yokes of 500 rounds, unlike": many_yokes(40),
+            "4 yokes of 5000 rounds, unlike": many_yokes(4),
+            "4 yokes of 5000 rounds, even": even_yokes(4),
+        }.items():
+            yield "raglan-schedules", about, body, media
+        for about, body in {
+            "10 yokes of 500 rounds, unlike": adjusted(many_yokes(10, 500)),
+            "1 yoke of 5000 rounds, unlike": adjusted(many_yokes(1, 5000)),
+            "1 yoke of 5000 rounds, irregular as written": adjusted(irregular_yokes(1)),
+            "40 yokes of 125 rounds, irregular as written": adjusted(irregular_yokes(40, 125)),
+        }.items():
+            yield "yoke-adjustments", about, body, media
+    yield "shaping-schedules", "all plans, as many rows as they take", long_plans(), JSON
+    yield "shaping-schedules", "all plans across the widest rows", wide_plans(), JSON
+    for media in (JSON, CSV, MARKDOWN):
+        yield "chart-placements", "40 sizes, many rounds", charted(40, 20_000 // 40), media
+        yield "chart-placements", "2 sizes, as many rounds as possible", charted(2, 9_999), media
+        yield "chart-placements", "40 sizes, 62 colours", charted(40, 24, colours=62), media
+    for media in (JSON, CSV, MARKDOWN):
+        for sizes, stitches in ((9, 100), (MAX_SIZES, 36)):
+            about = f"{sizes} sizes at {stitches} stitches, largest chart"
+            yield "pullovers", about, pullovers(sizes, stitches), media
+    yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
+    yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
+    for operation in BUILDERS:
+        yield operation, "1,000 wrong places", wrong(operation), JSON
+    yield (
+        "raglan-schedules",
+        "1 MiB of nested lists",
+        b'{"sizes":' + b"[[" * 49_000 + b"]]" * 49_000 + b"}",
+        JSON,
+    )
+    yield "raglan-schedules", "1 MiB of empty objects", b'{"sizes":[' + b"{}," * 99_000 + b"{}]}", JSON
+    yield "raglan-schedules", "1 MiB of digits", b'{"sizes":' + b"9" * 1_000_000 + b"}", JSON
+    yield "raglan-schedules", "1 MiB of escapes", b'{"' + b"\\u003a" * 170_000 + b'":1}', JSON
+    yield "raglan-schedules", "1 MiB of one text", b'{"sizes":"' + b"x" * 1_000_000 + b'"}', JSON
+    yield "raglan-schedules", "1 MiB of keys", _keys(), JSON
+
+
+def gauge_conversions() -> Body:
+    kinds = ("across", "along", "stitches", "rows")
+    rule = {"multiple": 997, "plus": 3}
+    items = [
+        {"name": "n" * 100, kinds[place % 4]: 9999 if place % 4 > 1 else 9999.123456789, "count_rule": rule}
+        for place in range(MAX_ITEMS)
+    ]
+    return {
+        "unit": "in",
+        "gauge": ODD_GAUGE,
+        "pattern_gauge": {"stitches": 22.7654321, "rows": 31.3},
+        "items": items,
+    }
+
+
+def size_gradings() -> Body:
+    names = ("bust", "waist", "hip", "upper_arm", "wrist", "neck", "head", "cross_back", "back_waist_length",
+             "armhole_depth", "arm_length", "back_neck_to_wrist", "back_hip_length")  # fmt: skip
+    sizes = [
+        {"label": f"{place + 1}", **dict.fromkeys(names, 50.123456789 + place * 1.0101)}
+        for place in range(MAX_SIZES)
+    ]
+    return {
+        "unit": "in",
+        "gauge": ODD_GAUGE,
+        "sizes": sizes,
+        "ease": {name: [1.2345678 + place / 7 for place in range(MAX_SIZES)] for name in names},
+        "count_rules": {name: {"multiple": 3, "plus": 1} for name in names},
+    }
+
+
+def even_yokes(sizes: int) -> Body:
+    rounds = 20_000 // sizes
+    neck = {"back": 1, "front": 3, "sleeve": 2}
+    split = {"back": 4999, "front": 4001, "sleeve": 3002}
+    return {
+        "gauge": ODD_GAUGE, "step": 1, "spacing": "even", "fewer_edge": "even", "double_body": "if_needed",
+        "double_where": "even",
+        "sizes": [{"label": str(size), "rounds": rounds, "neck": neck, "split": split} for size in range(sizes)],
+    }  # fmt: skip
+
+
+def many_yokes(sizes: int, rounds: int | None = None) -> Body:
+    """Yokes whose edges increase at rates without a common measure."""
+    rounds = rounds or 20_000 // sizes
+    most = min(rounds, 2499)
+    made = []
+    for size in range(sizes):
+        many = {"back": most - size - 1, "front": most * 7 // 11 - size, "sleeve": most * 5 // 13 + size}
+        split = {section: 1 + 2 * increases for section, increases in many.items()}
+        neck = {"back": 1, "front": 1, "sleeve": 1}
+        made.append({"label": str(size), "rounds": rounds, "neck": neck, "split": split})
+    return {**even_yokes(1), "sizes": made}
+
+
+def irregular_yokes(sizes: int, rounds: int = 5000) -> Body:
+    """Yokes with written increase rounds at random."""
+    chance, made = random.Random(1), []
+    for size in range(sizes):
+        body, sleeve = min(rounds * 2 // 3, 2400), min(rounds // 3, 1200)
+        worked = sorted(chance.sample(range(1, rounds + 1), body))
+        sleeves = set(chance.sample(worked, sleeve))
+        neck = {"back": 1, "front": 1, "sleeve": 1}
+        split = {"back": 1 + 2 * body, "front": 1 + 2 * body, "sleeve": 1 + 2 * sleeve}
+        written = [{"round": number, "body": 1, "sleeve": int(number in sleeves)} for number in worked]
+        made.append(
+            {"label": str(size), "rounds": rounds, "neck": neck, "split": split, "increase_rounds": written}
+        )
+    return {**even_yokes(1), "sizes": made}
+
+
+def adjusted(yokes: Body) -> Body:
+    return {**yokes, "adjust": {"rounds_change": -1}}
+
+
+def long_plans() -> Body:
+    plan = {"stitches": 5000, "to": 3, "rows": 5000, "stitches_per_shaping": 1, "spacing": "even"}
+    return {"plans": [{"name": str(place), **plan, "rows": 5000 - place} for place in range(MAX_PLANS)]}
+
+
+def wide_plans() -> Body:
+    plan = {"stitches": 5000, "across": 2401, "change": "decrease", "worked": "flat"}
+    return {"plans": [{"name": str(place), **plan} for place in range(MAX_PLANS)]}
+
+
+def charted(sizes: int, rounds: int, colours: int = 3) -> Body:
+    """Charts over rounds shared out among yoke, body and sleeves, with an increase or decrease wherever one can be."""
+    chance = random.Random(2)
+    symbols = "".join(map(chr, range(0x100, 0x100 + colours)))
+    yoke, body, sleeve = min(rounds // 3, 2400), min(rounds // 3, 5000), min(rounds - 2 * (rounds // 3), 5000)
+    rows = ["".join(chance.choices(symbols, k=799)) for _ in range(400)]
+    increases = [{"round": number, "body": 1, "sleeve": 1} for number in range(1, yoke + 1)]
+    made = [
+        {
+            "label": str(size), "rounds": yoke, "neck": {"back": 101, "front": 101, "sleeve": 101},
+            "increase_rounds": increases, "underarm": 9, "body_rounds": body, "sleeve_rounds": sleeve,
+            "sleeve_decrease_rounds": list(range(1, min(sleeve, yoke) + 1)),
+        }
+        for size in range(sizes)
+    ]  # fmt: skip
+    return {
+        "gauge": GAUGE, "chart": {"rows": rows}, "sizes": made, "anchor": {"back": 3, "front": 3, "sleeve": 3},
+    }  # fmt: skip
+
+
+def pullovers(sizes: int, stitches: int) -> Body:
+    """Pullovers of thread, with as large a chart as there can be."""
+    return {
+        **charted_pullovers(sizes, 800, 400),
+        "gauge": {"stitches": stitches + 0.123456789, "rows": 1.35 * stitches + 0.1},
+    }
+
+
+def pictured(width: int, height: int) -> Body:
+    chance = random.Random(3)
+    symbols = "".join(map(chr, range(0x100, 0x100 + 62)))
+    rows = ["".join(chance.choices(symbols, k=width)) for _ in range(height)]
+    size = {
+        "label": "1", "rounds": 100, "neck": {"back": 1, "front": 1, "sleeve": 1}, "body_rounds": 200,
+        "sleeve_rounds": 200, "increase_rounds": [{"round": n, "body": 1, "sleeve": 1} for n in range(1, 101)],
+    }  # fmt: skip
+    return {
+        "gauge": GAUGE, "chart": {"rows": rows}, "sizes": [size], "anchor": {"back": 3, "front": 3, "sleeve": 3},
+    }  # fmt: skip
+
+
+def wrong(operation: str) -> Body:
+    """A request whose lists hold as many unsuitable things as they may."""
+    body = BUILDERS[operation](1)
+    return {name: [{"": None}] * 500 if isinstance(value, list) else value for name, value in body.items()}
+
+
+def _keys() -> bytes:
+    return b"{" + b",".join(b'"%d":1' % number for number in range(90_000)) + b"}"
+
+
+if __name__ == "__main__":
+    main()
