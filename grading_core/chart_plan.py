@@ -23,7 +23,7 @@ magazines and handbooks of stranded knitting."""
 MAX_ROUNDS_IN_ALL = 20_000
 """Of yoke, body and sleeve, over all sizes."""
 
-MAX_LOOKUPS = 60_000
+MAX_LOOKUPS = 40_000
 """Rounds in all, times the colours of the chart row that has most: what the work grows with."""
 
 HalfStitch = Literal["refuse", "shift"]
