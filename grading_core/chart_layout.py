@@ -1,9 +1,9 @@
 """The rounds of one size as they are knitted: which chart columns every stretch of every round shows.
 
-Working order, right side out: the yoke's round starts after the right-back line; below the split the body's
-round starts at the right side with the back, the sleeve's under the arm, and each ends with its seam
-stitches. Columns stay where they are from row to row: underarm stitches continue the chart on either side of
-a section, and a seam breaks it.
+Working order, right side out: the yoke's round starts with the back; below the split the body's round
+starts at a side with the back, the sleeve's under the arm, and each ends with its seam stitches. Columns stay
+where they are from row to row: underarm stitches continue the chart on either side of a section, and a seam
+breaks it.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ PARTS: tuple[Part, ...] = ("yoke", "body", "sleeve")
 SECTIONS: tuple[Section, ...] = ("back", "front", "sleeve")
 
 WORKING_ORDER: Mapping[Part, tuple[str, ...]] = {
-    "yoke": ("back", "line", "left_sleeve", "line", "front", "line", "right_sleeve", "line"),
+    "yoke": ("back", "line", "first_sleeve", "line", "front", "line", "second_sleeve", "line"),
     "body": ("back", "seam", "front", "seam"),
     "sleeve": ("sleeve", "seam"),
 }

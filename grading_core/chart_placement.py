@@ -124,7 +124,7 @@ def _place(plan: ChartPlan, size: ChartSize, layout: Layout, windows: Windows) -
         SectionChanges(
             _changes(layout, "yoke", "back"),
             _changes(layout, "yoke", "front"),
-            _changes(layout, "yoke", "left_sleeve"),
+            _changes(layout, "yoke", "first_sleeve"),
         ),
         BodyPlacement(
             body,

@@ -1,4 +1,9 @@
-"""What a picture of a placed chart needs: the front as it will look, and the starts traced over the rounds."""
+"""What a picture of a placed chart needs: the front as it will look, and the starts traced over the rounds.
+
+A garment worked from the neck down is worn the other way up than it hangs from the needle: seen from outside,
+what is worked first lies at the left, and row 1 at the top. So a chart, drawn with row 1 lowest and read from the
+right, shows on the garment turned by half a circle, and the first sleeve is the wearer's right one.
+"""
 
 from __future__ import annotations
 
@@ -19,28 +24,28 @@ MAX_STITCHES_DRAWN = 100_000
 
 @dataclass(frozen=True, slots=True)
 class YokeView:
-    """A yoke round seen from the front, each part from the viewer's left to right, so the right sleeve first.
+    """A yoke round seen from the front, each part from the viewer's left to right, as it is worked.
 
-    right_sleeve, left_sleeve: their front halves, the middle stitch included. line: one raglan line.
+    first_sleeve, second_sleeve: their front halves, the middle stitch included. line: one raglan line.
     """
 
-    right_sleeve: str
+    first_sleeve: str
     line: str
     front: str
-    left_sleeve: str
+    second_sleeve: str
 
 
 @dataclass(frozen=True, slots=True)
 class FrontView:
     """The front of one size, a string of colour symbols a round, round 1 first.
 
-    yoke: the sections that are seen. body: the front half. right_sleeve, left_sleeve: their front halves.
+    yoke: the sections that are seen. body: the front half. first_sleeve, second_sleeve: their front halves.
     """
 
     yoke: tuple[YokeView, ...]
     body: tuple[str, ...]
-    right_sleeve: tuple[str, ...]
-    left_sleeve: tuple[str, ...]
+    first_sleeve: tuple[str, ...]
+    second_sleeve: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,25 +80,24 @@ def front_view(plan: ChartPlan, index: int) -> FrontView:
 
     def seen(part: Part, section: str) -> list[str]:
         place = WORKING_ORDER[part].index(section)
-        return [
-            windows.row(worked.row).stitches(worked.stretches[place])[::-1] for worked in layout.rounds(part)
-        ]
+        return [windows.row(worked.row).stitches(worked.stretches[place]) for worked in layout.rounds(part)]
 
     yoke = zip(
-        seen("yoke", "right_sleeve"),
+        seen("yoke", "first_sleeve"),
         seen("yoke", "line"),
         seen("yoke", "front"),
-        seen("yoke", "left_sleeve"),
+        seen("yoke", "second_sleeve"),
         strict=True,
     )
     sleeves = seen("sleeve", "sleeve")
     return FrontView(
         tuple(
-            YokeView(_right_front(right), line, front, _left_front(left)) for right, line, front, left in yoke
+            YokeView(_last_half(first), line, front, _first_half(second))
+            for first, line, front, second in yoke
         ),
         tuple(seen("body", "front")),
-        tuple(map(_right_front, sleeves)),
-        tuple(map(_left_front, sleeves)),
+        tuple(map(_last_half, sleeves)),
+        tuple(map(_first_half, sleeves)),
     )
 
 
@@ -142,13 +146,13 @@ def _too_many(path: Path, stitches: int) -> Problem:
     )
 
 
-def _right_front(sleeve: str) -> str:
-    """The front half of the right sleeve: worked first, so at the right of its string as seen."""
+def _last_half(sleeve: str) -> str:
+    """The front half of the first sleeve, which is worked from back to front."""
     return sleeve[len(sleeve) // 2 :]
 
 
-def _left_front(sleeve: str) -> str:
-    """The front half of the left sleeve: worked last, so at the left of its string as seen."""
+def _first_half(sleeve: str) -> str:
+    """The front half of the second sleeve, which is worked from front to back."""
     return sleeve[: (len(sleeve) + 1) // 2]
 
 

@@ -167,19 +167,19 @@ def _sleeves(view: FrontView, stitch: float, row: float) -> tuple[_Piece, _Piece
     """Each sleeve's front half, its fold a straight line, turned and moved to the front's raglan edge."""
     height = len(view.yoke) * row
     edges = [len(seen.front) / 2 + len(seen.line) for seen in view.yoke]
-    widths = [len(seen.left_sleeve) for seen in view.yoke]
+    widths = [len(seen.second_sleeve) for seen in view.yoke]
     lean = atan2((edges[-1] - edges[0]) * stitch, height) + atan2((widths[-1] - widths[0]) * stitch, height)
     angle = min(max(lean, _LEAST_ANGLE), _GREATEST_ANGLE)
-    left = (*(seen.left_sleeve for seen in view.yoke), *view.left_sleeve)
-    right = (*(seen.right_sleeve for seen in view.yoke), *view.right_sleeve)
+    second = (*(seen.second_sleeve for seen in view.yoke), *view.second_sleeve)
+    first = (*(seen.first_sleeve for seen in view.yoke), *view.first_sleeve)
     corner, reach = (edges[-1] * stitch, height), (widths[-1] * stitch, height)
     # The lower end of the sleeve's raglan edge comes to lie on that of the front's.
-    turned = _Piece(left, tuple(-float(len(text)) for text in left), -angle, (0, 0))
+    turned = _Piece(second, tuple(-float(len(text)) for text in second), -angle, (0, 0))
     x, y = turned.place(-reach[0], reach[1])
     origin = (corner[0] - x, corner[1] - y)
     return (
-        _Piece(right, (0.0,) * len(right), angle, (-origin[0], origin[1])),
-        _Piece(left, turned.left, -angle, origin),
+        _Piece(first, (0.0,) * len(first), angle, (-origin[0], origin[1])),
+        _Piece(second, turned.left, -angle, origin),
     )
 
 

@@ -456,8 +456,8 @@ class FloatEndSchema(StrictSchema):
     section = Choice(
         "back",
         "front",
-        "left_sleeve",
-        "right_sleeve",
+        "first_sleeve",
+        "second_sleeve",
         "sleeve",
         "line",
         "seam",

@@ -114,11 +114,11 @@ def knit(plan, size):
         garment.rounds["yoke"].append(
             worked("back", sections["back"], row)
             + line
-            + worked("left_sleeve", sections["sleeve"], row)
+            + worked("first_sleeve", sections["sleeve"], row)
             + line
             + worked("front", sections["front"], row)
             + line
-            + worked("right_sleeve", sections["sleeve"], row)
+            + worked("second_sleeve", sections["sleeve"], row)
             + line
         )
 

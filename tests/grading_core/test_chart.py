@@ -53,7 +53,8 @@ def motif_plan(size, **options):
 
 
 def picture(text):
-    return [line.strip() for line in dedent(text).strip().splitlines()]
+    """Rounds drawn as they hang from the needle, the first worked topmost; worn, they run to the right."""
+    return [line.strip()[::-1] for line in dedent(text).strip().splitlines()]
 
 
 def problems(plan):
@@ -86,9 +87,9 @@ def test_lines_and_underarms_continue_the_chart_below_the_split_and_a_seam_break
     size = ChartSize("S", 1, Sections(5, 5, 5), underarm=5, body_rounds=1, sleeve_rounds=1)
     view = front_view(plan_of(size, line_stitches=2, line_to_body=1, seam_stitches=SeamStitches(1, 1)), 0)
     yoke = view.yoke[0]
-    assert yoke.line + yoke.front + yoke.line == "--54321--"
+    assert yoke.line + yoke.front + yoke.line == "--12345--"
     # 5 + 1 from each line + 2 at each side from the underarm's 5, less its middle stitch
-    assert view.body == ("32154321543",)
+    assert view.body == ("34512345123",)
 
 
 def test_a_body_decrease_moves_the_start_on_by_one_column():
@@ -130,9 +131,9 @@ def test_back_and_front_that_grow_apart_start_apart():
 
 
 def test_an_even_section_stands_on_a_half_column():
-    """Columns 2 and 3 lie on either side of the centre: 4 3 . 2 1 as drawn."""
+    """Columns 2 and 3 lie on either side of the centre: 4 3 . 2 1 as drawn, and the other way round as worn."""
     size = ChartSize("S", 1, Sections(4, 4, 4))
-    assert front_view(plan_of(size, anchor=middle(Fraction(5, 2))), 0).yoke[0].front == "4321"
+    assert front_view(plan_of(size, anchor=middle(Fraction(5, 2))), 0).yoke[0].front == "1234"
 
 
 def test_a_section_stays_plain_until_its_minimum_width_is_reached_while_rows_run_on():
@@ -341,7 +342,7 @@ def test_a_section_centred_on_an_axis_looks_alike_from_both_sides():
     size = ChartSize("S", 3, Sections(5, 5, 5), [IncreaseRound(2, 1, 1, 1)])
     view = front_view(motif_plan(size), 0)
     assert all(seen.front == seen.front[::-1] for seen in view.yoke)
-    assert all(seen.right_sleeve == seen.left_sleeve[::-1] for seen in view.yoke)
+    assert all(seen.second_sleeve == seen.first_sleeve[::-1] for seen in view.yoke)
 
 
 def test_an_anchor_off_the_mirror_axis_gets_a_word():

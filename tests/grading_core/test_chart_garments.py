@@ -144,7 +144,7 @@ def test_every_section_starts_and_ends_where_it_was_knitted(plan, placed, garmen
     for here, knitted in zip(placed.rounds, garment.rounds["yoke"], strict=True):
         assert printed(here.back) == worked(knitted, "back")
         assert printed(here.front) == worked(knitted, "front")
-        assert printed(here.sleeve) == worked(knitted, "left_sleeve") == worked(knitted, "right_sleeve")
+        assert printed(here.sleeve) == worked(knitted, "first_sleeve") == worked(knitted, "second_sleeve")
     for here, knitted in zip(placed.body.rounds, garment.rounds["body"], strict=True):
         assert printed(here.back) == worked(knitted, "back")
         assert printed(here.front) == worked(knitted, "front")
@@ -217,7 +217,7 @@ def test_changes_name_the_rounds_whose_first_column_differs(plan, placed, garmen
 
     assert placed.changes.back == changed("yoke", "back")
     assert placed.changes.front == changed("yoke", "front")
-    assert placed.changes.sleeve == changed("yoke", "right_sleeve")
+    assert placed.changes.sleeve == changed("yoke", "second_sleeve")
     assert placed.body.changes.back == changed("body", "back")
     assert placed.body.changes.front == changed("body", "front")
     assert placed.sleeve.changes == changed("sleeve", "sleeve")
@@ -242,25 +242,25 @@ def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment)
     for seen, knitted in zip(view.yoke, garment.rounds["yoke"], strict=True):
         ring = "".join(stitch.colour for stitch in knitted)
         names = [stitch.section for stitch in knitted]
-        left, right = names.index("left_sleeve"), names.index("right_sleeve")
-        half = names.count("left_sleeve") // 2
-        # From the middle of the left sleeve to the middle of the right one, as worked from right to left.
-        shown = ring[left + half : right + names.count("right_sleeve") - half][::-1]
-        assert seen.right_sleeve + seen.line + seen.front + seen.line + seen.left_sleeve == shown
+        first, second = names.index("first_sleeve"), names.index("second_sleeve")
+        half = names.count("first_sleeve") // 2
+        # From the middle of the one sleeve to the middle of the other: worn neck up, the work runs to the right.
+        shown = ring[first + half : second + names.count("second_sleeve") - half]
+        assert seen.first_sleeve + seen.line + seen.front + seen.line + seen.second_sleeve == shown
     for seen, knitted in zip(view.body, garment.rounds["body"], strict=True):
-        assert seen == "".join(s.colour for s in knitted if s.section == "front")[::-1]
-    for right, left, knitted in zip(
-        view.right_sleeve, view.left_sleeve, garment.rounds["sleeve"], strict=True
+        assert seen == "".join(s.colour for s in knitted if s.section == "front")
+    for first, second, knitted in zip(
+        view.first_sleeve, view.second_sleeve, garment.rounds["sleeve"], strict=True
     ):
         colours = "".join(s.colour for s in knitted if s.section == "sleeve")
-        assert right == colours[: (len(colours) + 1) // 2][::-1]
-        assert left == colours[len(colours) // 2 :][::-1]
+        assert first == colours[len(colours) // 2 :]
+        assert second == colours[: (len(colours) + 1) // 2]
 
 
 @every_garment
 def test_the_traces_pass_through_every_start(plan, placed, garment):
     for trace in start_traces(placed):
-        section = "left_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
+        section = "first_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
         starts = [
             (number, worked(knitted, section)[1])
             for number, knitted in enumerate(garment.rounds[trace.part], 1)
