@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart_placement import place_charts
-from grading_core.chart_plan import ChartPlan
+from grading_core.chart_plan import MAX_LOOKUPS, MAX_ROUNDS_IN_ALL, ChartPlan
 from grading_core.chart_result import ChartPlacements, SizePlacement
 from grading_core.chart_views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
 from grading_core.gauge import Gauge
@@ -50,7 +50,7 @@ CHART_PLACEMENTS: Operation[ChartPlacementsQuery, PlacedCharts] = Operation(
     name="chart-placements",
     tag="Colourwork",
     summary="Place a colourwork chart on every round, section and size",
-    description="""\
+    description=f"""\
 Says for every round, section and size where the chart starts: the chart row, the first column, the stitches and the
 last column, through the yoke and on into body and sleeves. `changes` lists the rounds in which a start moves.
 
@@ -61,7 +61,9 @@ restarts, not even at the split. A section may stay plain until it is wide enoug
 The longest float is found over what is really worked: sections, plain sections, raglan lines, seams, and the step from
 each round to the next. The stitches of each colour come from the very same placement.
 
-The chart comes as rows of characters, or as a PNG of one pixel a stitch in base64; both give the same answer.""",
+The chart comes as rows of characters, or as a PNG of one pixel a stitch in base64; both give the same answer. An answer
+holds at most {MAX_ROUNDS_IN_ALL:,} rounds of yoke, body and sleeve over all sizes, and fewer where one chart row has
+more than {MAX_LOOKUPS // MAX_ROUNDS_IN_ALL} colours: their product is at most {MAX_LOOKUPS:,}.""",
     request=ChartPlacementsRequestSchema,
     answer=ChartPlacementsSchema,
     call=_place,
