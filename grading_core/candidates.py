@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import chain, product
-from math import ceil, floor
+from math import ceil, floor, lcm
 from typing import NamedTuple
 
 from grading_core.counts import Rules, Targets
@@ -18,7 +18,11 @@ from grading_core.rounding import NEAREST, CountRule
 from grading_core.size_chain import Candidate, Shelf, Weights
 
 REACH = 6
-"""Stitches, or rounds, within which a count must lie of its target; one multiple of its rule where that is more."""
+"""Stitches, or rounds, within which a count must lie of its target; one step of its rule where that is more.
+
+The parity of the sections leaves a total one remainder modulo 4, so that permitted totals are as far apart as the least
+common multiple of 4 and their rule's.
+"""
 
 NECK_WEIGHTS: Weights = (2, 1, 1, 2)
 """Cast-on, back, front and sleeve sections; the two sleeves count once each."""
@@ -54,7 +58,7 @@ def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
     >>> [(option.amount, option.difference) for option in options(Fraction("50.4"), CountRule(8, 2), 1)]
     [(50, -40), (58, 760)]
     """
-    reach = max(REACH, rule.multiple)
+    reach = max(REACH, lcm(rule.multiple, 4))
     first = ceil(target) if rule.rounding == "up" else ceil(target - reach)
     last = floor(target) if rule.rounding == "down" else floor(target + reach)
     first = max(first, 0)

@@ -7,7 +7,7 @@ The first sum keeps every size near what it should be, the second keeps the run 
 stitches, a round counting as a stitch; targets are taken to a hundredth. The weights are in `candidates`. Sections,
 underarm and rounds never fall from one size to the next, so neither does a total.
 
-The domain: each count lies within `REACH` of its target, or within one multiple of its rule where that is more. The
+The domain: each count lies within `REACH` of its target, or within one step of its rule where that is more. The
 parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
 
 For given parities the cost falls into three parts that share no term: the neck, the split (half the body,
@@ -24,7 +24,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
-from math import floor, gcd
+from math import floor, gcd, lcm
 from typing import NamedTuple
 
 from grading_core.candidates import (
@@ -256,11 +256,11 @@ def _impossible(targets: Targets, rules: Rules, size: _Size) -> Impossible:
 
 def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     multiple = rules.neck.multiple
-    finer = max(part for part in range(1, REACH + 1) if multiple % part == 0)
+    finer = [part for part in range(1, multiple) if multiple % part == 0 and lcm(part, 4) <= 2 * REACH]
     return Impossible(
         f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
         f"may change by {REACH} each.",
-        (Nearest("neck.count_rule.multiple", finer),) if finer < multiple else (),
+        (Nearest("neck.count_rule.multiple", finer[-1]),) if finer else (),
     )
 
 

@@ -215,6 +215,13 @@ def test_a_cast_on_rule_too_coarse_for_the_neck_names_a_multiple_that_is_not():
     assert isinstance(solve([ONE], Rules(neck=CountRule(nearest.value), yoke=ROOMY)).sizes[0], Solved)
 
 
+@pytest.mark.parametrize("rounding", ["nearest", "up", "down"])
+@pytest.mark.parametrize("multiple", range(1, 17))
+def test_a_cast_on_on_any_usual_multiple_is_possible(multiple, rounding):
+    counts = solve([ONE], Rules(neck=CountRule(multiple, 0, rounding), yoke=ROOMY)).sizes[0].counts
+    assert counts.cast_on % multiple == 0
+
+
 @pytest.mark.parametrize(
     ("ruled", "named"),
     [

@@ -7,7 +7,7 @@ constraints on all sizes at once, the documented cost as the objective. Needs or
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil, floor, lcm
 
 from ortools.sat.python import cp_model
 
@@ -61,7 +61,7 @@ def least_cost(targets: list[Targets], rules: Rules) -> Fraction | None:
 
 def _size(model, wanted, rules, back_parity, sleeve_parity):
     def count(name, rule=None):
-        target, reach = getattr(wanted, name), max(REACH, rule.multiple if rule else 1)
+        target, reach = getattr(wanted, name), max(REACH, lcm(rule.multiple, 4) if rule else 1)
         least = ceil(target) if rule and rule.rounding == "up" else ceil(target - reach)
         most = floor(target) if rule and rule.rounding == "down" else floor(target + reach)
         variable = model.new_int_var(max(0, least), most, "")
