@@ -66,7 +66,9 @@ def register_docs(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None
 
 def to_yaml(document: dict[str, Any]) -> str:
     """A contract as YAML, in the order in which it was written."""
-    written: str = yaml.dump(document, Dumper=_Dumper, sort_keys=False, allow_unicode=True, width=110)
+    written: str = yaml.dump(
+        document, Dumper=_Dumper, sort_keys=False, allow_unicode=True, width=110, default_flow_style=None
+    )
     return written
 
 

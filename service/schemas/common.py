@@ -35,6 +35,19 @@ MAX_STITCHES = 5000
 """No section of a garment has more stitches."""
 
 
+def spacing_field(description: str = "As in `POST /v1/raglan-schedules`.") -> Choice:
+    """The field that says in which order the intervals of a schedule come."""
+    return Choice(
+        "closest_first",
+        "widest_first",
+        "even",
+        "single_then_plain",
+        "plain_then_single",
+        default="closest_first",
+        description=description,
+    )
+
+
 class RequestSchema(StrictSchema):
     """Base of every request that holds lengths."""
 

@@ -23,7 +23,6 @@ from grading_core.pullover_request import (
     YokeWishes,
 )
 from grading_core.schedules import MAX_ROUNDS
-from grading_core.standards import BODY_TABLES
 from service.charts import DrawnChart, SentChart
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart import (
@@ -44,6 +43,7 @@ from service.schemas.common import (
     LengthSchema,
     NearestSchema,
     RequestSchema,
+    spacing_field,
 )
 from service.schemas.fields import (
     ByType,
@@ -58,10 +58,13 @@ from service.schemas.fields import (
     Text,
     Whole,
 )
-from service.schemas.raglan import AdjustmentSchema, RaglanScheduleSchema, SectionsSchema
-from service.schemas.sizing import CustomSizeSchema, EaseStepsSchema
-
-_EASES = ("bust", "upper_arm", "wrist", "waist", "hip")
+from service.schemas.raglan import (
+    AdjustmentSchema,
+    IncreaseOptionsSchema,
+    RaglanScheduleSchema,
+    SectionsSchema,
+)
+from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,7 +154,7 @@ class NeckWishesSchema(StrictSchema):
 
     builds = NeckWishes
 
-    circumference = _per_size("Of the cast-on; about half the neck and a sixth of the bust unless sent.")
+    circumference = _per_size("Of the cast-on; 31 cm and 16 % of the body's bust unless sent.")
     shares = Nested(NeckSharesSchema)
     count_rule = _count_rule("the cast-on")
     raise_height = Length(
@@ -187,18 +190,18 @@ class NeckWishesSchema(StrictSchema):
     )
 
 
-class YokeWishesSchema(StrictSchema):
+class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
     builds = YokeWishes
 
-    depth = _per_size("From the neck to the split, without the raised back.")
-    underarm = _per_size("The width cast on at each side at the split.")
-    line_stitches = Whole(
-        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
+    depth = _per_size(
+        "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a tenth of "
+        "what lies beyond, unless sent."
     )
+    underarm = _per_size("The width cast on at each side at the split; 7 % of the finished bust unless sent.")
     line_to_body = Whole(
-        "How many of them go to the body at the split; the half, rounded down, unless sent.",
+        "How many stitches of each raglan line go to the body at the split; the half, rounded down, unless sent.",
         minimum=0,
         maximum=8,
         unit="stitches",
@@ -209,43 +212,11 @@ class YokeWishesSchema(StrictSchema):
         maximum=MAX_STITCHES,
         unit="stitches",
     )
-    step = Whole(
-        "2 for increases in every second round at most, 1 for every round.",
-        minimum=1,
-        maximum=2,
-        default=2,
-        unit="rounds",
-    )
-    first_increase_round = Whole(
-        "The first round that may have an increase; the step unless sent.", minimum=1, maximum=MAX_ROUNDS
-    )
-    plain_rounds_at_end = Whole(
-        "Rounds without increases wanted before the split.",
-        minimum=0,
-        maximum=MAX_ROUNDS,
-        default=0,
-        unit="rounds",
-    )
-    spacing = Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description="As in `POST /v1/raglan-schedules`.",
-    )
-    fewer_edge = Choice(
-        "early", "even", "late", default="early", description="As in `POST /v1/raglan-schedules`."
-    )
     double_body = Choice(
         "never",
         "if_needed",
         default="if_needed",
         description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
-    )
-    double_where = Choice(
-        "early", "even", "late", default="early", description="In which increase rounds the body is doubled."
     )
 
 
@@ -283,15 +254,7 @@ class BodyWishesSchema(StrictSchema):
         most=2,
         default=(),
     )
-    spacing = Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description="As in `POST /v1/shaping-schedules`.",
-    )
+    spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
 
 
 class SleeveWishesSchema(StrictSchema):
@@ -302,15 +265,7 @@ class SleeveWishesSchema(StrictSchema):
     length = _per_size("From the underarm, cuff included.")
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
-    spacing = Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description="As in `POST /v1/shaping-schedules`.",
-    )
+    spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
     plain_before = Whole(
         "Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rounds"
     )
@@ -382,17 +337,15 @@ class YarnWishesSchema(StrictSchema):
     )
 
 
-_EASE = Mapping(
-    Choice(*_EASES),
-    ByType(
-        "One number, one per size, or even steps from the first size to the last.",
-        number=Length(minimum=-1000, maximum=1000),
-        items=Items(Length(minimum=-1000, maximum=1000), least=1, most=MAX_SIZES),
-        record=Nested(EaseStepsSchema),
-    ),
-    "By measurement: finished garment minus body. Waist and hip only where the body is shaped to them.",
-    most=len(_EASES),
-)
+def _ease() -> Mapping:
+    return ease_field(
+        "bust",
+        "upper_arm",
+        "wrist",
+        "waist",
+        "hip",
+        description="A wearable ease unless sent. Waist and hip only where the body is shaped to them.",
+    )
 
 
 class PulloverChangesSchema(StrictSchema):
@@ -406,41 +359,25 @@ class PulloverChangesSchema(StrictSchema):
 
     gauge = Nested(GaugeSchema, "The maker's gauge, for every fabric.")
     gauges = Nested(PulloverGaugesSchema)
-    ease = _EASE
+    ease = _ease()
     yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
     body_length = _per_size("From the underarm.")
     sleeve_length = _per_size("From the underarm.")
     band = Nested(BandWishesSchema, "Another neckband.")
 
 
-class PulloversRequestSchema(RequestSchema):
-    """A pullover to grade. Only a gauge is required; everything else has a default that makes a wearable garment."""
+class PulloversRequestSchema(BodiesSchema, RequestSchema):
+    """A pullover to grade. Only a gauge is required; everything else has a default that makes a wearable garment.
+
+    With neither `body_table` nor `sizes` it is graded for all women's sizes.
+    """
 
     builds = staticmethod(_query)
     one_gauge = exactly_one_of("gauge", "gauges")
 
     gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")
     gauges = Nested(PulloverGaugesSchema)
-    body_table = Choice(
-        *BODY_TABLES,
-        description="A built-in body table; women's unless sent or `sizes` are. Beside `sizes` it fills their missing "
-        "measurements by interpolation on the bust.",
-    )
-    labels = Items(
-        Text(most=40),
-        "Which sizes of the table, in the order of the answer; all of them unless sent. Not beside `sizes`.",
-        least=1,
-        most=MAX_SIZES,
-    )
-    sizes = Items(Nested(CustomSizeSchema), "Your own body table.", least=1, most=MAX_SIZES)
-    within = Choice(
-        "low",
-        "middle",
-        "high",
-        default="middle",
-        description="Which part of a published range counts as the body.",
-    )
-    ease = _EASE
+    ease = _ease()
     neck = Nested(NeckWishesSchema)
     yoke = Nested(YokeWishesSchema)
     body = Nested(BodyWishesSchema)

@@ -19,6 +19,7 @@ from service.schemas.common import (
     LengthSchema,
     NearestSchema,
     RequestSchema,
+    spacing_field,
 )
 from service.schemas.fields import Choice, Flag, Items, Length, Nested, Number, Text, Whole
 
@@ -96,10 +97,9 @@ class IncreaseRoundSchema(StrictSchema):
     sleeve = Whole("At each of the four sleeve edges.", minimum=0, maximum=2, unit="increases")
 
 
-class RaglanOptionsSchema(RequestSchema):
-    """How a yoke is increased; the same for all sizes."""
+class IncreaseOptionsSchema(StrictSchema):
+    """How a yoke is increased."""
 
-    gauge = Nested(GaugeSchema, "The gauge of the yoke, for depths and slopes.", required=True)
     line_stitches = Whole(
         "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
     )
@@ -123,15 +123,9 @@ class RaglanOptionsSchema(RequestSchema):
         default=0,
         unit="rounds",
     )
-    spacing = Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description="Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
-        "interval only, the surplus rounds plain after or before it.",
+    spacing = spacing_field(
+        "Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
+        "interval only, the surplus rounds plain after or before it."
     )
     fewer_edge = Choice(
         "early",
@@ -149,6 +143,12 @@ class RaglanOptionsSchema(RequestSchema):
     double_where = Choice(
         "early", "even", "late", default="early", description="In which increase rounds the body is doubled."
     )
+
+
+class RaglanOptionsSchema(IncreaseOptionsSchema, RequestSchema):
+    """How a yoke is increased; the same for all sizes."""
+
+    gauge = Nested(GaugeSchema, "The gauge of the yoke, for depths and slopes.", required=True)
 
 
 class YokeSchema(StrictSchema):

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from grading_core.schedules import MAX_ROUNDS
 from grading_core.shaping_plans import AcrossPlan, RowPlan
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_STITCHES, ComputedSchema, NearestSchema
+from service.schemas.common import MAX_STITCHES, ComputedSchema, NearestSchema, spacing_field
 from service.schemas.fields import ByField, Choice, Flag, Items, Nested, Text, Whole
 
 MAX_PLANS = 100
@@ -37,15 +37,9 @@ class RowPlanSchema(StrictSchema):
     step = Whole(
         "1 for every row or round, 2 for right-side rows only.", minimum=1, maximum=2, default=1, unit="rows"
     )
-    spacing = Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description="Two neighbouring intervals in the order named, or one interval only, the surplus rows plain "
-        "after or before it.",
+    spacing = spacing_field(
+        "Two neighbouring intervals in the order named, or one interval only, the surplus rows plain "
+        "after or before it."
     )
     plain_before = Whole(
         "Rows kept plain at the start.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rows"

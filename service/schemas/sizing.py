@@ -106,12 +106,9 @@ class CustomSizeSchema(StrictSchema):
     back_hip_length = _body("back_hip_length")
 
 
-class GradingFieldsSchema(StrictSchema):
-    """What a grading is made of."""
+class BodiesSchema(StrictSchema):
+    """The bodies: a built-in table, sizes of your own, or both."""
 
-    bodies = at_least_one_of("body_table", "sizes")
-
-    gauge = Nested(GaugeSchema, "Of the blocked fabric.", required=True)
     body_table = Choice(
         *BODY_TABLES,
         description="A built-in body table. Beside `sizes` it fills their missing measurements by interpolation on the "
@@ -131,17 +128,30 @@ class GradingFieldsSchema(StrictSchema):
         default="middle",
         description="Which part of a published range counts as the body.",
     )
-    ease = Mapping(
-        Choice(*MEASUREMENTS),
+
+
+def ease_field(*measurements: str, description: str) -> Mapping:
+    """The ease of some measurements."""
+    return Mapping(
+        Choice(*measurements),
         ByType(
             "One number, one per size, or even steps from the first size to the last.",
             number=_ease(),
             items=Items(_ease(), least=1, most=MAX_SIZES),
             record=Nested(EaseStepsSchema),
         ),
-        "By measurement: finished garment minus body, negative where the fabric is to stretch. None unless sent.",
-        most=len(MEASUREMENTS),
+        f"By measurement: finished garment minus body, negative where the fabric is to stretch. {description}",
+        most=len(measurements),
     )
+
+
+class GradingFieldsSchema(BodiesSchema):
+    """What a grading is made of."""
+
+    bodies = at_least_one_of("body_table", "sizes")
+
+    gauge = Nested(GaugeSchema, "Of the blocked fabric.", required=True)
+    ease = ease_field(*MEASUREMENTS, description="None unless sent.")
     count_rules = Mapping(
         Choice(*MEASUREMENTS),
         Nested(CountRuleSchema),
