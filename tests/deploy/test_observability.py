@@ -56,7 +56,18 @@ def test_the_numbers_of_all_workers_add_up_and_outlive_them(start_instance: Call
     assert samples(instance, "grading_requests_total") == [30]
     assert samples(instance, "grading_request_seconds_count") == [30]
     assert samples(instance, "grading_build_info") == [1]
-    # The question itself; a worker that was killed counts no more.
+
+
+def test_a_request_lost_with_its_worker_is_in_flight_no_more(start_instance: Callable) -> None:
+    instance = start_instance()
+    before = instance.workers()
+    with socket.create_connection(("127.0.0.1", instance.port), timeout=10) as connection:
+        connection.sendall(HEAD + BODY[:5])
+        wait_until(lambda: in_flight(instance) == 1)
+        for worker in before:
+            os.kill(worker, signal.SIGKILL)
+        wait_until(lambda: len(set(instance.workers()) - set(before)) == 2)
+    # The question itself.
     assert samples(instance, "grading_requests_in_flight") == [1]
 
 
