@@ -196,8 +196,8 @@ class YokeWishesSchema(IncreaseOptionsSchema):
     builds = YokeWishes
 
     depth = _per_size(
-        "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a tenth of "
-        "what lies beyond, unless sent."
+        "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "
+        "tenth of what lies beyond, unless sent."
     )
     underarm = _per_size("The width cast on at each side at the split; 7 % of the finished bust unless sent.")
     line_to_body = Whole(
