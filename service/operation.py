@@ -17,7 +17,7 @@ from service.errors import NOT_FOUND, Refusal
 from service.json_body import digest, read_file, read_json
 from service.negotiation import CSV, JSON, MARKDOWN, SVG, negotiate
 from service.representations import tables
-from service.representations.common import LengthWriter, length_writer
+from service.representations.common import LengthWriter
 from service.schemas.fields import lengths_in
 
 Query = TypeVar("Query")
@@ -76,7 +76,7 @@ class Operation(Generic[Query, Result]):
             query, input_digest = read_file(request, self.takes)  # type: ignore[assignment]
         result = self.call(query)
         with lengths_in(data.get("unit")):
-            answer = self.represent(result, length_writer(data.get("inch_convention", "exact")))
+            answer = self.represent(result, LengthWriter(data.get("inch_convention", "exact")))
         if media == SVG:
             return Response(answer, content_type=SVG)
         answer["meta"] = {"version": VERSION, "input_digest": input_digest}

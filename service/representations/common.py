@@ -2,31 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
 from grading_core.errors import Impossible, Remark
-from grading_core.units import InchConvention, to_answer, to_inches, to_places
+from grading_core.units import InchConvention, to_answer, to_inches, to_places, to_printed_inches
 from service.errors import pointer
 from service.schemas.fields import REQUEST_UNIT
 
-LengthWriter = Callable[[Fraction], dict[str, float]]
-"""Writes a length in cm as {"cm", "inch"}, by the inch convention of the request."""
 
+@dataclass(frozen=True, slots=True)
+class LengthWriter:
+    """Writes lengths by the inch convention of the request.
 
-def length_writer(convention: InchConvention) -> LengthWriter:
-    """How lengths are written under an inch convention.
-
-    >>> length_writer("nominal")(Fraction(10))
-    {'cm': 10.0, 'inch': 4.0}
+    >>> write = LengthWriter("nominal")
+    >>> write(Fraction(10)), write.printed_inches(Fraction(101))
+    ({'cm': 10.0, 'inch': 4.0}, '40 1/2')
     """
 
-    def write(length_cm: Fraction) -> dict[str, float]:
-        cm, inch = to_answer(length_cm, convention)
+    convention: InchConvention
+
+    def __call__(self, length_cm: Fraction) -> dict[str, float]:
+        """A length in cm as {"cm", "inch"}."""
+        cm, inch = to_answer(length_cm, self.convention)
         return {"cm": cm, "inch": inch}
 
-    return write
+    def printed_inches(self, length_cm: Fraction) -> str:
+        """A length in cm as patterns print it, to a quarter of an inch."""
+        return to_printed_inches(length_cm, convention=self.convention)
 
 
 def warnings(remarks: Iterable[Remark]) -> list[dict[str, str]]:

@@ -40,7 +40,7 @@ def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
             for label, size in zip(made.labels, made.sizes, strict=True)
         ],
         "cost": {"total": to_places(made.cost), "unevenness": to_places(made.unevenness)},
-        "table": [_row(row) for row in made.table],
+        "table": [_row(row, length) for row in made.table],
         "instructions": [
             {"part": told.part, "sentences": list(told.sentences)} for told in made.instructions
         ],
@@ -240,18 +240,20 @@ def _finished(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
     return written
 
 
-def _row(row: Row) -> dict[str, Any]:
-    printed: Callable[[int | Fraction], str] = str if row.unit != "cm" else _printed_cm
+def _row(row: Row, length: LengthWriter) -> dict[str, Any]:
+    if row.unit != "cm":
+        return {"item": row.item, "unit": row.unit, "values": list(row.values), "run": _run(row, str)}
     return {
         "item": row.item,
         "unit": row.unit,
         "values": [_number(value) for value in row.values],
-        "run": size_run([None if value is None else printed(value) for value in row.values]),
+        "run": _run(row, to_printed_decimal),
+        "run_inch": _run(row, length.printed_inches),
     }
 
 
-def _printed_cm(value: int | Fraction) -> str:
-    return to_printed_decimal(Fraction(value))
+def _run(row: Row, printed: Callable[[Any], str]) -> str:
+    return size_run([None if value is None else printed(value) for value in row.values])
 
 
 def _number(value: int | Fraction | None) -> int | float | None:

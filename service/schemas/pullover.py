@@ -631,7 +631,8 @@ class TableRowSchema(StrictSchema):
     item = Prose("What it is.", required=True)
     unit = Choice("stitches", "rounds", "rows", "times", "cm", required=True, description="What it counts.")
     values = Items(Number(nullable=True), "One per size; null where the size is not feasible.", required=True)
-    run = Prose("The same as patterns print it.", required=True)
+    run = Prose("The same as patterns print it, centimetres to the nearest half.", required=True)
+    run_inch = Prose("For centimetres, the same in inches to the nearest quarter, by `inch_convention`.")
 
 
 class PartInstructionsSchema(StrictSchema):
