@@ -13,14 +13,14 @@ from dataclasses import replace
 from grading_core.chart_placement import place_charts
 from grading_core.chart_plan import BodyShaping, ChartPlan, ChartSize
 from grading_core.chart_result import ChartPlacements
-from grading_core.errors import ContradictionError, Impossible, Path
-from grading_core.pullover_plan import Plan, plan_pullover
+from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.pullover_plan import MAX_ROUNDS_IN_ALL, Plan, plan_pullover, too_many_rounds
 from grading_core.pullover_request import Changes, PulloverRequest
 from grading_core.pullover_result import Changed, ColourYarn, MadeSize, Pullover
 from grading_core.pullover_size import in_wishes, make_size, size_remarks
 from grading_core.pullover_words import instructions, table
 from grading_core.pullover_yarn import colour_yarn, stitches_by_colour
-from grading_core.solver import Solution, solve
+from grading_core.solver import Solution, Solved, solve
 from grading_core.yoke import Adjustment
 
 
@@ -46,8 +46,16 @@ def pullover(request: PulloverRequest) -> Pullover:
     changed_plan = _changed_plan(request, changes)
     if changes.gauges or changes.ease:
         solution = solve(changed_plan.targets, changed_plan.rules)
+    if changes.yoke:
+        raise_if_any(_yoke_problems(changed_plan, solution, changes.yoke))
     made = _make(changed_plan, solution, changes.yoke)
-    return replace(made, changed=tuple(_differences(design, made)))
+    sizes = tuple(
+        replace(size, nearest=tuple(_nearest_changed(each, changes) for each in size.nearest))
+        if isinstance(size, Impossible)
+        else size
+        for size in made.sizes
+    )
+    return replace(made, sizes=sizes, changed=tuple(_differences(design, made)))
 
 
 def _changed_plan(request: PulloverRequest, changes: Changes) -> Plan:
@@ -77,7 +85,26 @@ def _where_changed(path: Path) -> Path:
     """Where a wish stands among the changes that replaced it."""
     if path[:2] in (("body", "length"), ("sleeve", "length")):
         return ("changes", f"{path[0]}_length", *path[2:])
-    return ("changes", *path)
+    return ("changes", *path) if path[:1] in (("ease",), ("band",)) else ("changes",)
+
+
+def _nearest_changed(nearest: Nearest, changes: Changes) -> Nearest:
+    """A nearest change where it takes effect: among the changes, where they replace the design's own wish."""
+    part, _, name = nearest.field.partition(".")
+    if part == "ease" and name in (changes.ease or {}):
+        return replace(nearest, field=f"changes.{nearest.field}")
+    replaced = {"body.length": changes.body_length, "sleeve.length": changes.sleeve_length}
+    if replaced.get(nearest.field) is not None:
+        return replace(nearest, field=f"changes.{part}_{name}")
+    return nearest
+
+
+def _yoke_problems(plan: Plan, solution: Solution, change: Adjustment) -> Iterator[Problem]:
+    """A yoke that is made too deep for one answer."""
+    written = [size.counts.rounds for size in solution.sizes if isinstance(size, Solved)]
+    rounds = sum(change.new_rounds(number, plan.fabrics.yoke) for number in written)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        yield Problem(("changes", "yoke"), too_many_rounds(rounds))
 
 
 def _differences(design: Pullover, made: Pullover) -> Iterator[Changed]:
@@ -136,7 +163,13 @@ def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> Cha
         )
         for size in sizes
     ]
-    return place_charts(replace(plan, sizes=charted, for_children=children))
+    try:
+        return place_charts(replace(plan, sizes=charted, for_children=children))
+    except ContradictionError as error:
+        # only the answer's length is left to contradict: what the chart and the garment have in common is planned
+        raise ContradictionError(
+            [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
+        ) from error
 
 
 def _yarn(plan: Plan, size: MadeSize) -> tuple[ColourYarn, ...]:

@@ -275,29 +275,62 @@ def _size_problems(
 ) -> Iterator[Problem]:
     """Measurements that leave nothing to knit, or too much."""
     found: dict[Path, Problem] = {}
+    too_large: dict[str, str] = {}
     rounds = Fraction(0)
     for size in sizes:
         wanted = size.wanted
-        for name, path in _PATHS.items():
+        for name, path in _left_to_knit(request):
             if getattr(wanted, name) <= 0:
-                cm = to_places(getattr(wanted, name))
-                found.setdefault(path, Problem(path, f"leaves nothing of size {size.label}: {cm} cm."))
+                what, cm = name.replace("_", " "), to_places(getattr(wanted, name))
+                found.setdefault(path, Problem(path, f"leaves no {what} in size {size.label}: {cm} cm."))
         sections = wanted.neck * fabrics.yoke.stitches_per_cm - 4 * request.yoke.line_stitches
         if sections < FEWEST_NECK_STITCHES:
-            path = ("yoke", "line_stitches")
-            detail = f"The raglan lines leave too few stitches at the neck of size {size.label}."
+            path = (
+                ("yoke", "line_stitches") if request.neck.circumference is None else ("neck", "circumference")
+            )
+            detail = (
+                f"The neck of size {size.label} has room for {to_places(sections, 1)} stitches beside the raglan "
+                f"lines, and needs {FEWEST_NECK_STITCHES}."
+            )
             found.setdefault(path, Problem(path, detail))
         if wanted.bust * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
-            detail = f"Half the body of size {size.label} has more than {MAX_STITCHES} stitches."
-            found.setdefault(("gauge",), Problem(("gauge",), detail))
+            detail = (
+                f"At this gauge half the body of size {size.label} has more than {MAX_STITCHES} stitches."
+            )
+            too_large.setdefault("stitches", detail)
         rounds += wanted.depth * fabrics.yoke.rows_per_cm
         rounds += (wanted.body_length + wanted.sleeve_length) * fabrics.below.rows_per_cm
         for problem in level_problems(size.levels):
             found.setdefault(problem.path, problem)
     if rounds > MAX_ROUNDS_IN_ALL:
-        detail = f"have {round(rounds)} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
-        found[("sizes",)] = Problem(("sizes",), detail)
+        too_large["rounds"] = too_many_rounds(round(rounds))
     yield from found.values()
+    yield from (Problem((), detail) for detail in too_large.values())
+
+
+def too_many_rounds(rounds: int) -> str:
+    """What is wrong with a request whose answer is too long.
+
+    rounds: of yoke, body and sleeve in all sizes.
+    """
+    return f"The sizes have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
+
+
+def _left_to_knit(request: PulloverRequest) -> Iterator[tuple[str, Path]]:
+    """The measurements that may come to nothing, each with what is to blame."""
+    for name, path in _PATHS.items():
+        if name == "body_length" and request.body.length is None:
+            raised = request.neck.raise_height is not None
+            blamed = (
+                ("yoke", "depth")
+                if request.yoke.depth is not None
+                else ("neck", "raise_height")
+                if raised
+                else path
+            )
+            yield name, blamed
+        elif path[0] == "ease" or dict(varying_lengths(request))[path] is not None:
+            yield name, path
 
 
 def _fall_problems(request: PulloverRequest, rising: Sequence[Wanted]) -> Iterator[Problem]:

@@ -42,7 +42,8 @@ def wish_problems(request: PulloverRequest, sizes: int) -> Iterator[Problem]:
         )
     yarn = request.yarn
     if yarn and (yarn.swatch_grams is None) != (yarn.swatch_stitches is None):
-        yield Problem(("yarn", "swatch_grams"), "A swatch needs both its weight and its stitches.")
+        lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
+        yield Problem(("yarn", lacking), "is missing: a swatch needs both its weight and its stitches.")
     if request.chart:
         yield from _chart_problems(request.chart)
 

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
+from itertools import accumulate
 
 from grading_core.body import Body, plan_body
 from grading_core.chart import progress
 from grading_core.counts import Counts
 from grading_core.errors import Impossible, Nearest, Remark
+from grading_core.gauge import Gauge
 from grading_core.neckband import Neckband, neckband, pick_up
 from grading_core.neckline import (
     FrontDrop,
@@ -58,6 +60,9 @@ def make_size(plan: Plan, size: SizePlan, solved: Solved, change: Adjustment | N
     sleeve = _sleeve(plan, size, counts, least)
     if isinstance(sleeve, Impossible):
         return sleeve
+    seam = _seam(plan, counts, body, sleeve)
+    if seam:
+        return seam
     band = _band(plan, neck)
     return MadeSize(
         size.label,
@@ -116,6 +121,25 @@ def size_remarks(size: MadeSize) -> Iterator[Remark]:
                 "multiple would come nearer.",
                 size.label,
             )
+    for edge, words in ((size.body.hem, "hem"), (size.sleeve.cuff, "cuff"), (size.band.edge, "neckband")):
+        if edge.rib.gauge.width_cm(abs(edge.change)) > FAR_FROM_WANTED_CM:
+            yield Remark(
+                "rib_far_from_fabric",
+                f"The multiple of the {words} takes it from {edge.before} stitches to {edge.stitches}: a smaller one "
+                "would come nearer.",
+                size.label,
+            )
+    for part, asked, edge, words in (
+        (size.body, size.wanted.body_length, size.body.hem, "body"),
+        (size.sleeve, size.wanted.sleeve_length, size.sleeve.cuff, "sleeve"),
+    ):
+        if not part.rounds and edge.height_cm - asked > FAR_FROM_WANTED_CM:
+            yield Remark(
+                f"{words}_longer_than_asked",
+                f"The rib alone is {to_places(edge.height_cm, 1)} cm high where a {words} of {to_places(asked, 1)} cm "
+                "is asked.",
+                size.label,
+            )
 
 
 def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None) -> Schedule | Impossible:
@@ -127,8 +151,21 @@ def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None)
     for way in adjusted.ways:
         if way.method == adjusted.recommended:
             return way.adjusted
-    shallowest = [way.shallowest_depth_cm for way in adjusted.ways if way.shallowest_depth_cm is not None]
-    return Impossible(adjusted.why, (Nearest("changes.yoke.depth", min(shallowest)),) if shallowest else ())
+    shallowest = [way.shallowest_rounds for way in adjusted.ways if way.shallowest_rounds is not None]
+    return Impossible(
+        adjusted.why, tuple(_as_asked(change, min(shallowest), written.rounds, gauge) for _ in shallowest[:1])
+    )
+
+
+def _as_asked(change: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
+    """A number of rounds in the way in which a maker asked for the yoke."""
+    if change.depth_cm is not None:
+        return Nearest("changes.yoke.depth", gauge.height_cm(rounds))
+    if change.depth_change_cm is not None:
+        return Nearest("changes.yoke.depth_change", gauge.height_cm(rounds - written))
+    if change.rounds_change is not None:
+        return Nearest("changes.yoke.rounds_change", rounds - written)
+    return Nearest("changes.yoke.rounds", rounds)
 
 
 def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
@@ -217,6 +254,20 @@ def _sleeve(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Sleeve | 
         for each in made.nearest
     )
     return Impossible(made.reason, nearest)
+
+
+def _seam(plan: Plan, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
+    """Why the breaks of the chart take a whole part of the garment, or None."""
+    seam = plan.rules.seam_stitches
+    if plan.chart is None or seam is None:
+        return None
+    narrowest = min(accumulate((stitches for _, stitches in body.shaping), initial=body.stitches))
+    # a break at each side of the body, one under the sleeve
+    room = min(narrowest // 2, sleeve.cuff.before) - 1
+    if seam <= room:
+        return None
+    reason = f"{counted(seam, 'seam stitch', 'seam stitches')} leave nothing of a part that has {room + 1}."
+    return Impossible(reason, (Nearest("yoke.seam_stitches", room - (seam - room) % 2),))
 
 
 def _band(plan: Plan, neck: Neck) -> Neckband:

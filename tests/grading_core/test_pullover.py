@@ -316,14 +316,57 @@ def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other(
     assert found == expected
 
 
-def test_a_yoke_too_shallow_for_its_increases_says_how_shallow_it_can_be():
-    request = replace(PLAIN, labels=("M",), changes=Changes(yoke=Adjustment(rounds=20)))
+@pytest.mark.parametrize(
+    ("asked", "field"),
+    [
+        (Adjustment(rounds=20), "rounds"),
+        (Adjustment(rounds_change=-60), "rounds_change"),
+        (Adjustment(depth_cm=Fraction(5)), "depth_cm"),
+        (Adjustment(depth_change_cm=Fraction(-20)), "depth_change_cm"),
+    ],
+)
+def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_it_can_be(asked, field):
+    request = replace(PLAIN, labels=("M",), changes=Changes(yoke=asked))
     (impossible,) = pullover(request).sizes
     (nearest,) = impossible.nearest
-    assert nearest.field == "changes.yoke.depth"
-    change = Adjustment(depth_cm=Fraction(str(nearest.value)))
-    (size,) = pullover(replace(request, changes=Changes(yoke=change))).sizes
+    assert nearest.field == f"changes.yoke.{field.removesuffix('_cm')}"
+    for rounds, possible in ((0, True), (-1, False)):
+        amount = nearest.value + (rounds if isinstance(nearest.value, int) else GAUGE.height_cm(rounds))
+        (size,) = pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount})))).sizes
+        assert isinstance(size, MadeSize) is possible
+
+
+def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
+    request = replace(PLAIN, labels=("M",), changes=Changes(sleeve_length=Fraction(6)))
+    (impossible,) = pullover(request).sizes
+    (nearest,) = impossible.nearest
+    assert nearest.field == "changes.sleeve_length"
+    (size,) = pullover(replace(request, changes=Changes(sleeve_length=nearest.value))).sizes
     assert isinstance(size, MadeSize)
+
+
+def test_a_seam_that_takes_a_whole_cuff_makes_its_size_impossible_and_no_other():
+    request = replace(PLAIN, chart=ChartWishes(DIAMOND), yoke=YokeWishes(seam_stitches=40))
+    sizes = pullover(request).sizes
+    impossible = [size for size in sizes if isinstance(size, Impossible)]
+    assert 0 < len(impossible) < len(sizes)
+    (nearest,) = impossible[0].nearest
+    assert nearest.field == "yoke.seam_stitches"
+    mended = replace(request, yoke=YokeWishes(seam_stitches=nearest.value))
+    assert isinstance(pullover(mended).sizes[0], MadeSize)
+
+
+@pytest.mark.parametrize(
+    ("wishes", "code"),
+    [
+        ({"band": BandWishes(count_rule=CountRule(300))}, "rib_far_from_fabric"),
+        ({"body": BodyWishes(hem=EdgeWishes(count_rule=CountRule(300)))}, "rib_far_from_fabric"),
+        ({"body": BodyWishes(length=Fraction(1))}, "body_longer_than_asked"),
+    ],
+)
+def test_what_comes_out_far_from_what_was_asked_is_said(wishes, code):
+    codes = {remark.code for remark in pullover(replace(PLAIN, labels=("M",), **wishes)).remarks}
+    assert codes == {code}
 
 
 # charts
@@ -415,7 +458,7 @@ def two(**measurements):
             replace(PLAIN, neck=NeckWishes(raise_height=Fraction(2), front_drop=Fraction(2))),
             ("neck", "raise_height"),
         ),
-        (replace(PLAIN, neck=NeckWishes(circumference=Fraction(4))), ("yoke", "line_stitches")),
+        (replace(PLAIN, neck=NeckWishes(circumference=Fraction(4))), ("neck", "circumference")),
         (replace(PLAIN, yoke=YokeWishes(line_to_body=3)), ("yoke", "line_to_body")),
         (replace(PLAIN, body=BodyWishes(count_rule=CountRule(4, 1))), ("body", "count_rule")),
         (replace(PLAIN, body=BodyWishes(length=Fraction(0))), ("body", "length")),
@@ -428,15 +471,21 @@ def two(**measurements):
             replace(PLAIN, chart=ChartWishes(DIAMOND, Anchor(Fraction(3), Fraction(5, 2), Fraction(3)))),
             ("chart", "anchor", "front"),
         ),
-        (replace(PLAIN, yarn=YarnWishes(Fraction(200), swatch_grams=Fraction(4))), ("yarn", "swatch_grams")),
+        (
+            replace(PLAIN, yarn=YarnWishes(Fraction(200), swatch_grams=Fraction(4))),
+            ("yarn", "swatch_stitches"),
+        ),
         (replace(PLAIN, changes=Changes(ease={"bust": Fraction(-150)})), ("changes", "ease", "bust")),
         (replace(PLAIN, changes=Changes(body_length=Fraction(0))), ("changes", "body_length")),
         (
             replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))),
             ("changes", "sleeve_length"),
         ),
-        (PulloverRequest(Gauges(Gauge(Fraction(100), Fraction(3)))), ("gauge",)),
-        (PulloverRequest(Gauges(Gauge(Fraction(2), Fraction(40)))), ("sizes",)),
+        (PulloverRequest(Gauges(Gauge(Fraction(100), Fraction(3)))), ()),
+        (PulloverRequest(Gauges(Gauge(Fraction(2), Fraction(40)))), ()),
+        (replace(PLAIN, changes=Changes(Gauges(Gauge(Fraction(2), Fraction(40))))), ("changes",)),
+        (replace(PLAIN, changes=Changes(yoke=Adjustment(rounds=4000))), ("changes", "yoke")),
+        (replace(PLAIN, yoke=YokeWishes(depth=Fraction(90))), ("yoke", "depth")),
     ],
 )
 def test_a_contradiction_names_its_place(request_, path):
