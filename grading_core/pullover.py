@@ -16,7 +16,7 @@ from grading_core.chart_result import ChartPlacements
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, raise_if_any
 from grading_core.pullover_plan import MAX_ROUNDS_IN_ALL, Plan, plan_pullover, too_many_rounds
 from grading_core.pullover_request import Changes, PulloverRequest
-from grading_core.pullover_result import Changed, ColourYarn, MadeSize, Pullover
+from grading_core.pullover_result import Changed, ColourYarn, MadeSize, Pullover, Row
 from grading_core.pullover_size import in_wishes, make_size, size_remarks
 from grading_core.pullover_words import instructions, table
 from grading_core.pullover_yarn import colour_yarn, stitches_by_colour
@@ -39,23 +39,23 @@ def pullover(request: PulloverRequest) -> Pullover:
     """
     plan = plan_pullover(request)
     solution = solve(plan.targets, plan.rules)
-    design = _make(plan, solution, None)
+    design = _sizes(plan, solution, None)
     changes = request.changes
     if changes is None:
-        return design
+        return _finish(plan, solution, design)
     changed_plan = _changed_plan(request, changes)
     if changes.gauges or changes.ease:
         solution = solve(changed_plan.targets, changed_plan.rules)
     if changes.yoke:
         raise_if_any(_yoke_problems(changed_plan, solution, changes.yoke))
-    made = _make(changed_plan, solution, changes.yoke)
-    sizes = tuple(
+    changed = [
         replace(size, nearest=tuple(_nearest_changed(each, changes) for each in size.nearest))
         if isinstance(size, Impossible)
         else size
-        for size in made.sizes
-    )
-    return replace(made, sizes=sizes, changed=tuple(_differences(design, made)))
+        for size in _sizes(changed_plan, solution, changes.yoke)
+    ]
+    made = _finish(changed_plan, solution, changed)
+    return replace(made, changed=tuple(_differences(made.labels, table(design), made.table)))
 
 
 def _changed_plan(request: PulloverRequest, changes: Changes) -> Plan:
@@ -107,16 +107,16 @@ def _yoke_problems(plan: Plan, solution: Solution, change: Adjustment) -> Iterat
         yield Problem(("changes", "yoke"), too_many_rounds(rounds))
 
 
-def _differences(design: Pullover, made: Pullover) -> Iterator[Changed]:
+def _differences(labels: Sequence[str], design: Sequence[Row], made: Sequence[Row]) -> Iterator[Changed]:
     """Every number of the table that the changes changed, size by size."""
-    for index, label in enumerate(made.labels):
-        for before, after in zip(design.table, made.table, strict=True):
+    for index, label in enumerate(labels):
+        for before, after in zip(design, made, strict=True):
             if before.values[index] != after.values[index]:
                 yield Changed(label, before.item, before.unit, before.values[index], after.values[index])
 
 
-def _make(plan: Plan, solution: Solution, change: Adjustment | None) -> Pullover:
-    """The garment of every size from its counts; the yoke made deeper or shallower where a maker asks for it."""
+def _sizes(plan: Plan, solution: Solution, change: Adjustment | None) -> list[MadeSize | Impossible]:
+    """Every size from its counts, without chart and yarn; the yoke deeper or shallower where a maker asks for it."""
     by_size = dict(zip(plan.ascending, solution.sizes, strict=True))
     sizes: list[MadeSize | Impossible] = []
     for index, size in enumerate(plan.sizes):
@@ -125,6 +125,11 @@ def _make(plan: Plan, solution: Solution, change: Adjustment | None) -> Pullover
             sizes.append(in_wishes(counts, plan, size))
         else:
             sizes.append(make_size(plan, size, counts, change))
+    return sizes
+
+
+def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossible]) -> Pullover:
+    """The answer: chart and yarn of every size, and what all of them have in common."""
     made = [size for size in sizes if isinstance(size, MadeSize)]
     remarks = [remark for size in made for remark in size_remarks(size)]
     if plan.chart and made:
@@ -134,10 +139,9 @@ def _make(plan: Plan, solution: Solution, change: Adjustment | None) -> Pullover
     if plan.request.yarn:
         made = [replace(size, yarn=_yarn(plan, size)) for size in made]
     finished = iter(made)
-    sizes = [next(finished) if isinstance(size, MadeSize) else size for size in sizes]
     return Pullover(
         tuple(size.label for size in plan.sizes),
-        tuple(sizes),
+        tuple(next(finished) if isinstance(size, MadeSize) else size for size in sizes),
         solution.cost,
         solution.unevenness,
         table(sizes),
