@@ -4,6 +4,7 @@ The environment may set `BIND` (an address with a port), `WEB_CONCURRENCY` (the 
 `FORWARDED_ALLOW_IPS` (the proxies whose word on the scheme of a request is believed).
 """
 
+import gc
 import json
 import os
 import shutil
@@ -118,6 +119,17 @@ def post_fork(server: Arbiter, worker: Worker) -> None:
     from prometheus_client import values
 
     values.ValueClass = values.MultiProcessValue(lambda: worker.place)
+
+
+def post_worker_init(worker: Worker) -> None:
+    """Keep the garbage collector from looking through the loaded application again and again.
+
+    What a request makes is free again when it ends, without a collection; left alone, collections take a sixth of
+    the time and now and then hold one request up for 40 ms.
+    """
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(50_000, 10, 10)
 
 
 def child_exit(server: Arbiter, worker: Worker) -> None:
