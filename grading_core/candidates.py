@@ -59,11 +59,11 @@ def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
     [(50, -40), (58, 760)]
     """
     reach = max(REACH, lcm(rule.multiple, 4))
-    first = ceil(target) if rule.rounding == "up" else ceil(target - reach)
-    last = floor(target) if rule.rounding == "down" else floor(target + reach)
-    first = max(first, 0)
+    nearest_above, nearest_below = ceil(target), floor(target)
+    first = max(nearest_above if rule.rounding == "up" else nearest_above - reach, 0)
+    last = nearest_below if rule.rounding == "down" else nearest_below + reach
     first += (rule.plus - first) % rule.multiple
-    exact = floor(target * SCALE + Fraction(1, 2))
+    exact = (2 * SCALE * target.numerator + target.denominator) // (2 * target.denominator)
     found = []
     for count in range(first, last + 1, rule.multiple):
         difference = count * SCALE - exact

@@ -18,7 +18,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
-FIRST_SHOWN = 24
+FIRST_SHOWN = 6
 """Candidates of each size that are looked at first."""
 
 _NO_CHAIN = 1 << 80
