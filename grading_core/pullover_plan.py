@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -155,7 +155,7 @@ def plan_pullover(request: PulloverRequest) -> Plan:
         [
             *_size_problems(request, sizes, fabrics),
             *_fall_problems(request, rising),
-            *(Problem(_RULES[field], _CONFLICT) for field in conflicts(rules)),
+            *(Problem(path, _CONFLICT) for path in _conflicting(request, rules)),
         ]
     )
     targets = stitch_targets(rising, fabrics.yoke, fabrics.below, request.yoke.line_stitches)
@@ -268,6 +268,13 @@ def _neck_shares(request: PulloverRequest, bust: Fraction) -> tuple[Fraction, Fr
         return usual_back_share(bust), usual_back_share(bust)
     in_all = shares.back + shares.front + 2 * shares.sleeve
     return shares.back / in_all, shares.front / in_all
+
+
+def _conflicting(request: PulloverRequest, rules: Rules) -> Iterable[Path]:
+    """Where the rules stand that contradict each other; an anchor that wasn't sent follows from the chart."""
+    default = request.chart is not None and request.chart.anchor is None
+    paths = (_RULES[field] for field in conflicts(rules))
+    return dict.fromkeys(("chart",) if default and path[0] == "chart" else path for path in paths)
 
 
 def _size_problems(

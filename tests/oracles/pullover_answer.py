@@ -1,0 +1,407 @@
+"""An answer of `POST /v1/pullovers`, knitted again from its own numbers.
+
+Nothing here calls the core. `knit` begins with the cast-on, works every increase, divides, decreases down to the edges,
+and compares what is on the needle with what the answer says; lengths are made from counts and the request's gauges. The
+identities are those of a top-down raglan, with L line stitches, lb and ls of them to body and sleeve, and underarm U:
+
+    neck total = back + front + 2 sleeve + 4 L          body = back1 + front1 + 4 lb + 2 U
+    sleeve = sleeve1 + 2 ls + U                         body + 2 sleeve = yoke total + 4 U
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from itertools import pairwise
+from math import floor
+from typing import Any
+
+Json = dict[str, Any]
+
+SECTIONS = ("back", "front", "sleeve")
+
+
+def exact(number: float) -> Fraction:
+    """A number of a JSON text as it is written."""
+    return Fraction(Decimal(repr(number)))
+
+
+class Fabric:
+    """A gauge of the request, in exact stitches and rows per cm."""
+
+    def __init__(self, gauge: Json, unit: str) -> None:
+        to_cm = Fraction(1) if unit == "cm" else Fraction(254, 100)
+        over = exact(gauge.get("over", 10 if unit == "cm" else 4)) * to_cm
+        rows_over = exact(gauge["rows_over"]) * to_cm if "rows_over" in gauge else over
+        self.stitches_per_cm = exact(gauge["stitches"]) / over
+        self.rows_per_cm = exact(gauge["rows"]) / rows_over
+
+    def wide(self, stitches: int) -> Fraction:
+        """Width of stitches in cm."""
+        return stitches / self.stitches_per_cm
+
+    def high(self, rows: int) -> Fraction:
+        """Height of rows in cm."""
+        return rows / self.rows_per_cm
+
+
+class Fabrics:
+    """The fabric of each part: a chart that repeats is worked on body and sleeves too, one worked once is not."""
+
+    def __init__(self, request: Json) -> None:
+        unit, changes = request.get("unit", "cm"), request.get("changes", {})
+        sent = changes if "gauge" in changes or "gauges" in changes else request
+        gauges = sent.get("gauges") or {"plain": sent["gauge"]}
+        plain = Fabric(gauges["plain"], unit)
+        stranded = Fabric(gauges["stranded"], unit) if "stranded" in gauges else plain
+        chart = request.get("chart")
+        self.rib = Fabric(gauges["rib"], unit) if "rib" in gauges else plain
+        self.yoke = stranded if chart else plain
+        self.below = stranded if chart and chart["chart"].get("repeat", "rows") == "rows" else plain
+
+
+def feasible(answer: Json) -> list[Json]:
+    """The sizes of an answer that can be knitted."""
+    return [size for size in answer["sizes"] if size["feasible"]]
+
+
+def check(request: Json, answer: Json) -> None:
+    """Fail where a size doesn't close, breaks a rule of the request, or is told differently elsewhere in the answer."""
+    for size in feasible(answer):
+        knit(request, size)
+        _measure(Fabrics(request), size, "own_rows" in request.get("changes", {}).get("yoke", {}))
+        if "chart" in size:
+            _lay(request, size)
+        if "yarn" in size:
+            assert sum(colour["stitches"] for colour in size["yarn"]) == worked_stitches(size)
+    for index, size in enumerate(answer["sizes"]):
+        for row in answer["table"]:
+            value = TABLE[row["item"], row["unit"]](size) if size["feasible"] else None
+            assert row["values"][index] == value, (size["label"], row["item"])
+    assert {(row["item"], row["unit"]) for row in answer["table"]} == set(TABLE)
+
+
+def knit(request: Json, size: Json) -> None:
+    """Fail where the stitches of one size don't lead from the cast-on to every edge, or break the request's rules."""
+    yoke_wishes = request.get("yoke", {})
+    lines = yoke_wishes.get("line_stitches", 2)
+    to_body = yoke_wishes.get("line_to_body", lines // 2)
+    neck, split, yoke = size["neck"], size["split"], size["yoke"]
+    # the neck
+    assert neck["line_stitches"] == lines
+    assert (split["line_to_body"], split["line_to_sleeve"]) == (to_body, lines - to_body)
+    drop = neck.get("front_drop")
+    missing = drop["centre"] + 2 * len(drop["increase_rows"]) if drop else 0
+    assert neck["cast_on"] == _total(neck["sections"], lines) - missing == yoke["stitches"]["neck"] - missing
+    assert sum(gap["stitches"] for gap in neck["markers"]) == neck["cast_on"]
+    for gap in neck["markers"]:
+        assert gap["stitches"] == sum(part["stitches"] for part in gap["parts"])
+    assert sorted(gap["marker"] for gap in neck["markers"] if isinstance(gap["marker"], int)) == [1, 2, 3, 4]
+    obeys(yoke["stitches"]["neck"], request.get("neck", {}).get("count_rule"))
+    _short_rows(size, lines)
+    # the yoke
+    on_needle = dict(neck["sections"])
+    for worked in yoke["increase_rounds"]:
+        for section in SECTIONS:
+            on_needle[section] += 2 * _increases(worked, section)
+    assert on_needle == split["sections"]
+    assert split["yoke_total"] == _total(on_needle, lines) == yoke["stitches"]["split"]
+    if not request.get("changes", {}).get("yoke"):
+        _grid(yoke_wishes, yoke)
+    _phases(size)
+    # the split
+    underarm = split["underarm"]
+    assert split["body"] == on_needle["back"] + on_needle["front"] + 4 * to_body + 2 * underarm
+    assert split["sleeve"] == on_needle["sleeve"] + 2 * (lines - to_body) + underarm
+    assert split["body"] + 2 * split["sleeve"] == split["yoke_total"] + 4 * underarm
+    assert on_needle["back"] == on_needle["front"]
+    if "seam_stitches" in yoke_wishes:
+        assert (underarm - yoke_wishes["seam_stitches"]) % 2 == 0
+    # body, sleeve and band
+    body, sleeve, band = size["body"], size["sleeve"], size["band"]
+    assert body["stitches"] == split["body"]
+    assert sleeve["stitches"] == split["sleeve"]
+    obeys(body["stitches"], request.get("body", {}).get("count_rule"))
+    obeys(sleeve["stitches"], request.get("sleeve", {}).get("count_rule"))
+    stitches = body["stitches"]
+    rounds = [worked["round"] for worked in body["shaping"]]
+    assert rounds == sorted(set(rounds))
+    assert all(1 <= number <= body["rounds"] for number in rounds)
+    for worked in body["shaping"]:
+        assert worked["stitches"] % 4 == 0
+        stitches += worked["stitches"]
+        assert stitches > 0
+    assert body["hem"]["before"] == stitches
+    decreases = sleeve["decrease_rounds"]
+    assert decreases == sorted(set(decreases))
+    assert all(1 <= number <= sleeve["rounds"] for number in decreases)
+    assert sleeve["cuff"]["before"] == sleeve["stitches"] - 2 * len(decreases) > 0
+    for edge, wishes in (
+        (body["hem"], request.get("body", {}).get("hem")),
+        (sleeve["cuff"], request.get("sleeve", {}).get("cuff")),
+    ):
+        assert edge["stitches"] == edge["before"] + edge["change"]
+        obeys(edge["stitches"], (wishes or {}).get("count_rule", {"multiple": 2}))
+    wanted_band = request.get("changes", {}).get("band", request.get("band", {}))
+    assert band["construction"] == wanted_band.get("construction", "single")
+    assert band["stitches"] == band["picked_up"] + band["change"]
+    obeys(band["stitches"], wanted_band.get("count_rule", {"multiple": 2}))
+    along_rows = band["picked_up"] - neck["cast_on"] - (drop["centre"] if drop else 0)
+    assert along_rows % 2 == 0
+    assert bool(along_rows) <= bool(drop)
+
+
+def obeys(count: int, rule: Json | None) -> None:
+    """Fail where a count isn't a multiple of m plus p."""
+    rule = rule or {}
+    multiple = rule.get("multiple", 1)
+    assert count % multiple == rule.get("plus", 0) % multiple, (count, rule)
+
+
+def worked_stitches(size: Json) -> int:
+    """All stitches of one size, each in the round in which it is worked."""
+    lines, yoke, drop = size["neck"]["line_stitches"], size["yoke"], size["neck"].get("front_drop")
+    worked = 0
+    for number, on_needle in enumerate(_rounds(size), 1):
+        worked += _total(on_needle, lines)
+        if drop and number <= drop["rows"]:
+            # the centre isn't there yet, nor what the front's edges have still to gain
+            to_gain = sum(row > number for row in drop["increase_rows"])
+            worked -= drop["centre"] + 2 * to_gain
+    assert number == yoke["rounds"]
+    worked += _worked_short_rows(size)
+    shaping = {one["round"]: one["stitches"] for one in size["body"]["shaping"]}
+    on_body = size["body"]["stitches"]
+    for number in range(1, size["body"]["rounds"] + 1):
+        on_body += shaping.get(number, 0)
+        worked += on_body
+    on_sleeve = size["sleeve"]["stitches"]
+    for number in range(1, size["sleeve"]["rounds"] + 1):
+        on_sleeve -= 2 * (number in size["sleeve"]["decrease_rounds"])
+        worked += 2 * on_sleeve
+    hem, cuff, band = size["body"]["hem"], size["sleeve"]["cuff"], size["band"]
+    worked += hem["stitches"] * hem["rounds"] + 2 * cuff["stitches"] * cuff["rounds"]
+    return worked + band["stitches"] * band["rounds"]
+
+
+def _total(sections: Json, lines: int) -> int:
+    return sections["back"] + sections["front"] + 2 * sections["sleeve"] + 4 * lines
+
+
+def _increases(worked: Json, section: str) -> int:
+    if section == "sleeve":
+        return worked["sleeve"]
+    return worked["body"] if "body" in worked else worked[section]
+
+
+def _rounds(size: Json) -> list[Json]:
+    """The sections after each round of the yoke."""
+    on_needle, found = dict(size["neck"]["sections"]), []
+    increases = {worked["round"]: worked for worked in size["yoke"]["increase_rounds"]}
+    for number in range(1, size["yoke"]["rounds"] + 1):
+        if number in increases:
+            for section in SECTIONS:
+                on_needle[section] += 2 * _increases(increases[number], section)
+        found.append(dict(on_needle))
+    return found
+
+
+def _grid(wishes: Json, yoke: Json) -> None:
+    step = wishes.get("step", 2)
+    first = wishes.get("first_increase_round", step)
+    last = yoke["rounds"] - wishes.get("plain_rounds_at_end", 0)
+    numbers = [worked["round"] for worked in yoke["increase_rounds"]]
+    assert numbers == sorted(set(numbers))
+    most = 2 if wishes.get("double_body", "if_needed") == "if_needed" else 1
+    for worked in yoke["increase_rounds"]:
+        assert first <= worked["round"] <= last
+        assert (worked["round"] - first) % step == 0
+        assert 0 <= worked["sleeve"] <= 1
+        assert all(0 <= _increases(worked, section) <= most for section in ("back", "front"))
+
+
+def _phases(size: Json) -> None:
+    """The phases tile the yoke and have the counts that its increase rounds make."""
+    rounds, place = _rounds(size), 0
+    for phase in size["yoke"]["phases"]:
+        assert phase["from_round"] == place + 1
+        place = phase["to_round"]
+        lines = size["neck"]["line_stitches"]
+        assert phase["stitches"] == rounds[place - 1] | {"total": _total(rounds[place - 1], lines)}
+    assert place == size["yoke"]["rounds"]
+
+
+def _turning_points(size: Json, lines: int) -> list[int]:
+    """Each turn, in stitches from the near edge of the back, which the row crosses to get there."""
+    sleeve, front = size["neck"]["sections"]["sleeve"], size["neck"]["sections"]["front"]
+    points = []
+    for turn in size["neck"]["turns"]:
+        after_sleeve = (2, "right") if turn["side"] == "right" else (3, "wrong")
+        near = (1, "right") if turn["side"] == "right" else (4, "wrong")
+        assert (turn["marker"], turn["side"]) in (near, after_sleeve)
+        # Past the line and the sleeve. A marker stands before its line, so a wrong-side row meets it after the line.
+        before_line = turn["side"] == "right"
+        beyond = turn["stitches"]
+        if (turn["marker"], turn["side"]) == after_sleeve:
+            beyond += lines + sleeve
+            if not before_line:
+                beyond += lines
+        elif not before_line:
+            beyond += lines
+        points.append(beyond)
+        assert beyond < 2 * lines + sleeve + front / 2 + 1
+    return points
+
+
+def _short_rows(size: Json, lines: int) -> None:
+    turns = size["neck"]["turns"]
+    assert len(turns) == size["neck"].get("back_raise", {"rows": 0})["rows"]
+    assert [turn["side"] for turn in turns] == ["right", "wrong"] * (len(turns) // 2)
+    points = _turning_points(size, lines)
+    for side in (points[::2], points[1::2]):
+        assert all(before < after for before, after in pairwise(side))
+    assert turns == [] or not size["neck"].get("front_drop")
+
+
+def _worked_short_rows(size: Json) -> int:
+    lines = size["neck"]["line_stitches"]
+    points = _turning_points(size, lines)
+    if not points:
+        return 0
+    sections = size["neck"]["sections"]
+    between = sum(sections["back"] + here + there for here, there in pairwise(points))
+    if size["neck"]["way"] == "joined":
+        # from the start of the round over the back, and after the last turn back to the start
+        start = size["neck"]["markers"][0]["parts"][0]["name"]
+        assert start == "back"
+        return sections["back"] + points[0] + between + points[-1]
+    edge = sections["front"] // 2
+    other = sections["front"] - edge
+    side = 2 * lines + sections["sleeve"]
+    return other + side + sections["back"] + points[0] + between + points[-1] + sections["back"] + side + edge
+
+
+def _measure(fabrics: Fabrics, size: Json, own_rows: bool) -> None:
+    finished, neck, yoke = size["finished"], size["neck"], size["yoke"]
+    body, sleeve, hem, cuff = size["body"], size["sleeve"], size["body"]["hem"], size["sleeve"]["cuff"]
+    lengths = {
+        "bust": fabrics.below.wide(size["split"]["body"]),
+        "upper_arm": fabrics.below.wide(size["split"]["sleeve"]),
+        "neck": fabrics.yoke.wide(yoke["stitches"]["neck"]),
+        "depth": fabrics.yoke.high(yoke["rounds"]),
+        "underarm": fabrics.below.wide(size["split"]["underarm"]),
+        "hem": fabrics.rib.wide(hem["stitches"]),
+        "wrist": fabrics.rib.wide(cuff["stitches"]),
+        "body_length": fabrics.below.high(body["rounds"]) + fabrics.rib.high(hem["rounds"]),
+        "sleeve_length": fabrics.below.high(sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
+    }
+    raised = fabrics.yoke.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
+    lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
+    if own_rows:
+        del lengths["depth"], lengths["total_length"]
+    for name, length in lengths.items():
+        assert finished[name]["finished"]["cm"] == cm(length), (size["label"], name)
+    for made in finished.values():
+        if "target" in made:
+            closes = made["finished"]["cm"] - made["target"]["cm"] - made["difference"]["cm"]
+            assert abs(closes) < 0.0151
+
+
+def cm(length: Fraction) -> float:
+    """A length as the service writes it: two decimals, half up."""
+    return floor(length * 100 + Fraction(1, 2)) / 100
+
+
+def _lay(request: Json, size: Json) -> None:
+    """Each round of the chart has the stitches that are on the needle, and a chart row's columns where it has any."""
+    chart, placed, split = request["chart"], size["chart"], size["split"]
+    width, height = len(chart["chart"]["rows"][0]), len(chart["chart"]["rows"])
+    first, once = chart.get("first_round", 1), chart["chart"].get("repeat", "rows") == "once"
+
+    def row_of(number: int) -> int | None:
+        place = number - first
+        return None if place < 0 or (once and place >= height) else place % height + 1
+
+    def on_centre(part: Json, column: float) -> None:
+        if part["first_column"] is None:
+            return
+        start = (exact(column) - Fraction(part["stitches"] + 1, 2)) % width + 1
+        assert part["first_column"] == start
+        assert part["last_column"] == (part["first_column"] + part["stitches"] - 2) % width + 1
+
+    anchor = chart.get("anchor")
+    for number, (on_needle, told) in enumerate(zip(_rounds(size), placed["rounds"], strict=True), 1):
+        assert told["round"] == number
+        assert told["chart_row"] in (row_of(number), None)
+        for section in SECTIONS:
+            assert told[section]["stitches"] == on_needle[section]
+            if anchor:
+                on_centre(told[section], anchor[section])
+            assert told[section]["first_column"] is None or told["chart_row"] is not None
+    seam = request.get("yoke", {}).get("seam_stitches", split["underarm"] % 2)
+    half = split["sections"]["back"] + 2 * split["line_to_body"] + split["underarm"] - seam
+    shaping = {one["round"]: one["stitches"] for one in size["body"]["shaping"]}
+    for number, told in enumerate(placed["body"]["rounds"], 1):
+        half += shaping.get(number, 0) // 2
+        assert told["back"]["stitches"] == told["front"]["stitches"] == half
+        assert told["chart_row"] in (row_of(size["yoke"]["rounds"] + number), None)
+        if anchor:
+            on_centre(told["back"], anchor["back"])
+            on_centre(told["front"], anchor["front"])
+    assert number == size["body"]["rounds"]
+    sleeve = split["sleeve"] - seam
+    for number, told in enumerate(placed["sleeve"]["rounds"], 1):
+        sleeve -= 2 * (number in size["sleeve"]["decrease_rounds"])
+        assert told["stitches"] == sleeve
+        if anchor:
+            on_centre(told, anchor["sleeve"])
+    assert number == size["sleeve"]["rounds"]
+
+
+TABLE = {
+    ("cast_on", "stitches"): lambda size: size["neck"]["cast_on"],
+    ("neck", "stitches"): lambda size: size["yoke"]["stitches"]["neck"],
+    ("neck_back", "stitches"): lambda size: size["neck"]["sections"]["back"],
+    ("neck_front", "stitches"): lambda size: size["neck"]["sections"]["front"],
+    ("neck_sleeve", "stitches"): lambda size: size["neck"]["sections"]["sleeve"],
+    ("short_rows", "rows"): lambda size: len(size["neck"]["turns"]),
+    ("front_drop", "rows"): lambda size: size["neck"].get("front_drop", {"rows": 0})["rows"],
+    ("yoke", "rounds"): lambda size: size["yoke"]["rounds"],
+    ("increase_rounds", "rounds"): lambda size: len(size["yoke"]["increase_rounds"]),
+    ("back_increases", "times"): lambda size: _times(size, "back"),
+    ("front_increases", "times"): lambda size: _times(size, "front"),
+    ("sleeve_increases", "times"): lambda size: _times(size, "sleeve"),
+    ("doubled_rounds", "rounds"): lambda size: sum(
+        max(_increases(worked, section) for section in ("back", "front")) > 1
+        for worked in size["yoke"]["increase_rounds"]
+    ),
+    ("split_back", "stitches"): lambda size: size["split"]["sections"]["back"],
+    ("split_front", "stitches"): lambda size: size["split"]["sections"]["front"],
+    ("split_sleeve", "stitches"): lambda size: size["split"]["sections"]["sleeve"],
+    ("yoke_total", "stitches"): lambda size: size["split"]["yoke_total"],
+    ("underarm", "stitches"): lambda size: size["split"]["underarm"],
+    ("body", "stitches"): lambda size: size["split"]["body"],
+    ("body", "rounds"): lambda size: size["body"]["rounds"],
+    ("hem", "stitches"): lambda size: size["body"]["hem"]["stitches"],
+    ("hem", "rounds"): lambda size: size["body"]["hem"]["rounds"],
+    ("sleeve", "stitches"): lambda size: size["split"]["sleeve"],
+    ("sleeve", "rounds"): lambda size: size["sleeve"]["rounds"],
+    ("sleeve_decrease_rounds", "rounds"): lambda size: len(size["sleeve"]["decrease_rounds"]),
+    ("cuff", "stitches"): lambda size: size["sleeve"]["cuff"]["stitches"],
+    ("cuff", "rounds"): lambda size: size["sleeve"]["cuff"]["rounds"],
+    ("band", "stitches"): lambda size: size["band"]["stitches"],
+    ("band", "rounds"): lambda size: size["band"]["rounds"],
+    **{
+        (f"finished_{name}", "cm"): lambda size, field=field: size["finished"][field]["finished"]["cm"]
+        for name, field in (
+            *((same, same) for same in ("bust", "upper_arm", "neck", "underarm", "hem", "wrist")),
+            ("yoke_depth", "depth"),
+            *((same, same) for same in ("body_length", "sleeve_length", "total_length")),
+        )
+    },
+}
+"""Each row of the table, and where its number stands in a size."""
+
+
+def _times(size: Json, section: str) -> int:
+    return sum(_increases(worked, section) for worked in size["yoke"]["increase_rounds"])
