@@ -9,6 +9,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from service.config import Config
+from service.examples import examples_of
+from service.negotiation import JSON
+from service.routes import operations
+
 Body = dict[str, Any]
 
 GAUGE = {"stitches": 22, "rows": 31, "over": 10}
@@ -153,13 +158,20 @@ BUILDERS: dict[str, Callable[[int], Body]] = {
 
 
 def cases() -> list[Case]:
-    """Every operation at every number of sizes."""
+    """Every operation at every number of sizes, and its first example where there is no builder for it."""
     kinds = [(operation, "", build) for operation, build in BUILDERS.items()]
     kinds.append(("pullovers", " and a 60 x 80 chart", charted_pullovers))
-    return [
+    built = [
         Case(operation, f"{sizes} size{'s' if sizes > 1 else ''}{with_}", build(sizes))
         for operation, with_, build in kinds
         for sizes in SIZES
+    ]
+    return built + [
+        Case(operation.name, first.name, first.request)
+        for operation in operations(Config())
+        if operation.method == "POST" and operation.takes == JSON == operation.media[0]
+        if operation.name not in BUILDERS
+        for first in examples_of(operation.name)[:1]
     ]
 
 

@@ -28,7 +28,7 @@ from tests.benchmarks.bare import ANSWERS
 from tests.benchmarks.cases import BUILDERS, Body, Case
 from tests.benchmarks.servers import CLIENTS, WORKERS, Measured, Server, load
 
-SLICE_SECONDS = 0.4
+SLICE_SECONDS = 0.3
 SLICES = 3
 
 
