@@ -17,6 +17,11 @@ Odda Fenwright lives on the island of Quell (you will find neither on a map) and
 the round from the neck down. Her newest, Lanternwrack, has one swatch, 21 stitches and 29 rounds to 10 cm, and is to
 come in nine sizes."""
 
+PICTURES = """
+See a chart with the starts of one size traced on it, and the front of a pullover as it will look:
+{address}/docs#/Colourwork/chart-placements-picture
+{address}/docs#/Colourwork/chart-placements-garment-picture"""
+
 Answer = dict[str, Any]
 
 
@@ -28,53 +33,43 @@ def main(address: str) -> None:
         path = "/v1/" + name.partition("-")[2]
         request = (Path(__file__).parent / f"{name}.json").read_bytes()
         print(f"\n\n{heading}\nPOST {path}  (deploy/demo/{name}.json)\n")
-        show(post(address + path, request))
+        show({**post(address + path, request), "request": json.loads(request)})
+    print(PICTURES.format(address=address))
 
 
-def show_grading(answer: Answer) -> None:
-    """The graded counts, sizes across."""
+def show_pullover(answer: Answer) -> None:
+    """The main numbers of all sizes, the phases of each yoke, and the pattern's words for yoke and split."""
     sizes = answer["sizes"]
-    rows = []
-    for title, name, count in (
-        ("bust", "bust", "stitches"),
-        ("upper arm", "upper_arm", "stitches"),
-        ("wrist", "wrist", "stitches"),
-        ("armhole", "armhole_depth", "rows"),
-    ):
-        measured = [size["measurements"][name] for size in sizes]
-        rows.append([f"{title}, body cm", *(tenths(one["body"]) for one in measured)])
-        rows.append(["  finished cm", *(tenths(one["finished"]) for one in measured)])
-        rows.append([f"  {count}", *(one[count] for one in measured)])
-    print_table(["", *(size["label"] for size in sizes)], rows)
-    print_warnings(answer)
-
-
-def show_schedules(answer: Answer) -> None:
-    """The schedules' numbers, the phases of each size, and the instructions for all sizes at once."""
-    sizes = answer["sizes"]
-    print_text(
-        "The sections at the split, the stitches of the raglan lines and 12 to 24 underarm stitches together make "
-        "the bust and upper-arm stitches above. Where a yoke has too few rounds, body increases are doubled."
-    )
-    print()
     print_table(
         ["", *(size["label"] for size in sizes)],
-        [
-            ["rounds", *(size["rounds"] for size in sizes)],
-            ["depth, cm", *(tenths(size["depth"]) for size in sizes)],
-            ["at each body edge", *(size["body_increases"] for size in sizes)],
-            ["at each sleeve edge", *(size["sleeve_increases"] for size in sizes)],
-            ["doubled rounds", *(size["doubled_rounds"] for size in sizes)],
-            ["stitches, neck", *(size["stitches"]["neck"] for size in sizes)],
-            ["stitches, split", *(size["stitches"]["split"] for size in sizes)],
-        ],
+        [[title, *printed(row(answer, item, unit))] for title, item, unit in MAIN_NUMBERS],
     )
     print("\nWhere the increases fall (at each body edge + at each sleeve edge):\n")
     print_table(["", "rounds", "increases", "every", "times", "stitches then"], phase_rows(sizes))
-    print("\nThe same for all sizes in one, as a pattern prints it:\n")
-    for sentence in answer["instructions"]:
-        print_text(sentence, "* ")
+    print("\nTwo parts of the pattern's words, for all sizes in one:\n")
+    for told in answer["instructions"]:
+        if told["part"] in ("yoke", "split"):
+            for sentence in told["sentences"]:
+                print_text(sentence, "* ")
     print_warnings(answer)
+
+
+def show_changes(answer: Answer) -> None:
+    """What a maker's changes change in one size."""
+    print_text(
+        "A maker of size M wants this yoke 4 cm shallower, the body 36 cm long and her sleeves a little longer. "
+        "Neck and split keep their stitches. Every number that changes for her:"
+    )
+    print()
+    print_table(
+        ["", "", "as designed", "hers"],
+        [
+            [one["item"].replace("_", " "), one["unit"], *printed([one["designed"], one["changed"]])]
+            for one in answer["changed"]
+            if one["size"] == "M"
+        ],
+        words=2,
+    )
 
 
 def show_adjustment(answer: Answer) -> None:
@@ -82,8 +77,8 @@ def show_adjustment(answer: Answer) -> None:
     (size,) = answer["sizes"]
     before = size["before"]
     print_text(
-        f"Size {size['label']}: a knitter wants this yoke 4 cm shallower, with the same stitches at the neck and "
-        f"at the split. As written it has {before['rounds']} rounds ({tenths(before['depth'])} cm)."
+        f"The yoke of size {size['label']} by itself, as written with {before['rounds']} rounds "
+        f"({tenths(before['depth'])} cm), and as that maker works it."
     )
     print()
     print_table(
@@ -115,18 +110,109 @@ def show_adjustment(answer: Answer) -> None:
     print_warnings(answer)
 
 
+def show_colourwork(answer: Answer) -> None:
+    """The chart, what becomes of it in every size, and where the starts of one size move."""
+    sizes = answer["sizes"]
+    charts = [size["chart"] for size in sizes]
+    drawn = answer["request"]["chart"]["chart"]["rows"]
+    for place, stitches in enumerate(drawn):
+        print(f"    {' '.join(stitches)}  {len(drawn) - place:>2}")
+    print()
+    print_text(
+        "Round 1 of the yoke works row 1; columns are counted from the right. Column "
+        f"{answer['chart']['mirror_axes'][-1]} keeps to the centre of every section, so all of them have odd counts, "
+        "in every size."
+    )
+    print()
+    print_table(
+        ["", *(size["label"] for size in sizes)],
+        [
+            ["back begins with column", *starts(charts, "back", 0)],
+            ["  at the split", *starts(charts, "back", -1)],
+            ["sleeves begin with column", *starts(charts, "sleeve", 0)],
+            ["  at the split", *starts(charts, "sleeve", -1)],
+            ["chart rows left at the split", *(chart["rows_left"] for chart in charts)],
+            ["longest float, stitches", *(chart["longest_float"]["stitches"] for chart in charts)],
+            ["  cm", *(tenths(chart["longest_float"]["length"]) for chart in charts)],
+            ["rounds with long floats", *(long_float_rounds(chart) for chart in charts)],
+            *(
+                [f"{colour['colour']}, balls of 50 g", *(size["yarn"][place]["balls"] for size in sizes)]
+                for place, colour in enumerate(sizes[0]["yarn"])
+            ),
+        ],
+    )
+    (medium,) = [size["chart"] for size in sizes if size["label"] == "M"]
+    print("\nWhere the starts move in size M, in the first repeat of the chart:\n")
+    moves = {1, *medium["changes"]["back"], *medium["changes"]["sleeve"]}
+    rounds = [one for one in medium["rounds"][: len(drawn)] if one["round"] in moves]
+    print_table(
+        ["round", *(one["round"] for one in rounds)],
+        [
+            ["chart row", *(one["chart_row"] for one in rounds)],
+            ["back and front begin with column", *(one["back"]["first_column"] for one in rounds)],
+            ["sleeves begin with column", *(one["sleeve"]["first_column"] for one in rounds)],
+        ],
+    )
+
+
 CHAPTERS: list[tuple[str, str, Callable[[Answer], None]]] = [
-    ("1-size-gradings", "1. From bodies and ease to stitches", show_grading),
-    ("2-raglan-schedules", "2. Where every raglan increase falls", show_schedules),
-    ("3-yoke-adjustments", "3. A shallower yoke", show_adjustment),
+    ("1-pullovers", "1. The whole pullover in nine sizes", show_pullover),
+    ("2-pullovers", "2. What one maker changes", show_changes),
+    ("3-yoke-adjustments", "3. A shallower yoke: every way, compared", show_adjustment),
+    ("4-pullovers", "4. The same pullover in two colours", show_colourwork),
 ]
+
+
+MAIN_NUMBERS = (
+    ("cast-on, stitches", "cast_on", "stitches"),
+    ("  back and front, each", "neck_back", "stitches"),
+    ("  each sleeve", "neck_sleeve", "stitches"),
+    ("yoke, rounds", "yoke", "rounds"),
+    ("increases, each body edge", "back_increases", "times"),
+    ("  doubled in rounds", "doubled_rounds", "rounds"),
+    ("  each sleeve edge", "sleeve_increases", "times"),
+    ("split, back and front, each", "split_back", "stitches"),
+    ("  each sleeve", "split_sleeve", "stitches"),
+    ("  underarm", "underarm", "stitches"),
+    ("body, stitches", "body", "stitches"),
+    ("sleeve, stitches", "sleeve", "stitches"),
+    ("  rounds that decrease", "sleeve_decrease_rounds", "rounds"),
+    ("  cuff", "cuff", "stitches"),
+    ("finished bust, cm", "finished_bust", "cm"),
+    ("  upper arm", "finished_upper_arm", "cm"),
+    ("  yoke depth", "finished_yoke_depth", "cm"),
+    ("  underarm to hem", "finished_body_length", "cm"),
+    ("  underarm to cuff", "finished_sleeve_length", "cm"),
+)
+"""Rows of the pullover's table that are shown: what they are called here, their item and unit."""
+
+
+def row(answer: Answer, item: str, unit: str) -> list[Any]:
+    """One row of the pullover's table, a value for each size."""
+    (found,) = [one["values"] for one in answer["table"] if (one["item"], one["unit"]) == (item, unit)]
+    return list(found)
+
+
+def printed(values: Sequence[Any]) -> list[str]:
+    """Counts as they are, centimetres with one decimal."""
+    return [f"{value:.1f}" if isinstance(value, float) else str(value) for value in values]
+
+
+def starts(charts: Sequence[Answer], section: str, place: int) -> list[int]:
+    """The first column of a section in the yoke's first round (0) or its last (-1), a value for each size."""
+    return [chart["rounds"][place][section]["first_column"] for chart in charts]
+
+
+def long_float_rounds(chart: Answer) -> int:
+    """How many rounds have a float above the limit."""
+    return sum(map(len, chart["long_float_rounds"].values()))
 
 
 def phase_rows(sizes: Sequence[Answer]) -> list[list[Any]]:
     """One row a phase; the size stands beside its first."""
     rows: list[list[Any]] = []
     for size in sizes:
-        for place, phase in enumerate(size["phases"]):
+        for place, phase in enumerate(size["yoke"]["phases"]):
             rows.append(
                 [
                     size["label"] if place == 0 else "",
@@ -145,16 +231,16 @@ def tenths(length: Answer) -> str:
     return f"{length['cm']:.1f}"
 
 
-def print_table(header: Sequence[str], rows: Sequence[Sequence[Any]]) -> None:
-    """A table whose first column is words and whose others are numbers."""
+def print_table(header: Sequence[Any], rows: Sequence[Sequence[Any]], words: int = 1) -> None:
+    """A table whose first columns are words and whose others are numbers."""
     cells = [[str(cell) for cell in row] for row in (header, *rows)]
     widths = [max(map(len, column)) for column in zip(*cells, strict=True)]
     for place, row in enumerate(cells):
-        first, *others = (
-            cell.rjust(width) if column else cell.ljust(width)
+        aligned = (
+            cell.ljust(width) if column < words else cell.rjust(width)
             for column, (cell, width) in enumerate(zip(row, widths, strict=True))
         )
-        print("  ".join([first, *others]).rstrip())
+        print("  ".join(aligned).rstrip())
         if place == 0:
             print("-" * (sum(widths) + 2 * len(widths) - 2))
 

@@ -35,8 +35,15 @@ def test_the_demo_prints_tables_that_fit_a_terminal_and_stops_the_service() -> N
         timeout=120,
     )
     assert max(map(len, ran.stdout.splitlines())) <= 100
-    # Bust stitches: (body + ease) x 2.1 to the next multiple of 4. Body: the middle of the published inches of XS
-    # and 5X, 29 and 61 (Craft Yarn Council, standard body measurements), ease 14 and 10.
-    (stitches,) = re.findall(r"^bust.*\n.*\n  stitches +(.*)$", ran.stdout, re.MULTILINE)
-    assert (stitches.split()[0], stitches.split()[-1]) == ("184", "348")
+    # Body stitches: (body + ease) x 2.1 to a multiple of 4 next to it. Body: the middle of the published inches of XS
+    # and 5X, 29 and 61 (Craft Yarn Council, standard body measurements), ease 14 and 10: 184.1 and 346.4.
+    (body,) = re.findall(r"^body, stitches +(.*)$", ran.stdout, re.MULTILINE)
+    assert body.split()[0] == "184"
+    assert body.split()[-1] in ("344", "348")
+    # the yoke that is adjusted by itself is that of the whole pullover
+    (rounds,) = re.findall(r"^yoke, rounds +(.*)$", ran.stdout, re.MULTILINE)
+    assert f"yoke of size M by itself, as written with {rounds.split()[2]} rounds" in " ".join(
+        ran.stdout.split()
+    )
     assert "Recommended: double body" in ran.stdout
+    assert "rounds with long floats" in ran.stdout
