@@ -29,7 +29,15 @@ EXCHANGES = {
 
 
 @pytest.mark.parametrize(
-    "name", ["gauge-conversions", "size-gradings", "raglan-schedules", "yoke-adjustments"]
+    "name",
+    [
+        "pullovers",
+        "gauge-conversions",
+        "size-gradings",
+        "raglan-schedules",
+        "yoke-adjustments",
+        "chart-placements",
+    ],
 )
 def test_the_readme_shows_each_main_operation(name: str) -> None:
     assert name in EXCHANGES
@@ -41,6 +49,16 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
     answer = client.post(url.removeprefix("http://127.0.0.1:8000"), json=request)
     assert answer.status_code == 200
     assert _without_left_out(answer.json, shown) == shown
+
+
+def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> None:
+    _, request, _ = EXCHANGES["chart-placements"]
+    for picture in re.findall(
+        r"curl -s http://127.0.0.1:8000(\S+picture) ", README.read_text(encoding="utf-8")
+    ):
+        answer = client.post(picture, json=request)
+        assert answer.status_code == 200
+        assert answer.mimetype == "image/svg+xml"
 
 
 def _without_left_out(answer: Any, shown: Any) -> Any:
