@@ -90,6 +90,8 @@ def in_wishes(impossible: Impossible, plan: Plan, size: SizePlan) -> Impossible:
     for each in impossible.nearest:
         if each.field == "rounds":
             nearest.append(Nearest("yoke.depth", fabrics.yoke.height_cm(int(each.value))))
+        elif each.field == "underarm":
+            nearest.append(Nearest("yoke.underarm", fabrics.below.width_cm(int(each.value))))
         elif each.field == "body":
             around = fabrics.below.width_cm(int(each.value))
             nearest.append(Nearest("ease.bust", around - size.body["bust"]))

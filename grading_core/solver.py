@@ -118,12 +118,14 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
         best = _better(targets, rules, settled, best)
     if best is None:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
-    sizes = tuple(
-        _solved(wanted, rules, chosen) or _impossible(wanted, rules, chosen)
-        for wanted, chosen in zip(targets, best.sizes, strict=True)
-    )
+    sizes: list[Solved | Impossible] = []
+    underarm: int | None = None
+    for wanted, chosen in zip(targets, best.sizes, strict=True):
+        solved = _solved(wanted, rules, chosen)
+        sizes.append(solved or _impossible(wanted, rules, chosen, underarm))
+        underarm = solved.counts.underarm if solved else underarm
     cost = Fraction(best.cost, UNIT)
-    return Solution(sizes, cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
+    return Solution(tuple(sizes), cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
 
 
 def conflicts(rules: Rules) -> tuple[str, ...]:
@@ -238,8 +240,8 @@ def _solved(targets: Targets, rules: Rules, size: _Size) -> Solved | None:
     return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
 
 
-def _impossible(targets: Targets, rules: Rules, size: _Size) -> Impossible:
-    """Why a size has no counts, and what alone would give it some."""
+def _impossible(targets: Targets, rules: Rules, size: _Size, underarm: int | None) -> Impossible:
+    """Why a size has no counts, and what alone would give it some. underarm: of the size before it."""
     if size.neck is None:
         return _no_neck(targets, rules)
     anyhow = Splits(targets, rules, size.neck, _ANY_ROUNDS)(1)
@@ -248,9 +250,11 @@ def _impossible(targets: Targets, rules: Rules, size: _Size) -> Impossible:
     if not _splits(targets, rules, size)(1):
         counts = _counts(rules, size.neck, anyhow[0], NEAREST.round(targets.rounds))
         return why_impossible(counts.yoke(targets.label), rules.yoke)
+    # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
     return Impossible(
         f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
-        "before it."
+        "before it: the underarm grows faster than body or sleeve.",
+        () if underarm is None else (Nearest("underarm", underarm),),
     )
 
 

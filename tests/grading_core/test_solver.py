@@ -209,6 +209,16 @@ def test_a_sleeve_narrower_than_its_section_at_the_neck_is_impossible_and_says_f
     assert isinstance(solve([mended], Rules(yoke=ROOMY)).sizes[0], Solved)
 
 
+def test_an_underarm_that_grows_faster_than_body_and_sleeve_names_one_that_does_not():
+    larger = Targets("L", *map(Fraction, (104, 34, 34, 14, 230, 75, 44, 74)))
+    made, impossible = solve([ONE, larger], Rules(yoke=ROOMY)).sizes
+    assert isinstance(made, Solved)
+    (nearest,) = impossible.nearest
+    assert nearest.field == "underarm"
+    mended = Targets("L", *map(Fraction, (104, 34, 34, 14, 230, 75, nearest.value, 74)))
+    assert all(isinstance(size, Solved) for size in solve([ONE, mended], Rules(yoke=ROOMY)).sizes)
+
+
 def test_a_cast_on_rule_too_coarse_for_the_neck_names_a_multiple_that_is_not():
     impossible = solve([ONE], Rules(neck=CountRule(200))).sizes[0]
     (nearest,) = impossible.nearest
