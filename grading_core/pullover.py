@@ -16,11 +16,12 @@ from grading_core.chart_result import ChartPlacements
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, raise_if_any
 from grading_core.pullover_plan import MAX_ROUNDS_IN_ALL, Plan, plan_pullover, too_many_rounds
 from grading_core.pullover_request import Changes, PulloverRequest
-from grading_core.pullover_result import Changed, ColourYarn, MadeSize, Pullover, Row
+from grading_core.pullover_result import Changed, MadeSize, Pullover, Row
 from grading_core.pullover_size import in_wishes, make_size, size_remarks
 from grading_core.pullover_words import instructions, table
 from grading_core.pullover_yarn import colour_yarn, stitches_by_colour
 from grading_core.solver import Solution, Solved, solve
+from grading_core.yarn_estimates import Need
 from grading_core.yoke import Adjustment
 
 
@@ -176,7 +177,7 @@ def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> Cha
         ) from error
 
 
-def _yarn(plan: Plan, size: MadeSize) -> tuple[ColourYarn, ...]:
+def _yarn(plan: Plan, size: MadeSize) -> tuple[Need, ...]:
     """Yarn of each colour of one size."""
     wishes = plan.request.yarn
     assert wishes is not None

@@ -16,7 +16,7 @@ from grading_core.proportions import Wanted
 from grading_core.raglan import Schedule
 from grading_core.short_rows import BackRaise
 from grading_core.sleeve import Sleeve
-from grading_core.yarn import Amount
+from grading_core.yarn_estimates import Need
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
 
@@ -57,20 +57,6 @@ class Finished:
 
 
 @dataclass(frozen=True, slots=True)
-class ColourYarn:
-    """Yarn of one colour in one size.
-
-    colour: its name. stitches: worked in it. amount: in grams. metres: the likely length. balls: to buy.
-    """
-
-    colour: str
-    stitches: int
-    amount: Amount
-    metres: Fraction
-    balls: int
-
-
-@dataclass(frozen=True, slots=True)
 class MadeSize:
     """One size.
 
@@ -90,7 +76,7 @@ class MadeSize:
     wanted: Wanted
     finished: Finished
     chart: SizePlacement | None
-    yarn: tuple[ColourYarn, ...]
+    yarn: tuple[Need, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,11 +11,11 @@ from grading_core.counts import Counts
 from grading_core.gauge import Gauge
 from grading_core.neckband import Neckband
 from grading_core.pullover_request import YarnWishes
-from grading_core.pullover_result import ColourYarn, MadeSize, Neck
+from grading_core.pullover_result import MadeSize, Neck
 from grading_core.raglan import Schedule
 from grading_core.ribbing import RibbedEdge
 from grading_core.sleeve import Sleeve
-from grading_core.yarn import balls, estimated, measured
+from grading_core.yarn_estimates import Need, Yarn, need
 
 ONE_COLOUR = "yarn"
 """What the only colour is called where there is no chart."""
@@ -97,22 +97,13 @@ def _edge(edge: RibbedEdge) -> int:
     return edge.stitches * edge.rounds
 
 
-def colour_yarn(stitches: Mapping[str, int], wishes: YarnWishes, gauge: Gauge) -> tuple[ColourYarn, ...]:
+def colour_yarn(stitches: Mapping[str, int], wishes: YarnWishes, gauge: Gauge) -> tuple[Need, ...]:
     """Yarn of each colour.
 
     stitches: by colour. wishes: the yarn and a swatch, where one was weighed. gauge: of the fabric, for an estimate.
     """
-    made = []
-    for colour, count in stitches.items():
-        if wishes.swatch_grams is not None and wishes.swatch_stitches is not None:
-            amount = measured(count, wishes.swatch_grams, wishes.swatch_stitches)
-        else:
-            amount = estimated(count, gauge.width_cm(1), wishes.metres_per_100g)
-        metres = amount.metres(wishes.metres_per_100g)[1]
-        made.append(
-            ColourYarn(colour, count, amount, metres, balls(amount, wishes.ball_grams, wishes.margin))
-        )
-    return tuple(made)
+    yarn = Yarn(wishes.metres_per_100g, wishes.ball_grams, wishes.swatch_grams, wishes.swatch_stitches)
+    return tuple(need(colour, count, yarn, wishes.margin, gauge) for colour, count in stitches.items())
 
 
 def stitches_by_colour(size: MadeSize, chart: ChartPlan | None) -> dict[str, int]:

@@ -154,19 +154,6 @@ def estimated(stitches: int, stitch_width_cm: Fraction, metres_per_100g: Fractio
     return Amount(low, likely, high, "estimated")
 
 
-def together(amounts: Sequence[Amount]) -> Amount:
-    """The sum of amounts of one yarn, measured only where all of them are.
-
-    amounts: in any order, maybe none.
-    """
-    return Amount(
-        sum((amount.low_g for amount in amounts), Fraction(0)),
-        sum((amount.likely_g for amount in amounts), Fraction(0)),
-        sum((amount.high_g for amount in amounts), Fraction(0)),
-        "measured" if all(amount.basis == "measured" for amount in amounts) else "estimated",
-    )
-
-
 def balls(amount: Amount, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:
     """Whole balls that suffice for the most that an amount may be, with a margin on top.
 
@@ -202,17 +189,6 @@ def lightness(srgb: str) -> Fraction:
         else:
             value = Decimal(24389) / 27 * luminance
         return Fraction(round(value, 10))
-
-
-def lightness_difference(first: str, second: str) -> Fraction:
-    """By how much two colours differ in lightness, from 0 to 100.
-
-    first, second: as for `lightness`.
-
-    >>> lightness_difference("#000000", "#ffffff")
-    Fraction(100, 1)
-    """
-    return abs(lightness(first) - lightness(second))
 
 
 def _linear(value: int) -> Decimal:

@@ -13,7 +13,7 @@ from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.neckband import Neckband
 from grading_core.neckline import FrontDrop, HeadCheck
-from grading_core.pullover_result import Changed, ColourYarn, Finished, MadeSize, Neck, Pullover, Row
+from grading_core.pullover_result import Changed, Finished, MadeSize, Neck, Pullover, Row
 from grading_core.raglan import Sections
 from grading_core.ribbing import RibbedEdge
 from grading_core.schedules import SizeSchedule
@@ -24,6 +24,7 @@ from service.charts import DrawnChart
 from service.representations.chart import drawn_chart, size_placement
 from service.representations.common import LengthWriter, impossible, warnings
 from service.representations.raglan import size_schedule
+from service.representations.yarn import yarn_need
 
 Made = tuple[DrawnChart | None, Gauge, Pullover]
 """The chart as it was sent, the gauge that it is worked at, and the pullover."""
@@ -66,7 +67,7 @@ def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
     if size.chart:
         written["chart"] = size_placement(size.chart, gauge, length)
     if size.yarn:
-        written["yarn"] = [_yarn(colour) for colour in size.yarn]
+        written["yarn"] = [{"colour": needed.yarn, **yarn_need(needed)} for needed in size.yarn]
     return written
 
 
@@ -202,22 +203,6 @@ def _band(band: Neckband, length: LengthWriter) -> dict[str, Any]:
         "height": length(band.height_cm),
         "change": band.edge.change,
         "instructions": list(band.instructions()),
-    }
-
-
-def _yarn(colour: ColourYarn) -> dict[str, Any]:
-    amount = colour.amount
-    return {
-        "colour": colour.colour,
-        "stitches": colour.stitches,
-        "basis": amount.basis,
-        "grams": {
-            "low": to_places(amount.low_g, 1),
-            "likely": to_places(amount.likely_g, 1),
-            "high": to_places(amount.high_g, 1),
-        },
-        "metres": to_places(colour.metres, 1),
-        "balls": colour.balls,
     }
 
 

@@ -68,7 +68,7 @@ def body_table(table: BodyTable, length: LengthWriter) -> dict[str, Any]:
             for index, label in enumerate(table.sizes)
         ],
         "notes": list(table.notes),
-        "sources": _sources(row.source for rows in table.rows.values() for row in rows),
+        "sources": sources(row.source for rows in table.rows.values() for row in rows),
     }
 
 
@@ -86,7 +86,7 @@ def fits(_nothing: Any, _length: LengthWriter) -> dict[str, Any]:
             for band in FIT_BANDS
         ],
         "notes": list(_FIT_NOTES),
-        "sources": _sources(band.source for band in FIT_BANDS),
+        "sources": sources(band.source for band in FIT_BANDS),
     }
 
 
@@ -96,7 +96,7 @@ def heads(_nothing: Any, _length: LengthWriter) -> dict[str, Any]:
         "heads": [
             {"group": head.group, "inch": _range(head.inch), "source": head.source.key} for head in HEADS
         ],
-        "sources": _sources(head.source for head in HEADS),
+        "sources": sources(head.source for head in HEADS),
     }
 
 
@@ -104,7 +104,7 @@ def needles(_nothing: Any, _length: LengthWriter) -> dict[str, Any]:
     """The answer of `GET /v1/standards/needles`."""
     return {
         "needles": [_needle(needle) for needle in NEEDLES],
-        "sources": _sources(needle.source for needle in NEEDLES),
+        "sources": sources(needle.source for needle in NEEDLES),
     }
 
 
@@ -116,7 +116,7 @@ def yarn_weights(_nothing: Any, _length: LengthWriter) -> dict[str, Any]:
             {"source": source.key, "rows": [_thickness(row) for row in rows]}
             for source, rows in YARN_THICKNESSES.items()
         ],
-        "sources": _sources([*(category.source for category in YARN_CATEGORIES), *YARN_THICKNESSES]),
+        "sources": sources([*(category.source for category in YARN_CATEGORIES), *YARN_THICKNESSES]),
     }
 
 
@@ -178,7 +178,8 @@ def _note(note: str | None) -> dict[str, str]:
     return {"note": note} if note else {}
 
 
-def _sources(sources: Iterable[Source]) -> list[dict[str, str]]:
+def sources(named: Iterable[Source]) -> list[dict[str, str]]:
+    """Each source once, with its edition and the credit that it asks for."""
     return [
         {
             "key": source.key,
@@ -186,5 +187,5 @@ def _sources(sources: Iterable[Source]) -> list[dict[str, str]]:
             "edition": source.edition,
             **({"credit": source.credit} if source.credit else {}),
         }
-        for source in dict.fromkeys(sources)
+        for source in dict.fromkeys(named)
     ]

@@ -65,6 +65,7 @@ from service.schemas.raglan import (
     SectionsSchema,
 )
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
+from service.schemas.yarn import YarnNeedSchema
 
 
 @dataclass(frozen=True, slots=True)
@@ -554,23 +555,10 @@ class PulloverBandSchema(StrictSchema):
     instructions = Items(Prose(), "For this size.", required=True)
 
 
-class GramsSchema(StrictSchema):
-    """Grams: alike where they were measured, a range where they are an estimate."""
-
-    low = Number(required=True, minimum=0, unit="grams")
-    likely = Number(required=True, minimum=0, unit="grams")
-    high = Number(required=True, minimum=0, unit="grams")
-
-
-class ColourYarnSchema(StrictSchema):
+class ColourYarnSchema(YarnNeedSchema):
     """Yarn of one colour."""
 
     colour = Prose("Its name.", required=True)
-    stitches = Whole("Worked in it.", required=True, minimum=0, unit="stitches")
-    basis = Choice("measured", "estimated", required=True, description="How the amount is known.")
-    grams = Nested(GramsSchema, required=True)
-    metres = Number("The likely length.", required=True, minimum=0, unit="metres")
-    balls = Whole("To buy, with the margin.", required=True, minimum=0, unit="balls")
 
 
 class MadeMeasurementSchema(StrictSchema):

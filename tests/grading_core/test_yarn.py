@@ -13,10 +13,8 @@ from grading_core.yarn import (
     estimated,
     held_together,
     lightness,
-    lightness_difference,
     measured,
     tex,
-    together,
 )
 
 metres = st.integers(40, 2000).map(Fraction)
@@ -75,14 +73,6 @@ def test_an_estimate_reaches_a_twentieth_to_either_side():
     assert amount.high_g / amount.likely_g == Fraction(105, 100)
 
 
-def test_a_sum_is_measured_only_where_every_amount_is():
-    weighed = measured(100, Fraction(10), 100)
-    guessed = estimated(1000, Fraction(1, 2), Fraction(200))
-    assert together([weighed, weighed]).basis == "measured"
-    assert together([weighed, guessed]).basis == "estimated"
-    assert together([weighed, guessed]).high_g == weighed.high_g + guessed.high_g
-
-
 @given(st.integers(1, 3000), st.integers(1, 200), st.integers(0, 50))
 def test_the_balls_hold_the_amount_with_its_margin_and_one_ball_less_does_not(grams, ball, percent):
     needed = Fraction(grams * (100 + percent), 100)
@@ -93,10 +83,6 @@ def test_the_balls_hold_the_amount_with_its_margin_and_one_ball_less_does_not(gr
 def test_balls_for_an_estimate_hold_the_most_of_its_range():
     amount = estimated(10000, Fraction(1, 2), Fraction(200))  # 100 g, at most 105 g
     assert (amount.likely_g, balls(amount, Fraction(50))) == (100, 3)
-
-
-def test_lightness_differences_are_the_same_both_ways_round():
-    assert lightness_difference("#204060", "c08040") == lightness_difference("c08040", "#204060") > 0
 
 
 @pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])

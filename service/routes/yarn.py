@@ -1,0 +1,55 @@
+"""Operations about yarn."""
+
+from __future__ import annotations
+
+from grading_core.yarn import Combination, held_together
+from grading_core.yarn_estimates import YarnEstimates, yarn_estimates
+from service.operation import PER_SIZE, Operation
+from service.representations import yarn as representations
+from service.schemas.yarn import (
+    Strand,
+    StrandCombinationsRequestSchema,
+    StrandCombinationsSchema,
+    StrandsQuery,
+    YarnEstimatesQuery,
+    YarnEstimatesRequestSchema,
+    YarnEstimatesSchema,
+)
+
+
+def _combine(query: StrandsQuery) -> tuple[tuple[Strand, ...], Combination]:
+    return query.strands, held_together([strand.metres_per_100g for strand in query.strands])
+
+
+STRAND_COMBINATIONS: Operation[StrandsQuery, tuple[tuple[Strand, ...], Combination]] = Operation(
+    path="/v1/strand-combinations",
+    name="strand-combinations",
+    tag="Yarn",
+    summary="Hold strands together",
+    description="""\
+How thick strands are together: their linear densities in tex add, so two yarns of 400 m per 100 g give 200, and 400
+and 840 give 271, never the 620 of their average. With it the yarn category by every built-in chart (retail usage
+overlaps), and each strand's part of the weight. What gauge the fabric gets, only a swatch tells.""",
+    request=StrandCombinationsRequestSchema,
+    answer=StrandCombinationsSchema,
+    call=_combine,
+    represent=representations.strand_combinations,
+)
+
+YARN_ESTIMATES: Operation[YarnEstimatesQuery, YarnEstimates] = Operation(
+    path="/v1/yarn-estimates",
+    name="yarn-estimates",
+    tag="Yarn",
+    summary="Estimate the yarn of every colour and size",
+    description="""\
+From the exact stitches of every size and yarn: grams, metres, and balls to buy with a margin. Best from a weighed
+swatch (its weight over its stitches, times the garment's); without one an estimate from the width of a stitch, with
+its range and a word on what it assumes. Where the yarns' colours are sent, every two are compared by lightness.""",
+    request=YarnEstimatesRequestSchema,
+    answer=YarnEstimatesSchema,
+    call=lambda query: yarn_estimates(query.yarns, query.sizes, query.margin, query.gauge),
+    represent=representations.yarn_estimates,
+    media=PER_SIZE,
+)
+
+OPERATIONS = (STRAND_COMBINATIONS, YARN_ESTIMATES)

@@ -1,0 +1,90 @@
+"""Strands held together, and yarn by colour and size, over HTTP."""
+
+from fractions import Fraction
+
+from flask.testing import FlaskClient
+
+STRANDS = "/v1/strand-combinations"
+ESTIMATES = "/v1/yarn-estimates"
+
+
+def estimate(**changes):
+    weighed = {"metres_per_100g": 200, "swatch_grams": 10, "swatch_stitches": 1000}
+    return {"yarns": {"oat": weighed}, "sizes": [{"label": "S", "stitches": {"oat": 40000}}], **changes}
+
+
+def pointers(answer):
+    assert answer.status_code == 422
+    return [error["pointer"] for error in answer.json["errors"]]
+
+
+def test_two_unequal_strands_are_never_averaged(client: FlaskClient) -> None:
+    # 1/400 + 1/840 metres per 100 g, from the sum of linear densities in tex (ISO 1144 for the unit)
+    answer = client.post(STRANDS, json={"strands": [{"metres": 400}, {"metres": 210, "grams": 25}]}).json
+    assert answer["metres_per_100g"] == 270.97
+    assert answer["tex"] == 369.05
+    assert [strand["weight_share"] for strand in answer["strands"]] == [0.6774, 0.3226]
+
+
+def test_every_chart_says_its_category_of_the_combination(client: FlaskClient) -> None:
+    # 200 m per 100 g lies in the magazine's 182 to 242 (light) and in both retail guides' DK or worsted
+    answer = client.post(STRANDS, json={"strands": [{"metres": 400}, {"metres": 400}]}).json
+    assert [(match["source"], match["category"]) for match in answer["categories"]] == [
+        ("spinners_chart", 3),
+        ("uk_trade", 3),
+        ("uk_trade", 4),
+        ("southern_usage", 4),
+    ]
+    assert {match["source"] for match in answer["categories"]} == {s["key"] for s in answer["sources"]}
+
+
+def test_a_weighed_swatch_gives_grams_metres_and_balls(client: FlaskClient) -> None:
+    # 40,000 stitches of which 1,000 weigh 10 g: 400 g, 800 m; with a tenth more, 440 g in balls of 50 g
+    answer = client.post(ESTIMATES, json=estimate()).json
+    (yarn,) = answer["sizes"][0]["yarns"]
+    assert yarn["grams"] == {"low": 400.0, "likely": 400.0, "high": 400.0}
+    assert (yarn["metres"], yarn["balls"], yarn["basis"]) == (800.0, 9, "measured")
+    assert answer["runs"] == {"oat": "9"}
+    assert answer["warnings"] == []
+
+
+def test_an_estimate_says_its_range_and_what_it_assumes(client: FlaskClient) -> None:
+    # 20 stitches to 10 cm: a stitch is 0.5 cm wide and takes 3.8 to 4.2 times that
+    request = estimate(yarns={"oat": {"metres_per_100g": 200}}, gauge={"stitches": 20, "rows": 28})
+    answer = client.post(ESTIMATES, json=request).json
+    (yarn,) = answer["sizes"][0]["yarns"]
+    expected = [float(40000 * Fraction(times, 10) / 2 / 100 / 2) for times in (38, 40, 42)]
+    assert [yarn["grams"][end] for end in ("low", "likely", "high")] == expected
+    assert [warning["code"] for warning in answer["warnings"]] == ["estimated_yarn"]
+
+
+def test_a_size_without_a_yarn_shows_a_dash_in_its_run(client: FlaskClient) -> None:
+    request = estimate()
+    request["yarns"]["kelp"] = request["yarns"]["oat"]
+    request["sizes"].append({"label": "M", "stitches": {"oat": 40000, "kelp": 1000}})
+    assert client.post(ESTIMATES, json=request).json["runs"] == {"oat": "9 (9)", "kelp": "\N{EN DASH} (1)"}
+
+
+def test_colours_of_like_lightness_get_a_word(client: FlaskClient) -> None:
+    # L* of pure sRGB red and green, 53.2 and 87.7, and of black and white, 0 and 100: from memory, and WCAG's for grey
+    request = estimate()
+    for name, colour in (("red", "#ff0000"), ("green", "#00ff00"), ("grey", "#7f7f7f")):
+        request["yarns"][name] = {**request["yarns"]["oat"], "hex": colour}
+    answer = client.post(ESTIMATES, json=request).json
+    contrasts = {frozenset(pair["yarns"]): pair for pair in answer["contrasts"]}
+    assert sorted(contrasts[frozenset(("red", "green"))]["lightness"]) == [53.2, 87.7]
+    assert contrasts[frozenset(("red", "grey"))]["difference"] < 1
+    assert [warning["code"] for warning in answer["warnings"]] == ["colours_alike"]
+
+
+def test_every_wrong_place_is_named(client: FlaskClient) -> None:
+    request = {
+        "yarns": {"oat": {"metres_per_100g": 200, "swatch_grams": 10}, "kelp": {"metres_per_100g": 200}},
+        "sizes": [{"label": "S", "stitches": {"moss": 1}}, {"label": "S", "stitches": {"oat": 1}}],
+    }
+    assert sorted(pointers(client.post(ESTIMATES, json=request))) == [
+        "/sizes/0/stitches/moss",
+        "/sizes/1/label",
+        "/yarns/kelp",
+        "/yarns/oat/swatch_stitches",
+    ]
