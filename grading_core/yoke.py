@@ -196,7 +196,7 @@ def adjust(size: WrittenYoke, change: Adjustment, options: Options, gauge: Gauge
     ways = (
         _plain_rounds(before, rounds, options, knitted),
         _wider(before, rounds, grid, knitted),
-        _closer(before, rounds, grid, knitted),
+        _closer(before, rounds, grid, replace(options, step=1), knitted),
         _double_body(before, rounds, grid, knitted),
     )
     recommended, why = _recommend(before, rounds, ways)
@@ -243,11 +243,10 @@ def _wider(before: Schedule, rounds: int, grid: Options, gauge: Gauge) -> Way:
     )
 
 
-def _closer(before: Schedule, rounds: int, grid: Options, gauge: Gauge) -> Way:
+def _closer(before: Schedule, rounds: int, grid: Options, every_round: Options, gauge: Gauge) -> Way:
     if rounds >= before.yoke.rounds:
         return _refused("closer", rounds, gauge, "Spacing the increases closer is for a shallower yoke.")
     count = len(before.increase_rounds)
-    every_round = replace(grid, step=1)
     roomy = rounds >= _fewest_rounds(count, grid)
     return _way(
         "closer",

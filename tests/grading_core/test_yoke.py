@@ -117,7 +117,7 @@ def can(method: Method, size: WrittenYoke, options: Options, rounds: int) -> boo
     plain, count = options.plain_rounds_at_end, len(written.increase_rounds)
     back, front, sleeve = size.yoke.increases
     old_grid = places(rounds, first_round(size, options, options.step), options.step, plain)
-    every_round = places(rounds, first_round(size, options, 1), 1, plain)
+    every_round = places(rounds, options.first_increase_round or 1, 1, plain)
     if method == "plain_rounds":
         return (
             rounds >= size.yoke.rounds or rounds - (size.yoke.rounds - written.plain_rounds_at_end) >= plain
@@ -233,6 +233,14 @@ def test_closer_goes_down_to_an_increase_in_every_round() -> None:
     assert [one.round for one in found.increase_rounds] == list(range(1, 25))
     assert found.most_in_a_row == 24
     assert isinstance(way(to_rounds(from_counts(60, 24, 19), 23, Options()), "closer").adjusted, Impossible)
+
+
+def test_a_yoke_sent_as_its_own_list_is_adjusted_like_one_that_follows_from_its_counts() -> None:
+    derived = from_counts(60, 24, 19)
+    listed = from_list(60, before(to_rounds(derived, 60, Options())).increase_rounds)
+    for rounds in range(20, 70):
+        by_counts, by_list = (to_rounds(size, rounds, Options()) for size in (derived, listed))
+        assert [one.adjusted for one in by_counts.ways] == [one.adjusted for one in by_list.ways]
 
 
 def test_wider_reaches_the_last_round_of_the_grid() -> None:
