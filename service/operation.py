@@ -99,8 +99,8 @@ class Operation(Generic[Query, Result]):
                 loaded: Query = self.schema.load(data)
         except ValidationError as error:
             messages: dict[str, Any] = error.normalized_messages()  # type: ignore[no-untyped-call]
-            if messages.keys() & path_parameters.keys():
-                raise Refusal(NOT_FOUND, NOT_FOUND.explanation) from None
+            for name in messages.keys() & path_parameters.keys():
+                raise Refusal(NOT_FOUND, f"The {name} in the address {messages[name][0]}") from None
             raise
         return loaded
 

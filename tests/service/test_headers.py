@@ -48,6 +48,19 @@ def test_an_answer_is_not_compressed_unasked(client, accepted):
     assert "Content-Encoding" not in response.headers
 
 
+def test_an_answer_about_one_item_is_compressed_too(client):
+    one = {"gauge": {"stitches": 22, "rows": 31}, "items": [{"name": "chest", "across": 100}]}
+    packed = client.post(PATH, json=one, headers={"Accept-Encoding": "gzip"})
+    assert gzip.decompress(packed.data) == client.post(PATH, json=one).data
+
+
+def test_an_answer_to_options_has_neither_a_body_nor_a_type(client):
+    response = client.options(PATH)
+    assert (response.status_code, response.data) == (200, b"")
+    assert "Content-Type" not in response.headers
+    assert "POST" in response.headers["Allow"]
+
+
 def test_a_small_answer_is_not_compressed(client):
     assert "Content-Encoding" not in client.get("/health/live", headers={"Accept-Encoding": "gzip"}).headers
 
