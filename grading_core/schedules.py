@@ -104,7 +104,8 @@ def yoke_adjustments(
     gauge, options, sizes: as for `raglan_schedules`. change: for sizes that bring none of their own.
 
     Raises ContradictionError as `raglan_schedules`, and for written increase rounds that don't lead from
-    neck to split, sizes without a change, and changes to no or too many rounds.
+    neck to split, sizes without a change, and changes to too many rounds. A change to no rounds at all is
+    not wrong but impossible in every way.
     """
 
     def wrong(yokes: Sequence[Yoke]) -> Iterator[Problem]:

@@ -20,7 +20,7 @@ from grading_core.standards import Measurement, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
 from grading_core.units import InchConvention, to_printed_decimal, to_printed_inches
-from grading_core.wording import listed, size_run
+from grading_core.wording import counted, listed, size_run
 
 CountUnit = Literal["stitches", "rows"]
 
@@ -218,7 +218,7 @@ def _name_problems(
         if name not in names:
             yield Problem(("ease", name), f"No size has a {name} to add ease to.")
         elif isinstance(ease, tuple) and len(ease) != sizes:
-            yield Problem(("ease", name), f"There are {len(ease)} values for {sizes} sizes.")
+            yield Problem(("ease", name), f"has {counted(len(ease), 'value')} for {counted(sizes, 'size')}.")
     for name in request.count_rules:
         if name not in names:
             yield Problem(("count_rules", name), f"No size has a {name} to count.")
