@@ -27,8 +27,9 @@ class RowPlan:
     """Stitches to be gained or lost over rows.
 
     stitches, to: the count before and after. rows: how many rows there are. stitches_per_shaping: gained or
-    lost in one shaping row. step: 2 for right-side rows only, 1 for every row or round. spacing: the order
-    of the intervals. plain_before, plain_after: rows kept plain at either end.
+    lost in one shaping row. step: 2 for right-side rows only or every second round, 1 for every row or round.
+    spacing: the order of the intervals. plain_before, plain_after: rows kept plain at either end. worked: for the
+    words, in the round or flat; None is flat where the step is 2.
     """
 
     name: str
@@ -40,6 +41,12 @@ class RowPlan:
     spacing: Spacing = "closest_first"
     plain_before: int = 0
     plain_after: int = 0
+    worked: Worked | None = None
+
+    @property
+    def flat(self) -> bool:
+        """Whether it is worked in rows."""
+        return self.step == 2 if self.worked is None else self.worked == "flat"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,8 +81,8 @@ class RowSchedule:
     plain_after: int
 
     def instructions(self) -> tuple[str, ...]:
-        """The schedule in sentences, with the count after each."""
-        noun = "row" if self.plan.step == 2 else "round"
+        """The schedule in sentences, with the count after each; for right-side rows, first which they are."""
+        noun = "row" if self.plan.flat else "round"
         grows = self.plan.to > self.plan.stitches
         verb = "increase" if grows else "decrease"
 
@@ -83,6 +90,9 @@ class RowSchedule:
             return f"{verb} {counted(stitches, 'stitch', 'stitches')}"
 
         stitches, sentences = self.plan.stitches, []
+        if self.plan.flat and self.plan.step == 2 and self.shaping_rows:
+            side = "right" if self.shaping_rows[0] % 2 else "wrong"
+            sentences.append(f"Row 1 is a {side}-side row, so that the shaping falls on right-side rows.")
         for phase in self.phases:
             stitches += (1 if grows else -1) * phase.times * len(phase.cycle) * self.plan.stitches_per_shaping
             sentence = phase_sentence(phase, describe, noun)

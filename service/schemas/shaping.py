@@ -35,7 +35,11 @@ class RowPlanSchema(StrictSchema):
         "Gained or lost in one shaping row.", minimum=1, maximum=100, default=2, unit="stitches"
     )
     step = Whole(
-        "1 for every row or round, 2 for right-side rows only.", minimum=1, maximum=2, default=1, unit="rows"
+        "1 for every row or round, 2 for right-side rows only or every second round.",
+        minimum=1,
+        maximum=2,
+        default=1,
+        unit="rows",
     )
     spacing = spacing_field(
         "Two neighbouring intervals in the order named, or one interval only, the surplus rows plain "
@@ -45,6 +49,11 @@ class RowPlanSchema(StrictSchema):
         "Rows kept plain at the start.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rows"
     )
     plain_after = Whole("Rows kept plain at the end.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rows")
+    worked = Choice(
+        "round",
+        "flat",
+        description="In the round, or flat, for the words of the answer; unless sent, flat where `step` is 2.",
+    )
 
 
 class AcrossPlanSchema(StrictSchema):
@@ -122,7 +131,12 @@ class ShapingScheduleSchema(StrictSchema):
     plain = Whole("Rows outside the intervals; across a flat row, the stitches of both edge gaps.", minimum=0)
     plain_before = Whole("Plain rows before the first interval.", minimum=0, unit="rows")
     plain_after = Whole("Plain rows after the last shaping row.", minimum=0, unit="rows")
-    shaping_rows = Items(Whole(minimum=1, unit="rows"), "Every shaping row, counted from 1.", most=MAX_ROUNDS)
+    shaping_rows = Items(
+        Whole(minimum=1, unit="rows"),
+        "Every shaping row, counted from 1. The first interval counts from the row before it, so that with right-side "
+        "rows only, row 1 is a wrong-side row unless an odd number of plain rows stand before.",
+        most=MAX_ROUNDS,
+    )
     phases = Items(Nested(ShapingPhaseSchema), "All rows without gap or overlap.", most=MAX_ROUNDS)
     first = Whole(
         "Across a row: stitches worked when the first shaping is done; 0 in the round, where it is an interval.",

@@ -50,6 +50,7 @@ def random_plans(seed: int, many: int) -> list[RowPlan]:
             generator.choice(SPACINGS),
             generator.choice((0, 0, 1, 5)),
             generator.choice((0, 0, 2, 7)),
+            generator.choice((None, "round", "flat")),
         )
         if to >= 0 and not plan_problems([plan]):
             plans.append(plan)
@@ -143,6 +144,8 @@ def test_the_instructions_read_back_are_the_schedule() -> None:
         each = "1 stitch" if plan.stitches_per_shaping == 1 else f"{plan.stitches_per_shaping} stitches"
         count, row, rows = plan.stitches, 0, []
         for sentence in made.instructions():
+            if sentence.endswith("right-side rows."):
+                continue
             said = read(sentence)
             assert said.first == row + 1
             for number, what in said.worked:
@@ -152,6 +155,28 @@ def test_the_instructions_read_back_are_the_schedule() -> None:
             assert said.stitches == count
             row = said.last
         assert (row, tuple(rows), count) == (plan.rows, made.shaping_rows, plan.to)
+
+
+def test_right_side_rows_are_said_by_the_side_of_the_first_row() -> None:
+    for made in schedules(12, 300):
+        first, *_ = made.instructions()
+        if made.plan.flat and made.plan.step == 2 and made.shaping_rows:
+            # rows alternate: all shaping rows are as far from row 1 as right-side rows are
+            side = "right" if all(row % 2 == 1 for row in made.shaping_rows) else "wrong"
+            assert first == f"Row 1 is a {side}-side row, so that the shaping falls on right-side rows."
+            assert len({row % 2 for row in made.shaping_rows}) == 1
+        else:
+            assert "side" not in first
+
+
+@pytest.mark.parametrize(
+    ("step", "worked", "noun"),
+    [(1, None, "Rounds"), (2, None, "Rows"), (1, "flat", "Rows"), (2, "round", "Rounds")],
+)
+def test_rows_or_rounds_are_said_as_they_are_worked(step: int, worked: Worked | None, noun: str) -> None:
+    made = along_rows(RowPlan("side", 40, 30, 20, step=step, worked=worked))
+    assert isinstance(made, RowSchedule)
+    assert made.instructions()[-1].startswith(f"{noun} ")
 
 
 def test_a_plan_is_impossible_only_where_the_grid_has_too_few_rows() -> None:
