@@ -10,6 +10,7 @@ from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.sizing import EvenSteps, SentSize, SizeGradingRequest, grade_sizes, printed_runs
 from grading_core.standards import body_table
+from grading_core.units import to_printed_inches
 
 CM_PER_INCH = Fraction("2.54")
 
@@ -48,6 +49,14 @@ def test_printed_inches_of_101_to_181_cm_tell_the_convention(convention, first, 
     run = printed_runs(nine_sizes(), convention=convention)["bust"].finished_inch
     assert run.startswith(f"{first} (")
     assert run.endswith(f", {last})")
+
+
+def test_twenty_to_25_cm_of_ease_are_printed_as_8_to_10_inches_and_are_a_published_fit():
+    """Common practice, no source, for the ease and its inches; oversized from 6 in on is the Craft Yarn Council's."""
+    graded = nine_sizes().sizes
+    eases = [size.measurements["bust"].ease for size in (graded[0], graded[-1])]
+    assert [to_printed_inches(ease, convention="nominal") for ease in eases] == ["8", "10"]
+    assert {size.fit for size in graded} == {"oversized"}
 
 
 def test_nine_sizes_up_to_156_cm_are_completed_from_the_womens_table():
