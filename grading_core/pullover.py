@@ -13,7 +13,7 @@ from dataclasses import replace
 from grading_core.chart_placement import place_charts
 from grading_core.chart_plan import BodyShaping, ChartPlan, ChartSize
 from grading_core.chart_result import ChartPlacements
-from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
 from grading_core.pullover_plan import MAX_ROUNDS_IN_ALL, Plan, plan_pullover, too_many_rounds
 from grading_core.pullover_request import Changes, PulloverRequest
 from grading_core.pullover_result import Changed, MadeSize, Pullover, Row
@@ -132,11 +132,11 @@ def _sizes(plan: Plan, solution: Solution, change: Adjustment | None) -> list[Ma
 def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossible]) -> Pullover:
     """The answer: chart and yarn of every size, and what all of them have in common."""
     made = [size for size in sizes if isinstance(size, MadeSize)]
-    remarks = [remark for size in made for remark in size_remarks(size)]
+    remarks = [*plan.remarks, *(remark for size in made for remark in size_remarks(size))]
     if plan.chart and made:
         placements = _place(plan.chart, made, children=any(size.child for size in plan.sizes))
         made = [replace(size, chart=placed) for size, placed in zip(made, placements.sizes, strict=True)]
-        remarks += placements.remarks
+        remarks += [*_start_remarks(plan), *placements.remarks]
     if plan.request.yarn:
         made = [replace(size, yarn=_yarn(plan, size)) for size in made]
     finished = iter(made)
@@ -146,7 +146,7 @@ def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossibl
         solution.cost,
         solution.unevenness,
         table(sizes),
-        instructions(made),
+        instructions(made, plan.request.neck.start, plan.rules.seam_stitches, plan.chart),
         (),
         tuple(remarks),
     )
@@ -175,6 +175,17 @@ def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> Cha
         raise ContradictionError(
             [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
         ) from error
+
+
+def _start_remarks(plan: Plan) -> Iterator[Remark]:
+    """A word where the rounds of the chart start elsewhere than those of the yoke."""
+    if plan.request.neck.start == "centre_back":
+        yield Remark(
+            "chart_starts_before_back",
+            "The chart's floats are measured in rounds that start before the back. In rounds that start at the centre "
+            "back those over the start of the round lie there, and may be shorter or longer.",
+            path=("neck", "start"),
+        )
 
 
 def _yarn(plan: Plan, size: MadeSize) -> tuple[Need, ...]:

@@ -11,7 +11,7 @@ from grading_core.body_sizes import SizeBody, size_bodies
 from grading_core.chart import Anchor, default_anchor, neck_parity
 from grading_core.chart_plan import ChartPlan, SeamStitches
 from grading_core.counts import Rules, Targets
-from grading_core.errors import Path, Problem, raise_if_any
+from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.proportions import (
     CHILD_BUST_CM,
@@ -29,7 +29,7 @@ from grading_core.pullover_problems import missing_measurements, varying_lengths
 from grading_core.pullover_request import EdgeWishes, PerSize, PulloverRequest
 from grading_core.raglan import Options
 from grading_core.ribbing import Rib
-from grading_core.sizing import spread_ease
+from grading_core.sizing import estimate_remarks, spread_ease
 from grading_core.solver import conflicts
 from grading_core.standards import Measurement
 from grading_core.units import to_places
@@ -107,7 +107,7 @@ class Plan:
     """All sizes before their counts are chosen.
 
     sizes: in the order asked. ascending: their indexes from the smallest to the largest. targets: in ascending order.
-    chart: with its anchors and without sizes, None where there is none.
+    chart: with its anchors and without sizes, None where there is none. remarks: words about the bodies.
     """
 
     request: PulloverRequest
@@ -117,6 +117,7 @@ class Plan:
     rules: Rules
     fabrics: Fabrics
     chart: ChartPlan | None
+    remarks: tuple[Remark, ...]
 
     @property
     def band_height_cm(self) -> Fraction:
@@ -159,7 +160,21 @@ def plan_pullover(request: PulloverRequest) -> Plan:
         ]
     )
     targets = stitch_targets(rising, fabrics.yoke, fabrics.below, request.yoke.line_stitches)
-    return Plan(request, sizes, ascending, targets, rules, fabrics, chart)
+    remarks = tuple(_body_remarks(request, bodies))
+    return Plan(request, sizes, ascending, targets, rules, fabrics, chart, remarks)
+
+
+def _body_remarks(request: PulloverRequest, bodies: Sequence[SizeBody]) -> Iterator[Remark]:
+    """A word for each measurement of the bodies that the pullover uses and no published table reaches."""
+    used: list[Measurement] = ["bust", "upper_arm", "wrist", "head"]
+    if request.sleeve.length is None:
+        used.append("arm_length")
+    if request.body.length is None:
+        hip = all("back_hip_length" in body.values for body in bodies)
+        used.append("back_hip_length" if hip else "back_waist_length")
+    used += [level.measurement for level in request.body.levels]
+    path = ("body_table",) if request.body_table else None
+    yield from estimate_remarks({body.label: body.values for body in bodies}, used, path)
 
 
 def _fabrics(request: PulloverRequest) -> Fabrics:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 
-from grading_core import body, neckband, raglan, short_rows, sleeve
+from grading_core import body, chart_words, neckband, raglan, short_rows, sleeve
+from grading_core.chart_plan import ChartPlan
 from grading_core.counts import Counts
 from grading_core.errors import Impossible
-from grading_core.neckline import run_cast_on, run_drop
+from grading_core.neckline import Start, run_cast_on, run_drop
 from grading_core.pullover_result import Instructions, MadeSize, Row, Unit
 from grading_core.wording import counted, counted_run, size_run
 
@@ -66,22 +67,32 @@ def table(sizes: Sequence[MadeSize | Impossible]) -> tuple[Row, ...]:
     )
 
 
-def instructions(sizes: Sequence[MadeSize]) -> tuple[Instructions, ...]:
+def instructions(
+    sizes: Sequence[MadeSize], start: Start, seam_stitches: int | None, chart: ChartPlan | None
+) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 
     sizes: those that are possible. Where the sizes are too unlike to be told together, each is told by itself.
+    start: of the yoke's rounds. seam_stitches: in the middle of each underarm; None is one where it is odd. chart: as
+    planned, None without one.
     """
     if not sizes:
         return ()
-    parts = (
+    seams = [size.counts.underarm % 2 if seam_stitches is None else seam_stitches for size in sizes]
+    parts = [
         ("neck", _neck(sizes)),
         ("yoke", raglan.run_instructions([size.yoke for size in sizes]) or _each(sizes, "yoke")),
-        ("split", _split(sizes)),
+        ("split", _split([size.counts for size in sizes], seams, start, charted=chart is not None)),
         ("body", body.run_instructions([size.body for size in sizes]) or _each(sizes, "body")),
         ("sleeve", sleeve.run_instructions([size.sleeve for size in sizes]) or _each(sizes, "sleeve")),
         ("band", neckband.run_instructions([size.band for size in sizes])),
-    )
-    return tuple(Instructions(part, sentences) for part, sentences in parts)
+    ]
+    placed = [size.chart for size in sizes if size.chart]
+    if chart and placed:
+        dropped = any(size.neck.drop for size in sizes)
+        told = chart_words.run_instructions(chart, placed, seams=any(seams), dropped_front=dropped)
+        parts.insert(1, ("chart", told))
+    return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
 
 
 def _each(sizes: Sequence[MadeSize], part: str) -> tuple[str, ...]:
@@ -100,9 +111,12 @@ def _neck(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
     )
 
 
-def _split(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
-    """Where the sleeves are set aside. A line's first stitches, in working order, go to the section before it."""
-    counts = [size.counts for size in sizes]
+def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, charted: bool) -> Iterator[str]:
+    """Where the sleeves are set aside, and where the rounds of body and sleeves start.
+
+    A line's first stitches, in working order, go to the section before it. Below the split a round ends with the seam
+    stitches in the middle of an underarm, as `chart_layout` has it; a start at the centre back stays there.
+    """
 
     def stitches(of: Callable[[Counts], int]) -> str:
         return counted_run([of(each) for each in counts], "stitch", "stitches")
@@ -112,13 +126,31 @@ def _split(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
     held = stitches(lambda each: each.split.sleeve + 2 * each.line_to_sleeve)
     underarm = f"cast on {stitches(lambda each: each.underarm)} for the underarm"
     front = stitches(lambda each: each.split.front + 2 * each.line_to_body)
-    return (
+    ending = size_run([(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)])
+    beginning = size_run([(each.underarm - seam) // 2 for each, seam in zip(counts, seams, strict=True)])
+    yield (
         f"There are {stitches(lambda each: each.yoke_total)} on the needle. Divide them in the next round, which is "
-        "round 1 of the body:",
-        f"Work to marker 1{past}, put the next {held} on hold for the first sleeve, {underarm}, work {front} for the "
-        f"front, put the next {held} on hold for the second sleeve, {underarm}, and join in the round.",
-        f"The body has {stitches(lambda each: each.body)}. Place a marker in the middle of the underarm cast on last: "
-        "its rounds start there. The other markers are no longer needed.",
-        f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
-        f"{stitches(lambda each: each.sleeve)}.",
+        "round 1 of the body:"
     )
+    yield (
+        f"Work to marker 1{past}, put the next {held} on hold for the first sleeve, {underarm}, work {front} for the "
+        f"front, put the next {held} on hold for the second sleeve, {underarm}, and join in the round."
+    )
+    body_starts = (
+        "Work on to the start of the round at the centre back, where the rounds of the body start too."
+        if start == "centre_back"
+        else f"Place a marker after the first {ending} of the stitches cast on last: round 1 ends there, and every "
+        "later round of the body starts and ends there."
+    )
+    yield f"The body has {stitches(lambda each: each.body)}. {body_starts} The other markers are no longer needed."
+    yield (
+        f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
+        f"{stitches(lambda each: each.sleeve)}. Begin in the middle of the underarm: {beginning} of the stitches "
+        f"picked up are the first of the round and {ending} the last."
+    )
+    if charted and any(seams):
+        none = " (at 0 there is none)" if 0 in seams else ""
+        yield (
+            f"The seam is the middle {counted_run(seams, 'stitch', 'stitches')} of each underarm{none}; a round ends "
+            "with it. What is told to be worked on either side of a marker is worked on either side of the seam."
+        )

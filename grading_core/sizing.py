@@ -192,6 +192,31 @@ def printed_runs(
     return runs
 
 
+def estimate_remarks(
+    bodies: Mapping[str, Mapping[Measurement, BodyValue]], names: Sequence[Measurement], path: Path | None
+) -> Iterator[Remark]:
+    """One remark for each measurement whose body is an estimate in some sizes.
+
+    bodies: by label, in the order of the sizes. names: of the measurements that are used. path: of the table in the
+    request, None where it isn't sent.
+
+    >>> wrist = {"wrist": BodyValue(Fraction(20), "estimated")}
+    >>> [remark.message for remark in estimate_remarks({"M": wrist, "L": wrist}, ["wrist"], None)]
+    ['No published table reaches the wrist of M and L: it is an estimate. Compare it with a body.']
+    """
+    for name in names:
+        labels = [
+            label for label, values in bodies.items() if name in values and values[name].origin == "estimated"
+        ]
+        if labels:
+            yield Remark(
+                "estimated_body",
+                f"No published table reaches the {name.replace('_', ' ')} of {listed(labels)}: it is an estimate. "
+                "Compare it with a body.",
+                path=path,
+            )
+
+
 def _graded(request: SizeGradingRequest, body: SizeBody, ease: Mapping[Measurement, Fraction]) -> GradedSize:
     across, along = request.gauge.stitches_per_cm, request.gauge.rows_per_cm
     measurements = {
@@ -238,7 +263,8 @@ def _target_problems(
 
 
 def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterator[Remark]:
-    yield from _estimate_remarks(sizes)
+    bodies = {size.label: {name: cell.body for name, cell in size.measurements.items()} for size in sizes}
+    yield from estimate_remarks(bodies, MEASUREMENTS, ("body_table",))
     for size in sizes:
         bust = size.measurements.get("bust")
         if bust and bust.ease < CLOSEST_PUBLISHED_CM:
@@ -256,20 +282,3 @@ def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterat
                     size.label,
                     ("count_rules", name),
                 )
-
-
-def _estimate_remarks(sizes: Sequence[GradedSize]) -> Iterator[Remark]:
-    """One remark for each measurement whose body is an estimate in some sizes."""
-    for name in MEASUREMENTS:
-        labels = [
-            size.label
-            for size in sizes
-            if name in size.measurements and size.measurements[name].body.origin == "estimated"
-        ]
-        if labels:
-            yield Remark(
-                "estimated_body",
-                f"No published table reaches the {name} of {listed(labels)}: it is an estimate. Compare it "
-                "with a body.",
-                path=("body_table",),
-            )

@@ -627,7 +627,15 @@ class PartInstructionsSchema(StrictSchema):
     """One part of the garment in words."""
 
     part = Choice(
-        "neck", "yoke", "split", "body", "sleeve", "band", required=True, description="In the order of work."
+        "neck",
+        "chart",
+        "yoke",
+        "split",
+        "body",
+        "sleeve",
+        "band",
+        required=True,
+        description="In the order of work; the chart's only where one was sent.",
     )
     sentences = Items(Prose(), "With size runs of the sizes that are feasible.", required=True)
 

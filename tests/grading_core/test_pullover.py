@@ -369,6 +369,19 @@ def test_what_comes_out_far_from_what_was_asked_is_said(wishes, code):
     assert codes == {code}
 
 
+def test_estimated_bodies_are_named_once_for_each_measurement_that_is_used():
+    def estimated(made):
+        return [remark for remark in made.remarks if remark.code == "estimated_body"]
+
+    (remark,) = estimated(pullover(PLAIN))
+    assert "wrist of XS, 2X, 3X, 4X and 5X" in remark.message
+    assert estimated(pullover(replace(PLAIN, labels=("S", "M")))) == []
+    # the men's back waist is estimated in large sizes, but the hip length makes the body
+    assert ["wrist" in each.message for each in estimated(pullover(replace(PLAIN, body_table="men")))] == [
+        True
+    ]
+
+
 # charts
 
 
@@ -379,6 +392,47 @@ def test_every_section_has_the_chart_on_its_centre():
             for section in (worked.back, worked.front, worked.sleeve):
                 # the middle stitch of the section, columns counted from 1 to 5
                 assert (section.first_column - 1 + section.stitches // 2) % 5 + 1 == 3
+
+
+def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
+    made = pullover(REQUESTS["a chart that runs on"])
+    (begun,) = zip(
+        *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
+    )
+    (lower,) = zip(
+        *said(
+            made, "chart", "of the body .*? from its middle on the back and the front begin with column RUN"
+        ),
+        strict=True,
+    )
+    split = said(made, "split", r"cast on RUN stitches .* Place a marker after the first RUN of the stitches")
+    for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
+        # every increase after round 3 moves the start back, and round 2 had one before
+        later = sum(worked.back for worked in size.yoke.increase_rounds if worked.round > 3)
+        # from the marker the rest of the underarm and one line stitch lead to the back
+        assert (above - later - (below + under - before_marker + 1)) % DIAMOND.width == 0
+
+
+def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
+    made = pullover(REQUESTS["a chart that runs on"])
+    pattern = (
+        "cast on RUN stitches .* RUN of the stitches picked up are the first of the round and RUN the last"
+    )
+    (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
+    (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
+    for size, above, below, (under, first, last) in zip(
+        sizes_of(made), begun, lower, said(made, "split", pattern), strict=True
+    ):
+        assert first + last == under
+        later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
+        assert (above - later - (below + first + 1)) % DIAMOND.width == 0
+
+
+def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
+    made = pullover(REQUESTS["no line, every round, from the centre back"])
+    assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
+    charted = replace(PLAIN, chart=ChartWishes(DIAMOND), neck=NeckWishes(start="centre_back"))
+    assert "chart_starts_before_back" in {remark.code for remark in pullover(charted).remarks}
 
 
 def test_a_chart_centred_between_two_stitches_makes_even_sections():
