@@ -19,8 +19,8 @@ come in nine sizes."""
 
 PICTURES = """
 See a chart with the starts of one size traced on it, and the front of a pullover as it will look:
-{address}/docs#/Colourwork/chart-placements-picture
-{address}/docs#/Colourwork/chart-placements-garment-picture"""
+{address}/docs#/Colourwork/chart_placements_picture
+{address}/docs#/Colourwork/chart_placements_garment_picture"""
 
 Answer = dict[str, Any]
 

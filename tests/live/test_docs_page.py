@@ -1,6 +1,8 @@
 """The docs page in a real browser: every operation is tried with its first example, and nothing is fetched outside."""
 
+import re
 from base64 import b64decode
+from pathlib import Path
 
 import pytest
 
@@ -10,6 +12,8 @@ from service.negotiation import JSON, SVG
 from service.routes import operations
 
 OPERATIONS = operations(Config())
+DEMO = Path(__file__).resolve().parents[2] / "deploy" / "demo" / "show.py"
+LINKS = re.findall(r"/docs#/(\w+)/(\S+?)\"*$", DEMO.read_text(), re.MULTILINE)
 
 
 @pytest.fixture(scope="module")
@@ -65,6 +69,18 @@ def test_nothing_was_fetched_from_outside(page, server, seen):
 
 def test_the_browser_complained_about_nothing(page, seen):
     assert seen["complaints"] == []
+
+
+@pytest.mark.parametrize(("tag", "operation"), LINKS)
+def test_a_link_of_the_demonstration_opens_its_operation(browser, server, tag, operation):
+    page = browser.new_page()
+    page.goto(f"{server}/docs#/{tag}/{operation}")
+    page.locator(f"#operations-{tag}-{operation}.is-open").wait_for(timeout=10_000)
+    page.close()
+
+
+def test_the_demonstration_has_links_into_the_page():
+    assert LINKS
 
 
 def test_a_script_from_elsewhere_would_not_run(page):
