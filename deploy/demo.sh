@@ -22,7 +22,7 @@ server=$!
 trap 'kill $server 2>/dev/null || true; wait $server || true' EXIT
 trap 'exit 0' INT TERM
 
-$python deploy/demo/show.py "http://$address"
+no_proxy=127.0.0.1 $python deploy/demo/show.py "http://$address"
 if [ "$*" = --once ]; then
     exit 0
 fi
