@@ -35,7 +35,9 @@ class Instance:
         command = [sys.executable, "-m", "gunicorn", "--config", str(DEPLOY / "gunicorn.conf.py")]
         # A session of its own, so that all its processes can be killed at once.
         self.process = subprocess.Popen(command, env=environment, cwd=ROOT, start_new_session=True)
-        wait_until(lambda: answers(f"http://127.0.0.1:{self.port}/health/ready"))
+        process, ready = self.process, f"{self.url}/health/ready"
+        wait_until(lambda: process.poll() is not None or answers(ready))
+        assert process.poll() is None, "gunicorn has stopped"
 
     def kill(self) -> None:
         """As when the machine is lost."""
@@ -77,7 +79,7 @@ class Load:
 
     def __enter__(self) -> "Load":
         self._stop = Event()
-        self._expected = requests.post(self.url, json=QUESTION, timeout=10).json()
+        self._expected = requests.post(self.url, json=QUESTION, timeout=60).json()
         assert self._expected["items"], self._expected
         self._threads = [Thread(target=self._ask) for _ in range(3)]
         for thread in self._threads:
@@ -97,7 +99,7 @@ class Load:
     def _ask(self) -> None:
         while not self._stop.wait(0.005):
             try:
-                answer = requests.post(self.url, json=QUESTION, timeout=10)
+                answer = requests.post(self.url, json=QUESTION, timeout=60)
             except requests.RequestException as error:
                 self.failed.append(repr(error))
                 continue
@@ -130,17 +132,19 @@ def start_proxy() -> Iterator[Callable[..., str]]:
     with ExitStack() as running:
 
         def start(ports: tuple[int, int], changes: dict[str, str] | None = None) -> str:
-            scratch = Path(tempfile.mkdtemp(prefix="pullover-grading-nginx-"))
+            # nginx's workers are another user where it is started by root, so that all may enter; and a path in its
+            # settings has no spaces. Both are sure of /tmp alone.
+            scratch = Path(tempfile.mkdtemp(prefix="pullover-grading-nginx-", dir="/tmp"))
             running.callback(shutil.rmtree, scratch)
-            # nginx's workers are another user where it is started by root.
             scratch.chmod(0o755)
             port = free_port()
             settings = nginx_settings(scratch, port, ports, changes or {})
             command = [NGINX, "-e", "stderr", "-p", str(scratch), "-c", str(settings), "-g", "daemon off;"]
-            process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+            process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
             running.callback(process.wait, 30)
             running.callback(process.terminate)
-            wait_until(lambda: connects(port))
+            wait_until(lambda: process.poll() is not None or connects(port))
+            assert process.poll() is None, "nginx has stopped"
             return f"http://127.0.0.1:{port}"
 
         yield start
@@ -170,11 +174,11 @@ def nginx_settings(scratch: Path, port: int, upstreams: tuple[int, int], changes
 
 
 def wait_until(condition: Callable[[], bool]) -> None:
-    for _ in range(1200):
-        if condition():
-            return
+    """Until something holds; two minutes at most, since another's load may slow this machine down."""
+    end = time.monotonic() + 120
+    while not condition():
+        assert time.monotonic() < end, "waited in vain"
         time.sleep(0.025)
-    raise AssertionError("waited in vain")
 
 
 def answers(url: str) -> bool:

@@ -25,11 +25,11 @@ HEAD = (
 
 def ask(instance: Instance, times: int) -> None:
     for _ in range(times):
-        assert requests.post(f"{instance.url}/v1/gauge-conversions", json=QUESTION, timeout=10).ok
+        assert requests.post(f"{instance.url}/v1/gauge-conversions", json=QUESTION, timeout=30).ok
 
 
 def samples(instance: Instance, name: str) -> list[float]:
-    text = requests.get(f"{instance.url}/metrics", timeout=10).text
+    text = requests.get(f"{instance.url}/metrics", timeout=30).text
     families = text_string_to_metric_families(text)
     return [
         sample.value
@@ -61,7 +61,7 @@ def test_the_numbers_of_all_workers_add_up_and_outlive_them(start_instance: Call
 def test_a_request_lost_with_its_worker_is_in_flight_no_more(start_instance: Callable) -> None:
     instance = start_instance()
     before = instance.workers()
-    with socket.create_connection(("127.0.0.1", instance.port), timeout=10) as connection:
+    with socket.create_connection(("127.0.0.1", instance.port), timeout=30) as connection:
         connection.sendall(HEAD + BODY[:5])
         wait_until(lambda: in_flight(instance) == 1)
         for worker in before:
@@ -89,11 +89,11 @@ def test_an_instance_told_to_drain_is_unready_in_all_its_workers_and_still_compu
     monkeypatch.setenv("GRADING_DRAIN_FILE", str(tmp_path / "draining"))
     instance = start_instance()
     (tmp_path / "draining").touch()
-    answers = [requests.get(f"{instance.url}/health/ready", timeout=10) for _ in range(20)]
+    answers = [requests.get(f"{instance.url}/health/ready", timeout=30) for _ in range(20)]
     assert {answer.status_code for answer in answers} == {503}
     ask(instance, 20)
     (tmp_path / "draining").unlink()
-    assert requests.get(f"{instance.url}/health/ready", timeout=10).ok
+    assert requests.get(f"{instance.url}/health/ready", timeout=30).ok
 
 
 def test_a_stopping_instance_answers_what_it_has_begun_and_is_ready_for_nothing_more(
@@ -104,7 +104,7 @@ def test_a_stopping_instance_answers_what_it_has_begun_and_is_ready_for_nothing_
 
         def send(content: bytes) -> socket.socket:
             address = ("127.0.0.1", instance.port)
-            connection = connections.enter_context(socket.create_connection(address, timeout=10))
+            connection = connections.enter_context(socket.create_connection(address, timeout=30))
             connection.sendall(content)
             return connection
 

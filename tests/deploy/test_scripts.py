@@ -32,7 +32,7 @@ def test_the_demo_prints_tables_that_fit_a_terminal_and_stops_the_service() -> N
         stdin=subprocess.DEVNULL,
         text=True,
         check=True,
-        timeout=120,
+        timeout=600,
     )
     assert max(map(len, ran.stdout.splitlines())) <= 100
     # Body stitches: (body + ease) x 2.1 to a multiple of 4 next to it. Body: the middle of the published inches of XS

@@ -25,6 +25,7 @@ def seen():
 @pytest.fixture(scope="module")
 def page(browser, server, seen):
     page = browser.new_page()
+    page.set_default_timeout(120_000)
     page.on("request", lambda request: seen["requests"].append(request.url))
     page.on("console", lambda message: message.type == "error" and seen["complaints"].append(message.text))
     page.on("pageerror", lambda error: seen["complaints"].append(str(error)))
