@@ -104,6 +104,11 @@ def size_placement(size: SizePlacement, gauge: Gauge, length: LengthWriter) -> d
         "shortest_sleeve": _span(size.shortest_sleeve, length),
         "chart_ends_at_split": {**ends, "deeper_by": span(come.deeper)},
         "longest_float": _longest_float(size.longest_float, length),
+        "floats_by_round": {
+            "yoke": [worked.longest_float for worked in size.rounds],
+            "body": [worked.longest_float for worked in size.body.rounds],
+            "sleeve": [worked.longest_float for worked in size.sleeve.rounds],
+        },
         "long_float_rounds": _by_part(size.long_float_rounds),
         "rounds_over_two_colours": _by_part(size.rounds_over_two_colours),
         "stitches_by_colour": {

@@ -491,6 +491,18 @@ class RoundsByPartSchema(StrictSchema):
     sleeve = _rounds_field("Of each sleeve.")
 
 
+def _floats_field(description: str) -> Items:
+    return Items(Whole(minimum=0, unit="stitches"), description, required=True, most=MAX_ROUNDS)
+
+
+class FloatsByRoundSchema(StrictSchema):
+    """The longest float of every round in stitches, round 1 first; 0 where there is none."""
+
+    yoke = _floats_field("Of the yoke.")
+    body = _floats_field("Of the body.")
+    sleeve = _floats_field("Of each sleeve.")
+
+
 def _counts_field(part: str) -> Mapping:
     return Mapping(
         Text("A colour's symbol.", least=1, most=1),
@@ -546,6 +558,7 @@ class SizePlacementSchema(StrictSchema):
         required=True,
         nullable=True,
     )
+    floats_by_round = Nested(FloatsByRoundSchema, required=True)
     long_float_rounds = Nested(
         RoundsByPartSchema, "Rounds with a float longer than `float_limit`.", required=True
     )

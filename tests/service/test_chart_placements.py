@@ -119,6 +119,12 @@ def test_a_round_of_one_colour_has_no_float(client):
     assert placed(client, {"rows": ["#"]}, anchor=dict.fromkeys(MIDDLE, 1))["longest_float"] is None
 
 
+def test_every_round_has_its_longest_float(client):
+    """..#.. once in the sleeve: ground over one motif stitch, then motif over the round's start, 2 and 2."""
+    seen = placed(client, SEED, sizes=[size(body_rounds=1, sleeve_rounds=2)])
+    assert seen["floats_by_round"] == {"yoke": [4, 4], "body": [4], "sleeve": [1, 4]}
+
+
 def test_a_float_above_the_limit_is_named_with_its_rounds(client):
     seen = placed(client, SEED, float_limit=3)
     assert seen["long_float_rounds"] == {"yoke": [1, 2], "body": [], "sleeve": []}
