@@ -11,6 +11,11 @@ from grading_core.wording import counted, listed, size_run
 
 _SECTIONS = (("the back", "back"), ("the front", "front"), ("each sleeve", "sleeve"))
 
+_DROPPED = (
+    "As long as the yoke is worked back and forth, read wrong-side rows from the left, and count the front's columns "
+    "as if what is missing in its middle were there."
+)
+
 
 def run_instructions(
     plan: ChartPlan, sizes: Sequence[SizePlacement], *, seams: bool, dropped_front: bool
@@ -27,14 +32,8 @@ def run_instructions(
         f"Each increase at the beginning of a section moves its first column back by 1, each decrease on by 1; "
         f"column {plan.chart.width} comes before column 1.",
         *_plain(plan, seams=seams),
-        *(
-            (
-                "As long as the front is in two parts, count its columns as if what lies between them were there.",
-            )
-            if dropped_front
-            else ()
-        ),
-        *_below(sizes),
+        *((_DROPPED,) if dropped_front else ()),
+        *_below(sizes, seams=seams),
     )
 
 
@@ -107,16 +106,18 @@ def _plain(plan: ChartPlan, *, seams: bool) -> Iterator[str]:
         yield f"The seam stitches below the split are worked in {names[colours.seam]}."
 
 
-def _below(sizes: Sequence[SizePlacement]) -> Iterator[str]:
+def _below(sizes: Sequence[SizePlacement], *, seams: bool) -> Iterator[str]:
+    middle = "after its middle, or its seam," if seams else "from its middle on"
     bodies = [size.body.rounds[0] if size.body.rounds else None for size in sizes]
     halves = {
         "the back": tuple(first.back.first_column if first else None for first in bodies),
         "the front": tuple(first.front.first_column if first else None for first in bodies),
     }
-    yield from _first_round("the body", bodies, halves)
+    yield from _first_round("the body", middle, bodies, halves)
     sleeves = [size.sleeve.rounds[0] if size.sleeve.rounds else None for size in sizes]
     yield from _first_round(
         "each sleeve",
+        middle,
         sleeves,
         {"the sleeve": tuple(first.first_column if first else None for first in sleeves)},
     )
@@ -124,6 +125,7 @@ def _below(sizes: Sequence[SizePlacement]) -> Iterator[str]:
 
 def _first_round(
     part: str,
+    middle: str,
     rounds: Sequence[BodyRound | SleeveRound | None],
     columns: Mapping[str, tuple[int | None, ...]],
 ) -> Iterator[str]:
@@ -137,5 +139,5 @@ def _first_round(
     rows = size_run([first.chart_row if first else None for first in rounds])
     yield (
         f"Round 1 of {part} is row {rows}, and the columns run straight on from the yoke and over the underarm: "
-        f"from its middle on {begin}."
+        f"{middle} {begin}."
     )

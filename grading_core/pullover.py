@@ -146,7 +146,7 @@ def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossibl
         solution.cost,
         solution.unevenness,
         table(sizes),
-        instructions(made, plan.request.neck.start, plan.rules.seam_stitches, plan.chart),
+        instructions(made, plan.request, plan.chart),
         (),
         tuple(remarks),
     )

@@ -9,8 +9,11 @@ from grading_core import body, chart_words, neckband, raglan, short_rows, sleeve
 from grading_core.chart_plan import ChartPlan
 from grading_core.counts import Counts
 from grading_core.errors import Impossible
+from grading_core.gauge import Gauge
 from grading_core.neckline import Start, run_cast_on, run_drop
+from grading_core.pullover_request import PulloverRequest
 from grading_core.pullover_result import Instructions, MadeSize, Row, Unit
+from grading_core.units import CM_PER_INCH, to_places
 from grading_core.wording import counted, counted_run, size_run
 
 _ROWS: tuple[tuple[str, Unit, Callable[[MadeSize], int | Fraction]], ...] = (
@@ -68,21 +71,22 @@ def table(sizes: Sequence[MadeSize | Impossible]) -> tuple[Row, ...]:
 
 
 def instructions(
-    sizes: Sequence[MadeSize], start: Start, seam_stitches: int | None, chart: ChartPlan | None
+    sizes: Sequence[MadeSize], request: PulloverRequest, chart: ChartPlan | None
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 
     sizes: those that are possible. Where the sizes are too unlike to be told together, each is told by itself.
-    start: of the yoke's rounds. seam_stitches: in the middle of each underarm; None is one where it is odd. chart: as
-    planned, None without one.
+    request: what was asked. chart: as planned, None without one.
     """
     if not sizes:
         return ()
-    seams = [size.counts.underarm % 2 if seam_stitches is None else seam_stitches for size in sizes]
+    seam = request.yoke.seam_stitches
+    seams = [size.counts.underarm % 2 if seam is None else seam for size in sizes]
+    counts = [size.counts for size in sizes]
     parts = [
-        ("neck", _neck(sizes)),
+        ("neck", (*_sizes_and_gauges(sizes, request), *_neck(sizes))),
         ("yoke", raglan.run_instructions([size.yoke for size in sizes]) or _each(sizes, "yoke")),
-        ("split", _split([size.counts for size in sizes], seams, start, charted=chart is not None)),
+        ("split", _split(counts, seams, request.neck.start, charted=chart is not None)),
         ("body", body.run_instructions([size.body for size in sizes]) or _each(sizes, "body")),
         ("sleeve", sleeve.run_instructions([size.sleeve for size in sizes]) or _each(sizes, "sleeve")),
         ("band", neckband.run_instructions([size.band for size in sizes])),
@@ -101,10 +105,31 @@ def _each(sizes: Sequence[MadeSize], part: str) -> tuple[str, ...]:
     )
 
 
+def _sizes_and_gauges(sizes: Sequence[MadeSize], request: PulloverRequest) -> Iterator[str]:
+    gauges = request.gauges
+    yield f"Sizes: {size_run([size.label for size in sizes])}."
+    yield f"Gauge, in the round and blocked: {_gauge(gauges.plain)}."
+    if request.chart and gauges.stranded:
+        yield f"Gauge of the chart: {_gauge(gauges.stranded)}."
+    if gauges.rib:
+        yield (
+            f"Gauge of the rib: {_gauge(gauges.rib)}. Work hem, cuffs and neckband with the needle that gives it to "
+            "you."
+        )
+
+
+def _gauge(gauge: Gauge) -> str:
+    """Stitches and rounds, as they are counted over either of the usual spans."""
+    said = []
+    for span, name in ((Fraction(10), "10 cm"), (4 * CM_PER_INCH, "4 in")):
+        stitches, rounds = to_places(gauge.stitches_per_cm * span), to_places(gauge.rows_per_cm * span)
+        said.append(f"{stitches:g} stitches and {rounds:g} rounds to {name}")
+    return f"{said[0]} ({said[1]})"
+
+
 def _neck(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
     drops = [size.neck.drop for size in sizes if size.neck.drop]
     return (
-        f"Sizes: {size_run([size.label for size in sizes])}.",
         *run_cast_on([size.neck.cast_on for size in sizes]),
         *short_rows.run_instructions([size.neck.raised for size in sizes]),
         *(run_drop(drops) if drops else ()),
@@ -126,8 +151,9 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     held = stitches(lambda each: each.split.sleeve + 2 * each.line_to_sleeve)
     underarm = f"cast on {stitches(lambda each: each.underarm)} for the underarm"
     front = stitches(lambda each: each.split.front + 2 * each.line_to_body)
-    ending = size_run([(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)])
-    beginning = size_run([(each.underarm - seam) // 2 for each, seam in zip(counts, seams, strict=True)])
+    ends = counted_run(
+        [(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch", "stitches"
+    )
     yield (
         f"There are {stitches(lambda each: each.yoke_total)} on the needle. Divide them in the next round, which is "
         "round 1 of the body:"
@@ -139,18 +165,18 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     body_starts = (
         "Work on to the start of the round at the centre back, where the rounds of the body start too."
         if start == "centre_back"
-        else f"Place a marker after the first {ending} of the stitches cast on last: round 1 ends there, and every "
+        else f"Place a marker {ends} after the beginning of the underarm cast on last: round 1 ends there, and every "
         "later round of the body starts and ends there."
     )
     yield f"The body has {stitches(lambda each: each.body)}. {body_starts} The other markers are no longer needed."
     yield (
         f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
-        f"{stitches(lambda each: each.sleeve)}. Begin in the middle of the underarm: {beginning} of the stitches "
-        f"picked up are the first of the round and {ending} the last."
+        f"{stitches(lambda each: each.sleeve)}. Its rounds start and end {ends} after the beginning of "
+        "the underarm, which follows the stitches from the yoke."
     )
     if charted and any(seams):
         none = " (at 0 there is none)" if 0 in seams else ""
         yield (
-            f"The seam is the middle {counted_run(seams, 'stitch', 'stitches')} of each underarm{none}; a round ends "
-            "with it. What is told to be worked on either side of a marker is worked on either side of the seam."
+            f"The seam is {counted_run(seams, 'stitch', 'stitches')} wide{none}, in the middle of each underarm; a "
+            "round ends with it. What is told to be worked on either side of a marker is worked on either side of it."
         )

@@ -400,12 +400,14 @@ def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_t
         *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
     )
     (lower,) = zip(
-        *said(
-            made, "chart", "of the body .*? from its middle on the back and the front begin with column RUN"
-        ),
+        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"),
         strict=True,
     )
-    split = said(made, "split", r"cast on RUN stitches .* Place a marker after the first RUN of the stitches")
+    split = said(
+        made,
+        "split",
+        r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm",
+    )
     for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
         # every increase after round 3 moves the start back, and round 2 had one before
         later = sum(worked.back for worked in size.yoke.increase_rounds if worked.round > 3)
@@ -415,17 +417,24 @@ def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_t
 
 def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
     made = pullover(REQUESTS["a chart that runs on"])
-    pattern = (
-        "cast on RUN stitches .* RUN of the stitches picked up are the first of the round and RUN the last"
-    )
+    pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
     (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
     (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
-    for size, above, below, (under, first, last) in zip(
+    for size, above, below, (under, last) in zip(
         sizes_of(made), begun, lower, said(made, "split", pattern), strict=True
     ):
-        assert first + last == under
         later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
-        assert (above - later - (below + first + 1)) % DIAMOND.width == 0
+        assert (above - later - (below + under - last + 1)) % DIAMOND.width == 0
+
+
+def test_the_words_begin_with_sizes_and_gauges():
+    made = pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
+    assert made.instructions[0].sentences[:3] == (
+        "Sizes: S (M).",
+        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm (22.35 stitches and 31.5 rounds to 4 in).",
+        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm (32.51 stitches and 44.7 rounds to 4 in). Work hem, "
+        "cuffs and neckband with the needle that gives it to you.",
+    )
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
