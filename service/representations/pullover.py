@@ -9,6 +9,7 @@ from typing import Any
 
 from grading_core.body import Body
 from grading_core.chart import mirror_axes
+from grading_core.counts import QUANTITIES
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.neckband import Neckband
@@ -62,6 +63,7 @@ def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
         "sleeve": _sleeve(size.sleeve, length),
         "band": _band(size.band, length),
         "finished": _finished(size, length),
+        "differences": {name: to_places(getattr(size.differences, name)) for name in QUANTITIES},
         "cost": to_places(size.cost),
     }
     if size.chart:

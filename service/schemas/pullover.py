@@ -584,6 +584,23 @@ class FinishedPulloverSchema(StrictSchema):
     total_length = Nested(MadeMeasurementSchema, "At the centre back, raise included.", required=True)
 
 
+def _difference(of: str, unit: str = "stitches") -> Number:
+    return Number(of, required=True, unit=unit)
+
+
+class CountDifferencesSchema(StrictSchema):
+    """Each count less its target, the exact count that what was wanted comes to: what the cost is made of."""
+
+    neck = _difference("All stitches of the neck.")
+    neck_back = _difference("The back at the neck, from its share.")
+    neck_front = _difference("The front at the neck, from its share.")
+    neck_sleeve = _difference("Each sleeve at the neck, from its share.")
+    body = _difference("The body below the split.")
+    sleeve = _difference("Each sleeve below the split.")
+    underarm = _difference("Each underarm.")
+    rounds = _difference("The yoke.", "rounds")
+
+
 class PulloverSizeSchema(StrictSchema):
     """One size; for a size that is not feasible, why and what would make it so."""
 
@@ -600,6 +617,7 @@ class PulloverSizeSchema(StrictSchema):
     chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
     yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.")
     finished = Nested(FinishedPulloverSchema)
+    differences = Nested(CountDifferencesSchema)
     cost = Number("What this size adds to the cost.", minimum=0)
 
 
