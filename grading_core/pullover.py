@@ -136,7 +136,7 @@ def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossibl
     if plan.chart and made:
         placements = _place(plan.chart, made, children=any(size.child for size in plan.sizes))
         made = [replace(size, chart=placed) for size, placed in zip(made, placements.sizes, strict=True)]
-        remarks += [*_start_remarks(plan), *placements.remarks]
+        remarks += [*_start_remarks(plan), *(_in_pullover(remark) for remark in placements.remarks)]
     if plan.request.yarn:
         made = [replace(size, yarn=_yarn(plan, size)) for size in made]
     finished = iter(made)
@@ -175,6 +175,12 @@ def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> Cha
         raise ContradictionError(
             [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
         ) from error
+
+
+def _in_pullover(remark: Remark) -> Remark:
+    """A word about the placed chart with its place in the request for a pullover, which holds no counts of sizes."""
+    anchor = remark.path is not None and remark.path[0] == "anchor"
+    return replace(remark, path=("chart", *remark.path) if anchor and remark.path else None)
 
 
 def _start_remarks(plan: Plan) -> Iterator[Remark]:

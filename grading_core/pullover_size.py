@@ -216,7 +216,7 @@ def _body(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Body | Impo
         hem,
         levels=size.levels,
         spacing=wishes.spacing,
-        minimum_rounds=least,
+        minimum_rounds=least if wishes.length is None else 0,
         size=size.label,
     )
     if isinstance(made, Body):
@@ -243,7 +243,7 @@ def _sleeve(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Sleeve | 
         spacing=wishes.spacing,
         plain_before=wishes.plain_before,
         plain_after=wishes.plain_after,
-        minimum_rounds=least,
+        minimum_rounds=least if wishes.length is None else 0,
         size=size.label,
     )
     if isinstance(made, Sleeve):

@@ -246,7 +246,9 @@ class BodyWishesSchema(StrictSchema):
 
     builds = BodyWishes
 
-    length = _per_size("From the underarm, hem included.")
+    length = _per_size(
+        "From the underarm, hem included; the usual one, or what finishes a chart, unless sent."
+    )
     count_rule = _count_rule("its stitches below the split")
     hem = Nested(RibbedEdgeWishesSchema, "The hem.")
     levels = Items(
@@ -263,7 +265,9 @@ class SleeveWishesSchema(StrictSchema):
 
     builds = SleeveWishes
 
-    length = _per_size("From the underarm, cuff included.")
+    length = _per_size(
+        "From the underarm, cuff included; the usual one, or what finishes a chart, unless sent."
+    )
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
     spacing = spacing_field("As in `POST /v1/shaping-schedules`.")

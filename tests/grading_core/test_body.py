@@ -107,7 +107,7 @@ def test_a_wanted_hem_is_counted_at_the_gauge_of_the_rib():
 def test_a_chart_that_runs_on_makes_the_body_as_long_as_it_needs_and_says_so():
     body = plan_body(224, Fraction(12), GAUGE, HEM, minimum_rounds=60, size="S")
     assert body.rounds == 60
-    assert [remark.code for remark in body.remarks] == ["body_longer_than_asked"]
+    assert [remark.code for remark in body.remarks] == ["body_longer_for_chart"]
 
 
 def test_a_level_below_the_hem_is_impossible_and_the_rounds_that_reach_it_are_named():

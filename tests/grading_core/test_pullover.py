@@ -457,7 +457,7 @@ def test_the_body_is_long_enough_to_finish_the_chart():
     for size in made.sizes:
         assert size.counts.rounds + size.body.rounds >= 200
         assert any(
-            remark.size == size.label and remark.code == "body_longer_than_asked" for remark in made.remarks
+            remark.size == size.label and remark.code == "body_longer_for_chart" for remark in made.remarks
         )
 
 

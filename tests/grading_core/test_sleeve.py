@@ -139,7 +139,7 @@ def test_another_length_moves_the_decreases_and_keeps_the_counts():
 def test_a_chart_that_runs_on_makes_the_sleeve_as_long_as_it_needs_and_says_so():
     sleeve = planned(67, Fraction(20), Fraction(20), minimum_rounds=90, size="S")
     assert sleeve.rounds == 90
-    assert [remark.code for remark in sleeve.remarks] == ["sleeve_longer_than_asked"]
+    assert [remark.code for remark in sleeve.remarks] == ["sleeve_longer_for_chart"]
 
 
 def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs():

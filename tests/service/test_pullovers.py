@@ -387,13 +387,33 @@ def test_every_size_has_the_parity_that_the_anchors_need(make):
 
 def test_no_body_and_no_sleeve_cuts_a_chart_that_is_begun(make):
     tall = {"rows": ["#..", ".#."] * 100}
-    answer = make(chart={"chart": tall}, body={"length": 8}, sleeve={"length": 30})
+    answer = make(chart={"chart": tall})
     for size in feasible(answer):
         chart, gauge = size["chart"], GAUGE["rows"] / 10
         assert size["body"]["rounds"] >= chart["shortest_body"]["rounds"]
         assert size["sleeve"]["rounds"] >= chart["shortest_sleeve"]["rounds"]
         assert abs(chart["shortest_body"]["length"]["cm"] - chart["shortest_body"]["rounds"] / gauge) <= 0.01
-    assert len(named(answer["warnings"], "body_longer_than_asked")) == len(WOMEN)
+    assert len(named(answer["warnings"], "body_longer_for_chart")) == len(WOMEN)
+
+
+def test_a_length_that_is_asked_is_kept_and_the_row_at_which_it_cuts_the_chart_is_said(make):
+    tall = {"rows": ["#..", ".#."] * 100}
+    answer = make(chart={"chart": tall}, body={"length": 20}, changes={"sleeve_length": 30})
+    for size in feasible(answer):
+        assert abs(size["body"]["length"]["cm"] - 20) < 0.2
+        assert abs(size["sleeve"]["length"]["cm"] - 30) < 0.2
+    warnings = named(answer["warnings"], "body_cuts_chart")
+    last = [size["yoke"]["rounds"] + size["body"]["rounds"] for size in feasible(answer)]
+    for row, warning in zip(last, warnings, strict=True):
+        assert f"at row {row} of 200;" in warning["message"]
+    assert all("pointer" not in warning for warning in warnings)
+    assert len(named(answer["warnings"], "sleeve_cuts_chart")) == len(WOMEN)
+
+
+def test_an_anchor_that_makes_a_chart_lopsided_is_pointed_at_where_it_was_sent(make):
+    chart = {"chart": {"rows": ["..#.."]}, "anchor": {"back": 4, "front": 3, "sleeve": 3}}
+    (warning,) = named(make(chart=chart)["warnings"], "anchor_off_mirror_axis")
+    assert warning["pointer"] == "/chart/anchor/back"
 
 
 def test_the_yarn_of_the_colours_is_every_stitch_of_the_garment_once(make):
