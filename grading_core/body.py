@@ -113,15 +113,13 @@ def plan_body(
     levels: Sequence[Level] = (),
     spacing: Spacing = "closest_first",
     minimum_rounds: int = 0,
-    hem_circumference_cm: Fraction | None = None,
     size: str | None = None,
 ) -> Body | Impossible:
     """The body of one size, or why its shaping doesn't fit.
 
     stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's fabric.
-    hem: its rib; as many stitches as the body has, put on the multiple, or as many as
-    hem_circumference_cm asks at the rib's gauge. levels: from the underarm down, free of `level_problems`.
-    spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below the
+    hem: its rib; it has as many stitches as the body, put on the multiple. levels: from the underarm down, free of
+    `level_problems`. spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below the
     yoke needs; a shorter body is lengthened to it, and a remark says so. size: its label, for remarks.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -137,11 +135,7 @@ def plan_body(
         return _impossible(shaped, stitches, rounds, gauge, levels, spacing)
     reached, shaping = shaped
     last = stitches + sum(change for _, change in shaping)
-    if hem_circumference_cm is None:
-        hem_stitches = hem.nearest(Fraction(last))
-    else:
-        hem_stitches = hem.for_circumference(hem_circumference_cm)
-    edge = RibbedEdge(hem, last, hem_stitches, hem.rounds)
+    edge = RibbedEdge(hem, last, hem.nearest(Fraction(last)), hem.rounds)
     return Body(
         stitches,
         rounds,

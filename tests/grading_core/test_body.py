@@ -99,11 +99,6 @@ def test_the_length_is_that_of_the_rounds_and_the_hem_at_their_own_gauges():
     assert body.length_cm == Fraction(1020, 31) + 5
 
 
-def test_a_wanted_hem_is_counted_at_the_gauge_of_the_rib():
-    body = plan_body(224, Fraction(38), GAUGE, HEM, hem_circumference_cm=Fraction(90))
-    assert body.hem.stitches == 216
-
-
 def test_a_chart_that_runs_on_makes_the_body_as_long_as_it_needs_and_says_so():
     body = plan_body(224, Fraction(12), GAUGE, HEM, minimum_rounds=60, size="S")
     assert body.rounds == 60
