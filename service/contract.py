@@ -66,7 +66,7 @@ TAGS = {
     "Shaping": "Where increases and decreases fall.",
     "Colourwork": "Charts on shaped sections.",
     "Yarn": "How thick, how much.",
-    "Garment": "The whole pullover, and proofreading of a printed one.",
+    "Garment": "The whole pullover, every part of it.",
     "Standards": "The published tables that are built in.",
     "Service": "About the service itself.",
 }

@@ -191,7 +191,7 @@ class SizeYarnSchema(StrictSchema):
     """The yarns of one size."""
 
     label = Prose("As sent.", required=True)
-    yarns = Items(Nested(NamedYarnNeedSchema), "In the order of the request.", required=True)
+    yarns = Items(Nested(NamedYarnNeedSchema), "In the order of their names.", required=True)
 
 
 class ContrastSchema(StrictSchema):

@@ -3,6 +3,8 @@
 The answers are validated by an independent JSON Schema validator.
 """
 
+import json
+
 import jsonschema_rs
 import pytest
 
@@ -47,10 +49,26 @@ def test_an_answer_keeps_to_the_contract(contract, operation, example):
     assert [error.message for error in validator(contract, schema).iter_errors(example.answer)] == []
 
 
-@pytest.mark.parametrize(
-    ("operation", "example"),
-    [case for case in EXAMPLES if case.values[0].method == "POST" and case.values[0].takes == JSON],
-)
+POSTED = [case for case in EXAMPLES if case.values[0].method == "POST" and case.values[0].takes == JSON]
+
+
+@pytest.mark.parametrize(("operation", "example"), POSTED)
+def test_an_answer_is_the_same_to_the_byte_in_whatever_order_the_keys_are_sent(client, operation, example):
+    """RFC 8259, section 4: an object is unordered. One digest has one answer."""
+
+    def post(request):
+        return client.post(operation.path, data=json.dumps(request), content_type=JSON).get_data()
+
+    assert post(backwards(example.request)) == post(example.request)
+
+
+def backwards(value):
+    if isinstance(value, dict):
+        return {key: backwards(below) for key, below in reversed(value.items())}
+    return [backwards(below) for below in value] if isinstance(value, list) else value
+
+
+@pytest.mark.parametrize(("operation", "example"), POSTED)
 def test_a_request_keeps_to_the_contract(contract, operation, example):
     body = contract["paths"][operation.path]["post"]["requestBody"]["content"]["application/json"]
     assert [error.message for error in validator(contract, body["schema"]).iter_errors(example.request)] == []
