@@ -119,8 +119,8 @@ def plan_body(
 
     stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's fabric.
     hem: its rib; it has as many stitches as the body, put on the multiple. levels: from the underarm down, free of
-    `level_problems`. spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below the
-    yoke needs; a shorter body is lengthened to it, and a remark says so. size: its label, for remarks.
+    `level_problems`. spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below
+    the yoke needs; a shorter body is lengthened to it, and a remark says so. size: its label, for remarks.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> hem = Rib(gauge, Fraction(5), CountRule(4))
