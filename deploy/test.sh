@@ -14,11 +14,12 @@ missing_packages() {
 PATH=$PATH:/usr/sbin
 missing=$(missing_packages)
 if [ -n "$missing" ] && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
-    apt-get update -qq >&2
+    apt="apt-get -qq -o Acquire::Retries=3 -o DPkg::Lock::Timeout=300"
+    $apt update >&2
     # RUNLEVEL=1 keeps the package scripts from starting a system-wide nginx.
     # shellcheck disable=SC2086  # one word per package
     DEBIAN_FRONTEND=noninteractive RUNLEVEL=1 \
-        apt-get install -qq -y --no-install-recommends $missing </dev/null >/dev/null
+        $apt install -y --no-install-recommends $missing </dev/null >/dev/null
     missing=$(missing_packages)
 fi
 if [ -n "$missing" ]; then

@@ -23,14 +23,17 @@ if [ -z "$python" ]; then
     echo "Python 3.11 or newer is needed, and none was found on the PATH." >&2
     exit 1
 fi
-if ! "$python" -c 'import venv, ensurepip' 2>/dev/null; then
-    echo "$python has no venv module. On Debian and Ubuntu: apt-get install python3-venv" >&2
-    exit 1
-fi
 
 echo "Installing $(basename "$lock") into $dir" >&2
 rm -rf "$dir"
-"$python" -m venv "$dir"
-"$dir/bin/python" -m pip install --quiet --disable-pip-version-check --no-input \
+if "$python" -c 'import ensurepip' 2>/dev/null; then
+    "$python" -m venv "$dir"
+    set -- "$dir/bin/python" -m pip
+else
+    # Debian keeps ensurepip in a package of its own, python3-venv; the machine's pip will do as well.
+    "$python" -m venv --without-pip "$dir"
+    set -- "$python" -m pip --python "$dir/bin/python"
+fi
+"$@" install --quiet --disable-pip-version-check --no-input \
     --require-hashes --only-binary :all: -r "$lock" >&2
 cp "$lock" "$installed"
