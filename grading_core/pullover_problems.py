@@ -22,7 +22,7 @@ def wish_problems(request: PulloverRequest, sizes: int) -> Iterator[Problem]:
     """
     for path, length in varying_lengths(request):
         if isinstance(length, tuple) and len(length) != sizes:
-            yield Problem(path, f"There are {len(length)} values for {sizes} sizes.")
+            yield Problem(path, f"has {counted(len(length), 'value')} for {counted(sizes, 'size')}.")
     shaped = {level.measurement for level in request.body.levels}
     for name in request.ease:
         if name not in ("bust", "upper_arm", "wrist", *shaped):
