@@ -111,6 +111,21 @@ def shaping_schedules(plans: int) -> Body:
     return {"plans": [plan for pair in zip(sleeves, hems, strict=True) for plan in pair][:plans]}
 
 
+def yarn_estimates(sizes: int) -> Body:
+    """Five yarns, one of them weighed in a swatch."""
+    yarns = {
+        f"yarn {place}": {"metres_per_100g": 200 + 50 * place, "hex": f"#{40 * place:02x}7d4a"}
+        for place in range(5)
+    }
+    yarns["yarn 0"] |= {"swatch_grams": 8.5, "swatch_stitches": 900}
+    stitches = [dict.fromkeys(yarns, 9000 + 700 * place) for place in range(sizes)]
+    return {
+        "gauge": GAUGE,
+        "yarns": yarns,
+        "sizes": [{"label": str(place + 1), "stitches": each} for place, each in enumerate(stitches)],
+    }
+
+
 def chart_placements(sizes: int, width: int = 60, height: int = 80, rounds: int = 60) -> Body:
     """A chart of three colours over yoke, body and sleeves."""
     return {
@@ -153,6 +168,7 @@ BUILDERS: dict[str, Callable[[int], Body]] = {
     "shaping-schedules": shaping_schedules,
     "chart-placements": chart_placements,
     "pullovers": pullovers,
+    "yarn-estimates": yarn_estimates,
 }
 """What is measured of each operation, by number of sizes."""
 

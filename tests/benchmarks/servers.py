@@ -21,9 +21,17 @@ TICKS = os.sysconf("SC_CLK_TCK")
 class Server:
     """gunicorn with the deployed settings and an application, on a free port of the loopback."""
 
-    def __init__(self, app: str, environment: dict[str, str], log: Path) -> None:
+    def __init__(
+        self,
+        app: str,
+        environment: dict[str, str],
+        log: Path,
+        workers: int = WORKERS,
+        arguments: Sequence[str] = (),
+    ) -> None:
         self.port = _free_port()
         self._log = log
+        self._count = workers
         with log.open("wb") as output:
             self._process = subprocess.Popen(
                 [
@@ -34,11 +42,12 @@ class Server:
                     "deploy/gunicorn.conf.py",
                     "--max-requests",
                     "0",
+                    *arguments,
                     app,
                 ],
                 env=os.environ
                 | environment
-                | {"BIND": f"127.0.0.1:{self.port}", "WEB_CONCURRENCY": str(WORKERS)},
+                | {"BIND": f"127.0.0.1:{self.port}", "WEB_CONCURRENCY": str(workers)},
                 cwd=ROOT,
                 stdout=output,
                 stderr=output,
@@ -50,7 +59,7 @@ class Server:
             if self._process.poll() is not None:
                 raise RuntimeError(f"The server did not start:\n{self._log.read_text()}")
             try:
-                if all(_ask(self.port, b"GET / HTTP/1.0\r\n\r\n") for _ in range(4 * WORKERS)):
+                if all(_ask(self.port, b"GET / HTTP/1.0\r\n\r\n") for _ in range(4 * self._count)):
                     return
             except OSError:
                 time.sleep(0.05)
@@ -75,7 +84,11 @@ class Server:
 
     def resident_mib(self) -> float:
         """The resident memory of the largest worker."""
-        return max(_resident_kib(worker) for worker in self.workers()) / 1024
+        return max(_memory_kib(worker, "VmRSS") for worker in self.workers()) / 1024
+
+    def peak_mib(self) -> float:
+        """The most that any worker has held at a time."""
+        return max(_memory_kib(worker, "VmHWM") for worker in self.workers()) / 1024
 
 
 @dataclass
@@ -135,8 +148,11 @@ def _ask(port: int, sent: bytes) -> bytes:
 
 
 def _request(path: str, body: bytes) -> bytes:
-    head = f"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/json\r\nContent-Length: {len(body)}"
-    return head.encode() + b"\r\n\r\n" + body
+    head = (
+        f"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n"
+        f"Content-Type: application/json\r\nContent-Length: {len(body)}\r\n\r\n"
+    )
+    return head.encode() + body
 
 
 def _free_port() -> int:
@@ -146,6 +162,6 @@ def _free_port() -> int:
         return port
 
 
-def _resident_kib(process: int) -> int:
+def _memory_kib(process: int, which: str) -> int:
     lines = Path(f"/proc/{process}/status").read_text().splitlines()
-    return next(int(line.split()[1]) for line in lines if line.startswith("VmRSS:"))
+    return next(int(line.split()[1]) for line in lines if line.startswith(f"{which}:"))

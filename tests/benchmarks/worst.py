@@ -6,11 +6,13 @@ and are as irregular as they can be, so that nothing can be told in a few words.
 
 from __future__ import annotations
 
+import io
 import random
 from collections.abc import Iterator
 from functools import partial
 
 import orjson
+from PIL import Image
 
 from service.app import create_app
 from service.config import Config
@@ -34,13 +36,19 @@ def main() -> None:
     )
     for operation, about, body, media in worst_requests():
         sent = body if isinstance(body, bytes) else orjson.dumps(body)
-        work = partial(ask, app, f"/v1/{operation}", sent, media)
+        headers = {"CONTENT_TYPE": media_type(sent)}
+        work = partial(ask, app, f"/v1/{operation}", sent, media, headers=headers)
         status, answer = work()
         # Compressed, as a client may ask for that too.
-        taken = best(partial(work, "gzip"), budget=0)
+        taken = best(partial(work, encoding="gzip"), budget=0, least=3)
         kind = media.partition("/")[2]
         row = (operation, about, kind, len(sent), len(answer), status, f"{taken * 1000:.0f}")
         print(f"| {' | '.join(map(str, row))} |", flush=True)
+
+
+def media_type(sent: bytes) -> str:
+    """What a body is sent as."""
+    return "image/png" if sent.startswith(b"\x89PNG") else JSON
 
 
 def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
@@ -73,6 +81,9 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
         for sizes, stitches, height in ((9, 100, 400), (MAX_SIZES, 26, 80)):
             about = f"{sizes} sizes at {stitches} stitches, a chart of 800 x {height}"
             yield "pullovers", about, pullovers(sizes, stitches, height), media
+    yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
+    yield "yarn-estimates", "40 sizes of 62 yarns", yarn_estimates(), JSON
+    yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
     yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
     yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
     for operation in BUILDERS:
@@ -214,6 +225,33 @@ def pictured(width: int, height: int) -> Body:
     return {
         "gauge": GAUGE, "chart": {"rows": rows}, "sizes": [size], "anchor": {"back": 3, "front": 3, "sleeve": 3},
     }  # fmt: skip
+
+
+def drawn(width: int, height: int) -> bytes:
+    """A chart as a picture that hardly compresses."""
+    chance, file = random.Random(4), io.BytesIO()
+    picture = Image.new("P", (width, height))
+    picture.putpalette([value for colour in range(62) for value in (4 * colour, 255 - 4 * colour, colour)])
+    picture.putdata(chance.choices(range(62), k=width * height))
+    picture.save(file, "PNG")
+    return file.getvalue()
+
+
+def yarn_estimates() -> Body:
+    names = [f"{number:060}" for number in range(62)]
+    yarn = {"metres_per_100g": 123.456789, "swatch_grams": 9.87654321, "swatch_stitches": 997}
+    sizes = [
+        {"label": str(size), "stitches": dict.fromkeys(names, 9999991 - size)} for size in range(MAX_SIZES)
+    ]
+    yarns = {name: {**yarn, "hex": f"#7d{place:02x}4a"} for place, name in enumerate(names)}
+    return {"gauge": ODD_GAUGE, "yarns": yarns, "sizes": sizes}
+
+
+def strand_combinations() -> Body:
+    strands = [
+        {"name": "n" * 100, "metres": 123.456789 + 7.7 * place, "grams": 49.87654321} for place in range(20)
+    ]
+    return {"strands": strands}
 
 
 def wrong(operation: str) -> Body:
