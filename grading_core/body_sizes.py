@@ -20,7 +20,7 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
 
-from grading_core.errors import Problem, raise_if_any
+from grading_core.errors import Problem, duplicate_labels, raise_if_any
 from grading_core.size_labels import label_ranks
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
@@ -181,10 +181,8 @@ def _sent_problems(sizes: Sequence[SentSize], labels: Sequence[str] | None) -> I
         yield Problem(("labels",), "Labels pick sizes of a body table; with sizes sent, leave them out.")
     if not sizes:
         yield Problem(("sizes",), "There is no size.")
-    seen: dict[str, int] = {}
+    yield from duplicate_labels([size.label for size in sizes])
     for index, size in enumerate(sizes):
-        if seen.setdefault(size.label, index) != index:
-            yield Problem(("sizes", index, "label"), f"Size {size.label!r} is there twice.")
         if not size.measurements:
             yield Problem(("sizes", index), f"Size {size.label!r} has no measurement.")
 

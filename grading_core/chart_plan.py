@@ -14,14 +14,12 @@ from typing import Literal, Protocol
 from grading_core.chart import Anchor, Chart
 from grading_core.errors import Path, Problem, duplicate_labels
 from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.wording import counted
 
 COMMON_FLOAT_LIMIT = 5
 """Floats longer than about 5 stitches or 2.5 cm are caught at the back: common practice, taught alike by
 magazines and handbooks of stranded knitting."""
-
-MAX_ROUNDS_IN_ALL = 20_000
-"""Of yoke, body and sleeve, over all sizes."""
 
 MAX_LOOKUPS = 40_000
 """Rounds in all, times the colours of the chart row that has most: what the work grows with."""

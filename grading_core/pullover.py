@@ -14,7 +14,8 @@ from grading_core.chart_placement import place_charts
 from grading_core.chart_plan import BodyShaping, ChartPlan, ChartSize
 from grading_core.chart_result import ChartPlacements
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
-from grading_core.pullover_plan import MAX_ROUNDS_IN_ALL, Plan, plan_pullover, too_many_rounds
+from grading_core.limits import MAX_ROUNDS_IN_ALL
+from grading_core.pullover_plan import Plan, plan_pullover, too_many_rounds
 from grading_core.pullover_request import Changes, PulloverRequest
 from grading_core.pullover_result import Changed, MadeSize, Pullover, Row
 from grading_core.pullover_size import in_wishes, make_size, size_remarks

@@ -13,6 +13,7 @@ from grading_core.chart_plan import ChartPlan, SeamStitches
 from grading_core.counts import Rules, Targets
 from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS_IN_ALL, MAX_STITCHES
 from grading_core.proportions import (
     CHILD_BUST_CM,
     Wanted,
@@ -36,12 +37,6 @@ from grading_core.units import to_places
 
 FEWEST_NECK_STITCHES = 8
 """Between the raglan lines, two to a section."""
-
-MAX_STITCHES = 5_000
-"""Of a section."""
-
-MAX_ROUNDS_IN_ALL = 20_000
-"""Of yoke, body and sleeve over all sizes of one answer."""
 
 _INCH = Fraction(254, 100)
 

@@ -11,7 +11,7 @@ used only where the rounds don't suffice without it, and only so often as needed
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
@@ -166,21 +166,12 @@ class Schedule:
 
     def sections_after_phases(self) -> tuple[Sections, ...]:
         """The sections at the end of each phase."""
-        sections, reached = self.yoke.neck, []
-        for phase in self.phases:
-            for _, (back, front, sleeve) in phase.cycle:
-                many = phase.times
-                sections = sections.after((back * many, front * many, sleeve * many))
-            reached.append(sections)
-        return tuple(reached)
+        return tuple(_sections_after(self.yoke.neck, self.phases))
 
     def instructions(self) -> tuple[str, ...]:
         """The schedule in sentences, each with the stitches on the needle after it."""
-        sections, sentences = self.yoke.neck, []
-        for phase in self._spoken_phases():
-            for _, (back, front, sleeve) in phase.cycle:
-                many = phase.times
-                sections = sections.after((back * many, front * many, sleeve * many))
+        spoken, sentences = self._spoken_phases(), []
+        for phase, sections in zip(spoken, _sections_after(self.yoke.neck, spoken), strict=True):
             total = counted(sections.total(self.line_stitches), "stitch", "stitches")
             sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
         return tuple(sentences)
@@ -369,6 +360,15 @@ def run_instructions(schedules: Sequence[Schedule | Impossible]) -> tuple[str, .
         [made.phases if isinstance(made, Schedule) else None for made in schedules], increase_words
     )
     return (HOW_TO_COUNT, *sentences) if sentences else ()
+
+
+def _sections_after(sections: Sections, worked: Sequence[Phase[Increases]]) -> Iterator[Sections]:
+    """The sections at the end of each phase, from those before the first."""
+    for phase in worked:
+        many = phase.times
+        for _, (back, front, sleeve) in phase.cycle:
+            sections = sections.after((back * many, front * many, sleeve * many))
+        yield sections
 
 
 def _events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:

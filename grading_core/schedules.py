@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from grading_core.errors import Impossible, Problem, duplicate_labels, raise_if_any
 from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
 from grading_core.raglan import (
     IncreaseRound,
     Options,
@@ -24,14 +25,9 @@ from grading_core.raglan import (
 )
 from grading_core.yoke import AdjustedYoke, Adjustment, WrittenYoke, adjust, written_problems
 
-MAX_ROUNDS = 5_000
-"""Of one yoke."""
-
-MAX_ROUNDS_IN_ALL = 20_000
-"""Of all yokes in one answer. An adjusted yoke counts as written and once for each way that may be answered."""
-
 MOST_WAYS = 3
-"""So many of the ways to adjust a yoke can be possible at a time: none is for both a deeper and a shallower one."""
+"""So many of the ways to adjust a yoke can be possible at a time: none is for both a deeper and a shallower one.
+An adjusted yoke counts its rounds as written, and once for each of them."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from grading_core.errors import ContradictionError, Problem, Remark, raise_if_any
+from grading_core.errors import ContradictionError, Problem, Remark, duplicate_labels, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.sizing import SizeGradingRequest, grade_sizes
 
@@ -154,11 +154,7 @@ def _graded_busts(request: SizeMatchRequest) -> tuple[FinishedSize, ...]:
 def _problems(request: SizeMatchRequest) -> Iterator[Problem]:
     if (request.finished is None) == (request.grading is None):
         yield Problem((), "Send either finished or grading.")
-    seen: set[str] = set()
-    for index, size in enumerate(request.finished or ()):
-        if size.label in seen:
-            yield Problem(("finished", index, "label"), f"Size {size.label!r} is there twice.")
-        seen.add(size.label)
+    yield from duplicate_labels([size.label for size in request.finished or ()], ("finished",))
     if request.finished is not None and not request.finished:
         yield Problem(("finished",), "There is no size.")
     yield from _wish_problems(request)

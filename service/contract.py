@@ -12,6 +12,7 @@ from apispec.ext.marshmallow.common import resolve_schema_instance
 from apispec.ext.marshmallow.openapi import OpenAPIConverter
 from marshmallow import Schema, fields
 
+from grading_core.limits import MAX_STITCHES
 from service import VERSION
 from service.errors import (
     BAD_REQUEST,
@@ -35,7 +36,7 @@ from service.negotiation import CSV, JSON, MARKDOWN
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_SIZES, MAX_STITCHES, ProblemSchema
+from service.schemas.common import MAX_SIZES, ProblemSchema
 from service.schemas.fields import ByField, ByType, Mapping
 
 OPENAPI_VERSION = "3.1.0"

@@ -15,13 +15,12 @@ from grading_core.chart_plan import (
     SeamStitches,
 )
 from grading_core.errors import ContradictionError, Problem
-from grading_core.schedules import MAX_ROUNDS
+from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from service.charts import ChartColour, DrawnChart, SentChart
 from service.png_chart import MAX_BYTES
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import (
     MAX_SIZES,
-    MAX_STITCHES,
     ComputedSchema,
     GaugeSchema,
     LengthSchema,
@@ -103,17 +102,19 @@ class Base64(Text):
         return super().contract() | {"contentEncoding": "base64", "contentMediaType": self.media_type}
 
 
+def hex_field(description: str) -> Text:
+    """A field for a colour in hexadecimal."""
+    return Text(description, pattern=HEX, pattern_detail="# and six hexadecimal digits", most=7)
+
+
 class ChartColourSchema(StrictSchema):
     """A colour of a chart."""
 
     builds = staticmethod(_colour)
 
     name = Text("For people.", required=True, most=60)
-    hex = Text(
-        "Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG.",
-        pattern=HEX,
-        pattern_detail="# and six hexadecimal digits",
-        most=7,
+    hex = hex_field(
+        "Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG."
     )
 
 

@@ -31,9 +31,6 @@ MAX_COUNT = 100_000
 MAX_SIZES = 40
 """No request has more sizes."""
 
-MAX_STITCHES = 5000
-"""No section of a garment has more stitches."""
-
 
 def spacing_field(description: str = "As in `POST /v1/raglan-schedules`.") -> Choice:
     """The field that says in which order the intervals of a schedule come."""

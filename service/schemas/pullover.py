@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.neckband import Build
 from grading_core.pullover_request import (
     BandWishes,
@@ -22,7 +23,6 @@ from grading_core.pullover_request import (
     YarnWishes,
     YokeWishes,
 )
-from grading_core.schedules import MAX_ROUNDS
 from service.charts import DrawnChart, SentChart
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart import (
@@ -36,7 +36,6 @@ from service.schemas.common import (
     MAX_COUNT,
     MAX_LENGTH,
     MAX_SIZES,
-    MAX_STITCHES,
     ComputedSchema,
     CountRuleSchema,
     GaugeSchema,

@@ -6,14 +6,14 @@ from dataclasses import dataclass
 from typing import Any
 
 from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.raglan import IncreaseRound, Options, Sections
-from grading_core.schedules import MAX_ROUNDS, YokeRequest
+from grading_core.schedules import YokeRequest
 from grading_core.yoke import METHODS, Adjustment
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_LENGTH,
     MAX_SIZES,
-    MAX_STITCHES,
     ComputedSchema,
     GaugeSchema,
     LengthSchema,

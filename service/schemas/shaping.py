@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from grading_core.schedules import MAX_ROUNDS
+from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.shaping_plans import AcrossPlan, RowPlan
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_STITCHES, ComputedSchema, NearestSchema, spacing_field
+from service.schemas.common import ComputedSchema, NearestSchema, spacing_field
 from service.schemas.fields import ByField, Choice, Flag, Items, Nested, Text, Whole
 
 MAX_PLANS = 100

@@ -9,7 +9,7 @@ from fractions import Fraction
 from grading_core.gauge import Gauge
 from grading_core.yarn_estimates import SizeStitches, Yarn
 from service.schemas.base import StrictSchema
-from service.schemas.chart import HEX
+from service.schemas.chart import hex_field
 from service.schemas.common import MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
 from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.standards import SourceSchema
@@ -119,12 +119,7 @@ class YarnSchema(StrictSchema):
         maximum=MAX_GARMENT_STITCHES,
         unit="stitches",
     )
-    hex = Text(
-        "Its sRGB colour, to compare lightness.",
-        pattern=HEX,
-        pattern_detail="# and six hexadecimal digits",
-        most=7,
-    )
+    hex = hex_field("Its sRGB colour, to compare lightness.")
 
 
 class SizeStitchesSchema(StrictSchema):
