@@ -47,7 +47,7 @@ class Regauged:
     difference_cm: Fraction
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Converted:
     """One item's answer.
 
@@ -99,17 +99,34 @@ def _converted(item: Item, gauge: Gauge, pattern_gauge: Gauge | None) -> Convert
         exact = target * (gauge.stitches_per_cm if across else gauge.rows_per_cm)
         count = item.rule.round(exact)
         length = gauge.width_cm(count) if across else gauge.height_cm(count)
-        return Converted(item.name, "stitches" if across else "rows", count, exact, length, length - target)
+        return Converted(
+            name=item.name,
+            unit="stitches" if across else "rows",
+            count=count,
+            exact=exact,
+            length_cm=length,
+            difference_cm=length - target,
+        )
     count = int(item.amount)
     length = _length(item.kind, count, gauge)
     if pattern_gauge is None:
-        return Converted(item.name, item.kind, count, None, length, None)
+        return Converted(
+            name=item.name, unit=item.kind, count=count, exact=None, length_cm=length, difference_cm=None
+        )
     pattern_length = _length(item.kind, count, pattern_gauge)
     regauge = regauge_stitches if item.kind == "stitches" else regauge_rows
     new_count = regauge(count, gauge, pattern_gauge, item.rule)
     new_length = _length(item.kind, new_count, gauge)
     regauged = Regauged(pattern_length, new_count, new_length, new_length - pattern_length)
-    return Converted(item.name, item.kind, count, None, length, length - pattern_length, regauged)
+    return Converted(
+        name=item.name,
+        unit=item.kind,
+        count=count,
+        exact=None,
+        length_cm=length,
+        difference_cm=length - pattern_length,
+        regauged=regauged,
+    )
 
 
 def _length(unit: Literal["stitches", "rows"], count: int, gauge: Gauge) -> Fraction:

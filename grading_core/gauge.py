@@ -65,7 +65,7 @@ class Gauge:
         return Fraction(rows * self.rows_per_cm.denominator, self.rows_per_cm.numerator)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Comparison:
     """A knitter's gauge against the pattern's.
 
@@ -125,7 +125,11 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
         advice = "Your fabric is looser than the pattern's: try a needle one or two sizes smaller"
     elif rows_ratio == 1:
         return Comparison(
-            stitches_ratio, rows_ratio, "same", "none", "Your gauge is the pattern's: knit as written."
+            stitches_ratio=stitches_ratio,
+            rows_ratio=rows_ratio,
+            fabric="same",
+            needle="none",
+            advice="Your gauge is the pattern's: knit as written.",
         )
     else:
         fabric, needle = "same", "none"
@@ -133,6 +137,14 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
             "Your stitches match the pattern's and your rows don't: keep the needle and recompute "
             "the lengths given in rows"
         )
-        return Comparison(stitches_ratio, rows_ratio, fabric, needle, advice + ".")
+        return Comparison(
+            stitches_ratio=stitches_ratio,
+            rows_ratio=rows_ratio,
+            fabric=fabric,
+            needle=needle,
+            advice=advice + ".",
+        )
     advice += ", and knit and block a new swatch, which alone can tell."
-    return Comparison(stitches_ratio, rows_ratio, fabric, needle, advice)
+    return Comparison(
+        stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice
+    )

@@ -22,7 +22,7 @@ Worked = Literal["round", "flat"]
 Edge = Literal["half", "full"]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RowPlan:
     """Stitches to be gained or lost over rows.
 
@@ -49,7 +49,7 @@ class RowPlan:
         return self.step == 2 if self.worked is None else self.worked == "flat"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AcrossPlan:
     """Stitches to be gained or lost evenly across one row.
 
@@ -65,7 +65,7 @@ class AcrossPlan:
     edge: Edge = "half"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RowSchedule:
     """Where the shaping rows of a plan fall.
 
@@ -100,7 +100,7 @@ class RowSchedule:
         return tuple(sentences)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AcrossSchedule:
     """Where the shapings of a row fall.
 
@@ -148,7 +148,7 @@ def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)
     multiple of the stitches per shaping, plain rows that are more than all rows, and decreases that
     leave nothing.
 
-    >>> plan_problems([RowPlan("sleeve", 60, 45, 90)])[0].path
+    >>> plan_problems([RowPlan(name="sleeve", stitches=60, to=45, rows=90)])[0].path
     ('plans', 0, 'to')
     """
     problems = []
@@ -178,8 +178,9 @@ def shaping_schedules(plans: Sequence[RowPlan | AcrossPlan]) -> tuple[Planned, .
 
     Raises ContradictionError for plans that contradict themselves (see `plan_problems`).
 
-    >>> [made.schedule.result for made in shaping_schedules([AcrossPlan("hem", 48, 6, "increase")])]
-    [54]
+    >>> plan = AcrossPlan(name="hem", stitches=48, across=6, change="increase")
+    >>> shaping_schedules([plan])[0].schedule.result
+    54
     """
     raise_if_any(plan_problems(plans))
     return tuple(
@@ -196,7 +197,7 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
     Source: "every 3rd row 4 times, every 4th row 32 times" for 36 over 140 rows, a teaching article on the
     formula (about 2006).
 
-    >>> along_rows(RowPlan("side", 36, 0, 140, stitches_per_shaping=1)).intervals
+    >>> along_rows(RowPlan(name="side", stitches=36, to=0, rows=140, stitches_per_shaping=1)).intervals
     ((3, 4), (4, 32))
     """
     shapings = abs(plan.to - plan.stitches) // plan.stitches_per_shaping
@@ -209,12 +210,12 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
     rows = tuple(before + (place - spaced.before) * plan.step for place in spaced.positions())
     intervals = Counter(interval * plan.step for interval in spaced.intervals)
     return RowSchedule(
-        plan,
-        rows,
-        tuple(intervals.items()),
-        _phases_after(before, rows, plan),
-        before,
-        plan.plain_after + spaced.after * plan.step + surplus,
+        plan=plan,
+        shaping_rows=rows,
+        intervals=tuple(intervals.items()),
+        phases=_phases_after(before, rows, plan),
+        plain_before=before,
+        plain_after=plan.plain_after + spaced.after * plan.step + surplus,
     )
 
 
@@ -228,9 +229,10 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     Source: increase 4 in 51 stitches, in the round after 13, 26, 39 and 51, flat after 6, 19, 32 and 45
     (a yarn shop's teaching article).
 
-    >>> across_row(AcrossPlan("yoke", 51, 4, "increase")).after
+    >>> plan = AcrossPlan(name="yoke", stitches=51, across=4, change="increase")
+    >>> across_row(plan).after
     (13, 26, 39, 51)
-    >>> across_row(AcrossPlan("yoke", 51, 4, "increase", "flat")).after
+    >>> across_row(replace(plan, worked="flat")).after
     (6, 19, 32, 45)
     """
     most = _most_across(plan)
@@ -247,12 +249,12 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     intervals = Counter(stop - start for start, stop in distances)
     change = plan.across if plan.change == "increase" else -plan.across
     return AcrossSchedule(
-        plan,
-        after,
-        tuple(intervals.items()),
-        first,
-        plan.stitches - (after[-1] if after else 0),
-        plan.stitches + change,
+        plan=plan,
+        after=after,
+        intervals=tuple(intervals.items()),
+        first=first,
+        last=plan.stitches - (after[-1] if after else 0),
+        result=plan.stitches + change,
     )
 
 

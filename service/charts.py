@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from string import ascii_lowercase, ascii_uppercase, digits
 
-from grading_core.chart import Chart, FirstRow, Repeat
+from grading_core.chart.grid import Chart, FirstRow, Repeat
 from grading_core.errors import ContradictionError, Path, Problem, raise_if_any
 from service.png_chart import UnusablePng, read_png
 
@@ -31,7 +31,7 @@ class DrawnChart:
     colours: Mapping[str, ChartColour]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SentChart:
     """A chart as a request has it: exactly one of rows and png (in base64)."""
 

@@ -12,7 +12,7 @@ from io import BytesIO
 
 from PIL import Image
 
-from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
+from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 
 MAX_BYTES = 512 * 1024
 

@@ -52,7 +52,7 @@ MEANINGS: Mapping[Measurement, str] = MappingProxyType(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BodyRow:
     """One measurement of one size.
 
@@ -90,7 +90,7 @@ class BodyRow:
         return min(low for low, _ in ends), max(high for _, high in ends)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BodyTable:
     """A body table: sizes, and per measurement one row per size.
 
@@ -145,13 +145,13 @@ def line(
     centimetres = [figure(text) for text in cm.split()] if cm else blank
     return tuple(
         BodyRow(
-            size,
-            measurement,
-            in_inches,
-            in_cm,
-            "estimated" if size in estimated else origin,
-            source,
-            notes.get(size, note),
+            size=size,
+            measurement=measurement,
+            inch=in_inches,
+            cm=in_cm,
+            origin="estimated" if size in estimated else origin,
+            source=source,
+            note=notes.get(size, note),
         )
         for size, in_inches, in_cm in zip(sizes, inches, centimetres, strict=True)
     )
@@ -179,4 +179,4 @@ def build_table(
     sizes = tuple(row.size for row in lines[0])
     by_measurement = {line[0].measurement: line for line in lines}
     rows = {known: by_measurement[known] for known in MEASUREMENTS if known in by_measurement}
-    return BodyTable(name, title, sizes, MappingProxyType(rows), tuple(notes))
+    return BodyTable(name=name, title=title, sizes=sizes, rows=MappingProxyType(rows), notes=tuple(notes))

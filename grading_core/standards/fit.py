@@ -17,7 +17,7 @@ from grading_core.standards.ranges import Range, figure
 from grading_core.standards.sources import CYC_FIT, CYC_FIT_OLDER, Source
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FitBand:
     """A band of ease at the bust or chest.
 
@@ -34,21 +34,21 @@ class FitBand:
 
 FIT_BANDS = (
     FitBand(
-        "very close fitting",
-        Range(Fraction(-4), Fraction(-2)),
-        Range(Fraction(-10), Fraction(-5)),
-        CYC_FIT,
-        True,
+        fit="very close fitting",
+        inch=Range(Fraction(-4), Fraction(-2)),
+        cm=Range(Fraction(-10), Fraction(-5)),
+        source=CYC_FIT,
+        current=True,
     ),
-    FitBand("close fitting", figure("0"), figure("0"), CYC_FIT, True),
-    FitBand("classic fit", figure("2-4"), figure("5-10"), CYC_FIT, True),
-    FitBand("loose fit", figure("4-6"), figure("10-15"), CYC_FIT, True),
-    FitBand("oversized", figure("6+"), figure("15+"), CYC_FIT, True),
-    FitBand("very close fitting", figure("0"), figure("0"), CYC_FIT_OLDER, False),
-    FitBand("close fitting", figure("1-2"), figure("2.5-5"), CYC_FIT_OLDER, False),
-    FitBand("standard fit", figure("2-4"), figure("5-10"), CYC_FIT_OLDER, False),
-    FitBand("loose fit", figure("4-6"), figure("10-15"), CYC_FIT_OLDER, False),
-    FitBand("oversized", figure("6+"), figure("15+"), CYC_FIT_OLDER, False),
+    FitBand(fit="close fitting", inch=figure("0"), cm=figure("0"), source=CYC_FIT, current=True),
+    FitBand(fit="classic fit", inch=figure("2-4"), cm=figure("5-10"), source=CYC_FIT, current=True),
+    FitBand(fit="loose fit", inch=figure("4-6"), cm=figure("10-15"), source=CYC_FIT, current=True),
+    FitBand(fit="oversized", inch=figure("6+"), cm=figure("15+"), source=CYC_FIT, current=True),
+    FitBand(fit="very close fitting", inch=figure("0"), cm=figure("0"), source=CYC_FIT_OLDER, current=False),
+    FitBand(fit="close fitting", inch=figure("1-2"), cm=figure("2.5-5"), source=CYC_FIT_OLDER, current=False),
+    FitBand(fit="standard fit", inch=figure("2-4"), cm=figure("5-10"), source=CYC_FIT_OLDER, current=False),
+    FitBand(fit="loose fit", inch=figure("4-6"), cm=figure("10-15"), source=CYC_FIT_OLDER, current=False),
+    FitBand(fit="oversized", inch=figure("6+"), cm=figure("15+"), source=CYC_FIT_OLDER, current=False),
 )
 
 CLOSEST_PUBLISHED_CM = Fraction("-10.16")

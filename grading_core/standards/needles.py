@@ -27,7 +27,7 @@ _GENERAL = Source("general_charts", "General charts of millimetres and US number
 _UK = Source("uk_chart", "A chart of a UK yarn retailer (2011)", "not in every chart")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Needle:
     """One needle size.
 
@@ -43,7 +43,7 @@ class Needle:
 
 
 def _needle(mm: str, us: str | None, uk: str | None, source: Source, note: str | None = None) -> Needle:
-    return Needle(Fraction(mm), us, uk, source, note)
+    return Needle(mm=Fraction(mm), us=us, uk=uk, source=source, note=note)
 
 
 NEEDLES = (

@@ -29,7 +29,7 @@ SOUTHERN_USAGE = Source(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class YarnCategory:
     """A category of the standard.
 
@@ -48,7 +48,7 @@ class YarnCategory:
     note: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class YarnThickness:
     """One row of a chart that says how thick a category's yarn is.
 
@@ -73,7 +73,14 @@ def _category(
     note: str | None = None,
 ) -> YarnCategory:
     return YarnCategory(
-        number, name, yarn_types, figure(stitches), figure(needle_mm), needle_us, CYC_YARN, note
+        category=number,
+        name=name,
+        yarn_types=yarn_types,
+        stitches_per_4_inches=figure(stitches),
+        needle_mm=figure(needle_mm),
+        needle_us=needle_us,
+        source=CYC_YARN,
+        note=note,
     )
 
 
@@ -81,7 +88,13 @@ def _thickness(
     category: int, name: str, metres: str, wraps: str, yards_per_pound: str | None = None
 ) -> YarnThickness:
     yards = figure(yards_per_pound) if yards_per_pound else None
-    return YarnThickness(category, name, figure(metres), figure(wraps), yards)
+    return YarnThickness(
+        category=category,
+        name=name,
+        metres_per_100g=figure(metres),
+        wraps_per_inch=figure(wraps),
+        yards_per_pound=yards,
+    )
 
 
 YARN_CATEGORIES = (

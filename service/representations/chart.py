@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping, Sequence
 from fractions import Fraction
 from typing import Any
 
-from grading_core.chart import mirror_axes, symmetry
-from grading_core.chart_result import (
+from grading_core.chart.grid import mirror_axes, symmetry
+from grading_core.chart.result import (
     BodyPlacement,
     ChartPlacements,
     FloatEnd,

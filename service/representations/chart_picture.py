@@ -13,10 +13,10 @@ from zlib import crc32
 
 import svg
 
-from grading_core.chart import Chart
-from grading_core.chart_plan import ChartPlan
-from grading_core.chart_result import SizePlacement
-from grading_core.chart_views import Trace
+from grading_core.chart.grid import Chart
+from grading_core.chart.request import ChartPlan
+from grading_core.chart.result import SizePlacement
+from grading_core.chart.views import Trace
 from grading_core.wording import counted, listed
 from service.charts import DrawnChart
 from service.representations.common import LengthWriter
@@ -51,7 +51,7 @@ class _Line:
     traces: tuple[Trace, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class _Grid:
     """Where everything lies, in pixels from the grid's upper left corner.
 
@@ -150,7 +150,14 @@ def _grid(plan: ChartPlan, placed: SizePlacement) -> _Grid:
     more = come.rows_left or (min(chart.height, below) if chart.repeat == "rows" else 0)
     width = max(_NARROWEST, min(_WIDEST, _ROOM / chart.width))
     ratio = float(plan.gauge.stitches_per_cm / plan.gauge.rows_per_cm)
-    return _Grid(chart, rounded(width), rounded(width * ratio), yoke, plan.first_round, worked + more)
+    return _Grid(
+        chart=chart,
+        cell_width=rounded(width),
+        cell_height=rounded(width * ratio),
+        yoke=yoke,
+        first=plan.first_round,
+        rounds=worked + more,
+    )
 
 
 def _lines(traces: Iterable[Trace]) -> list[_Line]:

@@ -14,7 +14,7 @@ from xml.sax.saxutils import escape
 
 import svg
 
-from grading_core.yarn import lightness
+from grading_core.yarn.contrast import lightness
 from service.charts import ChartColour
 
 TEXT = "currentColor"

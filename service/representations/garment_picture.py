@@ -16,8 +16,8 @@ from zlib import crc32
 
 import svg
 
-from grading_core.chart_plan import ChartPlan
-from grading_core.chart_views import FrontView
+from grading_core.chart.request import ChartPlan
+from grading_core.chart.views import FrontView
 from grading_core.wording import counted, listed
 from service.charts import DrawnChart
 from service.representations.common import LengthWriter

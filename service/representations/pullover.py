@@ -7,20 +7,20 @@ from dataclasses import fields
 from fractions import Fraction
 from typing import Any
 
-from grading_core.body import Body
-from grading_core.chart import mirror_axes
-from grading_core.counts import QUANTITIES
+from grading_core.chart.grid import mirror_axes
+from grading_core.counts.request import QUANTITIES
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.neckband import Neckband
-from grading_core.neckline import FrontDrop, HeadCheck
-from grading_core.pullover_result import Changed, Finished, MadeSize, Neck, Pullover, Row
-from grading_core.raglan import Sections
-from grading_core.ribbing import RibbedEdge
-from grading_core.schedules import SizeSchedule
-from grading_core.sleeve import Sleeve
+from grading_core.parts.body import Body
+from grading_core.parts.neckband import Neckband
+from grading_core.parts.neckline import FrontDrop, HeadCheck
+from grading_core.parts.ribbing import RibbedEdge
+from grading_core.parts.sleeve import Sleeve
+from grading_core.pullover.result import Changed, Finished, MadeSize, Neck, Pullover, Row
+from grading_core.sections import Sections
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
+from grading_core.yoke.all_sizes import SizeSchedule
 from service.charts import DrawnChart
 from service.representations.chart import drawn_chart, size_placement
 from service.representations.common import LengthWriter, impossible, warnings

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from typing import Any
 
 from grading_core.errors import Impossible
-from grading_core.raglan import IncreaseRound, Increases, RaglanLine, Schedule, Yoke
-from grading_core.schedules import RaglanSchedules, SizeSchedule
+from grading_core.sections import IncreaseRound, Increases
 from grading_core.units import to_places
 from grading_core.wording import size_run
-from grading_core.yoke import AdjustedYoke, Way
+from grading_core.yoke.adjustment import AdjustedYoke, Way
+from grading_core.yoke.all_sizes import RaglanSchedules, SizeSchedule
+from grading_core.yoke.schedule import RaglanLine, Schedule, Yoke
 from service.representations.common import LengthWriter, impossible
 
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from grading_core.size_choice import Choice, Match, SizeMatch
-from grading_core.sizing import GradedMeasurement, PrintedRuns, SizeGrading, count_unit
+from grading_core.sizes.choice import Choice, Match, SizeMatch
+from grading_core.sizes.grading import GradedMeasurement, PrintedRuns, SizeGrading, count_unit
 from grading_core.standards import Measurement
 from service.representations.common import LengthWriter, warnings
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Any
 
-from grading_core.sizing import count_unit
+from grading_core.sizes.grading import count_unit
 from grading_core.standards import BODY_TABLES, BodyRow, BodyTable
 from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_BANDS

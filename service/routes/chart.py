@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
-from grading_core.chart_placement import place_charts
-from grading_core.chart_plan import MAX_LOOKUPS, ChartPlan
-from grading_core.chart_result import ChartPlacements, SizePlacement
-from grading_core.chart_views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
+from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
+from grading_core.chart.placement import place_charts
+from grading_core.chart.request import MAX_LOOKUPS, ChartPlan
+from grading_core.chart.result import ChartPlacements, SizePlacement
+from grading_core.chart.views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import DrawnChart, read_chart

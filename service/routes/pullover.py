@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grading_core.pullover import pullover
+from grading_core.pullover.grade import pullover
 from service.operation import PER_SIZE, Operation
 from service.representations import pullover as representations
 from service.representations.pullover import Made

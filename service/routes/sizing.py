@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from grading_core.size_choice import SizeMatch, SizeMatchRequest, match_sizes
-from grading_core.sizing import PrintedRuns, SizeGrading, grade_sizes, printed_runs
+from grading_core.sizes.choice import SizeMatch, SizeMatchRequest, match_sizes
+from grading_core.sizes.grading import PrintedRuns, SizeGrading, grade_sizes, printed_runs
 from grading_core.standards import Measurement
 from service.operation import PER_SIZE, Operation
 from service.representations import sizing as representations

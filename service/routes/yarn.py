@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from grading_core.yarn import Combination, held_together
-from grading_core.yarn_estimates import YarnEstimates, yarn_estimates
+from grading_core.yarn.estimates import YarnEstimates, yarn_estimates
+from grading_core.yarn.strands import Combination, held_together
 from service.operation import PER_SIZE, Operation
 from service.representations import yarn as representations
 from service.schemas.yarn import (

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from grading_core.chart import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor
-from grading_core.chart_plan import (
+from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor
+from grading_core.chart.request import (
     COMMON_FLOAT_LIMIT,
     BodyShaping,
     ChartPlan,
@@ -36,7 +36,7 @@ HEX = "#[0-9A-Fa-f]{6}"
 
 @dataclass(frozen=True, slots=True)
 class ChartPlacementsQuery:
-    """What `grading_core.chart_placement.place_charts` takes, with the chart still as it was sent."""
+    """What `grading_core.chart.placement.place_charts` takes, with the chart still as it was sent."""
 
     chart: SentChart
     options: dict[str, Any]

@@ -7,8 +7,8 @@ from typing import Any
 
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.neckband import Build
-from grading_core.pullover_request import (
+from grading_core.parts.neckband import Build
+from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
     Changes,
@@ -69,7 +69,7 @@ from service.schemas.yarn import YarnNeedSchema
 
 @dataclass(frozen=True, slots=True)
 class PulloverQuery:
-    """What `grading_core.pullover.pullover` takes, with the chart still as it was sent."""
+    """What `grading_core.pullover.grade.pullover` takes, with the chart still as it was sent."""
 
     wishes: PulloverRequest
     chart: SentChart | None
@@ -92,7 +92,7 @@ def _query(
     **wishes: Any,
 ) -> PulloverQuery:
     sent, placed = chart or (None, None)
-    return PulloverQuery(PulloverRequest(_gauges(gauge, gauges), chart=placed, **wishes), sent)
+    return PulloverQuery(PulloverRequest(gauges=_gauges(gauge, gauges), chart=placed, **wishes), sent)
 
 
 def _gauges(gauge: Gauge | None, gauges: Gauges | None) -> Any:
@@ -100,7 +100,7 @@ def _gauges(gauge: Gauge | None, gauges: Gauges | None) -> Any:
 
 
 def _chart(chart: SentChart, **wishes: Any) -> tuple[SentChart, ChartWishes]:
-    return chart, ChartWishes(None, **wishes)  # type: ignore[arg-type]
+    return chart, ChartWishes(chart=None, **wishes)  # type: ignore[arg-type]
 
 
 def _band(construction: Build, **wishes: Any) -> BandWishes:
@@ -108,7 +108,7 @@ def _band(construction: Build, **wishes: Any) -> BandWishes:
 
 
 def _changes(gauge: Gauge | None = None, gauges: Gauges | None = None, **changes: Any) -> Changes:
-    return Changes(_gauges(gauge, gauges), **changes)
+    return Changes(gauges=_gauges(gauge, gauges), **changes)
 
 
 def _length(description: str = "", **options: Any) -> Length:

@@ -7,9 +7,10 @@ from typing import Any
 
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.raglan import IncreaseRound, Options, Sections
-from grading_core.schedules import YokeRequest
-from grading_core.yoke import METHODS, Adjustment
+from grading_core.sections import IncreaseRound, Sections
+from grading_core.yoke.adjustment import METHODS, Adjustment
+from grading_core.yoke.all_sizes import YokeRequest
+from grading_core.yoke.schedule import Options
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_LENGTH,
@@ -26,7 +27,7 @@ from service.schemas.fields import Choice, Flag, Items, Length, Nested, Number, 
 
 @dataclass(frozen=True, slots=True)
 class RaglanQuery:
-    """What `grading_core.schedules.raglan_schedules` takes."""
+    """What `grading_core.yoke.all_sizes.raglan_schedules` takes."""
 
     gauge: Gauge
     options: Options
@@ -35,7 +36,7 @@ class RaglanQuery:
 
 @dataclass(frozen=True, slots=True)
 class YokeAdjustmentQuery:
-    """What `grading_core.schedules.yoke_adjustments` takes."""
+    """What `grading_core.yoke.all_sizes.yoke_adjustments` takes."""
 
     gauge: Gauge
     options: Options

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from grading_core.body_sizes import SentSize
-from grading_core.size_choice import FinishedSize, SizeMatchRequest
-from grading_core.sizing import EvenSteps, SizeGradingRequest
+from grading_core.sizes.bodies import SentSize
+from grading_core.sizes.choice import FinishedSize, SizeMatchRequest
+from grading_core.sizes.grading import EvenSteps, SizeGradingRequest
 from grading_core.standards import BODY_TABLES
 from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_NAMES

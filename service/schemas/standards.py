@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grading_core.sizing import CountUnit
+from grading_core.sizes.grading import CountUnit
 from grading_core.standards import BODY_TABLES
 from grading_core.standards.body import MEASUREMENTS
 from service.schemas.base import StrictSchema

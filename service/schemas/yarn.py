@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from grading_core.gauge import Gauge
-from grading_core.yarn_estimates import SizeStitches, Yarn
+from grading_core.yarn.estimates import SizeStitches, Yarn
 from service.schemas.base import StrictSchema
 from service.schemas.chart import hex_field
 from service.schemas.common import MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
@@ -44,7 +44,7 @@ class StrandsQuery:
 
 @dataclass(frozen=True, slots=True)
 class YarnEstimatesQuery:
-    """What `grading_core.yarn_estimates.yarn_estimates` takes."""
+    """What `grading_core.yarn.estimates.yarn_estimates` takes."""
 
     yarns: MappingType[str, Yarn]
     sizes: tuple[SizeStitches, ...]

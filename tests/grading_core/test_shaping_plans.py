@@ -41,16 +41,16 @@ def random_plans(seed: int, many: int) -> list[RowPlan]:
         stitches, shapings = generator.randint(10, 90), generator.randint(0, 30)
         to = stitches + each * generator.choice((-shapings, shapings))
         plan = RowPlan(
-            "sleeve",
-            stitches,
-            to,
-            generator.randint(1, 120),
-            each,
-            generator.choice((1, 2)),
-            generator.choice(SPACINGS),
-            generator.choice((0, 0, 1, 5)),
-            generator.choice((0, 0, 2, 7)),
-            generator.choice((None, "round", "flat")),
+            name="sleeve",
+            stitches=stitches,
+            to=to,
+            rows=generator.randint(1, 120),
+            stitches_per_shaping=each,
+            step=generator.choice((1, 2)),
+            spacing=generator.choice(SPACINGS),
+            plain_before=generator.choice((0, 0, 1, 5)),
+            plain_after=generator.choice((0, 0, 2, 7)),
+            worked=generator.choice((None, "round", "flat")),
         )
         if to >= 0 and not plan_problems([plan]):
             plans.append(plan)
@@ -174,7 +174,7 @@ def test_right_side_rows_are_said_by_the_side_of_the_first_row() -> None:
     [(1, None, "Rounds"), (2, None, "Rows"), (1, "flat", "Rows"), (2, "round", "Rounds")],
 )
 def test_rows_or_rounds_are_said_as_they_are_worked(step: int, worked: Worked | None, noun: str) -> None:
-    made = along_rows(RowPlan("side", 40, 30, 20, step=step, worked=worked))
+    made = along_rows(RowPlan(name="side", stitches=40, to=30, rows=20, step=step, worked=worked))
     assert isinstance(made, RowSchedule)
     assert made.instructions()[-1].startswith(f"{noun} ")
 
@@ -208,11 +208,11 @@ def test_every_nearest_change_of_a_plan_is_just_enough_and_every_one_that_would_
 
 def test_each_plan_that_contradicts_itself_is_named() -> None:
     plans = [
-        RowPlan("right", 60, 46, 90),
-        RowPlan("odd difference", 60, 45, 90),
-        RowPlan("more plain rows than rows", 60, 46, 9, plain_before=5, plain_after=5),
-        AcrossPlan("nothing left", 20, 20, "decrease"),
-        AcrossPlan("right", 20, 20, "increase"),
+        RowPlan(name="right", stitches=60, to=46, rows=90),
+        RowPlan(name="odd difference", stitches=60, to=45, rows=90),
+        RowPlan(name="more plain rows than rows", stitches=60, to=46, rows=9, plain_before=5, plain_after=5),
+        AcrossPlan(name="nothing left", stitches=20, across=20, change="decrease"),
+        AcrossPlan(name="right", stitches=20, across=20, change="increase"),
     ]
     paths = [("plans", 1, "to"), ("plans", 2, "rows"), ("plans", 3, "across")]
     assert [problem.path for problem in plan_problems(plans)] == paths
@@ -221,7 +221,11 @@ def test_each_plan_that_contradicts_itself_is_named() -> None:
 
 
 def test_schedules_come_back_in_the_order_of_their_plans() -> None:
-    plans = [AcrossPlan("hem", 48, 6, "increase"), RowPlan("sleeve", 60, 46, 90), RowPlan("none", 60, 0, 3)]
+    plans = [
+        AcrossPlan(name="hem", stitches=48, across=6, change="increase"),
+        RowPlan(name="sleeve", stitches=60, to=46, rows=90),
+        RowPlan(name="none", stitches=60, to=0, rows=3),
+    ]
     assert [planned.plan for planned in shaping_schedules(plans)] == plans
 
 
@@ -230,7 +234,7 @@ def test_schedules_come_back_in_the_order_of_their_plans() -> None:
 
 def all_across(top: int) -> list[AcrossPlan]:
     return [
-        AcrossPlan("yoke", stitches, across, change, worked, edge)
+        AcrossPlan(name="yoke", stitches=stitches, across=across, change=change, worked=worked, edge=edge)
         for stitches in range(1, top)
         for across in range(1, stitches + 1)
         for change, (worked, edge) in product(CHANGES, WAYS)
@@ -283,7 +287,16 @@ def test_the_nearest_number_across_a_row_is_the_most_that_can_be_worked() -> Non
             fits = [
                 across
                 for across in range(1, plan.across)
-                if can_be_worked(AcrossPlan("", plan.stitches, across, plan.change, plan.worked, plan.edge))
+                if can_be_worked(
+                    AcrossPlan(
+                        name="",
+                        stitches=plan.stitches,
+                        across=across,
+                        change=plan.change,
+                        worked=plan.worked,
+                        edge=plan.edge,
+                    )
+                )
             ]
             assert [(near.field, near.value) for near in made.nearest] == (
                 [("across", max(fits))] if fits else []

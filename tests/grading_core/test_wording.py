@@ -4,7 +4,7 @@ from itertools import permutations
 import pytest
 
 from grading_core.errors import Impossible
-from grading_core.raglan import Increases, Options, Schedule, increase_words, run_instructions, schedule
+from grading_core.sections import Increases
 from grading_core.shaping import Event, Phase, phases
 from grading_core.wording import (
     DASH,
@@ -18,7 +18,8 @@ from grading_core.wording import (
     size_run,
     span,
 )
-from tests.grading_core.random_yokes import GAUGE, random_cases, random_schedules, yoke_of
+from grading_core.yoke.schedule import Options, Schedule, increase_words, run_instructions, schedule
+from tests.grading_core.yoke.random_yokes import GAUGE, random_cases, random_schedules, yoke_of
 from tests.oracles.knitter import increases_said, read, read_runs, run_values
 
 # Instructions, read back by a reader of its own and knitted

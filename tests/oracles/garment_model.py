@@ -1,6 +1,6 @@
 """The whole choice of counts as a model for a general solver of integer programmes.
 
-An independent statement of the problem that `grading_core.solver` solves: the identities, rules and bounds as
+An independent statement of the problem that `grading_core.counts.solver` solves: the identities, rules and bounds as
 constraints on all sizes at once, the documented cost as the objective. Needs ortools.
 """
 
@@ -11,7 +11,7 @@ from math import ceil, floor, lcm
 
 from ortools.sat.python import cp_model
 
-from grading_core.counts import Rules, Targets
+from grading_core.counts.request import Rules, Targets
 
 REACH = 6
 WEIGHTS = {

@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from grading_core.raglan import IncreaseRound, Schedule, Sections
+from grading_core.sections import IncreaseRound, Sections
+from grading_core.yoke.schedule import Schedule
 
 
 def knit(neck: Sections, increase_rounds: Iterable[IncreaseRound]) -> list[tuple[int, Sections]]:

@@ -7,11 +7,11 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge
-from grading_core.neckband import neckband, pick_up
-from grading_core.neckline import FrontDrop, NeckStitches, Opening, cast_on, check_head
-from grading_core.ribbing import Rib
+from grading_core.parts.neckband import neckband, pick_up
+from grading_core.parts.neckline import FrontDrop, NeckStitches, Opening, cast_on, check_head
+from grading_core.parts.ribbing import Rib
+from grading_core.parts.short_rows import USUAL_RAISE_CM, pairs_for, raise_back
 from grading_core.rounding import CountRule
-from grading_core.short_rows import USUAL_RAISE_CM, pairs_for, raise_back
 from grading_core.standards.heads import HEADS
 
 INCH = Fraction(254, 100)
@@ -35,7 +35,7 @@ def test_the_sections_of_a_printed_neck_are_its_cast_on(body, sleeve, total):
 
 def test_an_open_front_is_cast_on_as_its_pattern_prints_it():
     # cast on 64 as 1, 14, 34, 14, 1 (Knitty, spring 2007)
-    drop = FrontDrop(8, Fraction(3), 1, 0, 32)
+    drop = FrontDrop(rows=8, height_cm=Fraction(3), each_side=1, edge_increases=0, centre=32)
     made = cast_on(NeckStitches(34, 34, 14, 0), drop=drop)
     assert made.stitches == 64
     assert [gap.stitches for gap in made.gaps if gap.stitches] == [1, 14, 34, 14, 1]

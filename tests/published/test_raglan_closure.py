@@ -5,8 +5,9 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge
-from grading_core.raglan import Options, Schedule, Sections, Yoke, schedule
+from grading_core.sections import Sections
 from grading_core.shaping_plans import RowPlan, RowSchedule, along_rows
+from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
 from tests.oracles.knitter import knit, knit_to_split
 
 GAUGE = Gauge.over(Fraction(20), Fraction(28), Fraction(10))  # nothing here depends on it
@@ -64,7 +65,9 @@ TWO_RATES = list(
 def test_the_nine_size_raglan_is_decreased_at_its_two_printed_rates(
     stitches: int, every_2nd: int, every_4th: int, left: int
 ) -> None:
-    made = along_rows(RowPlan("back", stitches, left, 2 * every_2nd + 4 * every_4th, step=2))
+    made = along_rows(
+        RowPlan(name="back", stitches=stitches, to=left, rows=2 * every_2nd + 4 * every_4th, step=2)
+    )
     assert isinstance(made, RowSchedule)
     printed = ((2, every_2nd), (4, every_4th))
     assert made.intervals == tuple((every, times) for every, times in printed if times)
@@ -123,7 +126,9 @@ def test_the_seamed_raglan_is_decreased_in_every_second_row_without_a_rest(
     back: int, bound_off: int, decreases: int, left: int, cuff: int, increases: int, sleeve: int
 ) -> None:
     for cast_on, to in ((back, left), (sleeve, 4)):
-        made = along_rows(RowPlan("piece", cast_on - 2 * bound_off, to, 2 * decreases, step=2))
+        made = along_rows(
+            RowPlan(name="piece", stitches=cast_on - 2 * bound_off, to=to, rows=2 * decreases, step=2)
+        )
         assert isinstance(made, RowSchedule)
         assert made.intervals == ((2, decreases),)
 
@@ -132,7 +137,7 @@ def test_the_seamed_raglan_is_decreased_in_every_second_row_without_a_rest(
 def test_the_seamed_raglans_sleeve_is_increased_as_often_as_printed(
     back: int, bound_off: int, decreases: int, left: int, cuff: int, increases: int, sleeve: int
 ) -> None:
-    made = along_rows(RowPlan("sleeve", cuff, sleeve, 120))
+    made = along_rows(RowPlan(name="sleeve", stitches=cuff, to=sleeve, rows=120))
     assert isinstance(made, RowSchedule)
     assert len(made.shaping_rows) == increases
 

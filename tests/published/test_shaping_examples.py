@@ -12,7 +12,7 @@ def made_of(plan: RowPlan) -> RowSchedule:
 
 
 def one_by_one(shapings: int, rows: int) -> RowPlan:
-    return RowPlan("side", shapings, 0, rows, stitches_per_shaping=1)
+    return RowPlan(name="side", stitches=shapings, to=0, rows=rows, stitches_per_shaping=1)
 
 
 @pytest.mark.parametrize(
@@ -25,22 +25,24 @@ def one_by_one(shapings: int, rows: int) -> RowPlan:
         ),
         pytest.param(
             # the page writes 78 - 32 = 42, a slip: it is 78 - 36
-            RowPlan("sleeve", 36, 78, 176, stitches_per_shaping=1),
+            RowPlan(name="sleeve", stitches=36, to=78, rows=176, stitches_per_shaping=1),
             {4: 34, 5: 8},
             id='2: 42 over 176 rows. "The sleeve", blog on designing one\'s own sweater, 2007',
         ),
         pytest.param(
-            RowPlan("sleeve", 26, 0, 130, stitches_per_shaping=1, step=2, spacing="even"),
+            RowPlan(
+                name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even"
+            ),
             {6: 13, 4: 13},
             id="6: 26 right-side rows in 130. Handbook chapter on drop shoulders, title not in the text seen",
         ),
         pytest.param(
-            RowPlan("sleeve", 38, 60, 108),
+            RowPlan(name="sleeve", stitches=38, to=60, rows=108),
             {9: 2, 10: 9},
             id="10: 11 increase rows in 15.5 in x 7. Set-up: K. TenDyke, 2014; the answer derived from it",
         ),
         pytest.param(
-            RowPlan("sleeve", 62, 46, 78),
+            RowPlan(name="sleeve", stitches=62, to=46, rows=78),
             {9: 2, 10: 6},
             id="11: 8 decrease rounds in 9.5 in x 8.25. Set-up: Paper Moon Knits, part I; the answer derived from it",
         ),
@@ -54,7 +56,9 @@ def test_the_published_intervals_come_out(plan: RowPlan, intervals: dict[int, in
 
 def test_right_side_rows_alternate_six_and_four_as_the_handbook_says() -> None:
     # Example 6: "6 and 4 rows alternately, 13 times"; which of the two comes first is a choice.
-    made = made_of(RowPlan("sleeve", 26, 0, 130, stitches_per_shaping=1, step=2, spacing="even"))
+    made = made_of(
+        RowPlan(name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even")
+    )
     (phase,) = made.phases
     assert (sorted(phase.every), phase.times) == ([4, 6], 13)
 
@@ -65,7 +69,7 @@ def test_flat_work_in_pairs_of_rows_follows_the_handbook_formula(shapings: int, 
     # example 6).
     q = 2 * (rows // (2 * shapings))
     r = (rows - shapings * q) // 2
-    made = made_of(RowPlan("sleeve", shapings, 0, rows, stitches_per_shaping=1, step=2))
+    made = made_of(RowPlan(name="sleeve", stitches=shapings, to=0, rows=rows, stitches_per_shaping=1, step=2))
     assert made.intervals == tuple(
         (every, times) for every, times in ((q, shapings - r), (q + 2, r)) if times
     )
@@ -73,5 +77,7 @@ def test_flat_work_in_pairs_of_rows_follows_the_handbook_formula(shapings: int, 
 
 def test_one_interval_rounded_down_leaves_the_rest_straight() -> None:
     # Named the classic mistake in the article of example 1: every 3rd row 36 times = 108 rows, then 32 straight.
-    made = made_of(RowPlan("side", 36, 0, 140, stitches_per_shaping=1, spacing="single_then_plain"))
+    made = made_of(
+        RowPlan(name="side", stitches=36, to=0, rows=140, stitches_per_shaping=1, spacing="single_then_plain")
+    )
     assert (made.intervals, made.plain_after) == (((3, 36),), 32)

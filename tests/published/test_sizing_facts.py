@@ -8,7 +8,7 @@ import pytest
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sizing import EvenSteps, SentSize, SizeGradingRequest, grade_sizes, printed_runs
+from grading_core.sizes.grading import EvenSteps, SentSize, SizeGradingRequest, grade_sizes, printed_runs
 from grading_core.standards import body_table
 from grading_core.units import to_printed_inches
 
@@ -29,7 +29,7 @@ NINE_BODIES = tuple(SentSize(str(size), {"bust": 81 + size * Fraction(75, 8)}) f
 def nine_sizes():
     """Nine finished busts from 101 to 181 cm, worn with 20 to 25 cm of ease: common practice, no source."""
     ease = {"bust": EvenSteps(Fraction(20), Fraction(25))}
-    return grade_sizes(SizeGradingRequest(per_10_cm(18, 26), sizes=NINE_BODIES, ease=ease))
+    return grade_sizes(SizeGradingRequest(gauge=per_10_cm(18, 26), sizes=NINE_BODIES, ease=ease))
 
 
 def test_nine_even_sizes_have_even_finished_busts():
@@ -61,7 +61,7 @@ def test_twenty_to_25_cm_of_ease_are_printed_as_8_to_10_inches_and_are_a_publish
 
 def test_nine_sizes_up_to_156_cm_are_completed_from_the_womens_table():
     """The largest size of the table covers 60 to 62 in (152.4 to 157.48 cm) as published."""
-    request = SizeGradingRequest(per_10_cm(18, 26), "women", sizes=NINE_BODIES)
+    request = SizeGradingRequest(gauge=per_10_cm(18, 26), body_table="women", sizes=NINE_BODIES)
     largest = grade_sizes(request).sizes[-1].measurements
     assert largest["bust"].body.cm == 156
     assert largest["upper_arm"].body.cm == Fraction("19.5") * CM_PER_INCH
@@ -145,7 +145,7 @@ def handbook_sizes():
 @pytest.mark.parametrize(("name", "first", "later"), [("neck", 10, 14), ("cross_back", 10, 14)])
 def test_the_handbook_table_grades_neck_and_back_by_its_published_steps(name, first, later):
     """1.0 cm for every 4 cm of bust, 1.4 for every 6, at ten stitches to the cm."""
-    grading = grade_sizes(SizeGradingRequest(per_10_cm(100, 100), sizes=tuple(handbook_sizes())))
+    grading = grade_sizes(SizeGradingRequest(gauge=per_10_cm(100, 100), sizes=tuple(handbook_sizes())))
     counts = [size.measurements[name].count for size in grading.sizes]
     steps = [larger - smaller for smaller, larger in pairwise(counts)]
     assert steps == [first] * 7 + [later] * 3
@@ -158,7 +158,7 @@ def test_a_slip_of_the_pen_in_the_handbook_table_is_found(place):
     slip = dict(sizes[place].measurements) | {"neck": sizes[place].measurements["neck"] - 4}
     sizes[place] = SentSize(sizes[place].label, slip)
     with pytest.raises(ContradictionError) as refused:
-        grade_sizes(SizeGradingRequest(per_10_cm(20, 28), sizes=tuple(sizes)))
+        grade_sizes(SizeGradingRequest(gauge=per_10_cm(20, 28), sizes=tuple(sizes)))
     [problem] = refused.value.problems
     assert problem.path == ("sizes", place, "neck")
     assert sizes[place].label in problem.detail

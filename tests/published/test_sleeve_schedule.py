@@ -20,7 +20,11 @@ TWELVE_SIZES = list(
 
 
 def sleeve(stitches: int, plain: int, every: int, times: int, left: int) -> RowSchedule:
-    made = along_rows(RowPlan("sleeve", stitches, left, plain + every * times, spacing="plain_then_single"))
+    made = along_rows(
+        RowPlan(
+            name="sleeve", stitches=stitches, to=left, rows=plain + every * times, spacing="plain_then_single"
+        )
+    )
     assert isinstance(made, RowSchedule)
     return made
 

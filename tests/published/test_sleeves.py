@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge
-from grading_core.ribbing import Rib
+from grading_core.parts.ribbing import Rib
+from grading_core.parts.sleeve import Sleeve, plan_sleeve
 from grading_core.rounding import CountRule
-from grading_core.sleeve import Sleeve, plan_sleeve
 
 PER_CM = Gauge(Fraction(1), Fraction(1))
 CUFF = Rib(PER_CM, Fraction(10), CountRule(2))

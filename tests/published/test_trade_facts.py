@@ -5,8 +5,9 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge, compare
-from grading_core.raglan import Options, Schedule, Sections, Yoke, schedule
-from grading_core.yoke import METHODS, Adjustment, WrittenYoke, adjust
+from grading_core.sections import Sections
+from grading_core.yoke.adjustment import METHODS, Adjustment, WrittenYoke, adjust
+from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
 from tests.oracles.knitter import knit, knit_to_split
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))

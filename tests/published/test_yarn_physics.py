@@ -7,7 +7,9 @@ from fractions import Fraction
 import pytest
 from PIL import Image, ImageCms
 
-from grading_core.yarn import balls, categories, estimated, held_together, lightness, measured
+from grading_core.yarn.amounts import balls, estimated, measured
+from grading_core.yarn.contrast import lightness
+from grading_core.yarn.strands import categories, held_together
 
 M_PER_YARD = Fraction(9144, 10000)
 

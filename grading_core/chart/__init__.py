@@ -1,0 +1,1 @@
+"""A colourwork chart, and where it lies on a garment."""

@@ -1,0 +1,269 @@
+"""Where a colourwork chart starts in every round, section and size, and what that means for the knitter.
+
+One layout (`chart_layout`) is read three ways, so that they cannot disagree: as the tables of rows and
+columns, as floats, and as the stitches of each colour.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import pairwise
+from typing import Literal
+
+from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
+from grading_core.chart.grid import mirror_axes, progress, symmetry
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, lay_out
+from grading_core.chart.remarks import half_stitch_problems, plan_remarks, size_remarks
+from grading_core.chart.request import ChartPlan, ChartSize, plan_problems
+from grading_core.chart.result import (
+    BodyChanges,
+    BodyPlacement,
+    BodyRound,
+    ChartPlacements,
+    ColourStitches,
+    FloatEnd,
+    LongestFloat,
+    RoundsByPart,
+    SectionChanges,
+    SectionStart,
+    SizePlacement,
+    SleevePlacement,
+    SleeveRound,
+    Span,
+    YokeRound,
+)
+from grading_core.errors import raise_if_any
+
+
+def place_charts(plan: ChartPlan) -> ChartPlacements:
+    """Place a chart on every size of a top-down raglan pullover.
+
+    plan: the chart, its anchors and the sizes.
+
+    Raises ContradictionError with every place where the plan contradicts itself, and, unless shifts are
+    accepted, where a section's centre would lie half a stitch from its anchor.
+
+    >>> from fractions import Fraction
+    >>> from grading_core.chart.grid import Anchor, Chart
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.sections import IncreaseRound, Sections
+    >>> plan = ChartPlan(
+    ...     chart=Chart(("..#..", ".###.", "#####"), {".": "ground", "#": "motif"}),
+    ...     anchor=Anchor(Fraction(3), Fraction(3), Fraction(3)),
+    ...     gauge=Gauge.over(Fraction(22), Fraction(31), Fraction(10)),
+    ...     sizes=[ChartSize(label="S", rounds=2, neck=Sections(5, 5, 3), increase_rounds=[IncreaseRound(2, 1, 1, 0)])],
+    ... )
+    >>> for yoke_round in place_charts(plan).sizes[0].rounds:
+    ...     print(yoke_round.chart_row, yoke_round.back)
+    1 SectionStart(stitches=5, first_column=1, last_column=5)
+    2 SectionStart(stitches=7, first_column=5, last_column=1)
+    """
+    raise_if_any(plan_problems(plan))
+    colours = plan.plain_colours()
+    layouts = [lay_out(plan, size, colours) for size in plan.sizes]
+    off_centre = [
+        problem
+        for index, layout in enumerate(layouts)
+        for problem in half_stitch_problems(plan, index, layout.off_centre)
+    ]
+    if plan.half_stitch == "refuse":
+        raise_if_any(off_centre)
+    windows = Windows(plan.chart.worked_rows())
+    axes = mirror_axes(plan.chart)
+    sizes = tuple(
+        _place(plan, size, layout, windows) for size, layout in zip(plan.sizes, layouts, strict=True)
+    )
+    remarks = [*plan_remarks(plan, axes, off_centre)]
+    for index, placed in enumerate(sizes):
+        remarks += size_remarks(plan, index, placed)
+    return ChartPlacements(symmetry(axes), axes, sizes, tuple(remarks))
+
+
+def place_size(plan: ChartPlan, index: int) -> SizePlacement:
+    """Place the chart on one size alone.
+
+    plan: the request. index: of the size.
+
+    Raises ContradictionError as `place_charts` does, for this size's half stitches only.
+    """
+    raise_if_any(plan_problems(plan))
+    size = plan.sizes[index]
+    layout = lay_out(plan, size, plan.plain_colours())
+    if plan.half_stitch == "refuse":
+        raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
+    return _place(plan, size, layout, Windows(plan.chart.worked_rows()))
+
+
+class _Starts(dict[Stretch, SectionStart]):
+    """The printed columns of a stretch; one object for all rounds alike."""
+
+    def __init__(self, width: int) -> None:
+        self._width = width
+
+    def __missing__(self, stretch: Stretch) -> SectionStart:
+        stitches, start, _ = stretch
+        if start is None:
+            found = SectionStart(stitches, None, None)
+        else:
+            found = SectionStart(stitches, start + 1, (start + stitches - 1) % self._width + 1)
+        self[stretch] = found
+        return found
+
+
+def _place(plan: ChartPlan, size: ChartSize, layout: Layout, windows: Windows) -> SizePlacement:
+    surveys = {part: survey(windows, layout.rounds(part)) for part in PARTS}
+    come = progress(plan.chart, plan.first_round, size.rounds)
+    finish = Span(come.finishing_rounds, plan.gauge.height_cm(come.finishing_rounds))
+    starts = _Starts(plan.chart.width)
+    body = _body_rounds(layout.body, surveys["body"], starts)
+    sleeve = _sleeve_rounds(layout.sleeve, surveys["sleeve"], starts)
+    plain_after = finish.rounds if plan.chart.repeat == "once" else max(len(body), len(sleeve))
+    return SizePlacement(
+        label=size.label,
+        rounds=_yoke_rounds(layout.yoke, surveys["yoke"], starts),
+        changes=SectionChanges(
+            _changes(layout, "yoke", "back"),
+            _changes(layout, "yoke", "front"),
+            _changes(layout, "yoke", "first_sleeve"),
+        ),
+        body=BodyPlacement(
+            body,
+            BodyChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
+            body[-1].chart_row if body else None,
+            max(0, len(body) - plain_after),
+        ),
+        sleeve=SleevePlacement(
+            sleeve,
+            _changes(layout, "sleeve", "sleeve"),
+            sleeve[-1].chart_row if sleeve else None,
+            max(0, len(sleeve) - plain_after),
+        ),
+        progress=come,
+        shortest_body=finish,
+        shortest_sleeve=finish,
+        longest_float=_longest_float(plan, layout, surveys, windows),
+        long_float_rounds=RoundsByPart(
+            *(_rounds_over(surveys[part], "longest_float", plan.float_limit) for part in PARTS)
+        ),
+        rounds_over_two_colours=RoundsByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
+        stitches_by_colour=_colour_stitches(plan.chart.colours, surveys),
+    )
+
+
+def _yoke_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[YokeRound, ...]:
+    return tuple(
+        YokeRound(
+            round=number,
+            chart_row=_row_number(row),
+            back=starts[back],
+            front=starts[front],
+            sleeve=starts[sleeve],
+            colours=here.colours,
+            longest_float=here.longest_float,
+        )
+        for number, ((row, (back, _, sleeve, _, front, *_)), here) in enumerate(
+            zip(rounds, seen.rounds, strict=True), 1
+        )
+    )
+
+
+def _body_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[BodyRound, ...]:
+    return tuple(
+        BodyRound(
+            round=number,
+            chart_row=_row_number(row),
+            back=starts[back],
+            front=starts[front],
+            colours=here.colours,
+            longest_float=here.longest_float,
+        )
+        for number, ((row, (back, _, front, _)), here) in enumerate(zip(rounds, seen.rounds, strict=True), 1)
+    )
+
+
+def _sleeve_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[SleeveRound, ...]:
+    found = []
+    for number, ((row, (sleeve, _)), here) in enumerate(zip(rounds, seen.rounds, strict=True), 1):
+        start = starts[sleeve]
+        found.append(
+            SleeveRound(
+                round=number,
+                chart_row=_row_number(row),
+                stitches=start.stitches,
+                first_column=start.first_column,
+                last_column=start.last_column,
+                colours=here.colours,
+                longest_float=here.longest_float,
+            )
+        )
+    return tuple(found)
+
+
+def _row_number(row: int | None) -> int | None:
+    return None if row is None else row + 1
+
+
+def _changes(layout: Layout, part: Part, section: str) -> tuple[int, ...]:
+    """The rounds of a part in which a section starts with another column than in the round before."""
+    place = WORKING_ORDER[part].index(section)
+    starts = [worked.stretches[place].start for worked in layout.rounds(part)]
+    return tuple(number for number, (before, start) in enumerate(pairwise(starts), 2) if before != start)
+
+
+def _rounds_over(seen: Survey, what: Literal["colours", "longest_float"], limit: int) -> tuple[int, ...]:
+    return tuple(number for number, here in enumerate(seen.rounds, 1) if getattr(here, what) > limit)
+
+
+def _colour_stitches(symbols: Iterable[str], surveys: Mapping[Part, Survey]) -> ColourStitches:
+    yoke, body, sleeve = (
+        {symbol: surveys[part].stitches.get(symbol, 0) for symbol in symbols} for part in PARTS
+    )
+    sleeves = {symbol: 2 * count for symbol, count in sleeve.items()}
+    total = {symbol: yoke[symbol] + body[symbol] + sleeves[symbol] for symbol in symbols}
+    return ColourStitches(total, yoke, body, sleeves)
+
+
+def _longest_float(
+    plan: ChartPlan, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
+) -> LongestFloat | None:
+    longest = max(here.longest_float for part in PARTS for here in surveys[part].rounds)
+    if longest == 0:
+        return None
+    part, index, colour = next(
+        (part, index, here.colour)
+        for part in PARTS
+        for index, here in enumerate(surveys[part].rounds)
+        if here.longest_float == longest and here.colour is not None
+    )
+    rounds = layout.rounds(part)
+    before = _text(windows, rounds[index - 1]) if index else ""
+    start, end = find_float(before, _text(windows, rounds[index]), colour, longest)
+    if start < 0:
+        begins = _float_end(plan, part, rounds[index - 1], index, start + len(before))
+    else:
+        begins = _float_end(plan, part, rounds[index], index + 1, start)
+    ends = _float_end(plan, part, rounds[index], index + 1, end)
+    return LongestFloat(
+        stitches=longest,
+        length_cm=plan.gauge.width_cm(longest),
+        part=part,
+        round=index + 1,
+        colour=colour,
+        start=begins,
+        end=ends,
+    )
+
+
+def _text(windows: Windows, worked: WorkedRound) -> str:
+    row = windows.row(worked.row)
+    return "".join(row.stitches(stretch) for stretch in worked.stretches)
+
+
+def _float_end(plan: ChartPlan, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
+    """Where the stitch at a place in a round lies, the place counted from 0."""
+    for section, (stitches, start, _) in zip(WORKING_ORDER[part], worked.stretches, strict=True):
+        if place < stitches:
+            column = None if start is None else (start + place) % plan.chart.width + 1
+            return FloatEnd(number, section, column)
+        place -= stitches
+    raise AssertionError("the place lies beyond the round's end")

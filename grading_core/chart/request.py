@@ -1,0 +1,261 @@
+"""What is asked when a chart is placed on a top-down raglan pullover, and what in it contradicts itself.
+
+Colours are named by the chart's symbols. The field names are those of the request, so that a problem's path
+is a place in it.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from grading_core.chart.grid import Anchor, Chart
+from grading_core.errors import Path, Problem, duplicate_labels
+from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS_IN_ALL
+from grading_core.sections import IncreaseRound, Sections
+from grading_core.wording import counted
+
+COMMON_FLOAT_LIMIT = 5
+"""Floats longer than about 5 stitches or 2.5 cm are caught at the back: common practice, taught alike by
+magazines and handbooks of stranded knitting."""
+
+MAX_LOOKUPS = 40_000
+"""Rounds in all, times the colours of the chart row that has most: what the work grows with."""
+
+HalfStitch = Literal["refuse", "shift"]
+
+
+@dataclass(frozen=True, slots=True)
+class BodyShaping:
+    """Stitches that a body round takes or adds in all, half of them on the back and half on the front.
+
+    round: 1 for the first after the split. stitches: below zero for decreases; a multiple of 4, since each
+    half loses or gains one at either side of its centre.
+    """
+
+    round: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class MinimumWidth:
+    """The stitches from which a section of the body or the sleeves is wide enough for the motif."""
+
+    body: int = 0
+    sleeve: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class SeamStitches:
+    """Stitches that break the chart at each side of the body and under the sleeve.
+
+    None takes one where the underarm is odd and none where it is even.
+    """
+
+    body: int | None = None
+    sleeve: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PlainColours:
+    """The symbols of plain stretches, raglan lines and seams."""
+
+    plain: str
+    line: str
+    seam: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartSize:
+    """One size: all counts that the chart's place depends on.
+
+    label: the size's name. rounds: of the yoke. neck: the sections before the first round. increase_rounds:
+    in any order, each round once. underarm: stitches cast on at each side at the split. body_rounds,
+    sleeve_rounds: below the split, hem and cuff excluded. body_shaping: rounds that change the body.
+    sleeve_decrease_rounds: rounds that take two stitches from the sleeve.
+    """
+
+    label: str
+    rounds: int
+    neck: Sections
+    increase_rounds: Sequence[IncreaseRound] = ()
+    underarm: int = 0
+    body_rounds: int = 0
+    body_shaping: Sequence[BodyShaping] = ()
+    sleeve_rounds: int = 0
+    sleeve_decrease_rounds: Sequence[int] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartPlan:
+    """A chart and the sizes that it is placed on.
+
+    chart, anchor: the grid and the column on each section's centre. gauge: of the colourwork fabric.
+    first_round: the yoke round that works chart row 1; later than the yoke's last it lies in body and sleeve.
+    minimum_width: below it a section stays plain. plain_colour: of plain stretches; None takes the colour
+    that the chart uses most. line_stitches: of each raglan line, 0 to 8. line_to_body: how many of them go to
+    the body at the split; None takes the half, rounded down. line_colour, seam_colour: None takes the plain
+    colour. seam_stitches: the breaks. float_limit: the longest float, in stitches, that needs no word.
+    half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by half a stitch.
+    for_children: a garment for a baby or a child.
+    """
+
+    chart: Chart
+    anchor: Anchor
+    gauge: Gauge
+    sizes: Sequence[ChartSize]
+    first_round: int = 1
+    minimum_width: MinimumWidth = MinimumWidth()
+    plain_colour: str | None = None
+    line_stitches: int = 0
+    line_to_body: int | None = None
+    line_colour: str | None = None
+    seam_stitches: SeamStitches = SeamStitches()
+    seam_colour: str | None = None
+    float_limit: int = COMMON_FLOAT_LIMIT
+    half_stitch: HalfStitch = "refuse"
+    for_children: bool = False
+
+    @property
+    def line_share(self) -> tuple[int, int]:
+        """Stitches of each raglan line that go to the body and to the sleeve at the split."""
+        body = self.line_stitches // 2 if self.line_to_body is None else self.line_to_body
+        return body, self.line_stitches - body
+
+    def seams(self, size: ChartSize) -> tuple[int, int]:
+        """Stitches of each break at the body's sides and under the sleeve, in one size."""
+        default = size.underarm % 2
+        body, sleeve = self.seam_stitches.body, self.seam_stitches.sleeve
+        return default if body is None else body, default if sleeve is None else sleeve
+
+    def plain_colours(self) -> PlainColours:
+        """The colours of everything that isn't worked from the chart."""
+        plain = self.plain_colour
+        if plain is None:
+            plain = Counter("".join(self.chart.worked_rows())).most_common(1)[0][0]
+        return PlainColours(
+            plain,
+            plain if self.line_colour is None else self.line_colour,
+            plain if self.seam_colour is None else self.seam_colour,
+        )
+
+
+def plan_problems(plan: ChartPlan) -> Iterator[Problem]:
+    """Every place where a plan contradicts itself or is too large, apart from centres half a stitch off.
+
+    plan: any, with counts of zero or more.
+    """
+    yield from _chart_problems(plan.chart)
+    width = len(plan.chart.rows[0]) if plan.chart.rows else 0
+    for section in ("back", "front", "sleeve"):
+        anchor = getattr(plan.anchor, section)
+        if anchor.denominator not in (1, 2):
+            yield Problem(("anchor", section), "must be a whole number or a half.")
+        elif not 0 < anchor < width + 1:
+            yield Problem(("anchor", section), f"lies outside the chart, whose columns are 1 to {width}.")
+    if plan.first_round < 1:
+        yield Problem(("first_round",), "must be 1 or more: round 1 is the first after the neck.")
+    if plan.line_to_body is not None and plan.line_to_body > plan.line_stitches:
+        lines = counted(plan.line_stitches, "stitch", "stitches")
+        yield Problem(("line_to_body",), f"is more than the raglan line has: {lines}.")
+    for field in ("plain_colour", "line_colour", "seam_colour"):
+        symbol = getattr(plan, field)
+        if symbol is not None and symbol not in plan.chart.colours:
+            yield Problem((field,), f"{symbol!r} is not among the chart's colours.")
+    yield from duplicate_labels([size.label for size in plan.sizes])
+    for index, size in enumerate(plan.sizes):
+        yield from _size_problems(plan, size, ("sizes", index))
+    yield from _limit_problems(plan)
+
+
+def _chart_problems(chart: Chart) -> Iterator[Problem]:
+    if not chart.rows or not chart.rows[0]:
+        yield Problem(("chart", "rows"), "must hold at least one row of at least one stitch.")
+    for index, row in enumerate(chart.rows):
+        path = ("chart", "rows", index)
+        if len(row) != len(chart.rows[0]):
+            yield Problem(path, f"has {len(row)} stitches where the first row has {len(chart.rows[0])}.")
+        unknown = sorted(set(row) - set(chart.colours))
+        if unknown:
+            yield Problem(path, f"has symbols that are not among the colours: {' '.join(unknown)}")
+
+
+def _limit_problems(plan: ChartPlan) -> Iterator[Problem]:
+    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in plan.sizes)
+    colours = max((len(set(row)) for row in plan.chart.rows), default=0)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
+        yield Problem(("sizes",), detail)
+    elif rounds * colours > MAX_LOOKUPS:
+        detail = (
+            f"have {rounds} rounds in all, and with {colours} colours in one chart row an answer holds at most "
+            f"{MAX_LOOKUPS // colours}: send fewer sizes at a time."
+        )
+        yield Problem(("sizes",), detail)
+
+
+def _size_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Problem]:
+    yield from _round_problems(
+        (step.round for step in size.increase_rounds),
+        size.rounds,
+        "the yoke",
+        (*path, "increase_rounds"),
+        "round",
+    )
+    yield from _round_problems(
+        (step.round for step in size.body_shaping),
+        size.body_rounds,
+        "the body",
+        (*path, "body_shaping"),
+        "round",
+    )
+    for index, step in enumerate(size.body_shaping):
+        if step.stitches % 4:
+            yield Problem(
+                (*path, "body_shaping", index, "stitches"),
+                "must be a multiple of 4, so that back and front keep their centres.",
+            )
+    yield from _round_problems(
+        size.sleeve_decrease_rounds, size.sleeve_rounds, "the sleeve", (*path, "sleeve_decrease_rounds")
+    )
+    yield from _width_problems(plan, size, path)
+
+
+def _round_problems(
+    rounds: Iterable[int], last: int, part: str, path: Path, field: str | None = None
+) -> Iterator[Problem]:
+    seen: set[int] = set()
+    for index, number in enumerate(rounds):
+        place = (*path, index) if field is None else (*path, index, field)
+        if not 1 <= number <= last:
+            yield Problem(place, f"round {number} is not in {part}, which has {counted(last, 'round')}.")
+        elif number in seen:
+            yield Problem(place, f"round {number} is listed twice.")
+        seen.add(number)
+
+
+def _width_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Problem]:
+    to_body, to_sleeve = plan.line_share
+    body_seam, sleeve_seam = plan.seams(size)
+    shaping = {step.round: step.stitches // 2 for step in size.body_shaping}
+    narrowest = running = 0
+    for number in sorted(shaping):
+        running += shaping[number]
+        narrowest = min(narrowest, running)
+    taken = {"back": narrowest, "front": narrowest, "sleeve": -2 * len(size.sleeve_decrease_rounds)}
+    for section, rounds, share, seam, field in (
+        ("back", size.body_rounds, to_body, body_seam, "body_shaping"),
+        ("front", size.body_rounds, to_body, body_seam, "body_shaping"),
+        ("sleeve", size.sleeve_rounds, to_sleeve, sleeve_seam, "sleeve_decrease_rounds"),
+    ):
+        if not rounds:
+            continue
+        increases = sum(getattr(step, section) for step in size.increase_rounds)
+        split = getattr(size.neck, section) + 2 * increases + 2 * share + size.underarm - seam
+        if split < 1:
+            yield Problem((*path, "underarm"), f"leaves the {section} no stitch beside a seam of {seam}.")
+        elif split + taken[section] < 1:
+            yield Problem((*path, field), f"leaves the {section} no stitch: it has {split} at the split.")

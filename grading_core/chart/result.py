@@ -1,0 +1,196 @@
+"""Where a chart lies on every size of a pullover, as data: the answer of `chart_placement.place_charts`.
+
+Columns and chart rows are counted from 1, columns from the right. A plain section has no columns.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grading_core.chart.grid import Progress, Symmetry
+from grading_core.chart.layout import Part
+from grading_core.errors import Remark
+
+
+@dataclass(frozen=True, slots=True)
+class SectionStart:
+    """A section in one round: its stitches and the chart columns of its first and last; None where plain."""
+
+    stitches: int
+    first_column: int | None
+    last_column: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YokeRound:
+    """A yoke round. chart_row: None where no row is worked. colours: how many the round uses.
+
+    longest_float: in stitches, 0 for none.
+    """
+
+    round: int
+    chart_row: int | None
+    back: SectionStart
+    front: SectionStart
+    sleeve: SectionStart
+    colours: int
+    longest_float: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BodyRound:
+    """A body round, counted from 1 after the split; back and front are the halves between the seams."""
+
+    round: int
+    chart_row: int | None
+    back: SectionStart
+    front: SectionStart
+    colours: int
+    longest_float: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SleeveRound:
+    """A round of each sleeve, counted from 1 after the split."""
+
+    round: int
+    chart_row: int | None
+    stitches: int
+    first_column: int | None
+    last_column: int | None
+    colours: int
+    longest_float: int
+
+
+@dataclass(frozen=True, slots=True)
+class SectionChanges:
+    """Per section, the yoke rounds whose first column differs from the round before."""
+
+    back: tuple[int, ...]
+    front: tuple[int, ...]
+    sleeve: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BodyChanges:
+    """Per half, the body rounds whose first column differs from the round before."""
+
+    back: tuple[int, ...]
+    front: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BodyPlacement:
+    """The body below the split.
+
+    rounds: all of them. changes: where the start moves. last_chart_row: the row at which the chart stops,
+    None where none is worked in the body's last round. plain_rounds: rounds after a chart that is worked
+    once.
+    """
+
+    rounds: tuple[BodyRound, ...]
+    changes: BodyChanges
+    last_chart_row: int | None
+    plain_rounds: int
+
+
+@dataclass(frozen=True, slots=True)
+class SleevePlacement:
+    """A sleeve below the split; as `BodyPlacement`, for its one section."""
+
+    rounds: tuple[SleeveRound, ...]
+    changes: tuple[int, ...]
+    last_chart_row: int | None
+    plain_rounds: int
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Rounds and the length in cm that they make."""
+
+    rounds: int
+    length_cm: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class FloatEnd:
+    """A stitch that holds a float: its round, the section and its chart column, None where it is plain."""
+
+    round: int
+    section: str
+    column: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LongestFloat:
+    """The longest float of a size, the first in working order where several are as long.
+
+    stitches, length_cm: what it passes over. part, round: where it counts. colour: the symbol of its strand.
+    start, end: the stitches of that colour between which it lies.
+    """
+
+    stitches: int
+    length_cm: Fraction
+    part: Part
+    round: int
+    colour: str
+    start: FloatEnd
+    end: FloatEnd
+
+
+@dataclass(frozen=True, slots=True)
+class RoundsByPart:
+    """Rounds of the yoke, the body and each sleeve that share a property."""
+
+    yoke: tuple[int, ...]
+    body: tuple[int, ...]
+    sleeve: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ColourStitches:
+    """Stitches of each colour, by symbol: in all, in the yoke, in the body, and in both sleeves."""
+
+    total: Mapping[str, int]
+    yoke: Mapping[str, int]
+    body: Mapping[str, int]
+    sleeves: Mapping[str, int]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizePlacement:
+    """One size.
+
+    label: its name. rounds, changes: the yoke. body, sleeve: below the split. progress: how far the chart has
+    come at the split. shortest_body, shortest_sleeve: what finishes the chart, hem and cuff excluded.
+    longest_float: None where there is none. long_float_rounds: with a float above the limit.
+    rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
+    """
+
+    label: str
+    rounds: tuple[YokeRound, ...]
+    changes: SectionChanges
+    body: BodyPlacement
+    sleeve: SleevePlacement
+    progress: Progress
+    shortest_body: Span
+    shortest_sleeve: Span
+    longest_float: LongestFloat | None
+    long_float_rounds: RoundsByPart
+    rounds_over_two_colours: RoundsByPart
+    stitches_by_colour: ColourStitches
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPlacements:
+    """All sizes side by side, in the order of the plan.
+
+    symmetry, mirror_axes: of the chart. sizes: one each. remarks: words about answers that are right.
+    """
+
+    symmetry: Symmetry
+    mirror_axes: tuple[Fraction, ...]
+    sizes: tuple[SizePlacement, ...]
+    remarks: tuple[Remark, ...]

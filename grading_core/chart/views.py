@@ -1,0 +1,173 @@
+"""What a picture of a placed chart needs: the front as it will look, and the starts traced over the rounds.
+
+A garment worked from the neck down is worn the other way up than it hangs from the needle: seen from outside,
+what is worked first lies at the left, and row 1 at the top. So a chart, drawn with row 1 lowest and read from the
+right, shows on the garment turned by half a circle, and the first sleeve is the wearer's right one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from grading_core.chart.fabric import Windows
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section, lay_out
+from grading_core.chart.placement import place_size
+from grading_core.chart.remarks import half_stitch_problems
+from grading_core.chart.request import ChartPlan, plan_problems
+from grading_core.chart.result import SectionStart, SizePlacement, SleeveRound
+from grading_core.errors import Path, Problem, raise_if_any
+
+MAX_STITCHES_DRAWN = 100_000
+"""Of the chart, or of one front, in a picture."""
+
+
+@dataclass(frozen=True, slots=True)
+class YokeView:
+    """A yoke round seen from the front, each part from the viewer's left to right, as it is worked.
+
+    first_sleeve, second_sleeve: their front halves, the middle stitch included. line: one raglan line.
+    """
+
+    first_sleeve: str
+    line: str
+    front: str
+    second_sleeve: str
+
+
+@dataclass(frozen=True, slots=True)
+class FrontView:
+    """The front of one size, a string of colour symbols a round, round 1 first.
+
+    yoke: the sections that are seen. body: the front half. first_sleeve, second_sleeve: their front halves.
+    """
+
+    yoke: tuple[YokeView, ...]
+    body: tuple[str, ...]
+    first_sleeve: tuple[str, ...]
+    second_sleeve: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Trace:
+    """The starts of one section, for a line drawn over the chart round by round.
+
+    part, section: whose. pieces: unbroken lines of (round, first column), the rounds counted in the part; a new
+    one begins where the line leaves the chart at one side and comes in at the other, or the section was plain.
+    """
+
+    part: Part
+    section: Section
+    pieces: tuple[tuple[tuple[int, int], ...], ...]
+
+
+def front_view(plan: ChartPlan, index: int) -> FrontView:
+    """The colour of every stitch of one size's front.
+
+    plan: the request. index: of the size.
+
+    Raises ContradictionError as `place_charts` does, for this size's half stitches, and for more stitches than
+    `MAX_STITCHES_DRAWN`.
+    """
+    raise_if_any(plan_problems(plan))
+    layout = lay_out(plan, plan.sizes[index], plan.plain_colours())
+    if plan.half_stitch == "refuse":
+        raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
+    stitches = _stitches_in_front(layout)
+    if stitches > MAX_STITCHES_DRAWN:
+        raise_if_any([_too_many(("sizes", index), stitches)])
+    windows = Windows(plan.chart.worked_rows())
+
+    def seen(part: Part, section: str) -> list[str]:
+        place = WORKING_ORDER[part].index(section)
+        return [windows.row(worked.row).stitches(worked.stretches[place]) for worked in layout.rounds(part)]
+
+    yoke = zip(
+        seen("yoke", "first_sleeve"),
+        seen("yoke", "line"),
+        seen("yoke", "front"),
+        seen("yoke", "second_sleeve"),
+        strict=True,
+    )
+    sleeves = seen("sleeve", "sleeve")
+    return FrontView(
+        tuple(
+            YokeView(_last_half(first), line, front, _first_half(second))
+            for first, line, front, second in yoke
+        ),
+        tuple(seen("body", "front")),
+        tuple(map(_last_half, sleeves)),
+        tuple(map(_first_half, sleeves)),
+    )
+
+
+def traced_size(plan: ChartPlan, index: int) -> tuple[SizePlacement, tuple[Trace, ...]]:
+    """One size, and where each of its sections starts, traced round by round.
+
+    plan: the request. index: of the size.
+
+    Raises ContradictionError as `place_size` does, and for a chart of more than `MAX_STITCHES_DRAWN`.
+    """
+    placed = place_size(plan, index)
+    stitches = plan.chart.width * plan.chart.height
+    if stitches > MAX_STITCHES_DRAWN:
+        raise_if_any([_too_many(("chart",), stitches)])
+    return placed, start_traces(placed)
+
+
+def start_traces(placed: SizePlacement) -> tuple[Trace, ...]:
+    """Where each section starts, traced round by round.
+
+    placed: one size of an answer.
+    """
+    yoke, body, sleeve = placed.rounds, placed.body.rounds, placed.sleeve.rounds
+    return (
+        _trace("yoke", "back", [here.back for here in yoke]),
+        _trace("yoke", "front", [here.front for here in yoke]),
+        _trace("yoke", "sleeve", [here.sleeve for here in yoke]),
+        _trace("body", "back", [here.back for here in body]),
+        _trace("body", "front", [here.front for here in body]),
+        _trace("sleeve", "sleeve", sleeve),
+    )
+
+
+def _stitches_in_front(layout: Layout) -> int:
+    """Half of every round of yoke and body, and the front halves of both sleeves."""
+    yoke, body, sleeve = (
+        sum(stretch.stitches for worked in layout.rounds(part) for stretch in worked.stretches)
+        for part in PARTS
+    )
+    return (yoke + body) // 2 + sleeve
+
+
+def _too_many(path: Path, stitches: int) -> Problem:
+    return Problem(
+        path, f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}."
+    )
+
+
+def _last_half(sleeve: str) -> str:
+    """The front half of the first sleeve, which is worked from back to front."""
+    return sleeve[len(sleeve) // 2 :]
+
+
+def _first_half(sleeve: str) -> str:
+    """The front half of the second sleeve, which is worked from front to back."""
+    return sleeve[: (len(sleeve) + 1) // 2]
+
+
+def _trace(part: Part, section: Section, starts: Sequence[SectionStart | SleeveRound]) -> Trace:
+    pieces: list[list[tuple[int, int]]] = []
+    width = 0
+    for number, here in enumerate(starts, 1):
+        if here.first_column is None:
+            width = 0
+            continue
+        # Half the stitches that a section gains lie before its start.
+        follows = (number - 1, here.first_column + (here.stitches - width) // 2)
+        if width and pieces[-1][-1] == follows:
+            pieces[-1].append((number, here.first_column))
+        else:
+            pieces.append([(number, here.first_column)])
+        width = here.stitches
+    return Trace(part, section, tuple(map(tuple, pieces)))

@@ -1,0 +1,295 @@
+"""Chooses the counts of all sizes at once, to the optimum of one cost.
+
+    cost = sum over sizes and quantities of weight x (count - target) squared
+         + 1/2 sum over neighbouring sizes and quantities of weight x (step - step of the targets) squared
+
+The first sum keeps every size near what it should be, the second keeps the run even. Both are in squared
+stitches, a round counting as a stitch; targets are taken to a hundredth. The weights are in `candidates`. Sections,
+underarm and rounds never fall from one size to the next, so neither does a total.
+
+The domain: each count lies within `REACH` of its target, or within one step of its rule where that is more. The
+parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
+
+For given parities the cost falls into three parts that share no term: the neck, the split (half the body,
+sleeve, underarm) and the rounds. Each is brought to its exact optimum (see `size_chain`), in that order. What is
+settled bounds what follows: a section has at the split at least its stitches at the neck, and the rounds have room
+for the increases. As long as there is room, which is the rule, the result is the optimum of the whole sum. Where
+there is not, the yoke gets the rounds it needs before a circumference gives way, and no neck is pulled out of
+shape to make increases fit: a judgement of the craft, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import product
+from math import floor, gcd, lcm
+from typing import NamedTuple
+
+from grading_core.counts.candidates import (
+    NECK_WEIGHTS,
+    REACH,
+    ROUNDS_WEIGHTS,
+    SPLIT_WEIGHTS,
+    UNIT,
+    Splits,
+    necks,
+    rounds,
+)
+from grading_core.counts.request import Parity, Rules, Targets
+from grading_core.counts.result import Counts
+from grading_core.counts.size_chain import Broken, Candidate, Shelf, Weights, cheapest_chain
+from grading_core.errors import Impossible, Nearest
+from grading_core.rounding import NEAREST, CountRule
+from grading_core.sections import Sections
+from grading_core.wording import counted
+from grading_core.yoke.schedule import why_impossible
+
+_DEMANDS = ("neck", "body", "sleeve", "back_parity", "sleeve_parity", "seam_stitches")
+"""The fields of the rules that can contradict each other."""
+
+_ANY_ROUNDS = 1_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Solved:
+    """The counts of one size. differences: each count less its target. cost: its own, without steps."""
+
+    counts: Counts
+    differences: Targets
+    cost: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Solution:
+    """All sizes, in the order of the targets.
+
+    cost: of the sizes that are possible, in squared stitches. unevenness: the part of it that the steps between
+    sizes cost.
+    """
+
+    sizes: tuple[Solved | Impossible, ...]
+    cost: Fraction
+    unevenness: Fraction
+
+
+class _Size(NamedTuple):
+    """What was chosen for one size, as far as it goes."""
+
+    neck: Candidate | None
+    split: Candidate | None
+    rounds: Candidate | None
+
+
+class _Settled(NamedTuple):
+    """One part of all sizes: how many have none, the cost of the others, and what was chosen."""
+
+    impossible: int
+    cost: int
+    chosen: list[Candidate | None]
+
+
+class _Attempt(NamedTuple):
+    """All sizes with given parities: how many are impossible, the cost of the others, and what was chosen."""
+
+    impossible: int
+    cost: int
+    sizes: tuple[_Size, ...]
+
+
+def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
+    """The counts of every size, or why a size has none.
+
+    targets: one per size, from the smallest to the largest. rules: free of `conflicts`.
+
+    Raises ValueError where the rules contradict each other.
+
+    >>> from grading_core.counts.request import QUANTITIES
+    >>> small = Targets(label="S", **dict(zip(QUANTITIES, map(Fraction, (97, 33, 33, 12, 202, 69, 14, 69)))))
+    >>> large = Targets(label="L", **dict(zip(QUANTITIES, map(Fraction, (105, 34, 34, 14, 251, 80, 17, 77)))))
+    >>> solution = solve([small, large], Rules(body=CountRule(4)))
+    >>> [(size.counts.cast_on, size.counts.body, size.counts.sleeve) for size in solution.sizes]
+    [(96, 204, 68), (104, 252, 80)]
+    """
+    best: _Attempt | None = None
+    necks_by_parity = [
+        _settle([necks(wanted, rules, back, sleeve) for wanted in targets], NECK_WEIGHTS)
+        for back, sleeve in _open_parities(rules)
+    ]
+    for settled in sorted(necks_by_parity, key=lambda settled: (settled.impossible, settled.cost)):
+        best = _better(targets, rules, settled, best)
+    if best is None:
+        raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
+    sizes: list[Solved | Impossible] = []
+    underarm: int | None = None
+    for wanted, chosen in zip(targets, best.sizes, strict=True):
+        solved = _solved(wanted, rules, chosen)
+        sizes.append(solved or _impossible(wanted, rules, chosen, underarm))
+        underarm = solved.counts.underarm if solved else underarm
+    cost = Fraction(best.cost, UNIT)
+    return Solution(tuple(sizes), cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
+
+
+def conflicts(rules: Rules) -> tuple[str, ...]:
+    """The fields of the rules that no size at all can obey together; none where they can be.
+
+    rules: of all sizes. Where giving up one field alone would do, each such field is named, otherwise all that demand
+    something.
+
+    >>> conflicts(Rules(body=CountRule(4, 1)))
+    ('body',)
+    >>> conflicts(Rules(neck=CountRule(4, 2), back_parity="odd", sleeve_parity="odd"))
+    ('neck', 'back_parity', 'sleeve_parity')
+    """
+    if _open_parities(rules):
+        return ()
+    free = Rules()
+    demanding = [name for name in _DEMANDS if getattr(rules, name) != getattr(free, name)]
+    alone = [name for name in demanding if _open_parities(replace(rules, **{name: getattr(free, name)}))]
+    return tuple(alone or demanding)
+
+
+def _open_parities(rules: Rules) -> list[tuple[int, int]]:
+    """The parities of back and sleeve (0 even, 1 odd) with which every total can land on its multiple.
+
+    Modulo 4 a cast-on is back + front + 2 sleeves, and a body 2 backs + 2 underarms; modulo 2 a sleeve is sleeve
+    + underarm. The raglan lines come in fours and in twos and drop out.
+    """
+    underarms = (0, 1) if rules.seam_stitches is None else (rules.seam_stitches % 2,)
+    narrower = (0, 2) if rules.narrower_front else (0,)
+    return [
+        (back, sleeve)
+        for back, sleeve in product(_permitted(rules.back_parity), _permitted(rules.sleeve_parity))
+        if any(_meets(2 * back + 2 * sleeve + less, rules.neck, 4) for less in narrower)
+        and any(
+            _meets(2 * back + 2 * underarm, rules.body, 4) and _meets(sleeve + underarm, rules.sleeve, 2)
+            for underarm in underarms
+        )
+    ]
+
+
+def _permitted(parity: Parity | None) -> tuple[int, ...]:
+    return {None: (0, 1), "even": (0,), "odd": (1,)}[parity]
+
+
+def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
+    """Whether some count with this residue obeys the rule."""
+    return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
+
+
+def _better(
+    targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Attempt | None
+) -> _Attempt | None:
+    """All sizes with these necks, or the best attempt so far where that is as good."""
+    limit = None if best is None or best.impossible else best.cost
+    if limit is not None and (neck.impossible or neck.cost >= limit):
+        return best
+    sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
+    splits = _settle(
+        [_splits(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)],
+        SPLIT_WEIGHTS,
+        None if limit is None else limit - neck.cost,
+    )
+    sizes = [size._replace(split=split) for size, split in zip(sizes, splits.chosen, strict=True)]
+    depths = _settle(
+        [_rounds(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)], ROUNDS_WEIGHTS
+    )
+    sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, depths.chosen, strict=True)]
+    attempt = _Attempt(depths.impossible, neck.cost + splits.cost + depths.cost, tuple(sizes))
+    return attempt if best is None or attempt[:2] < best[:2] else best
+
+
+def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> _Settled:
+    """The cheapest chain of the sizes that have candidates, without one that breaks it; nothing above the limit."""
+    chosen: list[Candidate | None] = [None] * len(shelves)
+    taking_part = [size for size, shelf in enumerate(shelves) if shelf(1)]
+    while True:
+        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
+        if not isinstance(chain, Broken):
+            break
+        del taking_part[chain.size]
+    if chain is None:
+        return _Settled(len(shelves), 0, chosen)
+    for size, candidate in zip(taking_part, chain.candidates, strict=True):
+        chosen[size] = candidate
+    return _Settled(chosen.count(None), chain.cost, chosen)
+
+
+def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+    if size.neck is None:
+        return lambda count: ()
+    return Splits(targets, rules, size.neck, floor(targets.rounds) + REACH)
+
+
+def _rounds(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+    if size.neck is None or size.split is None:
+        return lambda count: ()
+    increases = _counts(rules, size.neck, size.split, 0).yoke("").increases
+    return rounds(targets, rules, increases)
+
+
+def _counts(rules: Rules, neck: Candidate, split: Candidate, depth: int) -> Counts:
+    half, sleeve, underarm = split.counts
+    at_split = Sections(half, half, sleeve)
+    return Counts(
+        neck=Sections(*neck.counts),
+        split=at_split,
+        underarm=underarm,
+        rounds=depth,
+        line_to_body=rules.line_to_body,
+        line_to_sleeve=rules.line_to_sleeve,
+    )
+
+
+def _solved(targets: Targets, rules: Rules, size: _Size) -> Solved | None:
+    neck, split, depth = size
+    if neck is None or split is None or depth is None:
+        return None
+    counts = _counts(rules, neck, split, depth.counts[0])
+    return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
+
+
+def _impossible(targets: Targets, rules: Rules, size: _Size, underarm: int | None) -> Impossible:
+    """Why a size has no counts, and what alone would give it some. underarm: of the size before it."""
+    if size.neck is None:
+        return _no_neck(targets, rules)
+    anyhow = Splits(targets, rules, size.neck, _ANY_ROUNDS)(1)
+    if not anyhow:
+        return _no_split(targets, rules, size.neck)
+    if not _splits(targets, rules, size)(1):
+        counts = _counts(rules, size.neck, anyhow[0], NEAREST.round(targets.rounds))
+        return why_impossible(counts.yoke(targets.label), rules.yoke)
+    # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
+    return Impossible(
+        f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
+        "before it: the underarm grows faster than body or sleeve.",
+        () if underarm is None else (Nearest("underarm", underarm),),
+    )
+
+
+def _no_neck(targets: Targets, rules: Rules) -> Impossible:
+    multiple = rules.neck.multiple
+    finer = [part for part in range(1, multiple) if multiple % part == 0 and lcm(part, 4) <= 2 * REACH]
+    return Impossible(
+        f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
+        f"may change by {REACH} each.",
+        (Nearest("neck.count_rule.multiple", finer[-1]),) if finer else (),
+    )
+
+
+def _no_split(targets: Targets, rules: Rules, neck: Candidate) -> Impossible:
+    """The body or the sleeve has fewer stitches than its section at the neck and the underarm need."""
+    back, _, sleeve = neck.counts
+    underarm = NEAREST.round(targets.underarm)
+    for name, wanted, least in (
+        ("body", targets.body, 2 * back + 4 * rules.line_to_body + 2 * underarm),
+        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm),
+    ):
+        if wanted < least:
+            reason = (
+                f"The {name} should have {counted(floor(wanted), 'stitch', 'stitches')}, and its section at the "
+                f"neck, its share of the lines and the underarm have {least} already."
+            )
+            return Impossible(reason, (Nearest(name, least),))
+    return Impossible("No permitted counts of body, sleeve and underarm go together.")

@@ -1,0 +1,1 @@
+"""The parts of a garment beside the yoke; none knows another."""

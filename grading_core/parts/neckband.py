@@ -1,0 +1,169 @@
+"""The neckband: how many stitches are picked up, the rib's count, and its rounds.
+
+Sources: 1 for 1 along cast-on stitches, and stitches to rows in the ratio of the gauges along row ends (four
+teaching articles, 2009 to 2021: 3 for 4 rows at 21 stitches and 28 rows, 2 for 3 at 16 and 24, 5 for 8 at
+5 and 8 to the inch). A double band is worked to twice its height and joined loosely on the inside, with one
+more round where a fold round is worked (knitting handbooks).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.gauge import Gauge
+from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
+from grading_core.rounding import NEAREST
+from grading_core.wording import counted, counted_run, size_run
+
+Build = Literal["single", "double", "double_with_fold_round"]
+
+LONGEST_RHYTHM = 8
+"""A knitter counts no more rows than this between skipped ones (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class PickUp:
+    """Stitches picked up round a neck.
+
+    along_stitches: 1 for each stitch cast on or held. rows_each_side: row ends at each side of a front
+    drop, 0 where there is none. along_rows_each_side: stitches picked up along them. rhythm: the same as a
+    short ratio of stitches to rows.
+    """
+
+    along_stitches: int
+    rows_each_side: int
+    along_rows_each_side: int
+    rhythm: Fraction
+
+    @property
+    def stitches(self) -> int:
+        """All stitches picked up."""
+        return self.along_stitches + 2 * self.along_rows_each_side
+
+
+@dataclass(frozen=True, slots=True)
+class Neckband:
+    """A neckband in numbers.
+
+    picked_up: where the stitches come from. edge: the rib that is seen, with the adjusting round where it needs
+    one. build: single or folded double.
+    """
+
+    picked_up: PickUp
+    edge: RibbedEdge
+    build: Build
+
+    @property
+    def rounds(self) -> int:
+        """All rounds: of a double band both layers, and the fold round where there is one."""
+        layers = 1 if self.build == "single" else 2
+        return layers * self.edge.rounds + (self.build == "double_with_fold_round")
+
+    @property
+    def height_cm(self) -> Fraction:
+        """As worn: of one layer."""
+        return self.edge.height_cm
+
+    @property
+    def last_edge_cm(self) -> Fraction:
+        """Circumference of the bind-off, or of a double band's join, unstretched and at the rib's gauge."""
+        return self.edge.circumference_cm
+
+    def instructions(self) -> tuple[str, ...]:
+        """The band in sentences, for one size.
+
+        >>> from grading_core.rounding import CountRule
+        >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+        >>> for sentence in neckband(pick_up(100, gauge), Rib(gauge, Fraction(3), CountRule(2))).instructions():
+        ...     print(sentence)
+        With the right side facing, from the start of the round pick up 1 stitch for each cast-on stitch: 100 stitches.
+        Work 9 rounds in a rib that repeats over 2 stitches.
+        Bind off (cast off) loosely in rib.
+        """
+        ribbed = self.edge.instructions()
+        return (*_pick_ups([self.picked_up]), *ribbed, *_finish([self]))
+
+
+def pick_up(along_stitches: int, gauge: Gauge, rows_each_side: int = 0) -> PickUp:
+    """Stitches to pick up round a neck.
+
+    along_stitches: cast on, or held, round the neck. gauge: of the fabric with the row ends. rows_each_side: row
+    ends at each side of a front drop.
+
+    Source: see the module's docstring.
+
+    >>> made = pick_up(80, Gauge.over(Fraction(21), Fraction(28), Fraction(10)), 12)
+    >>> made.along_rows_each_side, made.rhythm, made.stitches
+    (9, Fraction(3, 4), 98)
+    """
+    ratio = gauge.stitches_per_cm / gauge.rows_per_cm
+    return PickUp(
+        along_stitches,
+        rows_each_side,
+        NEAREST.round(rows_each_side * ratio),
+        ratio.limit_denominator(LONGEST_RHYTHM),
+    )
+
+
+def neckband(picked_up: PickUp, rib: Rib, build: Build = "single") -> Neckband:
+    """The band on stitches that are picked up.
+
+    picked_up: from `pick_up`. rib: its gauge, height as worn and multiple. build: "single", "double", or
+    "double_with_fold_round".
+
+    Source: see the module's docstring; 10 rows, a fold row, 10 rows is a published example.
+
+    >>> from grading_core.rounding import CountRule
+    >>> gauge = Gauge(Fraction(2), Fraction(4))
+    >>> rib = Rib(gauge, Fraction(5, 2), CountRule(4))
+    >>> made = neckband(pick_up(98, gauge), rib, "double_with_fold_round")
+    >>> made.edge.stitches, made.rounds
+    (100, 21)
+    """
+    edge = RibbedEdge(rib, picked_up.stitches, rib.nearest(Fraction(picked_up.stitches)), rib.rounds)
+    return Neckband(picked_up, edge, build)
+
+
+def run_instructions(bands: Sequence[Neckband]) -> tuple[str, ...]:
+    """The bands of all sizes in sentences with size runs.
+
+    bands: one per size, all of one build and one multiple.
+    """
+    pick_ups = _pick_ups([band.picked_up for band in bands])
+    return (*pick_ups, *run_edges([band.edge for band in bands]), *_finish(bands))
+
+
+def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
+    """How the stitches of every size are picked up, in sentences with size runs.
+
+    pick_ups: one per size; the same fabric, so one rhythm along row ends.
+    """
+    along = "1 stitch for each cast-on stitch"
+    if any(made.rows_each_side for made in pick_ups):
+        rhythm = pick_ups[0].rhythm
+        sides = counted_run([made.along_rows_each_side for made in pick_ups], "stitch", "stitches")
+        rows = size_run([made.rows_each_side for made in pick_ups])
+        along += (
+            f" and {sides} along the {rows} row ends at each side of the front, that is "
+            f"about {rhythm.numerator} for every {counted(rhythm.denominator, 'row')}"
+        )
+    total = counted_run([made.stitches for made in pick_ups], "stitch", "stitches")
+    return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
+
+
+def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:
+    build = bands[0].build
+    if build == "single":
+        return ("Bind off (cast off) loosely in rib.",)
+    rounds = counted_run([band.edge.rounds for band in bands], "more round")
+    inner = f"Work {rounds} in rib for the inner layer."
+    join = (
+        "Fold the band to the inside and join each stitch loosely to the band's first round, so that the neck "
+        "still stretches over the head."
+    )
+    if build == "double":
+        return (inner, join)
+    return ("Purl 1 round for the fold.", inner, join)

@@ -1,0 +1,340 @@
+"""The neck of a top-down raglan: cast-on and markers, front drop, and whether it passes the head.
+
+Working order, right side out: back, line, first sleeve, line, front, line, second sleeve, line. The round starts
+before the back, after the last line; a start at the centre back is an option. Markers 1 to 4 follow back, first
+sleeve, front and second sleeve: each stands after its section and before the line. Worked from the neck down, the
+first sleeve is the wearer's right one; both are alike, so nothing depends on it.
+
+A neck cast on flat has its ends at the centre front. With a front drop the front begins with a few stitches at each
+side; rows are worked flat, and the rest of the front is cast on where the round is joined. That a
+raglan cast on in one plane sits better with a lower front is said in a published article on raglan fit;
+leaving the middle half of the front to be cast on is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.errors import Impossible, Nearest, Path, Remark
+from grading_core.gauge import Gauge
+from grading_core.parts.short_rows import Way
+from grading_core.units import to_places
+from grading_core.wording import counted, counted_run, listed, size_run
+
+Start = Literal["before_back", "centre_back"]
+Marker = Literal["start"] | int
+
+SECTIONS = ("back", "first sleeve", "front", "second sleeve")
+"""In working order; marker m follows the m-th."""
+
+USUAL_STRETCH = Fraction(2, 5)
+"""A neck of 16 in, 40 % of a 40 in body as a published system has it, must stretch by 0.375 to pass a head of 22 in,
+the middle of the published women's range."""
+
+
+@dataclass(frozen=True, slots=True)
+class NeckStitches:
+    """Stitches of the back, the front, each sleeve and each raglan line at the neck."""
+
+    back: int
+    front: int
+    sleeve: int
+    line_stitches: int
+
+    @property
+    def total(self) -> int:
+        """All stitches of the round."""
+        return self.back + self.front + 2 * self.sleeve + 4 * self.line_stitches
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FrontDrop:
+    """A front that lies lower than the back.
+
+    rows: worked flat in place of as many rounds of the yoke, the last one on the right side. height_cm: of the
+    drop. each_side: stitches cast on for the front at each side. edge_increases: at each front edge, one in each
+    of the last right-side rows. centre: stitches cast on at the end of the last row.
+    """
+
+    rows: int
+    height_cm: Fraction
+    each_side: int
+    edge_increases: int
+    centre: int
+
+    @property
+    def increase_rows(self) -> tuple[int, ...]:
+        """The rows with an increase at each front edge."""
+        return tuple(range(self.rows - 2 * (self.edge_increases - 1), self.rows + 1, 2))
+
+    def instructions(self) -> tuple[str, ...]:
+        """The drop in sentences, for one size."""
+        return run_drop([self])
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """Stitches up to a marker.
+
+    stitches: from the marker before, or from the beginning. parts: what they are, in working order. marker: its
+    number, "start" for the start of the round, None at the end of the cast-on.
+    """
+
+    stitches: int
+    parts: tuple[tuple[str, int], ...]
+    marker: Marker | None
+
+
+@dataclass(frozen=True, slots=True)
+class CastOn:
+    """The cast-on of one size.
+
+    way: "joined" where it is closed into a round at once, "flat" where its ends lie at the front.
+    stitches: cast on. gaps: with the right side facing, from the start of the round or from the flat edge where a
+    right-side row begins.
+    """
+
+    way: Way
+    stitches: int
+    gaps: tuple[Gap, ...]
+
+    def instructions(self) -> tuple[str, ...]:
+        """The cast-on in sentences, for one size."""
+        return run_cast_on([self])
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """One edge that the head must pass.
+
+    name: as in "cast-on edge". circumference_cm: unstretched.
+    """
+
+    name: str
+    circumference_cm: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeadCheck:
+    """Whether the neck passes the head.
+
+    tightest: the smallest opening. stretched_cm: what it gives when stretched as far as allowed. stretch_needed:
+    the part of its circumference by which it must stretch, at least 0. remarks: what deserves a word.
+    """
+
+    tightest: Opening
+    stretched_cm: Fraction
+    stretch_needed: Fraction
+    passes: bool
+    remarks: tuple[Remark, ...]
+
+
+def cast_on(
+    neck: NeckStitches,
+    start: Start = "before_back",
+    way: Way = "joined",
+    drop: FrontDrop | None = None,
+) -> CastOn:
+    """The cast-on with the place of every marker.
+
+    neck: stitches of the round. start: of the round. way: whether it is joined at once. drop: a front drop, which is
+    always cast on flat. An odd back or front that is halved has the extra stitch in its later half.
+
+    >>> made = cast_on(NeckStitches(34, 34, 12, 2))
+    >>> made.stitches, [(gap.stitches, gap.marker) for gap in made.gaps]
+    (100, [(34, 1), (14, 2), (36, 3), (14, 4), (2, None)])
+    """
+    if drop:
+        way, fronts = "flat", (drop.each_side, drop.each_side)
+    else:
+        fronts = _halves(neck.front)
+    backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
+    line, sleeve = ("line", neck.line_stitches), neck.sleeve
+    # From the start of the round to the centre front, and on from there to the start.
+    first: list[tuple[str, int] | Marker] = [
+        ("back", backs[1]), 1, line, (SECTIONS[1], sleeve), 2, line, ("front", fronts[0]),
+    ]  # fmt: skip
+    second: list[tuple[str, int] | Marker] = [
+        ("front", fronts[1]), 3, line, (SECTIONS[3], sleeve), 4, line, ("back", backs[0]),
+    ]  # fmt: skip
+    sequence = [*first, *second] if way == "joined" else [*second, "start", *first]
+    gaps = _gaps(sequence)
+    return CastOn(way, sum(gap.stitches for gap in gaps), gaps)
+
+
+def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -> FrontDrop | Impossible:
+    """A front that is cast on in three parts, or why it can't be.
+
+    front: stitches of the front at the neck, all parts together. rows: worked flat; even where the yoke's increases
+    fall on even rounds and odd where they fall on odd ones, so that they fall on the right side. gauge: for the height.
+    centre: stitches cast on in the middle, of the front's parity; None for half of the front.
+
+    >>> made = front_drop(34, 8, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
+    >>> made.each_side, made.edge_increases, made.centre, made.increase_rows
+    (4, 4, 18, (2, 4, 6, 8))
+    """
+    middle = front // 2 + (front - front // 2) % 2 if centre is None else centre
+    side, odd = divmod(front - middle, 2)
+    if side < 1 or odd:
+        fitting = front - 2 if side < 1 else middle - 1 if middle else 1
+        reason = (
+            f"A front of {counted(front, 'stitch', 'stitches')} with {middle} in the middle leaves "
+            f"{front - middle} for its two sides, which must be alike and hold a stitch each."
+        )
+        return Impossible(reason, (Nearest("centre", fitting),) if front > 2 else ())
+    increases = min(side - 1, (rows + 1) // 2)
+    return FrontDrop(
+        rows=rows,
+        height_cm=gauge.height_cm(rows),
+        each_side=side - increases,
+        edge_increases=increases,
+        centre=middle,
+    )
+
+
+def neck_edge_cm(made: CastOn, gauge: Gauge, drop: FrontDrop | None = None) -> Fraction:
+    """The circumference of the neck's edge before a band, in cm.
+
+    made: the cast-on. gauge: of the yoke. drop: a front drop, whose middle stitches and two heights count too.
+
+    >>> neck_edge_cm(cast_on(NeckStitches(34, 34, 12, 2)), Gauge(Fraction(2), Fraction(3)))
+    Fraction(50, 1)
+    """
+    if drop is None:
+        return gauge.width_cm(made.stitches)
+    return gauge.width_cm(made.stitches + drop.centre) + 2 * drop.height_cm
+
+
+def check_head(
+    openings: Sequence[Opening],
+    head_cm: Fraction,
+    stretch: Fraction = USUAL_STRETCH,
+    *,
+    young: bool = False,
+    size: str | None = None,
+    path: Path | None = None,
+) -> HeadCheck:
+    """Whether the tightest edge of the neck passes the head, with a caution for babies and young children.
+
+    openings: the cast-on edge, the band's bind-off, the join of a folded band; at least one. head_cm: circumference.
+    stretch: allowed, as a part of the circumference. young: whether a baby or a child up to 7 years wears it. size,
+    path: for the remarks.
+
+    Source of the caution: EN 14682 lets no cord or drawstring be at the hood or neck of clothes for children up
+    to 7 years (from memory).
+
+    >>> check_head([Opening("cast-on edge", Fraction(40)), Opening("bind-off", Fraction(38))], Fraction(56)).passes
+    False
+    """
+    tightest = min(openings, key=lambda opening: opening.circumference_cm)
+    stretched_cm = tightest.circumference_cm * (1 + stretch)
+    needed = max(Fraction(0), head_cm / tightest.circumference_cm - 1)
+    passes = stretched_cm >= head_cm
+    remarks = []
+    if not passes:
+        message = (
+            f"The {tightest.name} of {to_places(tightest.circumference_cm, 1)} cm stretches to "
+            f"{to_places(stretched_cm, 1)} cm, and the head measures {to_places(head_cm, 1)} cm: make the neck wider "
+            "or lower, or use a stretchier cast-on and bind-off."
+        )
+        remarks.append(Remark("neck_does_not_pass_head", message, size, path))
+    if young:
+        message = (
+            "For a baby or a young child the neck must slip over the head without force, and nothing may tighten "
+            "round the neck: use no cord, ribbon or drawstring."
+        )
+        remarks.append(Remark("young_child_neck", message, size, path))
+    return HeadCheck(
+        tightest=tightest,
+        stretched_cm=stretched_cm,
+        stretch_needed=needed,
+        passes=passes,
+        remarks=tuple(remarks),
+    )
+
+
+def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
+    """The cast-on of every size in sentences with size runs.
+
+    cast_ons: one per size, all worked in one way.
+
+    >>> print(cast_on(NeckStitches(34, 34, 12, 0)).instructions()[1])
+    Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
+34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
+    """
+    total = counted_run([made.stitches for made in cast_ons], "stitch", "stitches")
+    places = [_gap_words([made.gaps[place] for made in cast_ons]) for place in range(len(cast_ons[0].gaps))]
+    order = "; ".join(place for place in places if place)
+    if cast_ons[0].way == "joined":
+        first = f"Cast on {total} and join in the round, right side outside, without a twist."
+        place = "Place a marker for the start of the round."
+        return (f"{first} {place}", f"Place markers from there: {order}.")
+    first = f"Cast on {total} and don't join yet: the two ends lie at the front."
+    return (first, f"With the right side facing, place markers from where a right-side row begins: {order}.")
+
+
+def run_drop(drops: Sequence[FrontDrop]) -> tuple[str, ...]:
+    """The front drop of every size in sentences with size runs.
+
+    drops: one per size.
+    """
+    rows = size_run([drop.rows for drop in drops])
+    odd = {drop.rows % 2 for drop in drops}
+    side = ("wrong" if odd == {0} else "right") if len(odd) == 1 else None
+    begin = f"row 1 is a {side}-side row" if side else "the last of them is a right-side row"
+    increases = counted_run([drop.edge_increases for drop in drops], "right-side row")
+    shaped = any(drop.edge_increases for drop in drops)
+    also = (
+        f" Besides, increase 1 stitch at the beginning and 1 at the end of each of the last {increases} of them."
+        if shaped
+        else ""
+    )
+    centre = counted_run([drop.centre for drop in drops], "stitch", "stitches")
+    done = size_run([drop.rows + 1 for drop in drops])
+    return (
+        f"Work the first {rows} rounds of the yoke back and forth as rows, with the yoke's increases; {begin}.{also}",
+        f"At the end of the last of these rows cast on {centre} for the centre front and join in the round, right side "
+        f"outside. Work on to the start of the round without increases, and go on with round {done}.",
+    )
+
+
+def _halves(stitches: int) -> tuple[int, int]:
+    return stitches // 2, stitches - stitches // 2
+
+
+def _gaps(sequence: Sequence[tuple[str, int] | Marker]) -> tuple[Gap, ...]:
+    """Stretches and markers in order, as the stitches up to each marker."""
+    gaps: list[Gap] = []
+    parts: list[tuple[str, int]] = []
+    for item in (*sequence, None):
+        if isinstance(item, tuple):
+            if not item[1]:
+                continue
+            if parts and parts[-1][0] == item[0]:
+                # the two halves of a front that isn't cut
+                item = (item[0], parts.pop()[1] + item[1])
+            parts.append(item)
+        elif item is not None or parts:
+            gaps.append(Gap(sum(stitches for _, stitches in parts), tuple(parts), item))
+            parts = []
+    return tuple(gaps)
+
+
+def _gap_words(gaps: Sequence[Gap]) -> str:
+    """The stitches up to one marker in every size, and the marker."""
+    marker = gaps[0].marker
+    placed = (
+        ""
+        if marker is None
+        else "marker for the start of the round"
+        if marker == "start"
+        else f"marker {marker}"
+    )
+    if not any(gap.stitches for gap in gaps):
+        return placed
+    parts = listed([name for name, _ in max((gap.parts for gap in gaps), key=len)])
+    stitches = counted_run([gap.stitches for gap in gaps], "stitch", "stitches")
+    return f"{stitches} ({parts}){', ' if placed else ''}{placed}"

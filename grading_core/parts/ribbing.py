@@ -1,0 +1,175 @@
+"""A ribbed edge: its stitches on the multiple, its rounds, and the round that adjusts to it.
+
+Hem, cuff and neckband share this. Where the fabric before it doesn't have the count that the rib
+repeats over, the first round of the rib is worked plain and takes or adds the difference evenly. It is
+counted among the rib's rounds, so that the height stays what was asked (common practice, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.errors import Impossible, Remark
+from grading_core.gauge import Gauge
+from grading_core.rounding import CountRule
+from grading_core.shaping_plans import AcrossPlan, Change, across_row
+from grading_core.wording import counted, counted_run
+
+_SKIP = "; leave this round out where nothing changes in your size"
+
+
+@dataclass(frozen=True, slots=True)
+class Rib:
+    """How an edge is to be ribbed.
+
+    gauge: of the rib. height_cm: wanted. rule: the multiple that the rib repeats over.
+
+    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> rib.rounds, rib.nearest(Fraction(50)), rib.for_circumference(Fraction(21))
+    (15, 52, 44)
+    """
+
+    gauge: Gauge
+    height_cm: Fraction
+    rule: CountRule
+
+    @property
+    def rounds(self) -> int:
+        """Rounds for the height, at least one."""
+        return max(1, self.gauge.rows(self.height_cm))
+
+    def nearest(self, stitches: Fraction) -> int:
+        """The permitted count for so many stitches, at least one repeat."""
+        return self.rule.round(stitches) or self.rule.multiple
+
+    def for_circumference(self, around_cm: Fraction) -> int:
+        """The permitted count for a circumference in cm, at least one repeat."""
+        return self.nearest(around_cm * self.gauge.stitches_per_cm)
+
+    def rounds_before(self, length_cm: Fraction, gauge: Gauge) -> int:
+        """Rounds of fabric before the rib that make a length together with it, at least none.
+
+        length_cm: of fabric and rib. gauge: of the fabric.
+        """
+        return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
+
+    @property
+    def words(self) -> str:
+        """How it is worked, in words.
+
+        >>> Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).words
+        'in a rib that repeats over 4 stitches'
+        """
+        multiple = self.rule.multiple
+        return "in rib" if multiple == 1 else f"in a rib that repeats over {multiple} stitches"
+
+
+@dataclass(frozen=True, slots=True)
+class RibbedEdge:
+    """A ribbed edge in numbers.
+
+    rib: how it is worked. before: stitches on the needle before it. stitches: of the rib. rounds: of the edge, the
+    adjusting round among them where there is one.
+    """
+
+    rib: Rib
+    before: int
+    stitches: int
+    rounds: int
+
+    @property
+    def change(self) -> int:
+        """Stitches that the adjusting round adds, or takes where it is negative; 0 where there is none."""
+        return self.stitches - self.before
+
+    @property
+    def ribbed_rounds(self) -> int:
+        """Rounds without the adjusting round."""
+        return self.rounds - (self.change != 0)
+
+    @property
+    def circumference_cm(self) -> Fraction:
+        """Round the finished edge, at the gauge of the rib."""
+        return self.rib.gauge.width_cm(self.stitches)
+
+    @property
+    def height_cm(self) -> Fraction:
+        """Of all its rounds, at the gauge of the rib."""
+        return self.rib.gauge.height_cm(self.rounds)
+
+    def instructions(self) -> tuple[str, ...]:
+        """The edge in sentences, for one size.
+
+        >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+        >>> for sentence in RibbedEdge(rib, 46, 44, 15).instructions():
+        ...     print(sentence)
+        Work 1 round plain and decrease 2 stitches evenly in it: (work 21, work 2 together) twice. 44 stitches.
+        Work 14 rounds in a rib that repeats over 4 stitches.
+        """
+        sentences = [self._adjusting_sentence()] if self.change else []
+        if self.ribbed_rounds:
+            sentences.append(f"Work {counted(self.ribbed_rounds, 'round')} {self.rib.words}.")
+        return tuple(sentences)
+
+    def _adjusting_sentence(self) -> str:
+        many = abs(self.change)
+        change: Change = "increase" if self.change > 0 else "decrease"
+        lead = f"Work 1 round plain and {change} {counted(many, 'stitch', 'stitches')}"
+        lead += " evenly in it" if many > 1 else " in it"
+        spread = across_row(AcrossPlan(name="", stitches=self.before, across=many, change=change))
+        if isinstance(spread, Impossible):
+            return f"{lead}. {counted(self.stitches, 'stitch', 'stitches')}."
+        (how,) = spread.instructions()
+        return f"{lead}: {how[0].lower()}{how[1:]}"
+
+
+def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[str, ...]:
+    """The edge of every size in sentences with size runs.
+
+    edges: one per size, None where the size has none; their ribs repeat over the same multiple.
+
+    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> adjusting, ribbed = run_edges([RibbedEdge(rib, 46, 44, 15), RibbedEdge(rib, 48, 48, 15)])
+    >>> adjusting.split(";")[0]
+    'Work 1 round plain and decrease 2 (0) stitches evenly in it: 44 (48) stitches'
+    >>> ribbed
+    'Work 14 (15) rounds in a rib that repeats over 4 stitches.'
+    """
+    known = [edge for edge in edges if edge]
+    if not known:
+        return ()
+    sentences = []
+    if any(edge.change for edge in known):
+        changes = []
+        for change, sign in (("decrease", -1), ("increase", 1)):
+            many = [None if edge is None else max(0, sign * edge.change) for edge in edges]
+            if any(many):
+                changes.append(f"{change} {counted_run(many, 'stitch', 'stitches')} evenly in it")
+        after = counted_run([edge.stitches if edge else None for edge in edges], "stitch", "stitches")
+        skip = "" if all(edge.change for edge in known) else _SKIP
+        sentences.append(f"Work 1 round plain and {' or '.join(changes)}: {after}{skip}.")
+    rounds = counted_run([edge.ribbed_rounds if edge else None for edge in edges], "round")
+    sentences.append(f"Work {rounds} {known[0].rib.words}.")
+    return tuple(sentences)
+
+
+def lengthened(
+    part: Literal["body", "sleeve"], wanted: int, minimum: int, size: str | None
+) -> tuple[Remark, ...]:
+    """The remark on a part that its chart makes longer than wanted; none where it doesn't.
+
+    part: whose rounds they are. wanted, minimum: rounds before the rib. size: the size's label.
+
+    >>> lengthened("body", 60, 64, "S")[0].code
+    'body_longer_for_chart'
+    """
+    if wanted >= minimum:
+        return ()
+    message = (
+        f"The {part} would have {counted(wanted, 'round')} before the rib, and its chart needs {minimum}: it is made "
+        f"{counted(minimum - wanted, 'round')} longer. Ask for a length to have it shorter."
+    )
+    return (Remark(f"{part}_longer_for_chart", message, size),)

@@ -1,0 +1,202 @@
+"""Raising the back of a neck with short rows.
+
+The rows are worked back and forth about the back in pairs, a right-side and a wrong-side row, without
+increases. Each turn lies beyond the one before on its side. The first ones lie beyond the back and its
+raglan lines, so the back gets the full height; from there it tapers evenly over the sleeves and a
+little of the front to the last turns, which never cross the front's centre. The raise is no part of the yoke's depth.
+
+Marker m stands after the m-th section (back, first sleeve, front, second sleeve) and before its line, so a
+turn past marker 1 or 2 counts the line's stitches and one past marker 4 or 3, worked the other way, doesn't.
+
+Sources: two rows a pair, height = rows / row gauge (domain arithmetic). Necks of 1 to 2 in raised at the back,
+three or four pairs each about 8 stitches further than the one before (a designer's teaching article); 6 rows
+(a comparison of yokes after a handbook of 1971). How far the taper reaches into the front is
+common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.errors import Impossible, Nearest
+from grading_core.gauge import Gauge
+from grading_core.rounding import NEAREST
+from grading_core.shaping import spread
+from grading_core.wording import counted, counted_run, size_run
+
+Way = Literal["joined", "flat"]
+Side = Literal["right", "wrong"]
+
+USUAL_RAISE_CM = Fraction(254, 100)
+"""1 in: within the 1 to 2 in published for adults and for children."""
+
+FRONT_SHARE = Fraction(1, 8)
+"""Of the front's stitches, how many the taper takes at each side unless told otherwise."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Turn:
+    """Where a short row ends.
+
+    row: counted from 1. side: which side of the fabric faces in that row. stitches, marker: the turn comes so many
+    stitches past that marker, counted in the direction of the row. beyond_back: the same counted from the back's
+    last stitch, raglan line included.
+    """
+
+    row: int
+    side: Side
+    stitches: int
+    marker: int
+    beyond_back: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BackRaise:
+    """The short rows of one size.
+
+    way: "joined", turned about the start of a round that is already joined, or "flat", with the cast-on's ends
+    at the centre front, joined there after the last row. pairs: of rows. front_stitches: how far the taper
+    reaches into the front at each side. height_cm: of the raise. turns: one for each row.
+    """
+
+    way: Way
+    pairs: int
+    front_stitches: int
+    height_cm: Fraction
+    turns: tuple[Turn, ...]
+
+    @property
+    def rows(self) -> int:
+        """Rows by which the back is higher than the front."""
+        return 2 * self.pairs
+
+    def instructions(self) -> tuple[str, ...]:
+        """The short rows in sentences, for one size."""
+        return run_instructions([self])
+
+
+def pairs_for(height_cm: Fraction, gauge: Gauge) -> int:
+    """The pairs of short rows for a height, the nearest number.
+
+    >>> pairs_for(USUAL_RAISE_CM, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
+    4
+    """
+    return NEAREST.round(height_cm * gauge.rows_per_cm / 2)
+
+
+def raise_back(
+    front: int,
+    sleeve: int,
+    line_stitches: int,
+    pairs: int,
+    gauge: Gauge,
+    way: Way = "joined",
+    front_stitches: int | None = None,
+) -> BackRaise | Impossible:
+    """The short rows that raise the back of a neck, or why they don't fit.
+
+    front, sleeve, line_stitches: stitches of the front, of each sleeve and of each raglan line at the neck.
+    pairs: of rows, 0 for no raise. gauge: for the height. way: how it is worked. front_stitches: how far into
+    the front the last turns lie at each side, at most to its centre; None for the usual share.
+
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> [(turn.side, turn.stitches, turn.marker) for turn in raise_back(34, 12, 2, 3, gauge).turns]
+    [('right', 8, 1), ('wrong', 6, 4), ('right', 14, 1), ('wrong', 12, 4), ('right', 6, 2), ('wrong', 4, 3)]
+    """
+    reach = NEAREST.round(front * FRONT_SHARE) if front_stitches is None else front_stitches
+    if reach > front // 2:
+        reason = (
+            f"The last turns lie {counted(reach, 'stitch', 'stitches')} into a front of {front}: they cross its "
+            f"centre."
+        )
+        return Impossible(reason, (Nearest("front_stitches", front // 2),))
+    taper = sleeve + line_stitches + reach
+    if pairs > taper:
+        reason = (
+            f"{counted(pairs, 'pair')} of short rows need as many stitches at each side for their turns, and there "
+            f"{'is' if taper == 1 else 'are'} {taper}."
+        )
+        return Impossible(reason, (Nearest("pairs", taper),))
+    turns: list[Turn] = []
+    for place in spread(pairs, taper, "even").positions():
+        beyond = line_stitches + place
+        turns.append(_right_side_turn(len(turns) + 1, beyond, sleeve, line_stitches))
+        turns.append(_wrong_side_turn(len(turns) + 1, beyond, sleeve, line_stitches))
+    return BackRaise(
+        way=way, pairs=pairs, front_stitches=reach, height_cm=gauge.height_cm(2 * pairs), turns=tuple(turns)
+    )
+
+
+def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
+    """The short rows of all sizes in sentences with size runs; none where no size has any.
+
+    raises: one per size, all worked in one way, None where the size has none to tell.
+    """
+    known = [made for made in raises if made]
+    most = max((made.rows for made in known), default=0)
+    if not most:
+        return ()
+    rows = counted_run([made.rows if made else None for made in raises], "short row")
+    about = (
+        "beginning at the start of the round and turning about it"
+        if known[0].way == "joined"
+        else "beginning at the centre front with the right side facing"
+    )
+    sentences = [
+        f"Raise the back of the neck with {rows}, without increases, {about}. Turn by the short-row method you "
+        "know best, and close each turn when you next come to it. Stitches past a marker are counted in the "
+        "direction in which you are working."
+    ]
+    if any(made is None or made.rows < most for made in raises):
+        sentences.append("A dash means that your size has no such row: go on to the last row.")
+    for row in range(most):
+        turns = [made.turns[row] if made and row < made.rows else None for made in raises]
+        side = "right" if row % 2 == 0 else "wrong"
+        sentences.append(f"Row {row + 1} ({side} side): work to {_places(turns)}, turn.")
+    return (*sentences, _last_row(known[0].way))
+
+
+def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
+    """Past marker 1 come a line and the first sleeve, past marker 2 a line and the front."""
+    past_sleeve = beyond - line - sleeve
+    if past_sleeve > 0:
+        return Turn(row=row, side="right", stitches=past_sleeve, marker=2, beyond_back=beyond)
+    return Turn(row=row, side="right", stitches=beyond, marker=1, beyond_back=beyond)
+
+
+def _wrong_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
+    """Past marker 4 come the second sleeve and the line before it, past marker 3 the front."""
+    past_line = beyond - 2 * line - sleeve
+    if past_line > 0:
+        return Turn(row=row, side="wrong", stitches=past_line, marker=3, beyond_back=beyond)
+    return Turn(row=row, side="wrong", stitches=beyond - line, marker=4, beyond_back=beyond)
+
+
+def _places(turns: Sequence[Turn | None]) -> str:
+    """Where the row turns in every size."""
+    markers = {turn.marker for turn in turns if turn}
+    if len(markers) == 1:
+        stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch", "stitches")
+        return f"{stitches} past marker {markers.pop()}"
+    return size_run(
+        [
+            f"{counted(turn.stitches, 'stitch', 'stitches')} past marker {turn.marker}" if turn else None
+            for turn in turns
+        ]
+    )
+
+
+def _last_row(way: Way) -> str:
+    if way == "joined":
+        return (
+            "Last row (right side): work to the start of the round. In the next round, which is round 1 of the yoke, "
+            "close the last turn at each side."
+        )
+    return (
+        "Last row (right side): work to the end of the row. Join in the round at the centre front, right side "
+        "outside, and work on to the start of the round. The last row and these stitches are worked without "
+        "increases and are not counted as a round of the yoke."
+    )

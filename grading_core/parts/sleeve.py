@@ -1,0 +1,163 @@
+"""The sleeve below the split: decreases from the upper arm to the cuff, and the cuff.
+
+Two stitches go in a decrease round, in at most two neighbouring intervals (the shaping formula, see
+`shaping`). Two at a time never change parity, so where the cuff needs the other parity its first round
+takes one stitch (parity: two teaching articles on sleeves; the round that mends it: common practice, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grading_core.errors import Impossible, Nearest, Remark
+from grading_core.gauge import Gauge
+from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.tapers import run_tapers
+from grading_core.shaping import Phase, Spacing
+from grading_core.shaping_plans import RowPlan, along_rows
+from grading_core.wording import counted, counted_run, phase_sentence
+
+STITCHES_PER_DECREASE = 2
+
+_MARKER = "Place a marker for the start of the round in the middle of the underarm."
+_END = "Bind off (cast off) loosely in rib. Work the second sleeve in the same way."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sleeve:
+    """The sleeve of one size in numbers.
+
+    stitches: at the upper arm. rounds: before the cuff. decrease_rounds: each takes two stitches. phases: rounds 1
+    to the last, each kind the stitches lost. cuff: its rib and rounds. upper_arm_cm: circumference at the split.
+    wrist_difference_cm: finished less wanted wrist. length_cm: from underarm to edge, cuff included. remarks: what
+    deserves a word.
+    """
+
+    stitches: int
+    rounds: int
+    decrease_rounds: tuple[int, ...]
+    phases: tuple[Phase[int], ...]
+    cuff: RibbedEdge
+    upper_arm_cm: Fraction
+    wrist_difference_cm: Fraction
+    length_cm: Fraction
+    remarks: tuple[Remark, ...]
+
+    def instructions(self) -> tuple[str, ...]:
+        """The sleeve in sentences, with the stitches on the needle."""
+        stitches, sentences = self.stitches, [_MARKER]
+        for phase in self.phases:
+            stitches -= phase.times * sum(kind for _, kind in phase.cycle)
+            total = counted(stitches, "stitch", "stitches")
+            sentences.append(f"{phase_sentence(phase, decrease_words)} {total} on the needle.")
+        return (*sentences, *self.cuff.instructions(), _END)
+
+
+def plan_sleeve(
+    stitches: int,
+    length_cm: Fraction,
+    gauge: Gauge,
+    cuff: Rib,
+    wrist_cm: Fraction,
+    *,
+    spacing: Spacing = "closest_first",
+    plain_before: int = 0,
+    plain_after: int = 0,
+    minimum_rounds: int = 0,
+    size: str | None = None,
+) -> Sleeve | Impossible:
+    """The sleeve of one size, or why its decreases don't fit.
+
+    stitches: at the upper arm. length_cm: wanted from underarm to edge, cuff included. gauge: of the sleeve's
+    fabric. cuff: its rib. wrist_cm: finished circumference of the cuff, at the rib's gauge. spacing: the
+    order of the intervals. plain_before, plain_after: rounds without decreases wanted at the top and
+    before the cuff. minimum_rounds: before the cuff, as a chart that runs on below the yoke needs; a shorter
+    sleeve is lengthened to it, and a remark says so. size: its label, for remarks.
+
+    >>> from grading_core.rounding import CountRule
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
+    >>> sleeve = plan_sleeve(67, Fraction(45), gauge, cuff, Fraction(20))
+    >>> sleeve.rounds, len(sleeve.decrease_rounds), sleeve.cuff.before, sleeve.cuff.stitches
+    (124, 11, 45, 44)
+    """
+    wanted = cuff.rounds_before(length_cm, gauge)
+    rounds = max(wanted, minimum_rounds)
+    cuff_stitches = cuff.for_circumference(wrist_cm)
+    times = max(0, stitches - cuff_stitches) // STITCHES_PER_DECREASE
+    if not times:
+        plain_before = plain_after = 0
+    last = stitches - STITCHES_PER_DECREASE * times
+    plan = RowPlan(
+        name="sleeve",
+        stitches=stitches,
+        to=last,
+        rows=rounds,
+        stitches_per_shaping=STITCHES_PER_DECREASE,
+        step=1,
+        spacing=spacing,
+        plain_before=plain_before,
+        plain_after=plain_after,
+    )
+    taper = along_rows(plan)
+    if isinstance(taper, Impossible):
+        return _impossible(times, rounds, plain_before, plain_after)
+    edge = RibbedEdge(cuff, last, cuff_stitches, cuff.rounds)
+    return Sleeve(
+        stitches=stitches,
+        rounds=rounds,
+        decrease_rounds=taper.shaping_rows,
+        phases=taper.phases,
+        cuff=edge,
+        upper_arm_cm=gauge.width_cm(stitches),
+        wrist_difference_cm=edge.circumference_cm - wrist_cm,
+        length_cm=gauge.height_cm(rounds) + edge.height_cm,
+        remarks=lengthened("sleeve", wanted, minimum_rounds, size),
+    )
+
+
+def decrease_words(stitches: int) -> str:
+    """What is done in a decrease round of the sleeve, in words.
+
+    stitches: lost in it, 2.
+
+    >>> decrease_words(2)
+    'decrease 1 stitch on either side of the marker (2 fewer)'
+    """
+    return f"decrease 1 stitch on either side of the marker ({stitches} fewer)"
+
+
+def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
+    """The sleeves of all sizes in sentences with size runs; none where the sizes are too unlike.
+
+    sleeves: one per size; a size that is impossible shows a dash.
+    """
+    made = [sleeve if isinstance(sleeve, Sleeve) else None for sleeve in sleeves]
+    known = [sleeve for sleeve in made if sleeve]
+    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in made], decrease_words)
+    if not rounds and any(sleeve.rounds for sleeve in known):
+        return ()
+    counts: tuple[str, ...] = ()
+    if any(sleeve.decrease_rounds for sleeve in known):
+        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in made], "stitch", "stitches")
+        counts = (f"There are {run} on the needle.",)
+    edges = run_edges([sleeve.cuff if sleeve else None for sleeve in made])
+    return (_MARKER, *rounds, *counts, *edges, _END)
+
+
+def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) -> Impossible:
+    """Why the decreases don't fit, and every single change that makes them fit."""
+    room = max(0, rounds - plain_before - plain_after)
+    missing = times - (rounds - plain_before - plain_after)
+    nearest = [Nearest("rounds", rounds + missing)]
+    nearest += [
+        Nearest(field, plain - missing)
+        for field, plain in (("plain_before", plain_before), ("plain_after", plain_after))
+        if plain >= missing
+    ]
+    needed = counted(times, "decrease round")
+    return Impossible(
+        f"The sleeve needs {needed} above the cuff, and there is room for {room}.", tuple(nearest)
+    )

@@ -1,0 +1,236 @@
+"""What is asked for when a whole pullover is graded. Every part has a default that makes a wearable garment.
+
+The field names are those of the request. Lengths are in cm. Where sizes may differ, a length is one for all of
+them, one for each, or goes from the first size sent to the last in even steps.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.request import COMMON_FLOAT_LIMIT, MinimumWidth
+from grading_core.gauge import Gauge
+from grading_core.parts.neckband import Build
+from grading_core.parts.neckline import USUAL_STRETCH, Start
+from grading_core.parts.short_rows import USUAL_RAISE_CM, Way
+from grading_core.rounding import NEAREST, CountRule
+from grading_core.shaping import Spacing, Where
+from grading_core.sizes.bodies import SentSize
+from grading_core.sizes.grading import Ease
+from grading_core.standards import Measurement, Within
+from grading_core.yoke.adjustment import Adjustment
+from grading_core.yoke.schedule import DoubleBody
+
+PerSize = Ease
+"""A length in cm: one for all sizes, one per size, or even steps."""
+
+RIB = CountRule(2)
+"""Knit 1, purl 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gauges:
+    """Gauges of the fabrics, measured in the round and blocked; each part uses its own.
+
+    plain: of everything that no other gauge is given for. stranded: of what is worked from a chart. rib: of hem, cuffs
+    and neckband.
+    """
+
+    plain: Gauge
+    stranded: Gauge | None = None
+    rib: Gauge | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Shares:
+    """How the neck's stitches without the lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17.
+
+    sleeve: of each sleeve.
+    """
+
+    back: Fraction
+    front: Fraction
+    sleeve: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NeckWishes:
+    """The neck.
+
+    circumference: of the cast-on. shares: of its sections. count_rule: of the cast-on. raise_height: of the back, by
+    short rows; 0 for none, None for 1 in, or none with a front drop. way: how it is cast on and raised. start: of the
+    round. front_drop: height by which the front lies lower; 0 for none. stretch: of the edges, to pass the head, as a
+    part of their circumference.
+    """
+
+    circumference: PerSize | None = None
+    shares: Shares | None = None
+    count_rule: CountRule = NEAREST
+    raise_height: Fraction | None = None
+    way: Way = "joined"
+    start: Start = "before_back"
+    front_drop: Fraction = Fraction(0)
+    stretch: Fraction = USUAL_STRETCH
+
+    @property
+    def raise_cm(self) -> Fraction:
+        """The height by which the back is raised with short rows."""
+        if self.raise_height is None:
+            return Fraction(0) if self.front_drop else USUAL_RAISE_CM
+        return self.raise_height
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YokeWishes:
+    """The yoke and the split.
+
+    depth: without the raise. underarm: width of each. line_stitches: of each raglan line; line_to_body: how many of
+    them go to the body, None for half, rounded down. seam_stitches: of the breaks below the split, None for as
+    few as the underarm's parity allows. The rest is as for `raglan.Options`.
+    """
+
+    depth: PerSize | None = None
+    underarm: PerSize | None = None
+    line_stitches: int = 2
+    line_to_body: int | None = None
+    seam_stitches: int | None = None
+    step: int = 2
+    first_increase_round: int | None = None
+    plain_rounds_at_end: int = 0
+    spacing: Spacing = "closest_first"
+    fewer_edge: Where = "early"
+    double_body: DoubleBody = "if_needed"
+    double_where: Where = "early"
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeWishes:
+    """A ribbed hem or cuff. height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over."""
+
+    height: Fraction | None = None
+    count_rule: CountRule = RIB
+
+
+@dataclass(frozen=True, slots=True)
+class LevelWish:
+    """A height at which the body is to have its own circumference: body and ease of that measurement.
+
+    below: the distance below the underarm.
+    """
+
+    measurement: Literal["waist", "hip"]
+    below: PerSize
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BodyWishes:
+    """The body. length: from the underarm, hem included. count_rule: of its stitches. levels: from the underarm down.
+
+    spacing: of its shaping.
+    """
+
+    length: PerSize | None = None
+    count_rule: CountRule = NEAREST
+    hem: EdgeWishes = EdgeWishes()
+    levels: tuple[LevelWish, ...] = ()
+    spacing: Spacing = "closest_first"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SleeveWishes:
+    """Each sleeve. length: from the underarm, cuff included. count_rule: of its stitches at the upper arm.
+
+    plain_before, plain_after: rounds without decreases at the top and before the cuff.
+    """
+
+    length: PerSize | None = None
+    count_rule: CountRule = NEAREST
+    cuff: EdgeWishes = EdgeWishes()
+    spacing: Spacing = "closest_first"
+    plain_before: int = 0
+    plain_after: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class BandWishes:
+    """The neckband. height: as worn; None takes 1 in. count_rule: what the rib repeats over."""
+
+    height: Fraction | None = None
+    count_rule: CountRule = RIB
+    build: Build = "single"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartWishes:
+    """A colourwork chart; the fields are those of `chart_plan.ChartPlan`, the rest follows from the garment.
+
+    anchor: None takes the chart's mirror axis nearest to its middle for every section.
+    """
+
+    chart: Chart
+    anchor: Anchor | None = None
+    first_round: int = 1
+    minimum_width: MinimumWidth = field(default_factory=MinimumWidth)
+    plain_colour: str | None = None
+    line_colour: str | None = None
+    seam_colour: str | None = None
+    float_limit: int = COMMON_FLOAT_LIMIT
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YarnWishes:
+    """The yarn, one for all colours.
+
+    metres_per_100g: of all strands together. ball_grams: weight of a ball. margin: bought beyond what is needed, as a
+    part of it. swatch_grams, swatch_stitches: of a weighed swatch; both or neither.
+    """
+
+    metres_per_100g: Fraction
+    ball_grams: Fraction = Fraction(50)
+    margin: Fraction = Fraction(1, 10)
+    swatch_grams: Fraction | None = None
+    swatch_stitches: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Changes:
+    """A maker's own changes to a design.
+
+    Another gauge or ease makes the counts anew. Everything else keeps the design's counts at neck and split: yoke says
+    how much deeper or shallower; body_length and sleeve_length are from the underarm; band replaces the neckband.
+    """
+
+    gauges: Gauges | None = None
+    ease: Mapping[Measurement, Ease] | None = None
+    yoke: Adjustment | None = None
+    body_length: PerSize | None = None
+    sleeve_length: PerSize | None = None
+    band: BandWishes | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PulloverRequest:
+    """A pullover to grade.
+
+    body_table, labels, sizes, within: the bodies, as `body_sizes.size_bodies` takes them; women's sizes unless told
+    otherwise. ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
+    """
+
+    gauges: Gauges
+    body_table: str | None = None
+    labels: tuple[str, ...] | None = None
+    sizes: tuple[SentSize, ...] | None = None
+    within: Within = "middle"
+    ease: Mapping[Measurement, Ease] = field(default_factory=dict)
+    neck: NeckWishes = NeckWishes()
+    yoke: YokeWishes = YokeWishes()
+    body: BodyWishes = BodyWishes()
+    sleeve: SleeveWishes = SleeveWishes()
+    band: BandWishes = BandWishes()
+    chart: ChartWishes | None = None
+    yarn: YarnWishes | None = None
+    changes: Changes | None = None

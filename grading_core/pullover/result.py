@@ -1,0 +1,127 @@
+"""A graded pullover as data: the answer of `pullover.pullover`. Lengths are in cm."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from grading_core.chart.result import SizePlacement
+from grading_core.counts.request import Targets
+from grading_core.counts.result import Counts
+from grading_core.errors import Impossible, Remark
+from grading_core.parts.body import Body
+from grading_core.parts.neckband import Neckband
+from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
+from grading_core.parts.short_rows import BackRaise
+from grading_core.parts.sleeve import Sleeve
+from grading_core.pullover.proportions import Wanted
+from grading_core.yarn.estimates import Need
+from grading_core.yoke.schedule import Schedule
+
+Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Neck:
+    """The neck of one size.
+
+    cast_on: with its markers. raised: the short rows of the back. drop: of the front. edge_cm: circumference of the
+    edge before the band. head: whether it passes the head, None where the body has none.
+    """
+
+    cast_on: CastOn
+    raised: BackRaise | None
+    drop: FrontDrop | None
+    edge_cm: Fraction
+    head: HeadCheck | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Finished:
+    """What one size measures when it is done, in cm.
+
+    neck: circumference of the cast-on round. depth: of the yoke, without the raise. hem, wrist: of the ribs.
+    total_length: at the centre back, raise included.
+    """
+
+    bust: Fraction
+    upper_arm: Fraction
+    neck: Fraction
+    depth: Fraction
+    underarm: Fraction
+    hem: Fraction
+    wrist: Fraction
+    body_length: Fraction
+    sleeve_length: Fraction
+    total_length: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MadeSize:
+    """One size.
+
+    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. wanted:
+    the measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
+    """
+
+    label: str
+    counts: Counts
+    differences: Targets
+    cost: Fraction
+    neck: Neck
+    yoke: Schedule
+    body: Body
+    sleeve: Sleeve
+    band: Neckband
+    wanted: Wanted
+    finished: Finished
+    chart: SizePlacement | None
+    yarn: tuple[Need, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the table of all sizes. values: one per size, None where the size is impossible."""
+
+    item: str
+    unit: Unit
+    values: tuple[int | Fraction | None, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Instructions:
+    """One part of the garment in sentences with size runs. part: as in "yoke". sentences: in order."""
+
+    part: str
+    sentences: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Changed:
+    """One number that a maker's changes have changed in one size; None where that size is impossible."""
+
+    size: str
+    item: str
+    unit: Unit
+    designed: int | Fraction | None
+    changed: int | Fraction | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pullover:
+    """All sizes, in the order asked.
+
+    labels: of the sizes. sizes: each made, or why it can't be. cost, unevenness: of the counts, as `solver` has them.
+    table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what a maker's changes
+    have changed, empty without any. remarks: words about answers that are right.
+    """
+
+    labels: tuple[str, ...]
+    sizes: tuple[MadeSize | Impossible, ...]
+    cost: Fraction
+    unevenness: Fraction
+    table: tuple[Row, ...]
+    instructions: tuple[Instructions, ...]
+    changed: tuple[Changed, ...]
+    remarks: tuple[Remark, ...]

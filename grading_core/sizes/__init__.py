@@ -1,0 +1,1 @@
+"""Bodies, ease, grading, and choosing a size."""

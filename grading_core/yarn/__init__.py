@@ -1,0 +1,1 @@
+"""Strands, amounts, and how colours differ in lightness."""

@@ -1,0 +1,1 @@
+"""One increase schedule, its adjustment, and all sizes of a request."""

@@ -1,0 +1,373 @@
+"""The increase schedule of a top-down raglan yoke: where every increase falls.
+
+Words: a yoke has four sections (back, first sleeve, front, second sleeve) and four raglan lines between
+them. An edge is where a section meets a line: four body edges, four sleeve edges. Round 1 is the
+first round after the neck; a section's count in a round is the count after that round's increases.
+
+The optimum: the fewest increase rounds (the smaller sets of increase rounds lie inside the largest), on the
+grid, at most two neighbouring intervals between them, the last one as late as they allow. Doubling is
+used only where the rounds don't suffice without it, and only so often as needed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import pairwise
+from operator import add
+from typing import Literal
+
+from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.gauge import Gauge
+from grading_core.sections import IncreaseRound, Increases, Sections
+from grading_core.shaping import Event, Phase, Spacing, Where, choose, phases, spread
+from grading_core.units import square_root
+from grading_core.wording import counted, listed, phase_sentence, run_sentences
+
+DoubleBody = Literal["never", "if_needed"]
+HOW_TO_COUNT = (
+    "Count each interval with the increase round that ends it: "
+    "where an increase is worked every 2nd round, the first round is plain."
+)
+"""The first sentence where a schedule is told without the numbers of its rounds."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Options:
+    """How a yoke is to be increased.
+
+    line_stitches: stitches of each raglan line, 0 to 8. step: 2 for increases in every second round
+    at most, 1 for every round. first_increase_round: None takes the step. plain_rounds_at_end: rounds without
+    increases wanted before the split. spacing: the order of the intervals. fewer_edge: where the edges with
+    fewer increases get them. double_body: whether a body edge may get two in one round.
+    double_where: in which of the rounds.
+    """
+
+    line_stitches: int = 2
+    step: int = 2
+    first_increase_round: int | None = None
+    plain_rounds_at_end: int = 0
+    spacing: Spacing = "closest_first"
+    fewer_edge: Where = "early"
+    double_body: DoubleBody = "never"
+    double_where: Where = "early"
+
+    @property
+    def first(self) -> int:
+        """The first round that may have an increase."""
+        return self.step if self.first_increase_round is None else self.first_increase_round
+
+
+@dataclass(frozen=True, slots=True)
+class Yoke:
+    """One size's yoke: its label, its rounds, and the sections at the neck and at the split."""
+
+    label: str
+    rounds: int
+    neck: Sections
+    split: Sections
+
+    @property
+    def increases(self) -> Increases:
+        """Increases at each back, front and sleeve edge over the whole yoke."""
+        return (
+            (self.split.back - self.neck.back) // 2,
+            (self.split.front - self.neck.front) // 2,
+            (self.split.sleeve - self.neck.sleeve) // 2,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class RaglanLine:
+    """The slope of one raglan line in the fabric.
+
+    rise_over_run: the yoke's depth over the width of the increases at the line, None where there are none.
+    length_cm: the length of the line.
+    """
+
+    rise_over_run: Fraction | None
+    length_cm: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Schedule:
+    """Where every increase of one size falls.
+
+    increase_rounds: every round with an increase. phases: rounds 1 to the last without gap or overlap, each
+    of one kind of round. doubled_rounds: rounds with two increases at a body edge.
+    back_line, front_line: the raglan line seen on the back and on the front.
+    """
+
+    yoke: Yoke
+    line_stitches: int
+    increase_rounds: tuple[IncreaseRound, ...]
+    phases: tuple[Phase[Increases], ...]
+    doubled_rounds: int
+    depth_cm: Fraction
+    back_line: RaglanLine
+    front_line: RaglanLine
+
+    @property
+    def plain_rounds_at_end(self) -> int:
+        """Rounds after the last increase."""
+        return self.yoke.rounds - (self.increase_rounds[-1].round if self.increase_rounds else 0)
+
+    @property
+    def most_in_a_row(self) -> int:
+        """The most increase rounds that follow one another without a round between."""
+        longest = current = 1 if self.increase_rounds else 0
+        for before, after in pairwise(self.increase_rounds):
+            current = current + 1 if after.round == before.round + 1 else 1
+            longest = max(longest, current)
+        return longest
+
+    def sections_after_phases(self) -> tuple[Sections, ...]:
+        """The sections at the end of each phase."""
+        return tuple(_sections_after(self.yoke.neck, self.phases))
+
+    def instructions(self) -> tuple[str, ...]:
+        """The schedule in sentences, each with the stitches on the needle after it."""
+        spoken, sentences = self._spoken_phases(), []
+        for phase, sections in zip(spoken, _sections_after(self.yoke.neck, spoken), strict=True):
+            total = counted(sections.total(self.line_stitches), "stitch", "stitches")
+            sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
+        return tuple(sentences)
+
+    def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
+        """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""
+        if len(self.phases) <= 4:
+            # three cycles and a plain stretch can't be said in fewer
+            return self.phases
+        return phases(_events(self.increase_rounds), self.yoke.rounds, mix_kinds=True)
+
+
+def yoke_problems(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> list[Problem]:
+    """Where the neck and the split of a yoke contradict each other.
+
+    yokes: one per size. path: where they stand in the request. Each section is named whose split is smaller
+    than its neck, or differs by an odd number: two edges get the same number of increases.
+
+    >>> yoke_problems([Yoke("S", 20, Sections(30, 30, 10), Sections(41, 40, 10))])[0].path
+    ('sizes', 0, 'split', 'back')
+    """
+    problems = []
+    for index, yoke in enumerate(yokes):
+        for section in ("back", "front", "sleeve"):
+            neck, split = getattr(yoke.neck, section), getattr(yoke.split, section)
+            if split < neck:
+                detail = f"has {split} stitches, fewer than the neck's {neck}."
+            elif (split - neck) % 2:
+                detail = (
+                    f"has {split} stitches, an odd number more than the neck's {neck}; both edges of a "
+                    "section get the same increases, so the difference must be even."
+                )
+            else:
+                continue
+            problems.append(Problem((*path, index, "split", section), detail))
+    return problems
+
+
+def grid_rounds(rounds: int, options: Options) -> range:
+    """The rounds in which an increase may fall.
+
+    rounds: of the yoke. options: the grid, the first round and the plain rounds at the end.
+
+    >>> list(grid_rounds(9, Options(plain_rounds_at_end=1)))
+    [2, 4, 6, 8]
+    """
+    return range(options.first, rounds - options.plain_rounds_at_end + 1, options.step)
+
+
+def schedule(yoke: Yoke, options: Options, gauge: Gauge) -> Schedule | Impossible:
+    """The increase schedule of one size, or why there is none.
+
+    yoke: rounds and sections, free of contradictions (see `yoke_problems`). options: how to increase.
+    gauge: for depth and slope only; the counts don't depend on it.
+
+    Source: the shaping formula (see `shaping`); sharing rounds between body and sleeve and doubling
+    the body are common practice, no source.
+
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> made = schedule(Yoke("S", 60, Sections(34, 34, 12), Sections(82, 82, 50)),
+    ...                 Options(plain_rounds_at_end=1), gauge)
+    >>> [(phase.every, phase.times) for phase in made.phases]
+    [((2,), 19), ((4,), 5), ((), 0)]
+    """
+    available = grid_rounds(yoke.rounds, options)
+    doubling = options.double_body == "if_needed"
+    if needed_rounds(yoke.increases, doubling) > len(available):
+        return why_impossible(yoke, options)
+    rounds = _spaced(available, min(len(available), max(yoke.increases)), options.spacing)
+    return finish(yoke, _fill(rounds, yoke.increases, options), options.line_stitches, gauge)
+
+
+def needed_rounds(increases: Increases, doubling: bool) -> int:
+    """The fewest increase rounds in which so many increases per edge can be worked.
+
+    increases: at each back, front and sleeve edge. doubling: whether a body edge may get two in one round.
+
+    >>> needed_rounds((24, 24, 10), False), needed_rounds((25, 25, 10), True)
+    (24, 13)
+    """
+    back, front, sleeve = increases
+    body = max(back, front)
+    return max(-(-body // 2) if doubling else body, sleeve)
+
+
+def why_impossible(yoke: Yoke, options: Options) -> Impossible:
+    """Why the increases don't fit, and every single change that makes them fit.
+
+    yoke: with more increases than its rounds have room for. options: how to increase.
+
+    >>> impossible = why_impossible(Yoke("S", 40, Sections(34, 34, 12), Sections(82, 82, 50)), Options())
+    >>> [(nearest.field, nearest.value) for nearest in impossible.nearest]
+    [('rounds', 48), ('step', 1), ('double_body', 'if_needed')]
+    """
+    available = len(grid_rounds(yoke.rounds, options))
+    doubling = options.double_body == "if_needed"
+    needed = needed_rounds(yoke.increases, doubling)
+    span = (needed - 1) * options.step
+    nearest = [Nearest("rounds", options.first + span + options.plain_rounds_at_end)]
+    if options.step == 2:
+        every_round = replace(options, step=1)
+        if needed <= len(grid_rounds(yoke.rounds, every_round)):
+            nearest.append(Nearest("step", 1))
+    plain = yoke.rounds - options.first - span
+    if 0 <= plain < options.plain_rounds_at_end:
+        nearest.append(Nearest("plain_rounds_at_end", plain))
+    first = yoke.rounds - options.plain_rounds_at_end - span
+    if 1 <= first < options.first:
+        nearest.append(Nearest("first_increase_round", first))
+    if not doubling and needed_rounds(yoke.increases, True) <= available:
+        nearest.append(Nearest("double_body", "if_needed"))
+    doubled = " even with doubled body increases" if doubling else ""
+    return Impossible(
+        f"The increases need {counted(needed, 'increase round')}{doubled}, and "
+        f"{counted(yoke.rounds, 'round')} have room for {available}: {needed - available} too few.",
+        tuple(nearest),
+    )
+
+
+def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Options, gauge: Gauge) -> Schedule:
+    """The same increase rounds in the same order, spaced anew over the rounds of the yoke.
+
+    increase_rounds: what is worked in each. yoke: with its new rounds. options: the grid, which must have
+    room for them. gauge: for depth and slope.
+    """
+    places = _spaced(grid_rounds(yoke.rounds, options), len(increase_rounds), options.spacing)
+    moved = [
+        IncreaseRound(place, old.back, old.front, old.sleeve)
+        for old, place in zip(increase_rounds, places, strict=True)
+    ]
+    return finish(yoke, moved, options.line_stitches, gauge)
+
+
+def finish(
+    yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: int, gauge: Gauge
+) -> Schedule:
+    """A schedule from its increase rounds: phases, depth and slope.
+
+    yoke: rounds and sections that the increase rounds lead to. line_stitches: of each raglan line.
+    gauge: for depth and slope.
+    """
+    depth_cm = gauge.height_cm(yoke.rounds)
+    back_line = _line(yoke.increases[0], depth_cm, gauge)
+    same = yoke.increases[0] == yoke.increases[1]
+    return Schedule(
+        yoke=yoke,
+        line_stitches=line_stitches,
+        increase_rounds=tuple(increase_rounds),
+        phases=phases(_events(increase_rounds), yoke.rounds),
+        doubled_rounds=sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
+        depth_cm=depth_cm,
+        back_line=back_line,
+        front_line=back_line if same else _line(yoke.increases[1], depth_cm, gauge),
+    )
+
+
+def increase_words(increases: Increases) -> str:
+    """What is done in an increase round, in words.
+
+    increases: at each back, front and sleeve edge.
+
+    >>> increase_words((1, 1, 0))
+    'increase 1 stitch at each body edge (4 more)'
+    >>> increase_words((2, 2, 1))
+    'increase 2 stitches at each body edge and 1 at each sleeve edge (12 more)'
+    """
+    back, front, sleeve = increases
+    edges = [("body", back)] if back == front else [("back", back), ("front", front)]
+    edges.append(("sleeve", sleeve))
+    groups: dict[int, list[str]] = {}
+    for name, many in edges:
+        if many:
+            groups.setdefault(many, []).append(f"each {name} edge")
+    parts = [f"{many} at {listed(names)}" for many, names in sorted(groups.items(), reverse=True)]
+    first = parts[0].split(" ", 1)
+    parts[0] = f"{counted(int(first[0]), 'stitch', 'stitches')} {first[1]}"
+    return f"increase {' and '.join(parts)} ({2 * (back + front) + 4 * sleeve} more)"
+
+
+def run_instructions(schedules: Sequence[Schedule | Impossible]) -> tuple[str, ...]:
+    """The schedules of all sizes in sentences with size runs; none where the sizes are too unlike.
+
+    schedules: one per size; a size that is impossible shows a dash. The first sentence says how to count.
+    """
+    sentences = run_sentences(
+        [made.phases if isinstance(made, Schedule) else None for made in schedules], increase_words
+    )
+    return (HOW_TO_COUNT, *sentences) if sentences else ()
+
+
+def _sections_after(sections: Sections, worked: Sequence[Phase[Increases]]) -> Iterator[Sections]:
+    """The sections at the end of each phase, from those before the first."""
+    for phase in worked:
+        many = phase.times
+        for _, (back, front, sleeve) in phase.cycle:
+            sections = sections.after((back * many, front * many, sleeve * many))
+        yield sections
+
+
+def _events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:
+    return [Event(worked.round, (worked.back, worked.front, worked.sleeve)) for worked in increase_rounds]
+
+
+def _spaced(available: range, count: int, spacing: Spacing) -> tuple[int, ...]:
+    """So many rounds of the grid: the first one, then in at most two neighbouring intervals to its end."""
+    if count == 0:
+        return ()
+    steps = len(available) - 1
+    if count == 1:
+        return (available[-1] if spacing == "plain_then_single" else available[0],)
+    spaced = spread(count - 1, steps, spacing)
+    return tuple(available[place] for place in (spaced.before, *spaced.positions()))
+
+
+def _fill(rounds: Sequence[int], totals: Increases, options: Options) -> list[IncreaseRound]:
+    """What is worked in each of the increase rounds, so that each edge gets its total."""
+    many = len(rounds)
+    once = _nested(many, [min(total, many) for total in totals], options.fewer_edge)
+    twice = _nested(many, [max(total - many, 0) for total in totals], options.double_where)
+    if any(map(any, twice)):
+        once = [list(map(add, *pair)) for pair in zip(once, twice, strict=True)]
+    return list(map(IncreaseRound, rounds, *once))
+
+
+def _nested(many: int, counts: Sequence[int], where: Where) -> list[list[int]]:
+    """For each count, 1 at so many of the places and 0 at the others; fewer always lie inside more."""
+    chosen: dict[int, list[int]] = {}
+    pool: Sequence[int] = range(many)
+    for count in sorted(set(counts), reverse=True):
+        pool = choose(pool, count, where)
+        marked = [0] * many
+        for place in pool:
+            marked[place] = 1
+        chosen[count] = marked
+    return [chosen[count] for count in counts]
+
+
+def _line(increases: int, depth_cm: Fraction, gauge: Gauge) -> RaglanLine:
+    run_cm = gauge.width_cm(increases)
+    length_cm = square_root(depth_cm * depth_cm + run_cm * run_cm)
+    return RaglanLine(depth_cm / run_cm if run_cm else None, length_cm)

@@ -1,0 +1,76 @@
+"""The cheapest chain over the sizes, against trying every chain there is."""
+
+from __future__ import annotations
+
+from itertools import pairwise, product
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from grading_core.counts import size_chain
+from grading_core.counts.size_chain import Broken, Candidate, Chain, cheapest_chain
+
+small = st.integers(-3, 3)
+candidates = st.builds(
+    Candidate,
+    st.integers(0, 20),
+    st.tuples(st.integers(0, 2), st.integers(0, 2), st.integers(0, 2)),
+    st.tuples(small, small, small, small),
+)
+sizes = st.lists(st.lists(candidates, max_size=5).map(sorted), min_size=1, max_size=4)
+weights = st.tuples(*[st.integers(0, 3)] * 4)
+
+
+def shelf(listed):
+    return lambda count: listed[:count]
+
+
+def every_chain(listed, weights):
+    """The costs of all chains in which no count falls, by trying each."""
+    for chain in product(*listed):
+        if all(a <= b for low, high in pairwise(chain) for a, b in zip(low.counts, high.counts, strict=True)):
+            steps = [
+                weight * (b - a) ** 2
+                for low, high in pairwise(chain)
+                for weight, a, b in zip(weights, low.differences, high.differences, strict=True)
+            ]
+            yield sum(candidate.cost for candidate in chain) + sum(steps)
+
+
+@given(sizes, weights, st.integers(1, 6))
+def test_no_chain_costs_less(listed, weights, shown):
+    usual, size_chain.FIRST_SHOWN = size_chain.FIRST_SHOWN, shown
+    try:
+        chain = cheapest_chain([shelf(each) for each in listed], weights)
+    finally:
+        size_chain.FIRST_SHOWN = usual
+    least = min(every_chain(listed, weights), default=None)
+    assert (chain.cost if isinstance(chain, Chain) else None) == least
+
+
+@given(sizes, weights, st.integers(0, 60))
+def test_below_a_limit_there_is_the_same_chain_or_none(listed, weights, limit):
+    shelves = [shelf(each) for each in listed]
+    chain = cheapest_chain(shelves, weights)
+    if isinstance(chain, Chain):
+        assert cheapest_chain(shelves, weights, limit) == (chain if chain.cost < limit else None)
+
+
+@given(sizes, weights)
+def test_the_chain_costs_what_it_says(listed, weights):
+    chain = cheapest_chain([shelf(each) for each in listed], weights)
+    if isinstance(chain, Chain):
+        assert [chain.cost] == list(every_chain([[each] for each in chain.candidates], weights))
+
+
+@given(sizes, weights)
+def test_a_broken_chain_names_the_first_size_that_no_chain_reaches(listed, weights):
+    chain = cheapest_chain([shelf(each) for each in listed], weights)
+    reached = [any(True for _ in every_chain(listed[: size + 1], weights)) for size in range(len(listed))]
+    assert (chain.size if isinstance(chain, Broken) else None) == (
+        reached.index(False) if False in reached else None
+    )
+
+
+def test_no_size_makes_an_empty_chain():
+    assert cheapest_chain([], (1, 1, 1, 1)) == Chain(0, ())

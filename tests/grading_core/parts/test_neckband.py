@@ -1,0 +1,82 @@
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from grading_core.gauge import Gauge
+from grading_core.parts.neckband import neckband, pick_up, run_instructions
+from grading_core.parts.ribbing import Rib
+from grading_core.rounding import CountRule
+
+GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
+RIB = Rib(RIB_GAUGE, Fraction(3), CountRule(4))
+
+
+def test_cast_on_stitches_are_picked_up_one_for_one():
+    assert pick_up(100, GAUGE).stitches == 100
+
+
+@given(st.integers(20, 200), st.integers(0, 60))
+def test_both_sides_of_a_drop_give_the_same_stitches_within_half_a_stitch_of_the_gauges_ratio(along, rows):
+    made = pick_up(along, GAUGE, rows)
+    assert made.stitches == along + 2 * made.along_rows_each_side
+    # the stitches at their gauge are as wide as the rows at theirs are high
+    assert abs(GAUGE.width_cm(made.along_rows_each_side) - GAUGE.height_cm(rows)) <= GAUGE.width_cm(1) / 2
+
+
+@given(st.integers(8, 300), st.integers(1, 8))
+def test_the_band_is_on_its_multiple_and_changed_by_no_more_than_half_of_it(along, multiple):
+    band = neckband(pick_up(along, GAUGE), Rib(RIB_GAUGE, Fraction(3), CountRule(multiple)))
+    assert band.edge.stitches % multiple == 0
+    assert abs(band.edge.change) <= multiple / 2 or band.edge.stitches == multiple
+
+
+@pytest.mark.parametrize(
+    ("build", "rounds"), [("single", 10), ("double", 20), ("double_with_fold_round", 21)]
+)
+def test_a_double_band_has_twice_the_rounds_and_one_more_for_a_fold_round(build, rounds):
+    # 3 cm at 32 rows to 10 cm are 9.6 rounds, nearest 10
+    assert neckband(pick_up(100, GAUGE), RIB, build).rounds == rounds
+
+
+def test_a_double_band_is_worn_at_half_of_what_is_knitted():
+    assert neckband(pick_up(100, GAUGE), RIB, "double").height_cm == Fraction(10) / Fraction(32, 10)
+
+
+def test_the_last_edge_is_measured_at_the_gauge_of_the_rib():
+    assert neckband(pick_up(98, GAUGE), RIB).last_edge_cm == Fraction(100) / Fraction(24, 10)
+
+
+def test_all_rounds_of_a_double_band_are_told_the_adjusting_one_among_them():
+    band = neckband(pick_up(98, GAUGE), RIB, "double_with_fold_round")
+    told = band.instructions()
+    assert (
+        told[1]
+        == "Work 1 round plain and increase 2 stitches evenly in it: (work 49, increase 1) twice. 100 stitches."
+    )
+    assert told[2:5] == (
+        "Work 9 rounds in a rib that repeats over 4 stitches.",
+        "Purl 1 round for the fold.",
+        "Work 10 more rounds in rib for the inner layer.",
+    )
+    assert band.rounds == 1 + 9 + 1 + 10
+
+
+def test_row_ends_are_told_with_how_many_to_pick_up_for_how_many_rows():
+    band = neckband(pick_up(80, Gauge.over(Fraction(21), Fraction(28), Fraction(10)), 12), RIB)
+    assert "9 stitches along the 12 row ends at each side of the front" in band.instructions()[0]
+    assert "about 3 for every 4 rows: 98 stitches" in band.instructions()[0]
+
+
+def test_the_bands_of_all_sizes_are_told_in_size_runs():
+    bands = [neckband(pick_up(stitches, GAUGE), RIB) for stitches in (98, 104)]
+    told = run_instructions(bands)
+    assert told[0].endswith("98 (104) stitches.")
+    assert told[1].startswith(
+        "Work 1 round plain and increase 2 (0) stitches evenly in it: 100 (104) stitches"
+    )
+    assert told[2] == "Work 9 (10) rounds in a rib that repeats over 4 stitches."

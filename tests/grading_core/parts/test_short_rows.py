@@ -1,0 +1,164 @@
+"""The short rows are knitted stitch by stitch, from the places at which the turns and markers are told."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from grading_core.errors import Impossible
+from grading_core.gauge import Gauge
+from grading_core.parts.neckline import NeckStitches, cast_on
+from grading_core.parts.short_rows import BackRaise, pairs_for, raise_back, run_instructions
+from grading_core.wording import DASH
+
+GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+
+necks = st.builds(NeckStitches, st.integers(4, 60), st.integers(4, 60), st.integers(1, 30), st.integers(0, 8))
+
+
+def made(
+    neck: NeckStitches, pairs: int, way: str, front_stitches: int | None = None
+) -> BackRaise | Impossible:
+    return raise_back(neck.front, neck.sleeve, neck.line_stitches, pairs, GAUGE, way, front_stitches)
+
+
+def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[int], set[int]]:
+    """Rows above each stitch, where each row turns, and the turns still open after the last row.
+
+    Places are counted in working order from the start of the round; those before it are negative.
+    """
+    markers, place = {}, 0
+    for gap in cast_on(neck, "before_back", "joined").gaps:
+        place += gap.stitches
+        markers[gap.marker] = place
+    centre_front = markers[2] + neck.line_stitches + neck.front // 2
+    heights = dict.fromkeys(range(centre_front - neck.total, centre_front), 0)
+    here, stop = (0, 0) if raised.way == "joined" else (min(heights), centre_front)
+    turns, unclosed = [], set()
+    for turn in raised.turns:
+        if turn.side == "right":
+            there = markers[turn.marker] + turn.stitches
+        else:
+            there = markers[turn.marker] - neck.total - turn.stitches
+        work(heights, unclosed, here, there)
+        turns.append(there)
+        unclosed.add(there)
+        here = there
+    work(heights, unclosed, here, stop)
+    return heights, turns, unclosed
+
+
+def work(heights: dict[int, int], unclosed: set[int], here: int, there: int) -> None:
+    """One row from place to place: every stitch on the way gets higher, every turn strictly on the way is closed."""
+    first, last = sorted((here, there))
+    for stitch in range(first, last):
+        heights[stitch] += 1
+    unclosed.difference_update(range(first + 1, last))
+
+
+@given(necks, st.integers(0, 12), st.sampled_from(["joined", "flat"]))
+def test_the_back_rises_by_every_row_and_the_front_centre_by_none(neck, pairs, way):
+    raised = made(neck, pairs, way)
+    if isinstance(raised, Impossible):
+        assert pairs > neck.sleeve + neck.line_stitches
+        return
+    heights, _, _ = knit(neck, raised)
+    base = 0 if way == "joined" else 1
+    assert {heights[stitch] for stitch in range(neck.back)} == {base + 2 * pairs}
+    assert heights[min(heights)] == heights[max(heights)] == base
+
+
+@given(necks, st.integers(1, 12), st.sampled_from(["joined", "flat"]))
+def test_left_and_right_of_the_back_are_equally_high(neck, pairs, way):
+    raised = made(neck, pairs, way)
+    if isinstance(raised, Impossible):
+        return
+    heights, _, _ = knit(neck, raised)
+    reach = neck.sleeve + 2 * neck.line_stitches + neck.front // 2
+    left = [heights[neck.back + away] for away in range(reach)]
+    right = [heights[-1 - away] for away in range(reach)]
+    assert left == right
+    assert left == sorted(left, reverse=True)
+
+
+@given(necks, st.integers(1, 12), st.sampled_from(["joined", "flat"]))
+def test_each_turn_lies_beyond_the_one_before_on_its_side_at_even_distances(neck, pairs, way):
+    raised = made(neck, pairs, way)
+    if isinstance(raised, Impossible):
+        return
+    _, turns, _ = knit(neck, raised)
+    left, right = turns[::2], [-turn for turn in turns[1::2]]
+    for ends, edge in ((left, neck.back + neck.line_stitches), (right, neck.line_stitches)):
+        steps = [beyond - before for before, beyond in pairwise([edge, *ends])]
+        assert min(steps) >= 1
+        taper = ends[-1] - edge
+        for count, end in enumerate(ends, 1):
+            assert abs(end - edge - Fraction(taper * count, pairs)) < 1
+
+
+@given(necks, st.integers(1, 12), st.integers(0, 40), st.sampled_from(["joined", "flat"]))
+def test_no_turn_crosses_the_centre_of_the_front(neck, pairs, front_stitches, way):
+    raised = made(neck, pairs, way, front_stitches)
+    if isinstance(raised, Impossible):
+        return
+    heights, turns, _ = knit(neck, raised)
+    assert min(heights) <= min(turns)
+    assert max(turns) <= max(heights) + 1
+
+
+@given(necks, st.integers(1, 12), st.sampled_from(["joined", "flat"]))
+def test_only_the_last_turn_at_each_side_is_left_for_the_round_that_follows(neck, pairs, way):
+    raised = made(neck, pairs, way)
+    if isinstance(raised, Impossible):
+        return
+    _, turns, unclosed = knit(neck, raised)
+    past_front = neck.back + 2 * neck.line_stitches + neck.sleeve + neck.front // 2
+    last = set(turns[-2:]) if way == "joined" else {turns[-1]}
+    # flat, the last row ends at the centre front: a turn that lies exactly there is at the row's end
+    assert unclosed - {past_front} == last - {past_front}
+
+
+def test_more_pairs_than_stitches_for_their_turns_are_impossible_and_the_most_is_named():
+    refused = made(NeckStitches(30, 30, 5, 1), 11, "joined", 4)
+    assert isinstance(refused, Impossible)
+    assert [(near.field, near.value) for near in refused.nearest] == [("pairs", 10)]
+    assert isinstance(made(NeckStitches(30, 30, 5, 1), 10, "joined", 4), BackRaise)
+
+
+def test_a_taper_past_the_centre_of_the_front_is_impossible_and_the_furthest_is_named():
+    refused = made(NeckStitches(30, 31, 5, 1), 3, "joined", 16)
+    assert isinstance(refused, Impossible)
+    assert [(near.field, near.value) for near in refused.nearest] == [("front_stitches", 15)]
+
+
+def test_the_height_is_two_rows_a_pair_at_the_row_gauge():
+    assert made(NeckStitches(34, 34, 12, 2), 3, "joined").height_cm == Fraction(6, 1) / Fraction(31, 10)
+
+
+def test_a_height_gives_the_nearest_number_of_pairs():
+    # 31 rows to 10 cm: 3 pairs are 1.94 cm and 4 pairs 2.58 cm, so 2.3 cm is nearer to the latter
+    assert [pairs_for(Fraction(height, 10), GAUGE) for height in (0, 19, 22, 23)] == [0, 3, 3, 4]
+
+
+def test_every_turn_is_told_in_the_sentences():
+    raised = made(NeckStitches(34, 34, 12, 2), 3, "joined")
+    told = " ".join(raised.instructions())
+    for turn in raised.turns:
+        assert (
+            f"Row {turn.row} ({turn.side} side): work to {turn.stitches} stitches past marker {turn.marker}, turn."
+            in told
+        )
+
+
+def test_a_size_without_a_row_shows_a_dash_there():
+    sizes = [made(NeckStitches(34, 34, 12, 2), pairs, "joined") for pairs in (1, 2)]
+    sentences = run_instructions(sizes)
+    assert any(DASH in sentence and sentence.startswith("Row 3") for sentence in sentences)
+    assert "A dash means that your size has no such row: go on to the last row." in sentences
+
+
+def test_no_short_rows_need_no_sentence():
+    assert made(NeckStitches(34, 34, 12, 2), 0, "joined").instructions() == ()

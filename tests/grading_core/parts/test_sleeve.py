@@ -1,0 +1,162 @@
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from grading_core.errors import Impossible
+from grading_core.gauge import Gauge
+from grading_core.parts.ribbing import Rib
+from grading_core.parts.sleeve import Sleeve, plan_sleeve, run_instructions
+from grading_core.rounding import CountRule
+from tests.oracles.edge_knitter import adjust
+from tests.oracles.knitter import read
+
+GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
+SPACINGS = st.sampled_from(
+    ["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
+)
+
+plans = st.fixed_dictionaries(
+    {
+        "stitches": st.integers(30, 120),
+        "length_cm": st.integers(10, 55).map(Fraction),
+        "wrist_cm": st.integers(14, 30).map(Fraction),
+        "spacing": SPACINGS,
+        "plain_before": st.integers(0, 12),
+        "plain_after": st.integers(0, 12),
+        "multiple": st.sampled_from([1, 2, 3, 4, 6]),
+    }
+)
+
+
+def planned(stitches, length_cm, wrist_cm, multiple=4, **options) -> Sleeve | Impossible:
+    cuff = Rib(RIB_GAUGE, Fraction(5), CountRule(multiple))
+    return plan_sleeve(stitches, length_cm, GAUGE, cuff, wrist_cm, **options)
+
+
+@given(plans)
+def test_taking_two_in_every_decrease_round_and_adjusting_gives_the_cuff(plan):
+    sleeve = planned(**plan)
+    if isinstance(sleeve, Impossible):
+        return
+    on_needle = plan["stitches"]
+    for number in range(1, sleeve.rounds + 1):
+        on_needle -= 2 * (number in sleeve.decrease_rounds)
+    assert sleeve.cuff.before == on_needle
+    assert sleeve.cuff.stitches % plan["multiple"] == 0
+    # decreases alone reach the cuff, or miss it by the one stitch that parity leaves
+    assert 0 <= on_needle - sleeve.cuff.stitches <= 1 or not sleeve.decrease_rounds
+
+
+@given(plans)
+def test_decreases_keep_clear_of_the_plain_rounds_and_use_two_neighbouring_intervals(plan):
+    sleeve = planned(**plan)
+    if isinstance(sleeve, Impossible) or not sleeve.decrease_rounds:
+        return
+    assert min(sleeve.decrease_rounds) > plan["plain_before"]
+    assert max(sleeve.decrease_rounds) <= sleeve.rounds - plan["plain_after"]
+    intervals = {later - sooner for sooner, later in pairwise(sleeve.decrease_rounds)}
+    assert not intervals or max(intervals) - min(intervals) <= 1
+
+
+@given(plans)
+def test_the_sentences_knitted_as_told_end_with_the_cuff(plan):
+    sleeve = planned(**plan)
+    if isinstance(sleeve, Impossible):
+        return
+    on_needle, row = plan["stitches"], 0
+    for sentence in sleeve.instructions():
+        if not sentence.startswith("Round"):
+            continue
+        said = read(sentence)
+        assert said.first == row + 1
+        row = said.last
+        for _, what in said.worked:
+            assert what == "decrease 1 stitch on either side of the marker (2 fewer)"
+            on_needle -= 2
+        assert said.stitches == on_needle
+    assert (row, on_needle) == (sleeve.rounds, sleeve.cuff.before)
+
+
+@given(plans)
+def test_an_impossible_sleeve_becomes_possible_by_each_change_that_is_named(plan):
+    refused = planned(**plan)
+    if isinstance(refused, Sleeve):
+        return
+    for near in refused.nearest:
+        assert near.value >= 0
+        if near.field == "rounds":
+            changed = planned(**plan, minimum_rounds=near.value)
+        else:
+            changed = planned(**{**plan, near.field: near.value})
+        assert isinstance(changed, Sleeve)
+
+
+@given(plans)
+def test_one_round_less_than_the_named_rounds_is_still_impossible(plan):
+    refused = planned(**plan)
+    if isinstance(refused, Sleeve):
+        return
+    (rounds,) = [near.value for near in refused.nearest if near.field == "rounds"]
+    assert isinstance(planned(**plan, minimum_rounds=rounds - 1), Impossible)
+
+
+def test_an_odd_difference_leaves_one_stitch_to_the_adjusting_round_and_it_is_told():
+    sleeve = planned(67, Fraction(45), Fraction(20))
+    assert (sleeve.cuff.before, sleeve.cuff.stitches) == (49, 48)
+    (told,) = [sentence for sentence in sleeve.instructions() if sentence.startswith("Work 1 round plain")]
+    assert adjust(told) == (49, 48)
+
+
+def test_the_cuff_is_counted_at_the_gauge_of_the_rib_and_the_difference_is_reported():
+    sleeve = planned(67, Fraction(45), Fraction(21))
+    # 21 cm of 2.4 stitches are 50.4, and the nearest multiple of 4 is 52, which makes 21.67 cm
+    assert sleeve.cuff.stitches == 52
+    assert sleeve.wrist_difference_cm == Fraction(52) / Fraction(24, 10) - 21
+
+
+def test_a_wrist_as_wide_as_the_arm_needs_no_decreases():
+    sleeve = planned(48, Fraction(45), Fraction(20), plain_before=500)
+    assert (sleeve.decrease_rounds, sleeve.cuff.change) == ((), 0)
+
+
+def test_a_wrist_wider_than_the_arm_is_reached_by_the_adjusting_round_alone():
+    sleeve = planned(40, Fraction(45), Fraction(20))
+    assert (sleeve.decrease_rounds, sleeve.cuff.change) == ((), 8)
+
+
+def test_another_length_moves_the_decreases_and_keeps_the_counts():
+    short, long = planned(67, Fraction(40), Fraction(20)), planned(67, Fraction(46), Fraction(20))
+    assert len(short.decrease_rounds) == len(long.decrease_rounds)
+    assert short.cuff.stitches == long.cuff.stitches
+    assert max(short.decrease_rounds) < max(long.decrease_rounds)
+
+
+def test_a_chart_that_runs_on_makes_the_sleeve_as_long_as_it_needs_and_says_so():
+    sleeve = planned(67, Fraction(20), Fraction(20), minimum_rounds=90, size="S")
+    assert sleeve.rounds == 90
+    assert [remark.code for remark in sleeve.remarks] == ["sleeve_longer_for_chart"]
+
+
+def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs():
+    told = run_instructions(
+        [planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))]
+    )
+    assert told[1] == (
+        "Decrease 1 stitch on either side of the marker (2 fewer) every 13th (9th) round 2 (6) times, "
+        "then every 14th (10th) round 7 (7) times."
+    )
+    assert told[2] == "There are 49 (53) stitches on the needle."
+
+
+def test_a_size_without_a_step_shows_0_times_and_is_told_to_leave_it_out():
+    told = run_instructions(
+        [planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))]
+    )
+    assert "(–) round" in told[1]  # noqa: RUF001
+    assert "(0) times" in told[1]
+    assert told[1].endswith("(leave out what is worked 0 times in your size).")
