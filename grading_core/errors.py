@@ -9,8 +9,9 @@ carries a `Remark`.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import Self
 
 Path = tuple[str | int, ...]
 """A place in a request: field names and zero-based indexes, as in ("sizes", 2, "rounds")."""
@@ -21,14 +22,30 @@ class GradingError(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Problem:
-    """One wrong place in a request.
+class Place:
+    """What is said about a place in a request.
 
-    path: where it is, from the request's root.
-    detail: what is wrong there, in a sentence.
+    path: where it is, from the root of the request, or of the part of it that is looked at.
     """
 
     path: Path
+
+    def under(self, *prefix: str | int) -> Self:
+        """The same in the whole request, of which the part is at a prefix.
+
+        >>> Problem(("rounds",), "is missing.").under("sizes", 2).path
+        ('sizes', 2, 'rounds')
+        """
+        return replace(self, path=(*prefix, *self.path))
+
+
+@dataclass(frozen=True, slots=True)
+class Problem(Place):
+    """One wrong place in a request.
+
+    detail: what is wrong there, in a sentence.
+    """
+
     detail: str
 
 
@@ -48,15 +65,22 @@ class ContradictionError(GradingError):
 
 
 @dataclass(frozen=True, slots=True)
-class Nearest:
-    """A change that alone would make the impossible possible.
+class Nearest(Place):
+    """A change of one field that alone would make the impossible possible.
 
-    field: the request's field to change.
     value: what to set it to; a Fraction is a length in cm.
     """
 
-    field: str
     value: int | str | Fraction
+
+    @property
+    def field(self) -> str:
+        """The path as answers have it.
+
+        >>> Nearest(("yoke", "depth"), Fraction(20)).field
+        'yoke.depth'
+        """
+        return ".".join(map(str, self.path))
 
 
 @dataclass(frozen=True, slots=True)

@@ -87,7 +87,7 @@ class RowSchedule:
         verb = "increase" if grows else "decrease"
 
         def describe(stitches: int) -> str:
-            return f"{verb} {counted(stitches, 'stitch', 'stitches')}"
+            return f"{verb} {counted(stitches, 'stitch')}"
 
         stitches, sentences = self.plan.stitches, []
         if self.plan.flat and self.plan.step == 2 and self.shaping_rows:
@@ -96,7 +96,7 @@ class RowSchedule:
         for phase in self.phases:
             stitches += (1 if grows else -1) * phase.times * len(phase.cycle) * self.plan.stitches_per_shaping
             sentence = phase_sentence(phase, describe, noun)
-            sentences.append(f"{sentence} {counted(stitches, 'stitch', 'stitches')}.")
+            sentences.append(f"{sentence} {counted(stitches, 'stitch')}.")
         return tuple(sentences)
 
 
@@ -129,7 +129,7 @@ class AcrossSchedule:
         if self.last:
             steps.append(f"work {self.last}")
         sentence = ", ".join(steps)
-        total = counted(self.result, "stitch", "stitches")
+        total = counted(self.result, "stitch")
         return (f"{sentence[0].upper()}{sentence[1:]}. {total}.",)
 
 
@@ -155,7 +155,7 @@ def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)
     for index, plan in enumerate(plans):
         if isinstance(plan, AcrossPlan):
             if plan.change == "decrease" and plan.across >= plan.stitches:
-                on_needle = counted(plan.stitches, "stitch", "stitches")
+                on_needle = counted(plan.stitches, "stitch")
                 problems.append(Problem((*path, index, "across"), f"decreases leave nothing of {on_needle}."))
             continue
         if (plan.to - plan.stitches) % plan.stitches_per_shaping:
@@ -239,9 +239,9 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     if plan.across > most:
         off_edges = ", none of them at an edge" if plan.worked == "flat" else ""
         return Impossible(
-            f"{counted(plan.stitches, 'stitch has', 'stitches have')} room for "
+            f"{counted(plan.stitches, 'stitch')} {'has' if plan.stitches == 1 else 'have'} room for "
             f"{counted(most, plan.change)}{off_edges}, and {plan.across} are asked.",
-            (Nearest("across", most),) if most else (),
+            (Nearest(("across",), most),) if most else (),
         )
     after = _places(plan)
     first = after[0] if plan.worked == "flat" and after else 0
@@ -272,15 +272,15 @@ def _phases_after(before: int, rows: Sequence[int], plan: RowPlan) -> tuple[Phas
 
 def _too_many(plan: RowPlan, shapings: int, room: int) -> Impossible:
     missing = shapings * plan.step - room
-    nearest = [Nearest("rows", plan.rows + missing)]
+    nearest = [Nearest(("rows",), plan.rows + missing)]
     if plan.step == 2 and shapings <= room:
-        nearest.append(Nearest("step", 1))
+        nearest.append(Nearest(("step",), 1))
     if plan.plain_before >= missing:
-        nearest.append(Nearest("plain_before", plan.plain_before - missing))
+        nearest.append(Nearest(("plain_before",), plan.plain_before - missing))
     if plan.plain_after >= missing:
-        nearest.append(Nearest("plain_after", plan.plain_after - missing))
+        nearest.append(Nearest(("plain_after",), plan.plain_after - missing))
     return Impossible(
-        f"{counted(shapings, 'shaping row needs', 'shaping rows need')} "
+        f"{counted(shapings, 'shaping row')} {'needs' if shapings == 1 else 'need'} "
         f"{counted(shapings * plan.step, 'row')}, and {room} are free: {missing} too few.",
         tuple(nearest),
     )

@@ -44,18 +44,18 @@ def ordinal(number: int) -> str:
     return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
 
 
-def counted(number: int, noun: str, plural: str | None = None) -> str:
+def counted(number: int, noun: str) -> str:
     """A number with its noun, singular or plural.
 
-    number: how many. noun: the singular. plural: where it is not the singular with an s.
+    number: how many. noun: the singular.
 
-    >>> counted(1, "stitch", "stitches"), counted(2, "stitch", "stitches"), counted(0, "round")
+    >>> counted(1, "stitch"), counted(2, "stitch"), counted(0, "round")
     ('1 stitch', '2 stitches', '0 rounds')
     """
-    return f"{number} {noun if number == 1 else plural or noun + 's'}"
+    return f"{number} {noun if number == 1 else _plural(noun)}"
 
 
-def counted_run(values: Sequence[int | None], noun: str, plural: str | None = None) -> str:
+def counted_run(values: Sequence[int | None], noun: str) -> str:
     """A size run with its noun: the plural unless every size has one.
 
     values: one per size, None where a size has none.
@@ -64,7 +64,7 @@ def counted_run(values: Sequence[int | None], noun: str, plural: str | None = No
     ('1 (1) round', '1 (2) rounds')
     """
     only_one = all(value in (1, None) for value in values)
-    return f"{size_run(values)} {noun if only_one else plural or noun + 's'}"
+    return f"{size_run(values)} {noun if only_one else _plural(noun)}"
 
 
 def listed(words: Sequence[str]) -> str:
@@ -162,6 +162,10 @@ def run_sentences(
         skip = " (at 0, go on to the next line)" if 0 in values else ""
         sentences.append(f"{sentence[0].upper()}{sentence[1:]}{skip}.")
     return tuple(sentences)
+
+
+def _plural(noun: str) -> str:
+    return noun + ("es" if noun.endswith("stitch") else "s")
 
 
 def _slot(

@@ -34,7 +34,7 @@ def half_stitch_problems(
             half = Fraction(1, 2)
             problem = Problem(
                 ("sizes", index, "neck", section),
-                f"{counted(stitches, 'stitch', 'stitches')} cannot be centred on column {_column(anchor)}, "
+                f"{counted(stitches, 'stitch')} cannot be centred on column {_column(anchor)}, "
                 f"which takes an {fitting} number; {_column(anchor - half)} and {_column(anchor + half)} take an "
                 f"{other} one.",
             )
@@ -42,7 +42,7 @@ def half_stitch_problems(
             seam = plan.seams(size)[part == "sleeve"]
             problem = Problem(
                 ("sizes", index, "underarm"),
-                f"{counted(size.underarm, 'stitch', 'stitches')} less a seam of {seam} cannot be shared "
+                f"{counted(size.underarm, 'stitch')} less a seam of {seam} cannot be shared "
                 f"evenly: the {part} would lie half a stitch off its centre.",
             )
         found[problem] = None
@@ -126,7 +126,7 @@ def size_remarks(plan: ChartPlan, index: int, placed: SizePlacement) -> Iterator
 
 
 def _float_remarks(plan: ChartPlan, label: str, longest: LongestFloat) -> Iterator[Remark]:
-    long = f"{counted(longest.stitches, 'stitch', 'stitches')} ({to_places(longest.length_cm)} cm)"
+    long = f"{counted(longest.stitches, 'stitch')} ({to_places(longest.length_cm)} cm)"
     name = plan.chart.colours[longest.colour]
     if longest.stitches > plan.float_limit:
         yield Remark(

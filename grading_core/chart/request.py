@@ -159,7 +159,7 @@ def plan_problems(plan: ChartPlan) -> Iterator[Problem]:
     if plan.first_round < 1:
         yield Problem(("first_round",), "must be 1 or more: round 1 is the first after the neck.")
     if plan.line_to_body is not None and plan.line_to_body > plan.line_stitches:
-        lines = counted(plan.line_stitches, "stitch", "stitches")
+        lines = counted(plan.line_stitches, "stitch")
         yield Problem(("line_to_body",), f"is more than the raglan line has: {lines}.")
     for field in ("plain_colour", "line_colour", "seam_colour"):
         symbol = getattr(plan, field)

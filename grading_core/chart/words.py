@@ -97,7 +97,7 @@ def _plain(plan: ChartPlan, *, seams: bool) -> Iterator[str]:
         if least:
             yield (
                 f"A section of {words} is plain, in {names[colours.plain]}, while it has fewer than "
-                f"{counted(least, 'stitch', 'stitches')}."
+                f"{counted(least, 'stitch')}."
             )
     yield f"Short rows, hem, cuffs and neckband are worked in {names[colours.plain]}."
     if plan.line_stitches:

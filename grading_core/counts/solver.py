@@ -264,7 +264,7 @@ def _impossible(targets: Targets, rules: Rules, size: _Size, underarm: int | Non
     return Impossible(
         f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
         "before it: the underarm grows faster than body or sleeve.",
-        () if underarm is None else (Nearest("underarm", underarm),),
+        () if underarm is None else (Nearest(("underarm",), underarm),),
     )
 
 
@@ -274,7 +274,7 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     return Impossible(
         f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
         f"may change by {REACH} each.",
-        (Nearest("neck.count_rule.multiple", finer[-1]),) if finer else (),
+        (Nearest(("neck", "count_rule", "multiple"), finer[-1]),) if finer else (),
     )
 
 
@@ -288,8 +288,8 @@ def _no_split(targets: Targets, rules: Rules, neck: Candidate) -> Impossible:
     ):
         if wanted < least:
             reason = (
-                f"The {name} should have {counted(floor(wanted), 'stitch', 'stitches')}, and its section at the "
+                f"The {name} should have {counted(floor(wanted), 'stitch')}, and its section at the "
                 f"neck, its share of the lines and the underarm have {least} already."
             )
-            return Impossible(reason, (Nearest(name, least),))
+            return Impossible(reason, (Nearest((name,), least),))
     return Impossible("No permitted counts of body, sleeve and underarm go together.")

@@ -83,7 +83,7 @@ class Body:
         sentences = list(_markers(bool(self.shaping)))
         for phase in self.phases:
             stitches += phase.times * sum(kind for _, kind in phase.cycle)
-            total = counted(stitches, "stitch", "stitches")
+            total = counted(stitches, "stitch")
             sentences.append(f"{phase_sentence(phase, shaping_words)} {total} on the needle.")
         return (*sentences, *self.hem.instructions(), _END)
 
@@ -177,7 +177,7 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
         sentences += told
     shaped = any(body.shaping for body in made if body)
     if shaped:
-        run = counted_run([body.hem.before if body else None for body in made], "stitch", "stitches")
+        run = counted_run([body.hem.before if body else None for body in made], "stitch")
         sentences.append(f"There are {run} on the needle.")
     edges = run_edges([body.hem if body else None for body in made])
     return (*_markers(shaped), *sentences, *edges, _END)
@@ -239,12 +239,12 @@ def _impossible(
         reason = f"The {name} needs {counted(times, 'shaping round')}, and above it there is room for {room}."
         lower = replace(levels[place], below_cm=gauge.height_cm(above + times))
         moved = [*levels[:place], lower, *levels[place + 1 :]]
-        nearest = Nearest("below_rounds", above + times)
+        nearest = Nearest(("below_rounds",), above + times)
         fits = not isinstance(_shape(stitches, rounds, gauge, moved, spacing), _Misfit)
     else:
         before = counted(rounds, "round")
         reason = f"The {name} lies at round {at}, and the body has {before} before the hem."
         deepest = gauge.rows(levels[-1].below_cm)
-        nearest = Nearest("rounds", deepest)
+        nearest = Nearest(("rounds",), deepest)
         fits = not isinstance(_shape(stitches, deepest, gauge, levels, spacing), _Misfit)
     return Impossible(reason, (nearest,) if fits else ())

@@ -181,10 +181,10 @@ def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -
     if side < 1 or odd:
         fitting = front - 2 if side < 1 else middle - 1 if middle else 1
         reason = (
-            f"A front of {counted(front, 'stitch', 'stitches')} with {middle} in the middle leaves "
+            f"A front of {counted(front, 'stitch')} with {middle} in the middle leaves "
             f"{front - middle} for its two sides, which must be alike and hold a stitch each."
         )
-        return Impossible(reason, (Nearest("centre", fitting),) if front > 2 else ())
+        return Impossible(reason, (Nearest(("centre",), fitting),) if front > 2 else ())
     increases = min(side - 1, (rows + 1) // 2)
     return FrontDrop(
         rows=rows,
@@ -265,7 +265,7 @@ def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
     Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
 34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
     """
-    total = counted_run([made.stitches for made in cast_ons], "stitch", "stitches")
+    total = counted_run([made.stitches for made in cast_ons], "stitch")
     places = [_gap_words([made.gaps[place] for made in cast_ons]) for place in range(len(cast_ons[0].gaps))]
     order = "; ".join(place for place in places if place)
     if cast_ons[0].way == "joined":
@@ -292,7 +292,7 @@ def run_drop(drops: Sequence[FrontDrop]) -> tuple[str, ...]:
         if shaped
         else ""
     )
-    centre = counted_run([drop.centre for drop in drops], "stitch", "stitches")
+    centre = counted_run([drop.centre for drop in drops], "stitch")
     done = size_run([drop.rows + 1 for drop in drops])
     return (
         f"Work the first {rows} rounds of the yoke back and forth as rows, with the yoke's increases; {begin}.{also}",
@@ -336,5 +336,5 @@ def _gap_words(gaps: Sequence[Gap]) -> str:
     if not any(gap.stitches for gap in gaps):
         return placed
     parts = listed([name for name, _ in max((gap.parts for gap in gaps), key=len)])
-    stitches = counted_run([gap.stitches for gap in gaps], "stitch", "stitches")
+    stitches = counted_run([gap.stitches for gap in gaps], "stitch")
     return f"{stitches} ({parts}){', ' if placed else ''}{placed}"

@@ -117,11 +117,11 @@ class RibbedEdge:
     def _adjusting_sentence(self) -> str:
         many = abs(self.change)
         change: Change = "increase" if self.change > 0 else "decrease"
-        lead = f"Work 1 round plain and {change} {counted(many, 'stitch', 'stitches')}"
+        lead = f"Work 1 round plain and {change} {counted(many, 'stitch')}"
         lead += " evenly in it" if many > 1 else " in it"
         spread = across_row(AcrossPlan(name="", stitches=self.before, across=many, change=change))
         if isinstance(spread, Impossible):
-            return f"{lead}. {counted(self.stitches, 'stitch', 'stitches')}."
+            return f"{lead}. {counted(self.stitches, 'stitch')}."
         (how,) = spread.instructions()
         return f"{lead}: {how[0].lower()}{how[1:]}"
 
@@ -147,8 +147,8 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[str, ...]:
         for change, sign in (("decrease", -1), ("increase", 1)):
             many = [None if edge is None else max(0, sign * edge.change) for edge in edges]
             if any(many):
-                changes.append(f"{change} {counted_run(many, 'stitch', 'stitches')} evenly in it")
-        after = counted_run([edge.stitches if edge else None for edge in edges], "stitch", "stitches")
+                changes.append(f"{change} {counted_run(many, 'stitch')} evenly in it")
+        after = counted_run([edge.stitches if edge else None for edge in edges], "stitch")
         skip = "" if all(edge.change for edge in known) else _SKIP
         sentences.append(f"Work 1 round plain and {' or '.join(changes)}: {after}{skip}.")
     rounds = counted_run([edge.ribbed_rounds if edge else None for edge in edges], "round")

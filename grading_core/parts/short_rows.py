@@ -109,17 +109,16 @@ def raise_back(
     reach = NEAREST.round(front * FRONT_SHARE) if front_stitches is None else front_stitches
     if reach > front // 2:
         reason = (
-            f"The last turns lie {counted(reach, 'stitch', 'stitches')} into a front of {front}: they cross its "
-            f"centre."
+            f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: they cross its centre."
         )
-        return Impossible(reason, (Nearest("front_stitches", front // 2),))
+        return Impossible(reason, (Nearest(("front_stitches",), front // 2),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:
         reason = (
             f"{counted(pairs, 'pair')} of short rows need as many stitches at each side for their turns, and there "
             f"{'is' if taper == 1 else 'are'} {taper}."
         )
-        return Impossible(reason, (Nearest("pairs", taper),))
+        return Impossible(reason, (Nearest(("pairs",), taper),))
     turns: list[Turn] = []
     for place in spread(pairs, taper, "even").positions():
         beyond = line_stitches + place
@@ -179,13 +178,10 @@ def _places(turns: Sequence[Turn | None]) -> str:
     """Where the row turns in every size."""
     markers = {turn.marker for turn in turns if turn}
     if len(markers) == 1:
-        stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch", "stitches")
+        stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch")
         return f"{stitches} past marker {markers.pop()}"
     return size_run(
-        [
-            f"{counted(turn.stitches, 'stitch', 'stitches')} past marker {turn.marker}" if turn else None
-            for turn in turns
-        ]
+        [f"{counted(turn.stitches, 'stitch')} past marker {turn.marker}" if turn else None for turn in turns]
     )
 
 

@@ -50,7 +50,7 @@ class Sleeve:
         stitches, sentences = self.stitches, [_MARKER]
         for phase in self.phases:
             stitches -= phase.times * sum(kind for _, kind in phase.cycle)
-            total = counted(stitches, "stitch", "stitches")
+            total = counted(stitches, "stitch")
             sentences.append(f"{phase_sentence(phase, decrease_words)} {total} on the needle.")
         return (*sentences, *self.cuff.instructions(), _END)
 
@@ -141,7 +141,7 @@ def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
         return ()
     counts: tuple[str, ...] = ()
     if any(sleeve.decrease_rounds for sleeve in known):
-        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in made], "stitch", "stitches")
+        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in made], "stitch")
         counts = (f"There are {run} on the needle.",)
     edges = run_edges([sleeve.cuff if sleeve else None for sleeve in made])
     return (_MARKER, *rounds, *counts, *edges, _END)
@@ -151,9 +151,9 @@ def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) ->
     """Why the decreases don't fit, and every single change that makes them fit."""
     room = max(0, rounds - plain_before - plain_after)
     missing = times - (rounds - plain_before - plain_after)
-    nearest = [Nearest("rounds", rounds + missing)]
+    nearest = [Nearest(("rounds",), rounds + missing)]
     nearest += [
-        Nearest(field, plain - missing)
+        Nearest((field,), plain - missing)
         for field, plain in (("plain_before", plain_before), ("plain_after", plain_after))
         if plain >= missing
     ]

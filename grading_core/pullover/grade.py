@@ -17,7 +17,7 @@ from grading_core.counts.solver import Solution, Solved, solve
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.plan import Plan, plan_pullover, too_many_rounds
-from grading_core.pullover.request import Changes, PulloverRequest
+from grading_core.pullover.request import Changes, PerSize, PulloverRequest
 from grading_core.pullover.result import Changed, MadeSize, Pullover, Row
 from grading_core.pullover.sizes import in_wishes, make_size, size_remarks
 from grading_core.pullover.words import instructions, table
@@ -92,12 +92,15 @@ def _where_changed(path: Path) -> Path:
 
 def _nearest_changed(nearest: Nearest, changes: Changes) -> Nearest:
     """A nearest change where it takes effect: among the changes, where they replace the design's own wish."""
-    part, _, name = nearest.field.partition(".")
+    part, name = nearest.path[0], nearest.path[-1]
     if part == "ease" and name in (changes.ease or {}):
-        return replace(nearest, field=f"changes.{nearest.field}")
-    replaced = {"body.length": changes.body_length, "sleeve.length": changes.sleeve_length}
-    if replaced.get(nearest.field) is not None:
-        return replace(nearest, field=f"changes.{part}_{name}")
+        return nearest.under("changes")
+    replaced: dict[Path, PerSize | None] = {
+        ("body", "length"): changes.body_length,
+        ("sleeve", "length"): changes.sleeve_length,
+    }
+    if replaced.get(nearest.path) is not None:
+        return replace(nearest, path=("changes", f"{part}_{name}"))
     return nearest
 
 

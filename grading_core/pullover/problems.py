@@ -38,7 +38,7 @@ def wish_problems(request: PulloverRequest, sizes: int) -> Iterator[Problem]:
     if yoke.line_to_body is not None and yoke.line_to_body > yoke.line_stitches:
         yield Problem(
             ("yoke", "line_to_body"),
-            f"is more than the raglan line has: {counted(yoke.line_stitches, 'stitch', 'stitches')}.",
+            f"is more than the raglan line has: {counted(yoke.line_stitches, 'stitch')}.",
         )
     yarn = request.yarn
     if yarn and (yarn.swatch_grams is None) != (yarn.swatch_stitches is None):
@@ -102,7 +102,7 @@ def _chart_problems(wishes: ChartWishes) -> Iterator[Problem]:
         seam_colour=wishes.seam_colour,
     )
     for problem in plan_problems(bare):
-        yield Problem(("chart", *problem.path), problem.detail)
+        yield problem.under("chart")
     if anchor.back.denominator != anchor.front.denominator:
         yield Problem(
             ("chart", "anchor", "front"),

@@ -91,19 +91,19 @@ def in_wishes(impossible: Impossible, plan: Plan, size: SizePlan) -> Impossible:
     fabrics, nearest = plan.fabrics, []
     for each in impossible.nearest:
         if each.field == "rounds":
-            nearest.append(Nearest("yoke.depth", fabrics.yoke.height_cm(int(each.value))))
+            nearest.append(Nearest(("yoke", "depth"), fabrics.yoke.height_cm(int(each.value))))
         elif each.field == "underarm":
-            nearest.append(Nearest("yoke.underarm", fabrics.below.width_cm(int(each.value))))
+            nearest.append(Nearest(("yoke", "underarm"), fabrics.below.width_cm(int(each.value))))
         elif each.field == "body":
             around = fabrics.below.width_cm(int(each.value))
-            nearest.append(Nearest("ease.bust", around - size.body["bust"]))
+            nearest.append(Nearest(("ease", "bust"), around - size.body["bust"]))
         elif each.field == "sleeve":
             around = fabrics.below.width_cm(int(each.value))
-            nearest.append(Nearest("ease.upper_arm", around - size.body["upper_arm"]))
-        elif "." in each.field:
+            nearest.append(Nearest(("ease", "upper_arm"), around - size.body["upper_arm"]))
+        elif len(each.path) > 1:
             nearest.append(each)
         else:
-            nearest.append(Nearest(f"yoke.{each.field}", each.value))
+            nearest.append(Nearest(("yoke", *each.path), each.value))
     return Impossible(impossible.reason, tuple(nearest))
 
 
@@ -164,12 +164,12 @@ def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None)
 def _as_asked(change: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
     """A number of rounds in the way in which a maker asked for the yoke."""
     if change.depth_cm is not None:
-        return Nearest("changes.yoke.depth", gauge.height_cm(rounds))
+        return Nearest(("changes", "yoke", "depth"), gauge.height_cm(rounds))
     if change.depth_change_cm is not None:
-        return Nearest("changes.yoke.depth_change", gauge.height_cm(rounds - written))
+        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds - written))
     if change.rounds_change is not None:
-        return Nearest("changes.yoke.rounds_change", rounds - written)
-    return Nearest("changes.yoke.rounds", rounds)
+        return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
+    return Nearest(("changes", "yoke", "rounds"), rounds)
 
 
 def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
@@ -181,7 +181,7 @@ def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
         rows = _drop_rows(plan)
         if rows >= counts.rounds:
             reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
-            return Impossible(reason, (Nearest("neck.front_drop", gauge.height_cm(counts.rounds - 2)),))
+            return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
         dropped = front_drop(sections.front, rows, gauge)
         if isinstance(dropped, Impossible):
             return Impossible(dropped.reason)
@@ -193,7 +193,7 @@ def _neck(plan: Plan, counts: Counts) -> Neck | Impossible:
             most = [each.value for each in short.nearest if each.field == "pairs"]
             return Impossible(
                 short.reason,
-                tuple(Nearest("neck.raise_height", gauge.height_cm(2 * int(pairs))) for pairs in most),
+                tuple(Nearest(("neck", "raise_height"), gauge.height_cm(2 * int(pairs))) for pairs in most),
             )
         raised = short
     stitches = NeckStitches(sections.back, sections.front, sections.sleeve, counts.line_stitches)
@@ -225,9 +225,9 @@ def _body(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Body | Impo
         return made
     hem_cm = hem.gauge.height_cm(hem.rounds)
     nearest = tuple(
-        Nearest("body.length", gauge.height_cm(int(each.value)) + hem_cm)
+        Nearest(("body", "length"), gauge.height_cm(int(each.value)) + hem_cm)
         if each.field == "rounds"
-        else Nearest("body.levels.below", gauge.height_cm(int(each.value)))
+        else Nearest(("body", "levels", "below"), gauge.height_cm(int(each.value)))
         for each in made.nearest
     )
     return Impossible(made.reason, nearest)
@@ -252,9 +252,9 @@ def _sleeve(plan: Plan, size: SizePlan, counts: Counts, least: int) -> Sleeve | 
         return made
     cuff_cm = cuff.gauge.height_cm(cuff.rounds)
     nearest = tuple(
-        Nearest("sleeve.length", gauge.height_cm(int(each.value)) + cuff_cm)
+        Nearest(("sleeve", "length"), gauge.height_cm(int(each.value)) + cuff_cm)
         if each.field == "rounds"
-        else Nearest(f"sleeve.{each.field}", each.value)
+        else Nearest(("sleeve", *each.path), each.value)
         for each in made.nearest
     )
     return Impossible(made.reason, nearest)
@@ -270,8 +270,8 @@ def _seam(plan: Plan, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible 
     room = min(narrowest // 2, sleeve.cuff.before) - 1
     if seam <= room:
         return None
-    reason = f"{counted(seam, 'seam stitch', 'seam stitches')} leave nothing of a part that has {room + 1}."
-    return Impossible(reason, (Nearest("yoke.seam_stitches", room - (seam - room) % 2),))
+    reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
+    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), room - (seam - room) % 2),))
 
 
 def _band(plan: Plan, neck: Neck) -> Neckband:

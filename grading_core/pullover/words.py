@@ -146,15 +146,15 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     """
 
     def stitches(of: Callable[[Counts], int]) -> str:
-        return counted_run([of(each) for each in counts], "stitch", "stitches")
+        return counted_run([of(each) for each in counts], "stitch")
 
     to_body = counts[0].line_to_body
-    past = f" and {counted(to_body, 'stitch', 'stitches')} past it" if to_body else ""
+    past = f" and {counted(to_body, 'stitch')} past it" if to_body else ""
     held = stitches(lambda each: each.split.sleeve + 2 * each.line_to_sleeve)
     underarm = f"cast on {stitches(lambda each: each.underarm)} for the underarm"
     front = stitches(lambda each: each.split.front + 2 * each.line_to_body)
     ends = counted_run(
-        [(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch", "stitches"
+        [(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch"
     )
     yield (
         f"There are {stitches(lambda each: each.yoke_total)} on the needle. Divide them in the next round, which is "
@@ -179,6 +179,6 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     if charted and any(seams):
         none = " (at 0 there is none)" if 0 in seams else ""
         yield (
-            f"The seam is {counted_run(seams, 'stitch', 'stitches')} wide{none}, in the middle of each underarm; a "
+            f"The seam is {counted_run(seams, 'stitch')} wide{none}, in the middle of each underarm; a "
             "round ends with it. What is told to be worked on either side of a marker is worked on either side of it."
         )

@@ -143,9 +143,7 @@ def _graded_busts(request: SizeMatchRequest) -> tuple[FinishedSize, ...]:
     try:
         grading = grade_sizes(request.grading)
     except ContradictionError as error:
-        raise ContradictionError(
-            [Problem(("grading", *problem.path), problem.detail) for problem in error.problems]
-        ) from error
+        raise ContradictionError([problem.under("grading") for problem in error.problems]) from error
     without = [size.label for size in grading.sizes if "bust" not in size.measurements]
     raise_if_any(Problem(("grading",), f"Size {label!r} has no bust to choose by.") for label in without)
     return tuple(FinishedSize(size.label, size.measurements["bust"].finished) for size in grading.sizes)

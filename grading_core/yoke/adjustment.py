@@ -323,7 +323,7 @@ def _way(
         adjusted = Impossible(
             f"{reason} The shallowest yoke this way has {counted(shallowest, 'round')} ({reached} cm), "
             f"and {rounds} are asked.",
-            (Nearest("rounds", shallowest),),
+            (Nearest(("rounds",), shallowest),),
         )
     return Way(
         method=method,

@@ -130,7 +130,7 @@ class Schedule:
         """The schedule in sentences, each with the stitches on the needle after it."""
         spoken, sentences = self._spoken_phases(), []
         for phase, sections in zip(spoken, _sections_after(self.yoke.neck, spoken), strict=True):
-            total = counted(sections.total(self.line_stitches), "stitch", "stitches")
+            total = counted(sections.total(self.line_stitches), "stitch")
             sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
         return tuple(sentences)
 
@@ -228,19 +228,19 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
     doubling = options.double_body == "if_needed"
     needed = needed_rounds(yoke.increases, doubling)
     span = (needed - 1) * options.step
-    nearest = [Nearest("rounds", options.first + span + options.plain_rounds_at_end)]
+    nearest = [Nearest(("rounds",), options.first + span + options.plain_rounds_at_end)]
     if options.step == 2:
         every_round = replace(options, step=1)
         if needed <= len(grid_rounds(yoke.rounds, every_round)):
-            nearest.append(Nearest("step", 1))
+            nearest.append(Nearest(("step",), 1))
     plain = yoke.rounds - options.first - span
     if 0 <= plain < options.plain_rounds_at_end:
-        nearest.append(Nearest("plain_rounds_at_end", plain))
+        nearest.append(Nearest(("plain_rounds_at_end",), plain))
     first = yoke.rounds - options.plain_rounds_at_end - span
     if 1 <= first < options.first:
-        nearest.append(Nearest("first_increase_round", first))
+        nearest.append(Nearest(("first_increase_round",), first))
     if not doubling and needed_rounds(yoke.increases, True) <= available:
-        nearest.append(Nearest("double_body", "if_needed"))
+        nearest.append(Nearest(("double_body",), "if_needed"))
     doubled = " even with doubled body increases" if doubling else ""
     return Impossible(
         f"The increases need {counted(needed, 'increase round')}{doubled}, and "
@@ -305,7 +305,7 @@ def increase_words(increases: Increases) -> str:
             groups.setdefault(many, []).append(f"each {name} edge")
     parts = [f"{many} at {listed(names)}" for many, names in sorted(groups.items(), reverse=True)]
     first = parts[0].split(" ", 1)
-    parts[0] = f"{counted(int(first[0]), 'stitch', 'stitches')} {first[1]}"
+    parts[0] = f"{counted(int(first[0]), 'stitch')} {first[1]}"
     return f"increase {' and '.join(parts)} ({2 * (back + front) + 4 * sleeve} more)"
 
 

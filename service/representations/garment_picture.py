@@ -312,12 +312,12 @@ def _described(view: FrontView, names: Sequence[str]) -> str:
     yoke = view.yoke
     said = (
         f"A pullover's front in {listed(names)}. Over {counted(len(yoke), 'round')} of yoke the front widens "
-        f"from {len(yoke[0].front)} to {counted(len(yoke[-1].front), 'stitch', 'stitches')} between the raglan lines."
+        f"from {len(yoke[0].front)} to {counted(len(yoke[-1].front), 'stitch')} between the raglan lines."
     )
     if view.body:
         said += (
             f" The body below has {counted(len(view.body), 'round')} and ends with "
-            f"{counted(len(view.body[-1]), 'stitch', 'stitches')} across the front."
+            f"{counted(len(view.body[-1]), 'stitch')} across the front."
         )
     return said
 

@@ -198,7 +198,7 @@ def test_a_run_takes_the_singular_only_where_every_size_has_one(
 
 
 def test_a_count_takes_the_singular_only_for_one() -> None:
-    assert [counted(n, "stitch", "stitches") for n in (0, 1, 2)] == ["0 stitches", "1 stitch", "2 stitches"]
+    assert [counted(n, "stitch") for n in (0, 1, 2)] == ["0 stitches", "1 stitch", "2 stitches"]
 
 
 def test_ordinals_end_as_they_are_spoken() -> None:

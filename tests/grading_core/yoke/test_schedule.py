@@ -290,7 +290,7 @@ def test_of_every_nearest_number_one_less_of_a_change_does_not_do() -> None:
     for yoke, options, refused in impossible_cases(17, 600):
         for change in refused.nearest:
             if change.field in one_less_of_a_change:
-                nearer = Nearest(change.field, int(change.value) + one_less_of_a_change[change.field])
+                nearer = Nearest(change.path, int(change.value) + one_less_of_a_change[change.field])
                 assert isinstance(schedule(*with_change(yoke, options, nearer), GAUGE), Impossible)
                 tried.add(change.field)
     assert tried == set(one_less_of_a_change)
@@ -300,10 +300,10 @@ def test_every_single_change_that_would_do_is_named() -> None:
     for yoke, options, refused in impossible_cases(18, 300):
         would_do = {"rounds"}
         changes = [
-            *(Nearest("plain_rounds_at_end", plain) for plain in range(options.plain_rounds_at_end)),
-            *(Nearest("first_increase_round", first) for first in range(1, options.first)),
-            Nearest("step", 1),
-            Nearest("double_body", "if_needed"),
+            *(Nearest(("plain_rounds_at_end",), plain) for plain in range(options.plain_rounds_at_end)),
+            *(Nearest(("first_increase_round",), first) for first in range(1, options.first)),
+            Nearest(("step",), 1),
+            Nearest(("double_body",), "if_needed"),
         ]
         would_do |= {change.field for change in changes if possible(*with_change(yoke, options, change))}
         assert {change.field for change in refused.nearest} == would_do, (yoke, options)
