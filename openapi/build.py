@@ -16,7 +16,7 @@ from service.app import create_app
 from service.config import Config
 from service.docs import to_yaml
 from service.examples import examples_of
-from service.negotiation import JSON
+from service.media import JSON
 from service.operation import Operation
 from service.routes import operations
 

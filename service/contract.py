@@ -6,11 +6,10 @@ import inspect
 from collections.abc import Iterable
 from typing import Any
 
-from apispec import APISpec
+from apispec import APISpec, BasePlugin
 from apispec.ext.marshmallow import MarshmallowPlugin
 from apispec.ext.marshmallow.common import resolve_schema_instance
-from apispec.ext.marshmallow.openapi import OpenAPIConverter
-from marshmallow import Schema, fields
+from marshmallow import Schema
 
 from grading_core.limits import MAX_STITCHES
 from service import VERSION
@@ -32,12 +31,12 @@ from service.errors import (
 )
 from service.examples import Example, examples_of
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
-from service.negotiation import CSV, JSON, MARKDOWN
+from service.media import JSON, MEDIA
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_SIZES, ProblemSchema
-from service.schemas.fields import ByField, ByType, Mapping
+from service.schemas.fields import Describe
 
 OPENAPI_VERSION = "3.1.0"
 
@@ -72,64 +71,51 @@ TAGS = {
     "Service": "About the service itself.",
 }
 
-_LAST = ("warnings", "meta")
 
+class _StrictSchemas(BasePlugin):
+    """Says of every schema that it is closed, what it is, and which of its fields go together."""
 
-class _Converter(OpenAPIConverter):
-    """Documents the strict fields and schemas as what they enforce."""
-
-    def field2property(self, field: fields.Field[Any]) -> dict[str, Any]:
-        described: dict[str, Any] = super().field2property(field)
-        if isinstance(field, Mapping):
-            described["additionalProperties"] = self.field2property(field.values)
-        if isinstance(field, ByType | ByField):
-            described["oneOf"] = [self.field2property(alternative) for alternative in field.alternatives]
-            if field.allow_none:
-                described["oneOf"].append({"type": "null"})
-        if hasattr(field, "contract"):
-            described |= field.contract()
-            if field.allow_none:
-                described["type"] = [described["type"], "null"]
-        return described
-
-    def field2type_and_format(self, field: fields.Field[Any], **_: Any) -> dict[str, Any]:
-        return {} if hasattr(field, "contract") else super().field2type_and_format(field)
-
-    def schema2jsonschema(self, schema: Any) -> dict[str, Any]:
-        described: dict[str, Any] = super().schema2jsonschema(schema)  # type: ignore[no-untyped-call]
+    def schema_helper(
+        self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any
+    ) -> dict[str, Any]:
+        """Apispec's hook: what a component says beside its properties."""
         instance = resolve_schema_instance(schema)
         assert isinstance(instance, StrictSchema)
-        described["description"] = inspect.getdoc(type(instance)) or ""
-        described["additionalProperties"] = False
-        properties = described["properties"]
-        for name in _LAST:
-            if name in properties:
-                properties[name] = properties.pop(name)
         rules = [rule.contract() for rule in instance.rules]
-        if len(rules) == 1:
-            described |= rules[0]
-        elif rules:
-            described["allOf"] = rules
-        return described
+        return {
+            "description": inspect.getdoc(type(instance)) or "",
+            "additionalProperties": False,
+            **(rules[0] if len(rules) == 1 else {"allOf": rules} if rules else {}),
+        }
 
 
-class _Plugin(MarshmallowPlugin):
-    Converter = _Converter
+def _as_enforced(converter: Any, field: Any, *, ret: dict[str, Any]) -> dict[str, Any]:
+    """Apispec's hook for a field: what the strict fields enforce."""
+    if "$ref" in ret or "anyOf" in ret:
+        return {}
+    described: dict[str, Any] = field.contract(converter.field2property)
+    if field.allow_none and "type" in described:
+        described["type"] = [described["type"], "null"]
+    return described
 
 
 def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     """The OpenAPI document of some operations, with their named examples."""
     operations = tuple(operations)
     used = {operation.tag for operation in operations}
+    marshmallow = MarshmallowPlugin(schema_name_resolver=_schema_name)
     spec = APISpec(
         title="Pullover grading",
         version=VERSION,
         openapi_version=OPENAPI_VERSION,
-        plugins=[_Plugin(schema_name_resolver=_schema_name)],
+        plugins=[marshmallow, _StrictSchemas()],
         info={"description": DESCRIPTION},
         servers=[{"url": "/", "description": "This installation"}],
         tags=[{"name": name, "description": about} for name, about in TAGS.items() if name in used],
     )
+    assert marshmallow.converter is not None
+    marshmallow.converter.add_attribute_function(_as_enforced)  # type: ignore[no-untyped-call]
+    describe = marshmallow.converter.field2property
     spec.components.schema("Problem", schema=ProblemSchema)
     spec.components.header("RequestId", _REQUEST_ID_HEADER)
     spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
@@ -138,7 +124,9 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     for operation in operations:
         spec.path(
             path=operation.path,
-            operations={operation.method.lower(): _described(operation, examples_of(operation.name))},
+            operations={
+                operation.method.lower(): _described(operation, examples_of(operation.name), describe)
+            },
         )
     document: dict[str, Any] = spec.to_dict()
     return document
@@ -176,7 +164,7 @@ _REFUSED_BY = {
 _REFUSED_ALWAYS = (TOO_MANY_REQUESTS, INTERNAL_ERROR, SERVICE_UNAVAILABLE)
 
 
-def _described(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
+def _described(operation: Operation[Any, Any], examples: list[Example], describe: Describe) -> dict[str, Any]:
     described: dict[str, Any] = {
         "operationId": operation.name.replace("-", "_"),
         "tags": [operation.tag],
@@ -190,7 +178,7 @@ def _described(operation: Operation[Any, Any], examples: list[Example]) -> dict[
             "content": {operation.takes: _body(operation, examples)},
         }
     else:
-        described["parameters"] += _parameters(operation, examples)
+        described["parameters"] += _parameters(operation, examples, describe)
     described["responses"] = _responses(operation, examples)
     return described
 
@@ -226,20 +214,21 @@ def _answer(operation: Operation[Any, Any], media: str, examples: list[Example])
     if media in (JSON, *(m for m in operation.media[:1])):
         written["examples"] = {e.name: {"summary": e.summary, "value": e.answer} for e in examples}
     elif examples:
-        write = {CSV: tables.csv, MARKDOWN: tables.markdown}[media]
         first = examples[0]
-        written["examples"] = {first.name: {"summary": first.summary, "value": write(first.answer)}}
+        value = MEDIA[media].write(first.answer)
+        written["examples"] = {first.name: {"summary": first.summary, "value": value}}
     if not written.get("examples"):
         written.pop("examples", None)
     return written
 
 
-def _parameters(operation: Operation[Any, Any], examples: list[Example]) -> list[dict[str, Any]]:
-    converter = _Converter(OPENAPI_VERSION, _schema_name, APISpec("", "", OPENAPI_VERSION))
+def _parameters(
+    operation: Operation[Any, Any], examples: list[Example], describe: Describe
+) -> list[dict[str, Any]]:
     parameters = []
     for name, field in operation.schema.fields.items():
         in_path = "{" + name + "}" in operation.path
-        described = converter.field2property(field)
+        described = describe(field)
         parameters.append(
             {
                 "name": name,

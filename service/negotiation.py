@@ -8,12 +8,6 @@ from flask import Request
 
 from service.errors import NOT_ACCEPTABLE, Refusal
 
-JSON = "application/json"
-CSV = "text/csv"
-MARKDOWN = "text/markdown"
-SVG = "image/svg+xml"
-PNG = "image/png"
-
 
 def negotiate(request: Request, offered: Sequence[str]) -> str:
     """The offered media type that a request prefers.

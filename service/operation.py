@@ -8,38 +8,31 @@ from functools import cached_property
 from types import MappingProxyType
 from typing import Any, Generic, Literal, TypeVar
 
-import orjson
 from flask import Flask, Response, request
-from marshmallow import Schema, ValidationError
+from marshmallow import ValidationError
 
 from service import VERSION
 from service.errors import NOT_FOUND, Refusal
 from service.json_body import digest, read_file, read_json
-from service.negotiation import CSV, JSON, MARKDOWN, SVG, negotiate
-from service.representations import tables
-from service.representations.common import LengthWriter
-from service.schemas.fields import lengths_in
+from service.lengths import LengthWriter, lengths_in
+from service.media import JSON, MEDIA
+from service.negotiation import negotiate
+from service.schemas.base import StrictSchema
 
-Query = TypeVar("Query")
+Request = TypeVar("Request")
 Result = TypeVar("Result")
 
 NO_PARAMETERS: Mapping[str, str] = MappingProxyType({})
 
-PER_SIZE = (JSON, CSV, MARKDOWN)
-"""The representations of an operation whose answer has a list `sizes`."""
-
-PICTURE = (SVG,)
-"""The representation of an operation that draws; its `represent` returns the SVG text."""
-
 
 @dataclass(frozen=True, eq=False, kw_only=True)
-class Operation(Generic[Query, Result]):
+class Operation(Generic[Request, Result]):
     """One operation: everything that the service and the contract know about it.
 
     path: with parameters in braces. name: its examples' directory and operation id. tag: its chapter
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
-    parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, for the
-    contract. call: the computation. represent: writes the result, with a writer for lengths. media:
+    parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
+    call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
     what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is.
     """
 
@@ -48,16 +41,16 @@ class Operation(Generic[Query, Result]):
     tag: str
     summary: str
     description: str
-    request: type[Schema]
-    answer: type[Schema] | None
-    call: Callable[[Query], Result]
-    represent: Callable[[Result, LengthWriter], Any]
+    request: type[StrictSchema]
+    answer: type[StrictSchema] | None
+    call: Callable[[Request], Result]
+    represent: Callable[[Result, LengthWriter], Any] | None = None
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
 
     @cached_property
-    def schema(self) -> Schema:
+    def schema(self) -> StrictSchema:
         """The request schema, built once."""
         return self.request()
 
@@ -65,28 +58,32 @@ class Operation(Generic[Query, Result]):
         """Answer the current HTTP request."""
         media = negotiate(request, self.media)
         data: dict[str, Any] = {}
+        loaded: Any
         if self.method == "GET":
             data = {**request.args.to_dict(), **path_parameters}
             input_digest = digest(data)
-            query = self.load(data, path_parameters)
+            loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
             data, input_digest = read_json(request)
-            query = self.load(data)
+            loaded = self.load(data)
         else:
-            query, input_digest = read_file(request, self.takes)  # type: ignore[assignment]
-        result = self.call(query)
+            loaded, input_digest = read_file(request, self.takes)
+        result = self.call(loaded)
         with lengths_in(data.get("unit")):
-            answer = self.represent(result, LengthWriter(data.get("inch_convention", "exact")))
-        if media == SVG:
-            return Response(answer, content_type=SVG)
-        answer["meta"] = {"version": VERSION, "input_digest": input_digest}
-        if media == JSON:
-            return Response(orjson.dumps(answer), content_type=JSON)
-        if media == CSV:
-            return Response(tables.csv(answer), content_type="text/csv; charset=utf-8; header=present")
-        return Response(tables.markdown(answer), content_type="text/markdown; charset=utf-8")
+            answer = self._write(result, LengthWriter(data.get("inch_convention", "exact")))
+        if self.answer is not None:
+            answer["meta"] = {"version": VERSION, "input_digest": input_digest}
+        written = MEDIA[media]
+        return Response(written.write(answer), content_type=written.content_type)
 
-    def load(self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS) -> Query:
+    @cached_property
+    def _write(self) -> Callable[[Result, LengthWriter], Any]:
+        if self.represent is not None:
+            return self.represent
+        assert self.answer is not None
+        return self.answer().write
+
+    def load(self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS) -> Request:
         """What `call` takes, from what was sent.
 
         data: the body, or all parameters of a GET. path_parameters: those of them that are part of the
@@ -96,7 +93,7 @@ class Operation(Generic[Query, Result]):
         """
         try:
             with lengths_in(data.get("unit")):
-                loaded: Query = self.schema.load(data)
+                loaded: Request = self.schema.load(data)
         except ValidationError as error:
             messages: dict[str, Any] = error.normalized_messages()  # type: ignore[no-untyped-call]
             for name in messages.keys() & path_parameters.keys():

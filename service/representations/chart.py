@@ -20,7 +20,8 @@ from grading_core.chart.result import (
 )
 from grading_core.gauge import Gauge
 from service.charts import ChartColour, DrawnChart
-from service.representations.common import LengthWriter, warnings
+from service.lengths import LengthWriter
+from service.representations.common import warnings
 
 
 def chart_placements(

@@ -19,7 +19,7 @@ from grading_core.chart.result import SizePlacement
 from grading_core.chart.views import Trace
 from grading_core.wording import counted, listed
 from service.charts import DrawnChart
-from service.representations.common import LengthWriter
+from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
     TEXT,

@@ -3,35 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
 from grading_core.errors import Impossible, Remark
-from grading_core.units import InchConvention, to_answer, to_inches, to_places, to_printed_inches
+from grading_core.units import to_inches, to_places
 from service.errors import pointer
-from service.schemas.fields import REQUEST_UNIT
-
-
-@dataclass(frozen=True, slots=True)
-class LengthWriter:
-    """Writes lengths by the inch convention of the request.
-
-    >>> write = LengthWriter("nominal")
-    >>> write(Fraction(10)), write.printed_inches(Fraction(101))
-    ({'cm': 10.0, 'inch': 4.0}, '40 1/2')
-    """
-
-    convention: InchConvention
-
-    def __call__(self, length_cm: Fraction) -> dict[str, float]:
-        """A length in cm as {"cm", "inch"}."""
-        cm, inch = to_answer(length_cm, self.convention)
-        return {"cm": cm, "inch": inch}
-
-    def printed_inches(self, length_cm: Fraction) -> str:
-        """A length in cm as patterns print it, to a quarter of an inch."""
-        return to_printed_inches(length_cm, convention=self.convention)
+from service.lengths import REQUEST_UNIT
 
 
 def warnings(remarks: Iterable[Remark]) -> list[dict[str, str]]:

@@ -20,7 +20,7 @@ from grading_core.chart.request import ChartPlan
 from grading_core.chart.views import FrontView
 from grading_core.wording import counted, listed
 from service.charts import DrawnChart
-from service.representations.common import LengthWriter
+from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
     TEXT,

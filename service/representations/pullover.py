@@ -22,8 +22,9 @@ from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
 from grading_core.yoke.all_sizes import SizeSchedule
 from service.charts import DrawnChart
+from service.lengths import LengthWriter
 from service.representations.chart import drawn_chart, size_placement
-from service.representations.common import LengthWriter, impossible, warnings
+from service.representations.common import impossible, warnings
 from service.representations.raglan import size_schedule
 from service.representations.yarn import yarn_need
 

@@ -12,7 +12,8 @@ from grading_core.wording import size_run
 from grading_core.yoke.adjustment import AdjustedYoke, Way
 from grading_core.yoke.all_sizes import RaglanSchedules, SizeSchedule
 from grading_core.yoke.schedule import RaglanLine, Schedule, Yoke
-from service.representations.common import LengthWriter, impossible
+from service.lengths import LengthWriter
+from service.representations.common import impossible
 
 
 def raglan_schedules(result: RaglanSchedules, length: LengthWriter) -> dict[str, Any]:

@@ -7,7 +7,8 @@ from typing import Any
 
 from grading_core.errors import Impossible
 from grading_core.shaping_plans import AcrossSchedule, Planned, RowSchedule
-from service.representations.common import LengthWriter, impossible
+from service.lengths import LengthWriter
+from service.representations.common import impossible
 
 
 def shaping_schedules(result: Sequence[Planned], _length: LengthWriter) -> dict[str, Any]:

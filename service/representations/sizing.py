@@ -7,7 +7,8 @@ from typing import Any
 from grading_core.sizes.choice import Choice, Match, SizeMatch
 from grading_core.sizes.grading import GradedMeasurement, PrintedRuns, SizeGrading, count_unit
 from grading_core.standards import Measurement
-from service.representations.common import LengthWriter, warnings
+from service.lengths import LengthWriter
+from service.representations.common import warnings
 
 
 def size_gradings(

@@ -20,7 +20,7 @@ from grading_core.standards.yarn_weights import (
     YarnCategory,
     YarnThickness,
 )
-from service.representations.common import LengthWriter
+from service.lengths import LengthWriter
 
 _FIT_NOTES = (
     "A band starts at its lower end, in whichever column that comes first, so that a published figure in either unit "

@@ -8,7 +8,8 @@ from grading_core.units import to_places
 from grading_core.wording import size_run
 from grading_core.yarn.estimates import Need, YarnEstimates
 from grading_core.yarn.strands import Combination, categories, tex
-from service.representations.common import LengthWriter, warnings
+from service.lengths import LengthWriter
+from service.representations.common import warnings
 from service.representations.standards import sources
 from service.schemas.yarn import Strand
 

@@ -10,8 +10,8 @@ from grading_core.chart.views import MAX_STITCHES_DRAWN, FrontView, Trace, front
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import DrawnChart, read_chart
-from service.negotiation import PNG
-from service.operation import PER_SIZE, PICTURE, Operation
+from service.media import PER_SIZE, PICTURE, PNG
+from service.operation import Operation
 from service.png_chart import MAX_BYTES
 from service.representations import chart as representations
 from service.representations.chart_picture import chart_picture

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from grading_core.conversions import Conversions, convert
+from grading_core.conversions import convert
 from service.operation import Operation
-from service.representations import gauge as representations
-from service.schemas.gauge import GaugeConversionsQuery, GaugeConversionsRequestSchema, GaugeConversionsSchema
+from service.schemas.gauge import GaugeConversionsRequestSchema, GaugeConversionsSchema
 
-GAUGE_CONVERSIONS: Operation[GaugeConversionsQuery, Conversions] = Operation(
+GAUGE_CONVERSIONS = Operation(
     path="/v1/gauge-conversions",
     name="gauge-conversions",
     tag="Gauge",
@@ -21,8 +20,7 @@ gauge, beside the length that the unchanged count would make. The two gauges are
 needle.""",
     request=GaugeConversionsRequestSchema,
     answer=GaugeConversionsSchema,
-    call=lambda query: convert(query.gauge, query.items, query.pattern_gauge),
-    represent=representations.conversions,
+    call=convert,
 )
 
 OPERATIONS = (GAUGE_CONVERSIONS,)

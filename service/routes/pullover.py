@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from grading_core.pullover.grade import pullover
-from service.operation import PER_SIZE, Operation
+from service.media import PER_SIZE
+from service.operation import Operation
 from service.representations import pullover as representations
 from service.representations.pullover import Made
 from service.schemas.pullover import PulloverQuery, PulloversRequestSchema, PulloversSchema

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from grading_core.yoke.adjustment import AdjustedYoke
 from grading_core.yoke.all_sizes import RaglanSchedules, raglan_schedules, yoke_adjustments
-from service.operation import PER_SIZE, Operation
+from service.media import PER_SIZE
+from service.operation import Operation
 from service.representations import raglan as representations
 from service.schemas.raglan import (
     RaglanQuery,

@@ -5,7 +5,8 @@ from __future__ import annotations
 from grading_core.sizes.choice import SizeMatch, SizeMatchRequest, match_sizes
 from grading_core.sizes.grading import PrintedRuns, SizeGrading, grade_sizes, printed_runs
 from grading_core.standards import Measurement
-from service.operation import PER_SIZE, Operation
+from service.media import PER_SIZE
+from service.operation import Operation
 from service.representations import sizing as representations
 from service.schemas.sizing import (
     SizeGradingsQuery,

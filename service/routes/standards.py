@@ -5,15 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from marshmallow import Schema
-
 from grading_core.standards import BodyTable
 from grading_core.standards import body_table as built_in
-from service.operation import PER_SIZE, Operation
+from service.lengths import LengthWriter
+from service.media import PER_SIZE
+from service.operation import Operation
 from service.representations import standards as representations
-from service.representations.common import LengthWriter
 from service.schemas import standards as schemas
-from service.schemas.base import NothingSchema
+from service.schemas.base import NothingSchema, StrictSchema
 
 Nothing = dict[str, Any]
 
@@ -22,7 +21,7 @@ def _table(
     path: str,
     summary: str,
     description: str,
-    answer: type[Schema],
+    answer: type[StrictSchema],
     represent: Callable[[Any, LengthWriter], dict[str, Any]],
 ) -> Operation[Nothing, Nothing]:
     """A table that is there as a whole."""

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from grading_core.yarn.estimates import YarnEstimates, yarn_estimates
 from grading_core.yarn.strands import Combination, held_together
-from service.operation import PER_SIZE, Operation
+from service.media import PER_SIZE
+from service.operation import Operation
 from service.representations import yarn as representations
 from service.schemas.yarn import (
     Strand,

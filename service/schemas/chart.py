@@ -26,7 +26,7 @@ from service.schemas.common import (
     LengthSchema,
     RequestSchema,
 )
-from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Describe, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
 
 MAX_LABEL = 40
@@ -97,9 +97,9 @@ class Base64(Text):
             **options,
         )
 
-    def contract(self) -> dict[str, Any]:
+    def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
-        return super().contract() | {"contentEncoding": "base64", "contentMediaType": self.media_type}
+        return super().contract(describe) | {"contentEncoding": "base64", "contentMediaType": self.media_type}
 
 
 def hex_field(description: str) -> Text:

@@ -5,12 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from grading_core.errors import Nearest, Remark
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.units import to_cm
+from service.errors import pointer
+from service.lengths import REQUEST_UNIT, LengthWriter, in_request_unit
 from service.schemas.base import StrictSchema
 from service.schemas.fields import (
-    REQUEST_UNIT,
     ByType,
     Choice,
     Items,
@@ -58,44 +60,35 @@ class RequestSchema(StrictSchema):
     )
 
     def build(self, loaded: dict[str, Any]) -> Any:
-        """What a valid request becomes: the core knows centimetres only."""
-        del loaded["unit"], loaded["inch_convention"]
+        """What a valid request becomes: the core knows centimetres only, and inches where it prints them."""
+        loaded.pop("unit", None)
+        if "inch_convention" not in self._paths:
+            loaded.pop("inch_convention", None)
         return super().build(loaded)
-
-
-def _gauge(
-    stitches: Fraction, rows: Fraction, over: Fraction | None = None, rows_over: Fraction | None = None
-) -> Gauge:
-    if over is None:
-        over = to_cm(10) if REQUEST_UNIT.get() == "cm" else to_cm(4, "in")
-    return Gauge.over(stitches, rows, over, rows_over)
 
 
 class GaugeSchema(StrictSchema):
     """Stitches and rows counted over a span of blocked fabric."""
-
-    builds = staticmethod(_gauge)
 
     stitches = Number("Stitches counted.", minimum=0.5, maximum=1000, required=True, unit="stitches")
     rows = Number("Rows or rounds counted.", minimum=0.5, maximum=1000, required=True, unit="rows")
     over = Length("The span they were counted over: 10 cm or 4 in unless sent.", minimum=0.5, maximum=1000)
     rows_over = Length("The span of the rows, where it is another one.", minimum=0.5, maximum=1000)
 
+    def build(self, loaded: dict[str, Any]) -> Gauge:
+        """The gauge; the span that isn't sent is the usual one of the request's unit."""
+        over = loaded.get("over") or (to_cm(10) if REQUEST_UNIT.get() == "cm" else to_cm(4, "in"))
+        return Gauge.over(loaded["stitches"], loaded["rows"], over, loaded.get("rows_over"))
+
 
 class CountRuleSchema(StrictSchema):
     """Which counts are permitted: a multiple, plus a remainder."""
 
-    builds = CountRule
+    record = CountRule
 
-    multiple = Whole("The count is a multiple of this.", minimum=1, maximum=1000, default=1)
-    plus = Whole("Plus this.", minimum=0, maximum=1000, default=0)
-    rounding = Choice(
-        "nearest",
-        "up",
-        "down",
-        default="nearest",
-        description="Which permitted count is taken; a tie goes up.",
-    )
+    multiple = Whole("The count is a multiple of this.", minimum=1, maximum=1000)
+    plus = Whole("Plus this.", minimum=0, maximum=1000)
+    rounding = Choice(description="Which permitted count is taken; a tie goes up.")
 
 
 class LengthSchema(StrictSchema):
@@ -104,21 +97,39 @@ class LengthSchema(StrictSchema):
     cm = Number(required=True, unit="cm")
     inch = Number("By the request's `inch_convention`.", required=True, unit="in")
 
+    def write(self, value: Fraction, length: LengthWriter) -> dict[str, float]:
+        """A length in cm, in both units."""
+        return length(value)
+
+
+def _as_sent(nearest: Nearest) -> int | float | str:
+    """The value as the request would have it: a length in its unit."""
+    value = nearest.value
+    return in_request_unit(value) if isinstance(value, Fraction) else value
+
 
 class NearestSchema(StrictSchema):
     """A change of the request that alone would make the impossible possible."""
 
+    record = Nearest
+
     field = Prose("The request's field to change.", required=True)
-    value = ByType("What to set it to.", number=Number(), text=Prose(), required=True)
+    value = ByType("What to set it to.", number=Number(), text=Prose(), required=True, source=_as_sent)
+
+
+def _pointer(remark: Remark) -> str | None:
+    return None if remark.path is None else pointer(remark.path)
 
 
 class WarningSchema(StrictSchema):
     """A word of caution about an answer that is right."""
 
+    record = Remark
+
     code = Text("Stable, for programs.", required=True, pattern="[a-z0-9_]+")
     message = Prose("For people.", required=True)
     size = Prose("The size that it concerns.")
-    pointer = Prose("The place in the request that it is about, a JSON Pointer (RFC 6901).")
+    pointer = Prose("The place in the request that it is about, a JSON Pointer (RFC 6901).", source=_pointer)
 
 
 class MetaSchema(StrictSchema):
@@ -135,14 +146,19 @@ class MetaSchema(StrictSchema):
 class AnswerSchema(StrictSchema):
     """Base of every JSON answer."""
 
-    meta = Nested(MetaSchema, required=True)
+    meta = Nested(MetaSchema, required=True, source=lambda _: None)
+    """The service's own: `operation` adds it to what the record says."""
 
 
 class ComputedSchema(AnswerSchema):
     """Base of every computed answer."""
 
     warnings = Items(
-        Nested(WarningSchema), "Words of caution about an answer that is right.", required=True, most=1000
+        Nested(WarningSchema),
+        "Words of caution about an answer that is right.",
+        required=True,
+        most=1000,
+        source="remarks",
     )
 
 

@@ -7,34 +7,19 @@ characters, null is refused unless a field is nullable. A field documents itself
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
-from contextlib import contextmanager
-from contextvars import ContextVar
+from collections.abc import Callable
+from dataclasses import MISSING, is_dataclass
+from dataclasses import fields as fields_of
 from fractions import Fraction
 from math import isfinite
 from typing import Any, ClassVar
 
-from marshmallow import Schema, ValidationError, fields, missing
+from marshmallow import ValidationError, fields, missing
 
-from grading_core.units import Unit, exact, to_cm
-from service.schemas.base import NOT_AN_OBJECT
-
-REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default="cm")
-"""The unit of every length in the request that is being answered."""
-
-
-@contextmanager
-def lengths_in(unit: Any) -> Iterator[None]:
-    """Read and write lengths of a request in its unit while this lasts.
-
-    unit: as it was sent; what is no unit, or missing, leaves it at centimetres.
-    """
-    token = REQUEST_UNIT.set("in" if unit == "in" else "cm")
-    try:
-        yield
-    finally:
-        REQUEST_UNIT.reset(token)
-
+from grading_core.units import exact, to_cm, to_places
+from service.lengths import REQUEST_UNIT, LengthWriter
+from service.schemas.base import NOT_AN_OBJECT, StrictSchema
+from service.schemas.records import Attribute, choices_of, sent_as
 
 _MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
     "required": "is required.",
@@ -43,8 +28,45 @@ _MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
 _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 
-class _Direct(fields.Field[Any]):
-    """Loads a value without the steps of marshmallow's that no field here has: processors, validators."""
+Describe = Callable[[fields.Field[Any]], dict[str, Any]]
+"""Gives the JSON Schema of a field."""
+
+Write = Callable[[Any, LengthWriter], Any]
+"""Makes JSON of a value of the core."""
+
+
+class StrictField(fields.Field[Any]):
+    """Base of all fields. Loads without the steps of marshmallow's that none here has: processors, validators.
+
+    description: for the contract. required: whether it has to be there. default: what a request means by leaving it
+    out, for the contract, where no record says so. nullable: whether null is allowed. unit: what the number counts, for
+    the contract. source: in the record, where it isn't the attribute of the field's name: another attribute (dotted for
+    one of an attribute's), or for an answer a function of the record, or of its outcome where the schema has one.
+    """
+
+    json_type: ClassVar[str]
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        required: bool = False,
+        default: Any = missing,
+        nullable: bool = False,
+        unit: str | None = None,
+        source: str | Callable[[Any], Any] | None = None,
+        **marshmallow: Any,
+    ) -> None:
+        self.source = source
+        told = {"description": description or missing, "default": default, "x-unit": unit or missing}
+        super().__init__(
+            required=required,
+            load_default=missing if default is missing else self._default(default),
+            allow_none=nullable,
+            metadata={name: value for name, value in told.items() if value is not missing},
+            error_messages=_MESSAGES,
+            **marshmallow,
+        )
 
     def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         """What a JSON value is loaded as, or the default where it is missing."""
@@ -58,36 +80,21 @@ class _Direct(fields.Field[Any]):
             return None
         return self._deserialize(value, None, None)
 
+    def link(self, attribute: Attribute) -> None:
+        """Take from the core's record what it says of the field: its default, for the contract."""
+        default = sent_as(attribute.default)
+        if default is not MISSING and not self.required:
+            self.metadata = {"default": default, **self.metadata}
 
-class StrictField(_Direct):
-    """Base of all strict fields of one value.
+    def writer(self) -> Write | None:
+        """What makes JSON of the field's value in a record; None where it is JSON already."""
+        return None
 
-    description: for the contract. required: whether it has to be there. default: its JSON value when
-    it is not. nullable: whether null is allowed. unit: what the number counts, for the contract.
-    """
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces.
 
-    json_type: ClassVar[str]
-
-    def __init__(
-        self,
-        description: str = "",
-        *,
-        required: bool = False,
-        default: Any = missing,
-        nullable: bool = False,
-        unit: str | None = None,
-    ) -> None:
-        self.unit = unit
-        super().__init__(
-            required=required,
-            load_default=missing if default is missing else self._default(default),
-            allow_none=nullable,
-            metadata=_metadata(description, default, unit),
-            error_messages=_MESSAGES,
-        )
-
-    def contract(self) -> dict[str, Any]:
-        """The JSON Schema of what the field enforces."""
+        describe: gives that of a field within.
+        """
         return {"type": self.json_type}
 
     def _default(self, default: Any) -> Any:
@@ -97,7 +104,8 @@ class StrictField(_Direct):
 class Number(StrictField):
     """A number, loaded as the exact `Fraction` that was written down.
 
-    minimum, maximum: inclusive limits. above: an exclusive lower limit.
+    minimum, maximum: inclusive limits. above: an exclusive lower limit. places: decimals that an answer keeps of an
+    exact number; left out for what is JSON already.
     """
 
     json_type = "number"
@@ -109,14 +117,16 @@ class Number(StrictField):
         minimum: float | None = None,
         maximum: float | None = None,
         above: float | None = None,
+        places: int | None = None,
         **options: Any,
     ) -> None:
         self.minimum = minimum
         self.maximum = maximum
         self.above = above
+        self.places = places
         super().__init__(description, **options)
 
-    def contract(self) -> dict[str, Any]:
+    def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         limits = {"minimum": self.minimum, "exclusiveMinimum": self.above, "maximum": self.maximum}
         return {"type": self.json_type} | {name: limit for name, limit in limits.items() if limit is not None}
@@ -138,6 +148,11 @@ class Number(StrictField):
 
     def _default(self, default: Any) -> Any:
         return self._exactly(default)
+
+    def writer(self) -> Write | None:
+        """Rounds an exact number to the places."""
+        places = self.places
+        return None if places is None else lambda value, _: to_places(value, places)
 
     def _range(self) -> str:
         limits = []
@@ -161,6 +176,11 @@ class Length(Number):
 
     def _exactly(self, value: int | float) -> Any:
         return to_cm(value, REQUEST_UNIT.get())
+
+    def link(self, attribute: Attribute) -> None:
+        """A length has no default for the contract but 0, since a number would depend on the request's unit."""
+        if attribute.default == 0:
+            super().link(attribute)
 
     def _default(self, default: Any) -> Any:
         return lambda: self._exactly(default)
@@ -206,7 +226,7 @@ class Text(StrictField):
         self.pattern_detail = pattern_detail
         super().__init__(description, **options)
 
-    def contract(self) -> dict[str, Any]:
+    def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         pattern = self.pattern.pattern if self.pattern else r"[^\u0000-\u001F\u007F-\u009F]*"
         return {
@@ -240,7 +260,7 @@ class Prose(StrictField):
 
 
 class Choice(StrictField):
-    """One of some words."""
+    """One of some words; those that the record's attribute allows unless some are given."""
 
     json_type = "string"
 
@@ -248,9 +268,14 @@ class Choice(StrictField):
         self.choices = choices
         super().__init__(description, **options)
 
-    def contract(self) -> dict[str, Any]:
+    def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         return {"type": "string", "enum": [*self.choices, *([None] if self.allow_none else [])]}
+
+    def link(self, attribute: Attribute) -> None:
+        """Take the choices and the default from the core's record."""
+        super().link(attribute)
+        self.choices = self.choices or choices_of(attribute.hint)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if value not in self.choices:
@@ -269,7 +294,7 @@ class Flag(StrictField):
         return value
 
 
-class Items(_Direct, fields.List[Any]):
+class Items(StrictField, fields.List[Any]):
     """A list, loaded as a tuple.
 
     inner: the field of every item. least, most: how many items; a list in a request has both. They
@@ -283,22 +308,22 @@ class Items(_Direct, fields.List[Any]):
         *,
         least: int = 0,
         most: int | None = None,
-        required: bool = False,
-        default: Any = missing,
-        nullable: bool = False,
+        **options: Any,
     ) -> None:
         self.least = least
         self.most = most
-        super().__init__(
-            inner,
-            required=required,
-            load_default=missing if default is missing else tuple(default),
-            allow_none=nullable,
-            metadata=_metadata(description, default),
-            error_messages=_MESSAGES,
+        super().__init__(description, cls_or_instance=inner, **options)
+
+    def writer(self) -> Write:
+        """Writes each item."""
+        write = _writer(self.inner)
+        return (
+            (lambda values, _: list(values))
+            if write is None
+            else lambda values, length: [write(value, length) for value in values]
         )
 
-    def contract(self) -> dict[str, Any]:
+    def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         limits = {"minItems": self.least or None, "maxItems": self.most}
         return {"type": "array"} | {name: limit for name, limit in limits.items() if limit is not None}
@@ -320,32 +345,42 @@ class Items(_Direct, fields.List[Any]):
         return tuple(loaded)
 
 
-class Nested(_Direct, fields.Nested):
-    """An object with a schema of its own."""
+class Nested(StrictField, fields.Nested):
+    """An object with a schema of its own. Where the record has a default for it, what isn't sent is as there."""
 
-    def __init__(
-        self,
-        schema: type[Schema],
-        description: str = "",
-        *,
-        required: bool = False,
-        default: Any = missing,
-        nullable: bool = False,
-    ) -> None:
-        super().__init__(
-            schema,
-            required=required,
-            load_default=default,
-            allow_none=nullable,
-            metadata=_metadata(description, default),
-            error_messages=_MESSAGES,
-        )
+    schema: StrictSchema
+
+    def __init__(self, schema: type[StrictSchema], description: str = "", **options: Any) -> None:
+        self._usual: Any = None
+        super().__init__(description, nested=schema, **options)
+
+    def link(self, attribute: Attribute) -> None:
+        """Take from the core's record what the object is where it is left out."""
+        record, default = self.schema.record, attribute.default
+        if record is None or not isinstance(default, record) or not is_dataclass(record):
+            return
+        self._usual = default
+        own = record()
+        unlike = [
+            each.name for each in fields_of(record) if getattr(default, each.name) != getattr(own, each.name)
+        ]
+        if unlike:
+            usual = {name: sent_as(getattr(default, name)) for name in unlike}
+            self.metadata = {**self.metadata, "default": usual}
+
+    def writer(self) -> Write:
+        """Writes the object by its schema."""
+        return self.schema.write
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """Nothing beside the schema's own."""
+        return {}
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        return self.schema.load(value)
+        return self.schema.load(value, usual=self._usual)
 
 
-class Mapping(_Direct):
+class Mapping(StrictField):
     """An object whose field names are data: names to values of one kind, loaded as a dict.
 
     keys: the field that checks each name. values: the field of each value. least, most: how many.
@@ -359,27 +394,29 @@ class Mapping(_Direct):
         *,
         least: int = 0,
         most: int,
-        required: bool = False,
-        default: Any = missing,
-        nullable: bool = False,
+        **options: Any,
     ) -> None:
         self.keys = keys
         self.values = values
         self.least = least
         self.most = most
-        super().__init__(
-            required=required,
-            load_default=default,
-            allow_none=nullable,
-            metadata=_metadata(description, default),
-            error_messages=_MESSAGES,
+        super().__init__(description, **options)
+
+    def writer(self) -> Write:
+        """Writes each value."""
+        write = _writer(self.values)
+        return (
+            (lambda named, _: dict(named))
+            if write is None
+            else lambda named, length: {name: write(value, length) for name, value in named.items()}
         )
 
-    def contract(self) -> dict[str, Any]:
-        """The JSON Schema of what the field enforces, without its values."""
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
         return {
             "type": "object",
-            "propertyNames": self.keys.contract(),
+            "additionalProperties": describe(self.values),
+            "propertyNames": self.keys.contract(describe),
             "minProperties": self.least,
             "maxProperties": self.most,
         }
@@ -404,7 +441,23 @@ class Mapping(_Direct):
         return loaded
 
 
-class ByType(_Direct):
+class _Union(StrictField):
+    """A value of one of several kinds. alternatives: the field of each."""
+
+    alternatives: list[fields.Field[Any]]
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        kinds = [describe(field) for field in self.alternatives]
+        return {"oneOf": [*kinds, {"type": "null"}] if self.allow_none else kinds}
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        for field in self.alternatives:
+            field._bind_to_schema(field_name, self)
+
+
+class ByType(_Union):
     """A value that may come in several JSON types, each with its own field.
 
     number, text, items, record: the field for a number, a string, an array, an object.
@@ -418,9 +471,7 @@ class ByType(_Direct):
         text: Text | Prose | Choice | None = None,
         items: Items | None = None,
         record: Nested | Mapping | None = None,
-        required: bool = False,
-        default: Any = missing,
-        nullable: bool = False,
+        **options: Any,
     ) -> None:
         named: tuple[tuple[str, tuple[type, ...], fields.Field[Any] | None], ...] = (
             ("a number", (int, float), number),
@@ -431,18 +482,7 @@ class ByType(_Direct):
         self.alternatives = [field for _, _, field in named if field]
         self._by_type = {kind: field for _, kinds, field in named if field for kind in kinds}
         self._wanted = f"must be {' or '.join(name for name, _, field in named if field)}."
-        super().__init__(
-            required=required,
-            load_default=default,
-            allow_none=nullable,
-            metadata=_metadata(description, default),
-            error_messages=_MESSAGES,
-        )
-
-    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
-        super()._bind_to_schema(field_name, parent)
-        for field in self.alternatives:
-            field._bind_to_schema(field_name, self)
+        super().__init__(description, **options)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         field = self._by_type.get(type(value))
@@ -451,21 +491,16 @@ class ByType(_Direct):
         return field.deserialize(value)
 
 
-class ByField(_Direct):
+class ByField(_Union):
     """An object of one of two kinds, told apart by whether it has a certain field.
 
     name: that field. having: the object that has it. lacking: the one that doesn't.
     """
 
-    def __init__(self, name: str, *, having: Nested, lacking: Nested, required: bool = False) -> None:
+    def __init__(self, name: str, *, having: Nested, lacking: Nested, **options: Any) -> None:
         self.name_told_by = name
-        self.alternatives: list[fields.Field[Any]] = [having, lacking]
-        super().__init__(required=required, error_messages=_MESSAGES)
-
-    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
-        super()._bind_to_schema(field_name, parent)
-        for field in self.alternatives:
-            field._bind_to_schema(field_name, self)
+        self.alternatives = [having, lacking]
+        super().__init__(**options)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not dict:
@@ -474,6 +509,6 @@ class ByField(_Direct):
         return field.deserialize(value)
 
 
-def _metadata(description: str, default: Any, unit: str | None = None) -> dict[str, Any]:
-    told = {"description": description or missing, "default": default, "x-unit": unit or missing}
-    return {name: value for name, value in told.items() if value is not missing}
+def _writer(field: fields.Field[Any]) -> Write | None:
+    assert isinstance(field, StrictField)
+    return field.writer()

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any, get_args
 
-from grading_core.conversions import Item
-from grading_core.gauge import Gauge
-from grading_core.rounding import NEAREST, CountRule
+from grading_core.conversions import Conversion, ConversionRequest, Conversions, Item, Kind
+from grading_core.gauge import Comparison
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import (
     MAX_COUNT,
@@ -20,28 +19,16 @@ from service.schemas.common import (
 )
 from service.schemas.fields import Choice, Items, Length, Nested, Number, Prose, Text, Whole
 
+KINDS: tuple[Kind, ...] = get_args(Kind)
+
 MAX_ITEMS = 500
-
-
-@dataclass(frozen=True, slots=True)
-class GaugeConversionsQuery:
-    """What `grading_core.conversions.convert` takes."""
-
-    gauge: Gauge
-    items: tuple[Item, ...]
-    pattern_gauge: Gauge | None = None
-
-
-def _item(name: str | None = None, count_rule: CountRule = NEAREST, **amount: Fraction | int) -> Item:
-    [(kind, value)] = amount.items()
-    return Item(kind, Fraction(value), count_rule, name)  # type: ignore[arg-type]
 
 
 class ConversionItemSchema(StrictSchema):
     """One thing to convert: a width, a length along the rows, or a written count."""
 
-    builds = staticmethod(_item)
-    one_amount = exactly_one_of("across", "along", "stitches", "rows")
+    record = Item
+    one_amount = exactly_one_of(*KINDS)
 
     name = Text("Comes back with the answer.", most=100)
     across = Length("A width, across the stitches.", above=0, maximum=MAX_LENGTH)
@@ -50,11 +37,16 @@ class ConversionItemSchema(StrictSchema):
     rows = Whole("A written count of rows or rounds.", minimum=1, maximum=MAX_COUNT, unit="rows")
     count_rule = Nested(CountRuleSchema, "How the computed or the regauged count is rounded.")
 
+    def build(self, loaded: dict[str, Any]) -> Item:
+        """The item, its amount under what it is an amount of."""
+        [kind] = [kind for kind in KINDS if kind in loaded]
+        return Item(kind, Fraction(loaded.pop(kind)), **loaded)
+
 
 class GaugeConversionsRequestSchema(RequestSchema):
     """Lengths and counts to convert at a gauge."""
 
-    builds = GaugeConversionsQuery
+    record = ConversionRequest
 
     gauge = Nested(GaugeSchema, "The fabric's own gauge.", required=True)
     pattern_gauge = Nested(
@@ -66,12 +58,13 @@ class GaugeConversionsRequestSchema(RequestSchema):
 class ConvertedItemSchema(StrictSchema):
     """One item's answer, with `stitches` or `rows`."""
 
+    record = Conversion
     one_count = exactly_one_of("stitches", "rows")
 
     name = Text("As sent.", most=100)
     stitches = Whole("As computed, or as written.", minimum=0, unit="stitches")
     rows = Whole("As computed, or as written.", minimum=0, unit="rows")
-    exact = Number("The count before rounding, to four decimals; for a length.", minimum=0)
+    exact = Number("The count before rounding, to four decimals; for a length.", minimum=0, places=4)
     length = Nested(LengthSchema, "What the count makes at `gauge`.", required=True)
     difference = Nested(LengthSchema, "`length` minus the length asked for, or minus `pattern_length`.")
     pattern_length = Nested(LengthSchema, "What a written count makes at `pattern_gauge`.")
@@ -83,15 +76,21 @@ class ConvertedItemSchema(StrictSchema):
 class GaugeComparisonSchema(StrictSchema):
     """The fabric's gauge against the pattern's."""
 
-    stitches_ratio = Number("Own stitches per length over the pattern's, to four decimals.", required=True)
-    rows_ratio = Number("Likewise by rows.", required=True)
-    fabric = Choice("tighter", "looser", "same", required=True, description="Judged by stitches.")
-    needle = Choice("larger", "smaller", "none", required=True, description="What to try.")
+    record = Comparison
+
+    stitches_ratio = Number(
+        "Own stitches per length over the pattern's, to four decimals.", required=True, places=4
+    )
+    rows_ratio = Number("Likewise by rows.", required=True, places=4)
+    fabric = Choice(required=True, description="Judged by stitches.")
+    needle = Choice(required=True, description="What to try.")
     advice = Prose("The same in a sentence.", required=True)
 
 
 class GaugeConversionsSchema(ComputedSchema):
     """The converted items, in the order of the request."""
+
+    record = Conversions
 
     items = Items(Nested(ConvertedItemSchema), "One per item.", required=True, least=1, most=MAX_ITEMS)
     comparison = Nested(GaugeComparisonSchema, "Where `pattern_gauge` was sent.")

@@ -14,6 +14,7 @@ from grading_core.standards import BODY_TABLES
 from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_NAMES
 from grading_core.units import InchConvention
+from service.lengths import REQUEST_UNIT, lengths_in
 from service.schemas.base import StrictSchema, at_least_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_SIZES,
@@ -24,7 +25,6 @@ from service.schemas.common import (
     RequestSchema,
 )
 from service.schemas.fields import (
-    REQUEST_UNIT,
     ByType,
     Choice,
     Flag,
@@ -35,7 +35,6 @@ from service.schemas.fields import (
     Number,
     Text,
     Whole,
-    lengths_in,
 )
 
 MAX_BODY = 1000

@@ -11,7 +11,7 @@ from typing import Any
 
 from service.config import Config
 from service.examples import examples_of
-from service.negotiation import JSON
+from service.media import JSON
 from service.routes import operations
 
 Body = dict[str, Any]

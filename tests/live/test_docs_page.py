@@ -8,7 +8,7 @@ import pytest
 
 from service.config import Config
 from service.examples import examples_of
-from service.negotiation import JSON, SVG
+from service.media import JSON, SVG
 from service.routes import operations
 
 OPERATIONS = operations(Config())

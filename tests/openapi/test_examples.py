@@ -11,7 +11,7 @@ import pytest
 from openapi.build import answer_of
 from service.config import Config
 from service.examples import examples_of
-from service.negotiation import JSON
+from service.media import JSON
 from service.routes import operations
 
 OPERATIONS = operations(Config())

@@ -9,11 +9,11 @@ from hypothesis import strategies as st
 from marshmallow import Schema, ValidationError
 
 from service.contract import build_contract
+from service.lengths import REQUEST_UNIT
 from service.operation import Operation
 from service.schemas.base import UNKNOWN, StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
 from service.schemas.common import AnswerSchema
 from service.schemas.fields import (
-    REQUEST_UNIT,
     ByType,
     Choice,
     Flag,

@@ -4,7 +4,8 @@ import pytest
 from flask import Flask, request
 
 from service.errors import Refusal
-from service.negotiation import CSV, JSON, MARKDOWN, negotiate
+from service.media import CSV, JSON, MARKDOWN
+from service.negotiation import negotiate
 
 OFFERED = (JSON, CSV, MARKDOWN)
 

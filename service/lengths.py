@@ -1,0 +1,58 @@
+"""Lengths as requests and answers have them: in the request's unit, and as centimetres and inches."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from grading_core.units import InchConvention, Unit, to_answer, to_inches, to_places, to_printed_inches
+
+REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default="cm")
+"""The unit of every length in the request that is being answered."""
+
+
+@contextmanager
+def lengths_in(unit: Any) -> Iterator[None]:
+    """Read and write lengths of a request in its unit while this lasts.
+
+    unit: as it was sent; what is no unit, or missing, leaves it at centimetres.
+    """
+    token = REQUEST_UNIT.set("in" if unit == "in" else "cm")
+    try:
+        yield
+    finally:
+        REQUEST_UNIT.reset(token)
+
+
+def in_request_unit(length_cm: Fraction) -> float:
+    """A length as the request would have it.
+
+    >>> in_request_unit(Fraction(254, 10))
+    25.4
+    """
+    return to_places(to_inches(length_cm) if REQUEST_UNIT.get() == "in" else length_cm)
+
+
+@dataclass(frozen=True, slots=True)
+class LengthWriter:
+    """Writes lengths by the inch convention of the request.
+
+    >>> write = LengthWriter("nominal")
+    >>> write(Fraction(10)), write.printed_inches(Fraction(101))
+    ({'cm': 10.0, 'inch': 4.0}, '40 1/2')
+    """
+
+    convention: InchConvention
+
+    def __call__(self, length_cm: Fraction) -> dict[str, float]:
+        """A length in cm as {"cm", "inch"}."""
+        cm, inch = to_answer(length_cm, self.convention)
+        return {"cm": cm, "inch": inch}
+
+    def printed_inches(self, length_cm: Fraction) -> str:
+        """A length in cm as patterns print it, to a quarter of an inch."""
+        return to_printed_inches(length_cm, convention=self.convention)
