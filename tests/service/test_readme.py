@@ -13,7 +13,7 @@ from flask.testing import FlaskClient
 README = Path(__file__).parents[2] / "README.md"
 
 _EXCHANGE = re.compile(
-    r"```sh\ncurl -s (?P<url>\S+) -H 'content-type: application/json' -d '(?P<request>[^']*)'\n```\n\n"
+    r"```sh\ncurl -s (?P<url>\S+) -H 'content-type: application/json' -d @- <<'END'\n(?P<request>.*?)\nEND\n```\n\n"
     r"```json\n(?P<answer>.*?)\n```",
     re.DOTALL,
 )
@@ -54,7 +54,7 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
 def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> None:
     _, request, _ = EXCHANGES["chart-placements"]
     for picture in re.findall(
-        r"curl -s http://127.0.0.1:8000(\S+picture) ", README.read_text(encoding="utf-8")
+        r"curl -s http://127.0.0.1:8000(\S+picture) \\\n", README.read_text(encoding="utf-8")
     ):
         answer = client.post(picture, json=request)
         assert answer.status_code == 200

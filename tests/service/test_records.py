@@ -1,0 +1,61 @@
+"""Schemas and the core's records say the same: no field stands for an attribute that isn't there."""
+
+from dataclasses import MISSING
+
+import pytest
+from marshmallow import fields
+
+from service.config import Config
+from service.routes import operations
+from service.schemas.base import StrictSchema
+from service.schemas.fields import Mapping
+from service.schemas.records import attribute
+
+OPERATIONS = operations(Config())
+
+
+def schemas_within(schema, found=None):
+    """A schema and every one that its fields hold, one of each class."""
+    found = {} if found is None else found
+    if type(schema) in found:
+        return found
+    found[type(schema)] = schema
+    waiting = list(schema.fields.values())
+    while waiting:
+        field = waiting.pop()
+        if isinstance(field, fields.Nested):
+            schemas_within(field.schema, found)
+        elif isinstance(field, fields.List):
+            waiting.append(field.inner)
+        elif isinstance(field, Mapping):
+            waiting.append(field.values)
+        waiting += getattr(field, "alternatives", [])
+    return found
+
+
+ASKED, ANSWERED = {}, {}
+for each in OPERATIONS:
+    schemas_within(each.schema, ASKED)
+    if each.answer is not None:
+        schemas_within(each.answer(), ANSWERED)
+
+
+def named(schemas):
+    return [pytest.param(schema, id=kind.__name__) for kind, schema in schemas.items() if schema.record]
+
+
+@pytest.mark.parametrize("schema", named(ASKED))
+def test_a_field_is_required_exactly_where_its_record_has_no_default(schema):
+    assert schema.fields
+    if type(schema).build is not StrictSchema.build and "build" in vars(type(schema)):
+        return
+    for name, field in schema.fields.items():
+        found = attribute(schema.record, schema.attribute_of(name))
+        if found is not None:
+            assert field.required == (found.default is MISSING), name
+
+
+@pytest.mark.parametrize("schema", named(ANSWERED))
+def test_every_field_of_an_answer_is_an_attribute_of_its_record_or_has_a_hook(schema):
+    for name, field in schema.fields.items():
+        assert callable(field.source) or schema.attribute_of(name), name
