@@ -13,7 +13,7 @@ size_choice.match_sizes          which size to choose
 schedules.raglan_schedules       where every increase falls, in every size
 schedules.yoke_adjustments       the same yokes deeper or shallower
 shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row
-chart_placement.place_charts     where a colourwork chart starts, in every round, section and size
+chart.placement.place_charts     where a colourwork chart starts, in every round, section and size
 pullover.pullover                the whole garment in every size
 yarn_estimates.yarn_estimates    the yarn of every colour and size; yarn.held_together for strands
 standards                        the published tables that are built in

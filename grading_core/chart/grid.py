@@ -16,6 +16,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.errors import Remark
+
 MAX_ROWS = 400
 """Of a chart."""
 
@@ -32,20 +34,31 @@ Parity = Literal["odd", "even"]
 
 
 @dataclass(frozen=True, slots=True)
+class Colour:
+    """A colour of a chart.
+
+    name: for people. hex: its sRGB value as "#rrggbb", None where it isn't told.
+    """
+
+    name: str
+    hex: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Chart:
     """A grid of stitches.
 
     rows: strings of one symbol a stitch, as drawn: the first string is topmost, the last symbol of a string
-    is column 1. colours: each symbol's name. first_row: the end that is worked first. repeat: "rows" again
+    is column 1. colours: what each symbol stands for. first_row: the end that is worked first. repeat: "rows" again
     and again, or "once" and plain after it.
 
-    >>> chart = Chart(("..#..", ".###."), {".": "ground", "#": "motif"})
+    >>> chart = Chart(("..#..", ".###."), {".": Colour("ground"), "#": Colour("motif")})
     >>> chart.width, chart.height
     (5, 2)
     """
 
     rows: tuple[str, ...]
-    colours: Mapping[str, str]
+    colours: Mapping[str, Colour]
     first_row: FirstRow = "bottom"
     repeat: Repeat = "rows"
 
@@ -91,19 +104,32 @@ class Anchor:
     sleeve: Fraction
 
 
+@dataclass(frozen=True, slots=True)
+class ChartDescription:
+    """A chart, and what it is mirrored about when it is repeated across.
+
+    mirror_axes: every anchor that makes a section's two sides mirror images. remarks: words of caution.
+    """
+
+    chart: Chart
+    symmetry: Symmetry
+    mirror_axes: tuple[Fraction, ...]
+    remarks: tuple[Remark, ...] = ()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Progress:
     """How far a chart has come at the split.
 
-    yoke_rows: rounds of the chart worked in the yoke. last_row: the chart row of the yoke's last round.
-    rows_left: rows that finish the chart, or the repeat that the yoke has begun. finishing_rounds: rounds
-    below the split after which it is finished, plain rounds before a later start included. shallower, deeper:
-    by how many rounds the yoke's depth would have to change for the split to fall on the chart's last row;
-    shallower is None where no such depth holds the whole chart.
+    yoke_chart_rows: rounds of the chart worked in the yoke. last_chart_row: the row of the yoke's last round, None
+    where it works none. rows_left: rows that finish the chart, or the repeat that the yoke has begun.
+    finishing_rounds: rounds below the split after which it is finished, plain rounds before a later start included.
+    shallower, deeper: by how many rounds the yoke's depth would have to change for the split to fall on the chart's
+    last row; shallower is None where no such depth holds the whole chart.
     """
 
-    yoke_rows: int
-    last_row: int | None
+    yoke_chart_rows: int
+    last_chart_row: int | None
     rows_left: int
     finishing_rounds: int
     shallower: int | None
@@ -146,6 +172,18 @@ def mirror_axes(chart: Chart) -> tuple[Fraction, ...]:
             # Columns x and turn + width - 1 - x, counted from 0, are alike: the axis is half their sum.
             axes.update((turn + width - 1 + half) % (2 * width) for half in (0, width))
     return tuple(Fraction(axis + 2, 2) for axis in sorted(axes))
+
+
+def describe(chart: Chart) -> ChartDescription:
+    """What there is to say of a chart, wherever it is placed.
+
+    chart: at least one row of at least one stitch.
+
+    >>> describe(Chart(("..#..", ".###."), {})).symmetry
+    'both'
+    """
+    axes = mirror_axes(chart)
+    return ChartDescription(chart, symmetry(axes), axes)
 
 
 def symmetry(axes: tuple[Fraction, ...]) -> Symmetry:
@@ -202,7 +240,7 @@ def progress(chart: Chart, first_round: int, yoke_rounds: int) -> Progress:
 
     >>> chart = Chart(("#.",) * 24, {})
     >>> progress(chart, 3, 60)
-    Progress(yoke_rows=58, last_row=10, rows_left=14, finishing_rounds=14, shallower=10, deeper=14)
+    Progress(yoke_chart_rows=58, last_chart_row=10, rows_left=14, finishing_rounds=14, shallower=10, deeper=14)
     """
     reached = yoke_rounds - first_round + 1
     worked, waiting = max(reached, 0), max(-reached, 0)
@@ -215,8 +253,8 @@ def progress(chart: Chart, first_round: int, yoke_rounds: int) -> Progress:
         over = worked % height if worked >= height else -1
         rows_left = -worked % height if worked else height
     return Progress(
-        yoke_rows=worked,
-        last_row=chart.row_worked(reached),
+        yoke_chart_rows=worked,
+        last_chart_row=chart.row_worked(reached),
         rows_left=rows_left,
         finishing_rounds=waiting + rows_left,
         shallower=over if over >= 0 else None,

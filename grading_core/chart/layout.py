@@ -14,14 +14,15 @@ from itertools import accumulate
 from typing import Literal, NamedTuple
 
 from grading_core.chart.fabric import Stretch, WorkedRound
-from grading_core.chart.request import ChartPlan, ChartSize, PlainColours
+from grading_core.chart.request import ChartRequest, ChartSize, PlainColours
 
 Part = Literal["yoke", "body", "sleeve"]
 Section = Literal["back", "front", "sleeve"]
+StretchKind = Literal["back", "front", "first_sleeve", "second_sleeve", "sleeve", "line", "seam"]
 PARTS: tuple[Part, ...] = ("yoke", "body", "sleeve")
 SECTIONS: tuple[Section, ...] = ("back", "front", "sleeve")
 
-WORKING_ORDER: Mapping[Part, tuple[str, ...]] = {
+WORKING_ORDER: Mapping[Part, tuple[StretchKind, ...]] = {
     "yoke": ("back", "line", "first_sleeve", "line", "front", "line", "second_sleeve", "line"),
     "body": ("back", "seam", "front", "seam"),
     "sleeve": ("sleeve", "seam"),
@@ -47,18 +48,18 @@ class Layout:
         return {"yoke": self.yoke, "body": self.body, "sleeve": self.sleeve}[part]
 
 
-def lay_out(plan: ChartPlan, size: ChartSize, colours: PlainColours) -> Layout:
+def lay_out(request: ChartRequest, size: ChartSize, colours: PlainColours) -> Layout:
     """Where the chart lies in every round of one size.
 
-    plan: free of `plan_problems`. size: one of its sizes. colours: the plan's `plain_colours`. A section
+    request: free of `request_problems`. size: one of its sizes. colours: the request's `plain_colours`. A section
     whose count doesn't agree with its anchor is shifted: its centre lies half a stitch before it. Where an
     underarm less its seam is odd, the odd stitch goes to the end of each half, so that columns still run
     straight through the split.
     """
-    rows = _rows(plan, size)
-    back, front, sleeve = (_lay_section(plan, size, section, rows, colours.plain) for section in SECTIONS)
-    line = Stretch(plan.line_stitches, None, colours.line)
-    side, under = (Stretch(seam, None, colours.seam) for seam in plan.seams(size))
+    rows = _rows(request, size)
+    back, front, sleeve = (_lay_section(request, size, section, rows, colours.plain) for section in SECTIONS)
+    line = Stretch(request.line_stitches, None, colours.line)
+    side, under = (Stretch(seam, None, colours.seam) for seam in request.seams(size))
     yoke = zip(rows, back.yoke, front.yoke, sleeve.yoke, strict=False)
     below = rows[size.rounds :]
     return Layout(
@@ -78,25 +79,25 @@ class _LaidSection(NamedTuple):
     off_centre: list[tuple[Part, Section]]
 
 
-def _rows(plan: ChartPlan, size: ChartSize) -> list[int | None]:
+def _rows(request: ChartRequest, size: ChartSize) -> list[int | None]:
     """The chart row of every round from the yoke's first to the longest part's last, counted from 0."""
     last = size.rounds + max(size.body_rounds, size.sleeve_rounds)
-    worked = (plan.chart.row_worked(number - plan.first_round + 1) for number in range(1, last + 1))
+    worked = (request.chart.row_worked(number - request.first_round + 1) for number in range(1, last + 1))
     return [None if row is None else row - 1 for row in worked]
 
 
 def _lay_section(
-    plan: ChartPlan, size: ChartSize, section: Section, rows: Sequence[int | None], plain: str
+    request: ChartRequest, size: ChartSize, section: Section, rows: Sequence[int | None], plain: str
 ) -> _LaidSection:
     part: Part = "sleeve" if section == "sleeve" else "body"
-    neck, anchor = getattr(size.neck, section), getattr(plan.anchor, section)
+    neck, anchor = getattr(size.neck, section), getattr(request.anchor, section)
     if part == "body":
-        share, seam = plan.line_share[0], plan.seams(size)[0]
-        minimum, count = plan.minimum_width.body, size.body_rounds
+        share, seam = request.line_share[0], request.seams(size)[0]
+        minimum, count = request.minimum_width.body, size.body_rounds
         changes = {step.round: step.stitches // 2 for step in size.body_shaping}
     else:
-        share, seam = plan.line_share[1], plan.seams(size)[1]
-        minimum, count = plan.minimum_width.sleeve, size.sleeve_rounds
+        share, seam = request.line_share[1], request.seams(size)[1]
+        minimum, count = request.minimum_width.sleeve, size.sleeve_rounds
         changes = dict.fromkeys(size.sleeve_decrease_rounds, -2)
     gained = size.underarm - seam
     increases = {step.round: 2 * getattr(step, section) for step in size.increase_rounds}
@@ -106,7 +107,7 @@ def _lay_section(
     asked = int(2 * anchor)
     centre = asked - (asked - neck - 1) % 2
     lower_centre = centre + gained % 2
-    width, least = plan.chart.width, max(minimum, 1)
+    width, least = request.chart.width, max(minimum, 1)
     yoke = _stretches(above, rows, width, centre, least, plain)
     lower = _stretches(below, rows[size.rounds :], width, lower_centre, least, plain)
     found: tuple[tuple[Part, int, list[Stretch]], ...] = (("yoke", centre, yoke), (part, lower_centre, lower))

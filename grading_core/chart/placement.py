@@ -1,6 +1,6 @@
 """Where a colourwork chart starts in every round, section and size, and what that means for the knitter.
 
-One layout (`chart_layout`) is read three ways, so that they cannot disagree: as the tables of rows and
+One layout is read three ways, so that they cannot disagree: as the tables of rows and
 columns, as floats, and as the stitches of each colour.
 """
 
@@ -11,19 +11,19 @@ from itertools import pairwise
 from typing import Literal
 
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
-from grading_core.chart.grid import mirror_axes, progress, symmetry
+from grading_core.chart.grid import describe, progress
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, lay_out
-from grading_core.chart.remarks import half_stitch_problems, plan_remarks, size_remarks
-from grading_core.chart.request import ChartPlan, ChartSize, plan_problems
+from grading_core.chart.remarks import chart_remarks, half_stitch_problems, size_remarks
+from grading_core.chart.request import ChartRequest, ChartSize, request_problems
 from grading_core.chart.result import (
-    BodyChanges,
     BodyPlacement,
     BodyRound,
+    ByPart,
     ChartPlacements,
     ColourStitches,
+    DepthChange,
     FloatEnd,
     LongestFloat,
-    RoundsByPart,
     SectionChanges,
     SectionStart,
     SizePlacement,
@@ -33,65 +33,76 @@ from grading_core.chart.result import (
     YokeRound,
 )
 from grading_core.errors import raise_if_any
+from grading_core.gauge import Gauge
 
 
-def place_charts(plan: ChartPlan) -> ChartPlacements:
+def place_charts(request: ChartRequest) -> ChartPlacements:
     """Place a chart on every size of a top-down raglan pullover.
 
-    plan: the chart, its anchors and the sizes.
+    request: the chart, its anchors and the sizes.
 
-    Raises ContradictionError with every place where the plan contradicts itself, and, unless shifts are
+    Raises ContradictionError with every place where the request contradicts itself, and, unless shifts are
     accepted, where a section's centre would lie half a stitch from its anchor.
 
     >>> from fractions import Fraction
-    >>> from grading_core.chart.grid import Anchor, Chart
+    >>> from grading_core.chart.grid import Anchor, Chart, Colour
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.sections import IncreaseRound, Sections
-    >>> plan = ChartPlan(
-    ...     chart=Chart(("..#..", ".###.", "#####"), {".": "ground", "#": "motif"}),
+    >>> request = ChartRequest(
+    ...     chart=Chart(("..#..", ".###.", "#####"), {".": Colour("ground"), "#": Colour("motif")}),
     ...     anchor=Anchor(Fraction(3), Fraction(3), Fraction(3)),
     ...     gauge=Gauge.over(Fraction(22), Fraction(31), Fraction(10)),
     ...     sizes=[ChartSize(label="S", rounds=2, neck=Sections(5, 5, 3), increase_rounds=[IncreaseRound(2, 1, 1, 0)])],
     ... )
-    >>> for yoke_round in place_charts(plan).sizes[0].rounds:
+    >>> for yoke_round in place_charts(request).sizes[0].rounds:
     ...     print(yoke_round.chart_row, yoke_round.back)
     1 SectionStart(stitches=5, first_column=1, last_column=5)
     2 SectionStart(stitches=7, first_column=5, last_column=1)
     """
-    raise_if_any(plan_problems(plan))
-    colours = plan.plain_colours()
-    layouts = [lay_out(plan, size, colours) for size in plan.sizes]
+    raise_if_any(request_problems(request))
+    colours = request.plain_colours()
+    layouts = [lay_out(request, size, colours) for size in request.sizes]
     off_centre = [
         problem
         for index, layout in enumerate(layouts)
-        for problem in half_stitch_problems(plan, index, layout.off_centre)
+        for problem in half_stitch_problems(request, index, layout.off_centre)
     ]
-    if plan.half_stitch == "refuse":
+    if request.half_stitch == "refuse":
         raise_if_any(off_centre)
-    windows = Windows(plan.chart.worked_rows())
-    axes = mirror_axes(plan.chart)
+    windows = Windows(request.chart.worked_rows())
+    chart = describe(request.chart)
     sizes = tuple(
-        _place(plan, size, layout, windows) for size, layout in zip(plan.sizes, layouts, strict=True)
+        _place(request, size, layout, windows) for size, layout in zip(request.sizes, layouts, strict=True)
     )
-    remarks = [*plan_remarks(plan, axes, off_centre)]
+    remarks = [*chart_remarks(request, chart.mirror_axes, off_centre)]
     for index, placed in enumerate(sizes):
-        remarks += size_remarks(plan, index, placed)
-    return ChartPlacements(symmetry(axes), axes, sizes, tuple(remarks))
+        remarks += size_remarks(request, index, placed)
+    return ChartPlacements(chart, sizes, tuple(remarks))
 
 
-def place_size(plan: ChartPlan, index: int) -> SizePlacement:
+def place_size(request: ChartRequest, index: int) -> SizePlacement:
     """Place the chart on one size alone.
 
-    plan: the request. index: of the size.
+    request: the chart and the sizes. index: of the size.
 
     Raises ContradictionError as `place_charts` does, for this size's half stitches only.
     """
-    raise_if_any(plan_problems(plan))
-    size = plan.sizes[index]
-    layout = lay_out(plan, size, plan.plain_colours())
-    if plan.half_stitch == "refuse":
-        raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
-    return _place(plan, size, layout, Windows(plan.chart.worked_rows()))
+    layout = lay_out_size(request, index)
+    return _place(request, request.sizes[index], layout, Windows(request.chart.worked_rows()))
+
+
+def lay_out_size(request: ChartRequest, index: int) -> Layout:
+    """Every round of one size alone.
+
+    request: the chart and the sizes. index: of the size.
+
+    Raises ContradictionError as `place_size` does.
+    """
+    raise_if_any(request_problems(request))
+    layout = lay_out(request, request.sizes[index], request.plain_colours())
+    if request.half_stitch == "refuse":
+        raise_if_any(half_stitch_problems(request, index, layout.off_centre))
+    return layout
 
 
 class _Starts(dict[Stretch, SectionStart]):
@@ -110,14 +121,14 @@ class _Starts(dict[Stretch, SectionStart]):
         return found
 
 
-def _place(plan: ChartPlan, size: ChartSize, layout: Layout, windows: Windows) -> SizePlacement:
+def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Windows) -> SizePlacement:
     surveys = {part: survey(windows, layout.rounds(part)) for part in PARTS}
-    come = progress(plan.chart, plan.first_round, size.rounds)
-    finish = Span(come.finishing_rounds, plan.gauge.height_cm(come.finishing_rounds))
-    starts = _Starts(plan.chart.width)
+    come = progress(request.chart, request.first_round, size.rounds)
+    finish = _span(come.finishing_rounds, request.gauge)
+    starts = _Starts(request.chart.width)
     body = _body_rounds(layout.body, surveys["body"], starts)
     sleeve = _sleeve_rounds(layout.sleeve, surveys["sleeve"], starts)
-    plain_after = finish.rounds if plan.chart.repeat == "once" else max(len(body), len(sleeve))
+    plain_after = finish.rounds if request.chart.repeat == "once" else max(len(body), len(sleeve))
     return SizePlacement(
         label=size.label,
         rounds=_yoke_rounds(layout.yoke, surveys["yoke"], starts),
@@ -128,7 +139,7 @@ def _place(plan: ChartPlan, size: ChartSize, layout: Layout, windows: Windows) -
         ),
         body=BodyPlacement(
             body,
-            BodyChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
+            SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
             body[-1].chart_row if body else None,
             max(0, len(body) - plain_after),
         ),
@@ -141,13 +152,21 @@ def _place(plan: ChartPlan, size: ChartSize, layout: Layout, windows: Windows) -
         progress=come,
         shortest_body=finish,
         shortest_sleeve=finish,
-        longest_float=_longest_float(plan, layout, surveys, windows),
-        long_float_rounds=RoundsByPart(
-            *(_rounds_over(surveys[part], "longest_float", plan.float_limit) for part in PARTS)
+        chart_ends_at_split=DepthChange(
+            None if come.shallower is None else _span(come.shallower, request.gauge),
+            _span(come.deeper, request.gauge),
         ),
-        rounds_over_two_colours=RoundsByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
-        stitches_by_colour=_colour_stitches(plan.chart.colours, surveys),
+        longest_float=_longest_float(request, layout, surveys, windows),
+        long_float_rounds=ByPart(
+            *(_rounds_over(surveys[part], "longest_float", request.float_limit) for part in PARTS)
+        ),
+        rounds_over_two_colours=ByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
+        stitches_by_colour=_colour_stitches(request.chart.colours, surveys),
     )
+
+
+def _span(rounds: int, gauge: Gauge) -> Span:
+    return Span(rounds, gauge.height_cm(rounds))
 
 
 def _yoke_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[YokeRound, ...]:
@@ -224,7 +243,7 @@ def _colour_stitches(symbols: Iterable[str], surveys: Mapping[Part, Survey]) -> 
 
 
 def _longest_float(
-    plan: ChartPlan, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
+    request: ChartRequest, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
 ) -> LongestFloat | None:
     longest = max(here.longest_float for part in PARTS for here in surveys[part].rounds)
     if longest == 0:
@@ -239,13 +258,13 @@ def _longest_float(
     before = _text(windows, rounds[index - 1]) if index else ""
     start, end = find_float(before, _text(windows, rounds[index]), colour, longest)
     if start < 0:
-        begins = _float_end(plan, part, rounds[index - 1], index, start + len(before))
+        begins = _float_end(request, part, rounds[index - 1], index, start + len(before))
     else:
-        begins = _float_end(plan, part, rounds[index], index + 1, start)
-    ends = _float_end(plan, part, rounds[index], index + 1, end)
+        begins = _float_end(request, part, rounds[index], index + 1, start)
+    ends = _float_end(request, part, rounds[index], index + 1, end)
     return LongestFloat(
         stitches=longest,
-        length_cm=plan.gauge.width_cm(longest),
+        length_cm=request.gauge.width_cm(longest),
         part=part,
         round=index + 1,
         colour=colour,
@@ -259,11 +278,11 @@ def _text(windows: Windows, worked: WorkedRound) -> str:
     return "".join(row.stitches(stretch) for stretch in worked.stretches)
 
 
-def _float_end(plan: ChartPlan, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
+def _float_end(request: ChartRequest, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
     """Where the stitch at a place in a round lies, the place counted from 0."""
     for section, (stitches, start, _) in zip(WORKING_ORDER[part], worked.stretches, strict=True):
         if place < stitches:
-            column = None if start is None else (start + place) % plan.chart.width + 1
+            column = None if start is None else (start + place) % request.chart.width + 1
             return FloatEnd(number, section, column)
         place -= stitches
     raise AssertionError("the place lies beyond the round's end")

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from grading_core.chart.grid import neck_parity
 from grading_core.chart.layout import SECTIONS, Part, Section
-from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartPlan
+from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartRequest
 from grading_core.chart.result import BodyPlacement, LongestFloat, SizePlacement, SleevePlacement
 from grading_core.errors import Problem, Remark
 from grading_core.units import to_places
@@ -18,16 +18,16 @@ COMMON_FLOAT_LIMIT_CM = Fraction(5, 2)
 
 
 def half_stitch_problems(
-    plan: ChartPlan, index: int, off_centre: Sequence[tuple[Part, Section]]
+    request: ChartRequest, index: int, off_centre: Sequence[tuple[Part, Section]]
 ) -> list[Problem]:
     """What puts sections of one size half a stitch off their anchor.
 
-    plan: the request. index: of the size. off_centre: the sections, from the size's layout.
+    request: the chart and the sizes. index: of the size. off_centre: the sections, from the size's layout.
     """
-    size = plan.sizes[index]
+    size = request.sizes[index]
     found: dict[Problem, None] = {}
     for part, section in off_centre:
-        anchor, stitches = getattr(plan.anchor, section), getattr(size.neck, section)
+        anchor, stitches = getattr(request.anchor, section), getattr(size.neck, section)
         fitting = neck_parity(anchor)
         if (stitches % 2 == 1) != (fitting == "odd"):
             other = "even" if fitting == "odd" else "odd"
@@ -39,7 +39,7 @@ def half_stitch_problems(
                 f"{other} one.",
             )
         else:
-            seam = plan.seams(size)[part == "sleeve"]
+            seam = request.seams(size)[part == "sleeve"]
             problem = Problem(
                 ("sizes", index, "underarm"),
                 f"{counted(size.underarm, 'stitch')} less a seam of {seam} cannot be shared "
@@ -49,20 +49,20 @@ def half_stitch_problems(
     return list(found)
 
 
-def plan_remarks(
-    plan: ChartPlan, axes: Sequence[Fraction], off_centre: Sequence[Problem]
+def chart_remarks(
+    request: ChartRequest, axes: Sequence[Fraction], off_centre: Sequence[Problem]
 ) -> Iterator[Remark]:
     """Words about the chart on its sections.
 
-    plan: the request. axes: the chart's mirror axes. off_centre: accepted shifts by half a stitch.
+    request: the chart and the sizes. axes: the chart's mirror axes. off_centre: accepted shifts by half a stitch.
     """
     for problem in off_centre:
-        label = plan.sizes[int(problem.path[1])].label
+        label = request.sizes[int(problem.path[1])].label
         yield Remark("half_stitch_off_centre", f"Size {label}: {problem.detail}", label, problem.path)
-    around = {axis % plan.chart.width for axis in axes}
+    around = {axis % request.chart.width for axis in axes}
     for section in SECTIONS:
-        anchor = getattr(plan.anchor, section)
-        if around and anchor % plan.chart.width not in around:
+        anchor = getattr(request.anchor, section)
+        if around and anchor % request.chart.width not in around:
             yield Remark(
                 "anchor_off_mirror_axis",
                 f"The chart is mirrored about {_columns(axes)} and the {section} is centred on "
@@ -71,10 +71,10 @@ def plan_remarks(
             )
 
 
-def size_remarks(plan: ChartPlan, index: int, placed: SizePlacement) -> Iterator[Remark]:
+def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> Iterator[Remark]:
     """Words about one size.
 
-    plan: the request. index: of the size. placed: the answer for it.
+    request: the chart and the sizes. index: of the size. placed: the answer for it.
     """
     label, path = placed.label, ("sizes", index)
     parts: tuple[tuple[Part, BodyPlacement | SleevePlacement], ...] = (
@@ -87,7 +87,7 @@ def size_remarks(plan: ChartPlan, index: int, placed: SizePlacement) -> Iterator
             stops = (
                 "before the chart begins"
                 if below.last_chart_row is None
-                else f"the chart at row {below.last_chart_row} of {plan.chart.height}"
+                else f"the chart at row {below.last_chart_row} of {request.chart.height}"
             )
             yield Remark(
                 f"{part}_cuts_chart",
@@ -122,21 +122,21 @@ def size_remarks(plan: ChartPlan, index: int, placed: SizePlacement) -> Iterator
             label,
         )
     if placed.longest_float is not None:
-        yield from _float_remarks(plan, label, placed.longest_float)
+        yield from _float_remarks(request, label, placed.longest_float)
 
 
-def _float_remarks(plan: ChartPlan, label: str, longest: LongestFloat) -> Iterator[Remark]:
+def _float_remarks(request: ChartRequest, label: str, longest: LongestFloat) -> Iterator[Remark]:
     long = f"{counted(longest.stitches, 'stitch')} ({to_places(longest.length_cm)} cm)"
-    name = plan.chart.colours[longest.colour]
-    if longest.stitches > plan.float_limit:
+    name = request.chart.colours[longest.colour].name
+    if longest.stitches > request.float_limit:
         yield Remark(
             "long_float",
             f"Size {label}: the longest float is {long} of {name}, in {longest.part} round {longest.round}; "
             f"catch it at the back, not at the same place in rounds that follow each other.",
             label,
         )
-    if plan.for_children and (
-        longest.stitches > min(plan.float_limit, COMMON_FLOAT_LIMIT)
+    if request.for_children and (
+        longest.stitches > min(request.float_limit, COMMON_FLOAT_LIMIT)
         or longest.length_cm > COMMON_FLOAT_LIMIT_CM
     ):
         yield Remark(

@@ -1,4 +1,4 @@
-"""What is asked when a chart is placed on a top-down raglan pullover, and what in it contradicts itself.
+"""What is asked when a chart is placed on a top-down raglan pullover or drawn, and what in it contradicts itself.
 
 Colours are named by the chart's symbols. The field names are those of the request, so that a problem's path
 is a place in it.
@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from grading_core.chart.grid import Anchor, Chart
-from grading_core.errors import Path, Problem, duplicate_labels
+from grading_core.errors import ContradictionError, Path, Problem, duplicate_labels
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.sections import IncreaseRound, Sections
@@ -90,7 +90,7 @@ class ChartSize:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ChartPlan:
+class ChartRequest:
     """A chart and the sizes that it is placed on.
 
     chart, anchor: the grid and the column on each section's centre. gauge: of the colourwork fabric.
@@ -110,7 +110,7 @@ class ChartPlan:
     first_round: int = 1
     minimum_width: MinimumWidth = MinimumWidth()
     plain_colour: str | None = None
-    line_stitches: int = 0
+    line_stitches: int = 2
     line_to_body: int | None = None
     line_colour: str | None = None
     seam_stitches: SeamStitches = SeamStitches()
@@ -143,32 +143,56 @@ class ChartPlan:
         )
 
 
-def plan_problems(plan: ChartPlan) -> Iterator[Problem]:
-    """Every place where a plan contradicts itself or is too large, apart from centres half a stitch off.
+@dataclass(frozen=True, slots=True)
+class ChartPictureRequest:
+    """A chart on its sizes, and the size of which a picture is asked for.
 
-    plan: any, with counts of zero or more.
+    placements: the chart and the sizes. size: the label of one of them; None takes the first.
     """
-    yield from _chart_problems(plan.chart)
-    width = len(plan.chart.rows[0]) if plan.chart.rows else 0
+
+    placements: ChartRequest
+    size: str | None = None
+
+    @property
+    def index(self) -> int:
+        """The size's place among all.
+
+        Raises ContradictionError for a label that no size has.
+        """
+        if self.size is None:
+            return 0
+        labels = [size.label for size in self.placements.sizes]
+        if self.size not in labels:
+            raise ContradictionError([Problem(("size",), f"{self.size!r} is the label of no size.")])
+        return labels.index(self.size)
+
+
+def request_problems(request: ChartRequest) -> Iterator[Problem]:
+    """Every place where a request contradicts itself or is too large, apart from centres half a stitch off.
+
+    request: any, with counts of zero or more.
+    """
+    yield from _chart_problems(request.chart)
+    width = len(request.chart.rows[0]) if request.chart.rows else 0
     for section in ("back", "front", "sleeve"):
-        anchor = getattr(plan.anchor, section)
+        anchor = getattr(request.anchor, section)
         if anchor.denominator not in (1, 2):
             yield Problem(("anchor", section), "must be a whole number or a half.")
         elif not 0 < anchor < width + 1:
             yield Problem(("anchor", section), f"lies outside the chart, whose columns are 1 to {width}.")
-    if plan.first_round < 1:
+    if request.first_round < 1:
         yield Problem(("first_round",), "must be 1 or more: round 1 is the first after the neck.")
-    if plan.line_to_body is not None and plan.line_to_body > plan.line_stitches:
-        lines = counted(plan.line_stitches, "stitch")
+    if request.line_to_body is not None and request.line_to_body > request.line_stitches:
+        lines = counted(request.line_stitches, "stitch")
         yield Problem(("line_to_body",), f"is more than the raglan line has: {lines}.")
     for field in ("plain_colour", "line_colour", "seam_colour"):
-        symbol = getattr(plan, field)
-        if symbol is not None and symbol not in plan.chart.colours:
+        symbol = getattr(request, field)
+        if symbol is not None and symbol not in request.chart.colours:
             yield Problem((field,), f"{symbol!r} is not among the chart's colours.")
-    yield from duplicate_labels([size.label for size in plan.sizes])
-    for index, size in enumerate(plan.sizes):
-        yield from _size_problems(plan, size, ("sizes", index))
-    yield from _limit_problems(plan)
+    yield from duplicate_labels([size.label for size in request.sizes])
+    for index, size in enumerate(request.sizes):
+        yield from _size_problems(request, size, ("sizes", index))
+    yield from _limit_problems(request)
 
 
 def _chart_problems(chart: Chart) -> Iterator[Problem]:
@@ -183,9 +207,9 @@ def _chart_problems(chart: Chart) -> Iterator[Problem]:
             yield Problem(path, f"has symbols that are not among the colours: {' '.join(unknown)}")
 
 
-def _limit_problems(plan: ChartPlan) -> Iterator[Problem]:
-    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in plan.sizes)
-    colours = max((len(set(row)) for row in plan.chart.rows), default=0)
+def _limit_problems(request: ChartRequest) -> Iterator[Problem]:
+    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in request.sizes)
+    colours = max((len(set(row)) for row in request.chart.rows), default=0)
     if rounds > MAX_ROUNDS_IN_ALL:
         detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
         yield Problem(("sizes",), detail)
@@ -197,7 +221,7 @@ def _limit_problems(plan: ChartPlan) -> Iterator[Problem]:
         yield Problem(("sizes",), detail)
 
 
-def _size_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Problem]:
+def _size_problems(request: ChartRequest, size: ChartSize, path: Path) -> Iterator[Problem]:
     yield from _round_problems(
         (step.round for step in size.increase_rounds),
         size.rounds,
@@ -221,7 +245,7 @@ def _size_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Pro
     yield from _round_problems(
         size.sleeve_decrease_rounds, size.sleeve_rounds, "the sleeve", (*path, "sleeve_decrease_rounds")
     )
-    yield from _width_problems(plan, size, path)
+    yield from _width_problems(request, size, path)
 
 
 def _round_problems(
@@ -237,9 +261,9 @@ def _round_problems(
         seen.add(number)
 
 
-def _width_problems(plan: ChartPlan, size: ChartSize, path: Path) -> Iterator[Problem]:
-    to_body, to_sleeve = plan.line_share
-    body_seam, sleeve_seam = plan.seams(size)
+def _width_problems(request: ChartRequest, size: ChartSize, path: Path) -> Iterator[Problem]:
+    to_body, to_sleeve = request.line_share
+    body_seam, sleeve_seam = request.seams(size)
     shaping = {step.round: step.stitches // 2 for step in size.body_shaping}
     narrowest = running = 0
     for number in sorted(shaping):

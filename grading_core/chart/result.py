@@ -1,6 +1,7 @@
-"""Where a chart lies on every size of a pullover, as data: the answer of `chart_placement.place_charts`.
+"""Where a chart lies on every size of a pullover, as data: the answer of `placement.place_charts`.
 
-Columns and chart rows are counted from 1, columns from the right. A plain section has no columns.
+Columns and chart rows are counted from 1, columns from the right. A plain section has no columns. Rounds are named
+tuples, since an answer holds thousands of them.
 """
 
 from __future__ import annotations
@@ -8,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
-from grading_core.chart.grid import Progress, Symmetry
-from grading_core.chart.layout import Part
+from grading_core.chart.grid import ChartDescription, Progress
+from grading_core.chart.layout import Part, StretchKind
 from grading_core.errors import Remark
 
 
@@ -23,8 +25,7 @@ class SectionStart:
     last_column: int | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class YokeRound:
+class YokeRound(NamedTuple):
     """A yoke round. chart_row: None where no row is worked. colours: how many the round uses.
 
     longest_float: in stitches, 0 for none.
@@ -39,8 +40,7 @@ class YokeRound:
     longest_float: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BodyRound:
+class BodyRound(NamedTuple):
     """A body round, counted from 1 after the split; back and front are the halves between the seams."""
 
     round: int
@@ -51,8 +51,7 @@ class BodyRound:
     longest_float: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SleeveRound:
+class SleeveRound(NamedTuple):
     """A round of each sleeve, counted from 1 after the split."""
 
     round: int
@@ -66,19 +65,11 @@ class SleeveRound:
 
 @dataclass(frozen=True, slots=True)
 class SectionChanges:
-    """Per section, the yoke rounds whose first column differs from the round before."""
+    """Per section, the rounds whose first column differs from the round before; no sleeve in a body."""
 
     back: tuple[int, ...]
     front: tuple[int, ...]
-    sleeve: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class BodyChanges:
-    """Per half, the body rounds whose first column differs from the round before."""
-
-    back: tuple[int, ...]
-    front: tuple[int, ...]
+    sleeve: tuple[int, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +82,7 @@ class BodyPlacement:
     """
 
     rounds: tuple[BodyRound, ...]
-    changes: BodyChanges
+    changes: SectionChanges
     last_chart_row: int | None
     plain_rounds: int
 
@@ -115,11 +106,22 @@ class Span:
 
 
 @dataclass(frozen=True, slots=True)
+class DepthChange:
+    """By how much a yoke's depth would have to change for the split to fall on the chart's last row.
+
+    shallower_by: None where no such depth holds the whole chart.
+    """
+
+    shallower_by: Span | None
+    deeper_by: Span
+
+
+@dataclass(frozen=True, slots=True)
 class FloatEnd:
     """A stitch that holds a float: its round, the section and its chart column, None where it is plain."""
 
     round: int
-    section: str
+    section: StretchKind
     column: int | None
 
 
@@ -141,8 +143,8 @@ class LongestFloat:
 
 
 @dataclass(frozen=True, slots=True)
-class RoundsByPart:
-    """Rounds of the yoke, the body and each sleeve that share a property."""
+class ByPart:
+    """Numbers of the yoke, the body and each sleeve: rounds that share a property, or one number a round."""
 
     yoke: tuple[int, ...]
     body: tuple[int, ...]
@@ -165,8 +167,8 @@ class SizePlacement:
 
     label: its name. rounds, changes: the yoke. body, sleeve: below the split. progress: how far the chart has
     come at the split. shortest_body, shortest_sleeve: what finishes the chart, hem and cuff excluded.
-    longest_float: None where there is none. long_float_rounds: with a float above the limit.
-    rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
+    chart_ends_at_split: what would let it end there. longest_float: None where there is none. long_float_rounds:
+    with a float above the limit. rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
     """
 
     label: str
@@ -177,20 +179,29 @@ class SizePlacement:
     progress: Progress
     shortest_body: Span
     shortest_sleeve: Span
+    chart_ends_at_split: DepthChange
     longest_float: LongestFloat | None
-    long_float_rounds: RoundsByPart
-    rounds_over_two_colours: RoundsByPart
+    long_float_rounds: ByPart
+    rounds_over_two_colours: ByPart
     stitches_by_colour: ColourStitches
+
+    @property
+    def floats_by_round(self) -> ByPart:
+        """The longest float of every round, in stitches."""
+        return ByPart(
+            tuple([here.longest_float for here in self.rounds]),
+            tuple([here.longest_float for here in self.body.rounds]),
+            tuple([here.longest_float for here in self.sleeve.rounds]),
+        )
 
 
 @dataclass(frozen=True, slots=True)
 class ChartPlacements:
-    """All sizes side by side, in the order of the plan.
+    """All sizes side by side, in the order of the request.
 
-    symmetry, mirror_axes: of the chart. sizes: one each. remarks: words about answers that are right.
+    chart: with what it is mirrored about. sizes: one each. remarks: words about answers that are right.
     """
 
-    symmetry: Symmetry
-    mirror_axes: tuple[Fraction, ...]
+    chart: ChartDescription
     sizes: tuple[SizePlacement, ...]
     remarks: tuple[Remark, ...]

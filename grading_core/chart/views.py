@@ -7,16 +7,17 @@ right, shows on the garment turned by half a circle, and the first sleeve is the
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from grading_core.chart.fabric import Windows
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section, lay_out
-from grading_core.chart.placement import place_size
-from grading_core.chart.remarks import half_stitch_problems
-from grading_core.chart.request import ChartPlan, plan_problems
+from grading_core.chart.grid import Chart, Colour
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section
+from grading_core.chart.placement import lay_out_size, place_size
+from grading_core.chart.request import ChartPictureRequest, PlainColours
 from grading_core.chart.result import SectionStart, SizePlacement, SleeveRound
 from grading_core.errors import Path, Problem, raise_if_any
+from grading_core.gauge import Gauge
 
 MAX_STITCHES_DRAWN = 100_000
 """Of the chart, or of one front, in a picture."""
@@ -35,13 +36,18 @@ class YokeView:
     second_sleeve: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FrontView:
     """The front of one size, a string of colour symbols a round, round 1 first.
 
-    yoke: the sections that are seen. body: the front half. first_sleeve, second_sleeve: their front halves.
+    label: the size's. gauge: that the stitches are drawn at. colours: by symbol. plain: of what isn't worked from the
+    chart. yoke: the sections that are seen. body: the front half. first_sleeve, second_sleeve: their front halves.
     """
 
+    label: str
+    gauge: Gauge
+    colours: Mapping[str, Colour]
+    plain: PlainColours
     yoke: tuple[YokeView, ...]
     body: tuple[str, ...]
     first_sleeve: tuple[str, ...]
@@ -61,22 +67,36 @@ class Trace:
     pieces: tuple[tuple[tuple[int, int], ...], ...]
 
 
-def front_view(plan: ChartPlan, index: int) -> FrontView:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartView:
+    """A chart, and where one size starts in it.
+
+    gauge: that its stitches are drawn at. first_round: the yoke round that works its row 1. plain: the colours of
+    what isn't worked from it. size: where it lies. traces: of the size's sections.
+    """
+
+    chart: Chart
+    gauge: Gauge
+    first_round: int
+    plain: PlainColours
+    size: SizePlacement
+    traces: tuple[Trace, ...]
+
+
+def front_view(request: ChartPictureRequest) -> FrontView:
     """The colour of every stitch of one size's front.
 
-    plan: the request. index: of the size.
+    request: the size, and the chart on it.
 
-    Raises ContradictionError as `place_charts` does, for this size's half stitches, and for more stitches than
+    Raises ContradictionError for a label that no size has, as `place_size` does, and for more stitches than
     `MAX_STITCHES_DRAWN`.
     """
-    raise_if_any(plan_problems(plan))
-    layout = lay_out(plan, plan.sizes[index], plan.plain_colours())
-    if plan.half_stitch == "refuse":
-        raise_if_any(half_stitch_problems(plan, index, layout.off_centre))
+    placements, index = request.placements, request.index
+    layout = lay_out_size(placements, index)
     stitches = _stitches_in_front(layout)
     if stitches > MAX_STITCHES_DRAWN:
         raise_if_any([_too_many(("sizes", index), stitches)])
-    windows = Windows(plan.chart.worked_rows())
+    windows = Windows(placements.chart.worked_rows())
 
     def seen(part: Part, section: str) -> list[str]:
         place = WORKING_ORDER[part].index(section)
@@ -91,28 +111,42 @@ def front_view(plan: ChartPlan, index: int) -> FrontView:
     )
     sleeves = seen("sleeve", "sleeve")
     return FrontView(
-        tuple(
+        label=placements.sizes[index].label,
+        gauge=placements.gauge,
+        colours=placements.chart.colours,
+        plain=placements.plain_colours(),
+        yoke=tuple(
             YokeView(_last_half(first), line, front, _first_half(second))
             for first, line, front, second in yoke
         ),
-        tuple(seen("body", "front")),
-        tuple(map(_last_half, sleeves)),
-        tuple(map(_first_half, sleeves)),
+        body=tuple(seen("body", "front")),
+        first_sleeve=tuple(map(_last_half, sleeves)),
+        second_sleeve=tuple(map(_first_half, sleeves)),
     )
 
 
-def traced_size(plan: ChartPlan, index: int) -> tuple[SizePlacement, tuple[Trace, ...]]:
-    """One size, and where each of its sections starts, traced round by round.
+def chart_view(request: ChartPictureRequest) -> ChartView:
+    """The chart, and where each section of one size starts in it, traced round by round.
 
-    plan: the request. index: of the size.
+    request: the size, and the chart on it.
 
-    Raises ContradictionError as `place_size` does, and for a chart of more than `MAX_STITCHES_DRAWN`.
+    Raises ContradictionError for a label that no size has, as `place_size` does, and for a chart of more stitches than
+    `MAX_STITCHES_DRAWN`.
     """
-    placed = place_size(plan, index)
-    stitches = plan.chart.width * plan.chart.height
+    placements = request.placements
+    size = place_size(placements, request.index)
+    chart = placements.chart
+    stitches = chart.width * chart.height
     if stitches > MAX_STITCHES_DRAWN:
         raise_if_any([_too_many(("chart",), stitches)])
-    return placed, start_traces(placed)
+    return ChartView(
+        chart=chart,
+        gauge=placements.gauge,
+        first_round=placements.first_round,
+        plain=placements.plain_colours(),
+        size=size,
+        traces=start_traces(size),
+    )
 
 
 def start_traces(placed: SizePlacement) -> tuple[Trace, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
-from grading_core.chart.request import ChartPlan
+from grading_core.chart.request import ChartRequest
 from grading_core.chart.result import BodyRound, SectionStart, SizePlacement, SleeveRound
 from grading_core.wording import counted, listed, size_run
 
@@ -18,40 +18,40 @@ _DROPPED = (
 
 
 def run_instructions(
-    plan: ChartPlan, sizes: Sequence[SizePlacement], *, seams: bool, dropped_front: bool
+    request: ChartRequest, sizes: Sequence[SizePlacement], *, seams: bool, dropped_front: bool
 ) -> tuple[str, ...]:
     """How the chart is worked, from the column each section begins with to what every shaping does to it.
 
-    plan: the chart with its anchors. sizes: where it lies, one or more. seams: whether any size has a break below the
-    split. dropped_front: whether the front is cast on in parts.
+    request: the chart with its anchors. sizes: where it lies, one or more. seams: whether any size has a break below
+    the split. dropped_front: whether the front is cast on in parts.
     """
     return (
-        *_rows(plan),
-        *_centres(plan),
+        *_rows(request),
+        *_centres(request),
         *_starts(sizes),
         f"Each increase at the beginning of a section moves its first column back by 1, each decrease on by 1; "
-        f"column {plan.chart.width} comes before column 1.",
-        *_plain(plan, seams=seams),
+        f"column {request.chart.width} comes before column 1.",
+        *_plain(request, seams=seams),
         *((_DROPPED,) if dropped_front else ()),
         *_below(sizes, seams=seams),
     )
 
 
-def _rows(plan: ChartPlan) -> Iterator[str]:
+def _rows(request: ChartRequest) -> Iterator[str]:
     after = (
-        f"after row {plan.chart.height} begin again with row 1"
-        if plan.chart.repeat == "rows"
-        else f"after row {plan.chart.height} go on without the chart"
+        f"after row {request.chart.height} begin again with row 1"
+        if request.chart.repeat == "rows"
+        else f"after row {request.chart.height} go on without the chart"
     )
     yield (
-        f"Work row 1 of the chart in round {plan.first_round}, counted from the first of the yoke, and the next row in "
-        f"every round after it, on through body and sleeves; {after}. Read each row from the right, and "
-        f"repeat its columns, 1 to {plan.chart.width}, to the end of the section."
+        f"Work row 1 of the chart in round {request.first_round}, counted from the first of the yoke, and the next row "
+        f"in every round after it, on through body and sleeves; {after}. Read each row from the right, and "
+        f"repeat its columns, 1 to {request.chart.width}, to the end of the section."
     )
 
 
-def _centres(plan: ChartPlan) -> Iterator[str]:
-    anchors = [(words, getattr(plan.anchor, section)) for words, section in _SECTIONS]
+def _centres(request: ChartRequest) -> Iterator[str]:
+    anchors = [(words, getattr(request.anchor, section)) for words, section in _SECTIONS]
     if len({anchor for _, anchor in anchors}) == 1:
         anchors = [("every section", anchors[0][1])]
     said = "; ".join(f"{_column(anchor)} the centre of {words}" for words, anchor in anchors)
@@ -90,9 +90,10 @@ def _first_start(size: SizePlacement, section: str) -> tuple[int, int] | None:
     return None
 
 
-def _plain(plan: ChartPlan, *, seams: bool) -> Iterator[str]:
-    colours, names = plan.plain_colours(), plan.chart.colours
-    minimum = plan.minimum_width
+def _plain(request: ChartRequest, *, seams: bool) -> Iterator[str]:
+    colours = request.plain_colours()
+    names = {symbol: colour.name for symbol, colour in request.chart.colours.items()}
+    minimum = request.minimum_width
     for words, least in (("the body", minimum.body), ("the sleeves", minimum.sleeve)):
         if least:
             yield (
@@ -100,7 +101,7 @@ def _plain(plan: ChartPlan, *, seams: bool) -> Iterator[str]:
                 f"{counted(least, 'stitch')}."
             )
     yield f"Short rows, hem, cuffs and neckband are worked in {names[colours.plain]}."
-    if plan.line_stitches:
+    if request.line_stitches:
         yield f"The raglan lines are worked in {names[colours.line]}."
     if seams:
         yield f"The seam stitches below the split are worked in {names[colours.seam]}."

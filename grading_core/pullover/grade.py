@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from grading_core.chart.placement import place_charts
-from grading_core.chart.request import BodyShaping, ChartPlan, ChartSize
+from grading_core.chart.request import BodyShaping, ChartRequest, ChartSize
 from grading_core.chart.result import ChartPlacements
 from grading_core.counts.solver import Solution, Solved, solve
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
@@ -162,7 +162,7 @@ def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossibl
     )
 
 
-def _place(plan: ChartPlan, sizes: Sequence[MadeSize], *, children: bool) -> ChartPlacements:
+def _place(plan: ChartRequest, sizes: Sequence[MadeSize], *, children: bool) -> ChartPlacements:
     """Where the chart lies on every size."""
     charted = [
         ChartSize(

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from grading_core.chart.grid import Anchor, default_anchor, neck_parity
-from grading_core.chart.request import ChartPlan, SeamStitches
+from grading_core.chart.request import ChartRequest, SeamStitches
 from grading_core.counts.request import Rules, Targets
 from grading_core.counts.solver import conflicts
 from grading_core.errors import Path, Problem, Remark, raise_if_any
@@ -111,7 +111,7 @@ class Plan:
     targets: tuple[Targets, ...]
     rules: Rules
     fabrics: Fabrics
-    chart: ChartPlan | None
+    chart: ChartRequest | None
     remarks: tuple[Remark, ...]
 
     @property
@@ -192,7 +192,7 @@ def _fabrics(request: PulloverRequest) -> Fabrics:
     )
 
 
-def _chart(request: PulloverRequest, gauge: Gauge) -> ChartPlan | None:
+def _chart(request: PulloverRequest, gauge: Gauge) -> ChartRequest | None:
     """The chart with its anchors and without sizes."""
     wishes, yoke = request.chart, request.yoke
     if wishes is None:
@@ -201,7 +201,7 @@ def _chart(request: PulloverRequest, gauge: Gauge) -> ChartPlan | None:
     if anchor is None:
         centre = default_anchor(wishes.chart)
         anchor = Anchor(centre, centre, centre)
-    return ChartPlan(
+    return ChartRequest(
         chart=wishes.chart,
         anchor=anchor,
         gauge=gauge,
@@ -218,7 +218,7 @@ def _chart(request: PulloverRequest, gauge: Gauge) -> ChartPlan | None:
     )
 
 
-def _rules(request: PulloverRequest, chart: ChartPlan | None) -> Rules:
+def _rules(request: PulloverRequest, chart: ChartRequest | None) -> Rules:
     yoke, shares = request.yoke, request.neck.shares
     return Rules(
         neck=request.neck.count_rule,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from grading_core.chart.grid import Anchor
-from grading_core.chart.request import ChartPlan, plan_problems
+from grading_core.chart.request import ChartRequest, request_problems
 from grading_core.errors import Path, Problem
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import ChartWishes, PerSize, PulloverRequest
@@ -91,7 +91,7 @@ def missing_measurements(request: PulloverRequest, bodies: Sequence[SizeBody]) -
 def _chart_problems(wishes: ChartWishes) -> Iterator[Problem]:
     column = Fraction(1)
     anchor = wishes.anchor or Anchor(column, column, column)
-    bare = ChartPlan(
+    bare = ChartRequest(
         chart=wishes.chart,
         anchor=anchor,
         gauge=Gauge(column, column),
@@ -101,7 +101,7 @@ def _chart_problems(wishes: ChartWishes) -> Iterator[Problem]:
         line_colour=wishes.line_colour,
         seam_colour=wishes.seam_colour,
     )
-    for problem in plan_problems(bare):
+    for problem in request_problems(bare):
         yield problem.under("chart")
     if anchor.back.denominator != anchor.front.denominator:
         yield Problem(

@@ -166,7 +166,7 @@ class BandWishes:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartWishes:
-    """A colourwork chart; the fields are those of `chart_plan.ChartPlan`, the rest follows from the garment.
+    """A colourwork chart; the fields are those of `chart.request.ChartRequest`, the rest follows from the garment.
 
     anchor: None takes the chart's mirror axis nearest to its middle for every section.
     """

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 
 from grading_core.chart import words as chart_words
-from grading_core.chart.request import ChartPlan
+from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
@@ -73,7 +73,7 @@ def table(sizes: Sequence[MadeSize | Impossible]) -> tuple[Row, ...]:
 
 
 def instructions(
-    sizes: Sequence[MadeSize], request: PulloverRequest, chart: ChartPlan | None
+    sizes: Sequence[MadeSize], request: PulloverRequest, chart: ChartRequest | None
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 

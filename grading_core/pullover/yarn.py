@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import pairwise
 
-from grading_core.chart.request import ChartPlan
+from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body
@@ -111,7 +111,7 @@ def colour_yarn(stitches: Mapping[str, int], wishes: YarnWishes, gauge: Gauge) -
     return tuple(need(colour, count, yarn, wishes.margin, gauge) for colour, count in stitches.items())
 
 
-def stitches_by_colour(size: MadeSize, chart: ChartPlan | None) -> dict[str, int]:
+def stitches_by_colour(size: MadeSize, chart: ChartRequest | None) -> dict[str, int]:
     """Stitches of each colour of the whole garment, by the colour's name.
 
     size: with its chart placed. chart: the chart; short rows, hem, cuffs and band are in its plain colour, and so is
@@ -127,7 +127,7 @@ def stitches_by_colour(size: MadeSize, chart: ChartPlan | None) -> dict[str, int
     if chart is None or size.chart is None:
         return {ONE_COLOUR: total}
     placed = size.chart.stitches_by_colour.total
-    symbols = chart.chart.colours
+    symbols = {symbol: colour.name for symbol, colour in chart.chart.colours.items()}
     counts = dict.fromkeys(symbols.values(), 0)
     for symbol, count in placed.items():
         counts[symbols[symbol]] += count

@@ -14,11 +14,8 @@ from zlib import crc32
 import svg
 
 from grading_core.chart.grid import Chart
-from grading_core.chart.request import ChartPlan
-from grading_core.chart.result import SizePlacement
-from grading_core.chart.views import Trace
+from grading_core.chart.views import ChartView, Trace
 from grading_core.wording import counted, listed
-from service.charts import DrawnChart
 from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
@@ -87,28 +84,22 @@ class _Grid:
         return rounded((self.rounds - (number - self.first)) * self.cell_height)
 
 
-def chart_picture(
-    result: tuple[DrawnChart, ChartPlan, SizePlacement, tuple[Trace, ...]], _: LengthWriter
-) -> str:
-    """The picture as SVG.
-
-    result: the chart, the plan, the one size that is drawn and its traces.
-    """
-    drawn, plan, placed, traces = result
-    grid = _grid(plan, placed)
-    lines = _lines(traces)
-    used = {
-        symbol: drawn.colours[symbol] for symbol in drawn.colours if symbol in set("".join(drawn.chart.rows))
-    }
-    ink = inks(used, plan.plain_colours().plain)
-    key = f"chart-{crc32(repr((placed.label, drawn.chart.rows)).encode()):08x}"
+def chart_picture(view: ChartView, _: LengthWriter) -> str:
+    """The picture as SVG."""
+    grid = _grid(view)
+    lines = _lines(view.traces)
+    label, rows = view.size.label, view.chart.rows
+    symbols = set("".join(rows))
+    used = {symbol: colour for symbol, colour in view.chart.colours.items() if symbol in symbols}
+    ink = inks(used, view.plain.plain)
+    key = f"chart-{crc32(repr((label, rows)).encode()):08x}"
     names = {symbol: used[symbol].name for symbol in ink}
     width = _LEFT + max(grid.width, 300) + _RIGHT
     sample = (min(grid.cell_width, 14), min(grid.cell_height, 14))
     colours, kinds = colour_legend(names, ink, width - _LEFT, sample, key), _trace_legend(lines, key)
     foot = _TOP + grid.height + _BELOW
     height = foot + LEGEND_LINE * (len(colours) + len(kinds)) + 8
-    title = f"Where the chart starts, size {placed.label}"
+    title = f"Where the chart starts, size {label}"
     page = svg.SVG(
         viewBox=svg.ViewBoxSpec(0, 0, rounded(width), rounded(height)),
         width=rounded(width),
@@ -140,22 +131,23 @@ def chart_picture(
     return page.as_str()
 
 
-def _grid(plan: ChartPlan, placed: SizePlacement) -> _Grid:
-    chart, come, yoke = plan.chart, placed.progress, len(placed.rounds)
-    below = max(len(placed.body.rounds), len(placed.sleeve.rounds))
-    worked = max(0, yoke - plan.first_round + 1)
+def _grid(view: ChartView) -> _Grid:
+    chart, size = view.chart, view.size
+    come, yoke = size.progress, len(size.rounds)
+    below = max(len(size.body.rounds), len(size.sleeve.rounds))
+    worked = max(0, yoke - view.first_round + 1)
     if chart.repeat == "once":
-        worked = come.yoke_rows
+        worked = come.yoke_chart_rows
     # Where the split falls on the chart's last row, the next repeat shows how body and sleeves begin.
     more = come.rows_left or (min(chart.height, below) if chart.repeat == "rows" else 0)
     width = max(_NARROWEST, min(_WIDEST, _ROOM / chart.width))
-    ratio = float(plan.gauge.stitches_per_cm / plan.gauge.rows_per_cm)
+    ratio = float(view.gauge.stitches_per_cm / view.gauge.rows_per_cm)
     return _Grid(
         chart=chart,
         cell_width=rounded(width),
         cell_height=rounded(width * ratio),
         yoke=yoke,
-        first=plan.first_round,
+        first=view.first_round,
         rounds=worked + more,
     )
 

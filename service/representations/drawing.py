@@ -14,8 +14,8 @@ from xml.sax.saxutils import escape
 
 import svg
 
+from grading_core.chart.grid import Colour
 from grading_core.yarn.contrast import lightness
-from service.charts import ChartColour
 
 TEXT = "currentColor"
 
@@ -86,7 +86,7 @@ def rounded(number: float) -> float | int:
     return int(short) if short == int(short) else short
 
 
-def inks(colours: Mapping[str, ChartColour], ground: str) -> dict[str, Ink]:
+def inks(colours: Mapping[str, Colour], ground: str) -> dict[str, Ink]:
     """How each colour is drawn.
 
     colours: by symbol. ground: the symbol of the colour that lies behind the others; without a hex it is the paper.

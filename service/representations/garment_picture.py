@@ -16,10 +16,8 @@ from zlib import crc32
 
 import svg
 
-from grading_core.chart.request import ChartPlan
 from grading_core.chart.views import FrontView
 from grading_core.wording import counted, listed
-from service.charts import DrawnChart
 from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
@@ -83,25 +81,23 @@ class _Box(NamedTuple):
     height: float
 
 
-def garment_picture(result: tuple[DrawnChart, ChartPlan, str, FrontView], length: LengthWriter) -> str:
+def garment_picture(view: FrontView, length: LengthWriter) -> str:
     """The picture as SVG.
 
-    result: the chart, the plan, the label of the size that is drawn and its front. length: writes the scale.
+    view: what is drawn. length: writes the scale.
     """
-    drawn, plan, label, view = result
-    stitch, row = float(plan.gauge.width_cm(1)), float(plan.gauge.height_cm(1))
+    stitch, row = float(view.gauge.width_cm(1)), float(view.gauge.height_cm(1))
     front = _front(view)
     sleeves = _sleeves(view, stitch, row)
     pieces = (*sleeves, front)
     shapes = [[piece.place(*point) for point in piece.outline(stitch, row)] for piece in pieces]
     box = _box(point for shape in shapes for point in shape)
     scale = min(_ROOM / max(box.width, stitch), _MOST_HEIGHT / box.height)
-    plain = plan.plain_colours()
-    symbols = {plain.line}.union(*(text for piece in pieces for text in piece.rows))
-    used = {symbol: colour for symbol, colour in drawn.colours.items() if symbol in symbols}
-    ink = inks(used, plain.plain)
-    key = f"front-{crc32(repr((label, view.body, view.yoke)).encode()):08x}"
-    title = f"The front, size {label}"
+    symbols = {view.plain.line}.union(*(text for piece in pieces for text in piece.rows))
+    used = {symbol: colour for symbol, colour in view.colours.items() if symbol in symbols}
+    ink = inks(used, view.plain.plain)
+    key = f"front-{crc32(repr((view.label, view.body, view.yoke)).encode()):08x}"
+    title = f"The front, size {view.label}"
     names = {symbol: used[symbol].name for symbol in ink}
     sample = (min(stitch * scale * 2, 14), min(row * scale * 2, 14))
     legend = colour_legend(names, ink, _ROOM - 200, sample, key)
@@ -134,7 +130,7 @@ def garment_picture(result: tuple[DrawnChart, ChartPlan, str, FrontView], length
                     svg.G(
                         mask=f"url(#{key}-beside-all)",
                         elements=[
-                            _seam(front, sleeve, len(view.yoke), stitch, row, ink[plain.line])
+                            _seam(front, sleeve, len(view.yoke), stitch, row, ink[view.plain.line])
                             for sleeve in sleeves
                         ],
                     ),

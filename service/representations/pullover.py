@@ -7,10 +7,9 @@ from dataclasses import fields
 from fractions import Fraction
 from typing import Any
 
-from grading_core.chart.grid import mirror_axes
+from grading_core.chart.grid import Chart, describe
 from grading_core.counts.request import QUANTITIES
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import FrontDrop, HeadCheck
@@ -21,25 +20,27 @@ from grading_core.sections import Sections
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
 from grading_core.yoke.all_sizes import SizeSchedule
-from service.charts import DrawnChart
 from service.lengths import LengthWriter
-from service.representations.chart import drawn_chart, size_placement
 from service.representations.common import impossible, warnings
 from service.representations.raglan import size_schedule
 from service.representations.yarn import yarn_need
+from service.schemas.chart import DrawnChartSchema, SizePlacementSchema
 
-Made = tuple[DrawnChart | None, Gauge, Pullover]
-"""The chart as it was sent, the gauge that it is worked at, and the pullover."""
+Made = tuple[Chart | None, Pullover]
+"""The chart that was sent, and the pullover."""
+
+_CHART = DrawnChartSchema()
+_PLACEMENT = SizePlacementSchema()
 
 
 def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
     """The answer of `POST /v1/pullovers`."""
-    drawn, gauge, made = result
+    chart, made = result
     return {
         "sizes": [
             {"label": label, "feasible": False, **impossible(size)}
             if isinstance(size, Impossible)
-            else _size(size, gauge, length)
+            else _size(size, length)
             for label, size in zip(made.labels, made.sizes, strict=True)
         ],
         "cost": {"total": to_places(made.cost), "unevenness": to_places(made.unevenness)},
@@ -48,12 +49,12 @@ def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
             {"part": told.part, "sentences": list(told.sentences)} for told in made.instructions
         ],
         "changed": [_changed(number) for number in made.changed],
-        **({"chart": drawn_chart(drawn, mirror_axes(drawn.chart))} if drawn else {}),
+        **({"chart": _CHART.write(describe(chart), length)} if chart else {}),
         "warnings": warnings(made.remarks),
     }
 
 
-def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
+def _size(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
     written: dict[str, Any] = {
         "label": size.label,
         "feasible": True,
@@ -68,7 +69,7 @@ def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
         "cost": to_places(size.cost),
     }
     if size.chart:
-        written["chart"] = size_placement(size.chart, gauge, length)
+        written["chart"] = _PLACEMENT.write(size.chart, length)
     if size.yarn:
         written["yarn"] = [{"colour": needed.yarn, **yarn_need(needed)} for needed in size.yarn]
     return written

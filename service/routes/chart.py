@@ -4,49 +4,24 @@ from __future__ import annotations
 
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.placement import place_charts
-from grading_core.chart.request import MAX_LOOKUPS, ChartPlan
-from grading_core.chart.result import ChartPlacements, SizePlacement
-from grading_core.chart.views import MAX_STITCHES_DRAWN, FrontView, Trace, front_view, traced_size
-from grading_core.gauge import Gauge
+from grading_core.chart.request import MAX_LOOKUPS
+from grading_core.chart.views import MAX_STITCHES_DRAWN, chart_view, front_view
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from service.charts import DrawnChart, read_chart
+from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG
 from service.operation import Operation
 from service.png_chart import MAX_BYTES
-from service.representations import chart as representations
 from service.representations.chart_picture import chart_picture
 from service.representations.garment_picture import garment_picture
 from service.schemas.base import NothingSchema
 from service.schemas.chart import (
-    ChartPictureQuery,
     ChartPictureRequestSchema,
-    ChartPlacementsQuery,
     ChartPlacementsRequestSchema,
     ChartPlacementsSchema,
     ReadChartSchema,
 )
 
-PlacedCharts = tuple[DrawnChart, Gauge, ChartPlacements]
-TracedChart = tuple[DrawnChart, ChartPlan, SizePlacement, tuple[Trace, ...]]
-SeenFront = tuple[DrawnChart, ChartPlan, str, FrontView]
-
-
-def _place(query: ChartPlacementsQuery) -> PlacedCharts:
-    drawn, plan = query.plan()
-    return drawn, plan.gauge, place_charts(plan)
-
-
-def _trace(query: ChartPictureQuery) -> TracedChart:
-    drawn, plan, index = query.plan()
-    return drawn, plan, *traced_size(plan, index)
-
-
-def _see_front(query: ChartPictureQuery) -> SeenFront:
-    drawn, plan, index = query.plan()
-    return drawn, plan, plan.sizes[index].label, front_view(plan, index)
-
-
-CHART_PLACEMENTS: Operation[ChartPlacementsQuery, PlacedCharts] = Operation(
+CHART_PLACEMENTS = Operation(
     path="/v1/chart-placements",
     name="chart-placements",
     tag="Colourwork",
@@ -67,12 +42,11 @@ holds at most {MAX_ROUNDS_IN_ALL:,} rounds of yoke, body and sleeve over all siz
 more than {MAX_LOOKUPS // MAX_ROUNDS_IN_ALL} colours: their product is at most {MAX_LOOKUPS:,}.""",
     request=ChartPlacementsRequestSchema,
     answer=ChartPlacementsSchema,
-    call=_place,
-    represent=representations.chart_placements,
+    call=place_charts,
     media=PER_SIZE,
 )
 
-CHART_PICTURE: Operation[ChartPictureQuery, TracedChart] = Operation(
+CHART_PICTURE = Operation(
     path="/v1/chart-placements/picture",
     name="chart-placements-picture",
     tag="Colourwork",
@@ -86,12 +60,12 @@ a mark in each stitch where two greys would be alike. What has no `hex` is drawn
 chart has at most {MAX_STITCHES_DRAWN:,} stitches.""",
     request=ChartPictureRequestSchema,
     answer=None,
-    call=_trace,
+    call=chart_view,
     represent=chart_picture,
     media=PICTURE,
 )
 
-GARMENT_PICTURE: Operation[ChartPictureQuery, SeenFront] = Operation(
+GARMENT_PICTURE = Operation(
     path="/v1/chart-placements/garment-picture",
     name="chart-placements-garment-picture",
     tag="Colourwork",
@@ -105,12 +79,12 @@ Colours without `hex` are drawn as greys of the page's text colour; two that wou
 each stitch.""",
     request=ChartPictureRequestSchema,
     answer=None,
-    call=_see_front,
+    call=front_view,
     represent=garment_picture,
     media=PICTURE,
 )
 
-CHARTS: Operation[bytes, DrawnChart] = Operation(
+CHARTS = Operation(
     path="/v1/charts",
     name="charts",
     tag="Colourwork",
@@ -126,7 +100,6 @@ sample; it is not animated and nothing in it is transparent. The other operation
     request=NothingSchema,
     answer=ReadChartSchema,
     call=read_chart,
-    represent=representations.read_chart,
     takes=PNG,
 )
 

@@ -3,20 +3,19 @@
 from __future__ import annotations
 
 from grading_core.pullover.grade import pullover
+from grading_core.pullover.request import PulloverRequest
 from service.media import PER_SIZE
 from service.operation import Operation
 from service.representations import pullover as representations
 from service.representations.pullover import Made
-from service.schemas.pullover import PulloverQuery, PulloversRequestSchema, PulloversSchema
+from service.schemas.pullover import PulloversRequestSchema, PulloversSchema
 
 
-def _make(query: PulloverQuery) -> Made:
-    drawn, request = query.request()
-    gauges = (request.changes and request.changes.gauges) or request.gauges
-    return drawn, gauges.stranded or gauges.plain, pullover(request)
+def _make(request: PulloverRequest) -> Made:
+    return request.chart.chart if request.chart else None, pullover(request)
 
 
-PULLOVERS: Operation[PulloverQuery, Made] = Operation(
+PULLOVERS: Operation[PulloverRequest, Made] = Operation(
     path="/v1/pullovers",
     name="pullovers",
     tag="Garment",

@@ -2,85 +2,81 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Any
+from base64 import b64decode
+from typing import Any, ClassVar
 
-from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor
+from marshmallow import ValidationError
+
+from grading_core.chart.grid import (
+    MAX_COLOURS,
+    MAX_COLUMNS,
+    MAX_ROWS,
+    Anchor,
+    Chart,
+    ChartDescription,
+    Colour,
+)
 from grading_core.chart.request import (
-    COMMON_FLOAT_LIMIT,
     BodyShaping,
-    ChartPlan,
+    ChartPictureRequest,
+    ChartRequest,
     ChartSize,
     MinimumWidth,
     SeamStitches,
 )
-from grading_core.errors import ContradictionError, Problem
+from grading_core.chart.result import (
+    BodyPlacement,
+    ByPart,
+    ChartPlacements,
+    ColourStitches,
+    DepthChange,
+    FloatEnd,
+    LongestFloat,
+    SectionChanges,
+    SizePlacement,
+    SleevePlacement,
+    Span,
+)
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from service.charts import ChartColour, DrawnChart, SentChart
-from service.png_chart import MAX_BYTES
+from service.charts import chart_of_pixels
+from service.lengths import LengthWriter
+from service.png_chart import MAX_BYTES, read_png
 from service.schemas.base import StrictSchema, exactly_one_of
+from service.schemas.chart_rounds import (
+    BodyRoundSchema,
+    Rounds,
+    SleeveRoundSchema,
+    YokeRoundSchema,
+    body_rounds,
+    column_field,
+    round_field,
+    sleeve_rounds,
+    yoke_rounds,
+)
 from service.schemas.common import (
+    MAX_LABEL,
     MAX_SIZES,
     ComputedSchema,
     GaugeSchema,
     LengthSchema,
     RequestSchema,
 )
-from service.schemas.fields import Choice, Describe, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.fields import (
+    Choice,
+    Describe,
+    Flag,
+    Hex,
+    Items,
+    Mapping,
+    Nested,
+    Number,
+    Prose,
+    Text,
+    Whole,
+    Write,
+)
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
-
-MAX_LABEL = 40
-
-HEX = "#[0-9A-Fa-f]{6}"
-
-
-@dataclass(frozen=True, slots=True)
-class ChartPlacementsQuery:
-    """What `grading_core.chart.placement.place_charts` takes, with the chart still as it was sent."""
-
-    chart: SentChart
-    options: dict[str, Any]
-
-    def plan(self) -> tuple[DrawnChart, ChartPlan]:
-        """The chart and the plan.
-
-        Raises ContradictionError for a picture that can't be used.
-        """
-        drawn = self.chart.drawn()
-        return drawn, ChartPlan(chart=drawn.chart, **self.options)
-
-
-@dataclass(frozen=True, slots=True)
-class ChartPictureQuery:
-    """A placement and the size of which a picture is asked for; None is the first."""
-
-    placements: ChartPlacementsQuery
-    size: str | None
-
-    def plan(self) -> tuple[DrawnChart, ChartPlan, int]:
-        """The chart, the plan and the index of the size.
-
-        Raises ContradictionError for a picture that can't be used and a label that no size has.
-        """
-        drawn, plan = self.placements.plan()
-        labels = [size.label for size in plan.sizes]
-        if self.size is None:
-            return drawn, plan, 0
-        if self.size not in labels:
-            raise ContradictionError([Problem(("size",), f"{self.size!r} is the label of no size.")])
-        return drawn, plan, labels.index(self.size)
-
-
-def _query(chart: SentChart, **options: Any) -> ChartPlacementsQuery:
-    return ChartPlacementsQuery(chart, options)
-
-
-def _picture_query(size: str | None = None, **placements: Any) -> ChartPictureQuery:
-    return ChartPictureQuery(_query(**placements), size)
-
-
-def _colour(name: str, hex: str | None = None) -> ChartColour:
-    return ChartColour(name, None if hex is None else hex.lower())
+from service.schemas.records import sent_as
 
 
 class Base64(Text):
@@ -102,18 +98,24 @@ class Base64(Text):
         return super().contract(describe) | {"contentEncoding": "base64", "contentMediaType": self.media_type}
 
 
-def hex_field(description: str) -> Text:
-    """A field for a colour in hexadecimal."""
-    return Text(description, pattern=HEX, pattern_detail="# and six hexadecimal digits", most=7)
+class Column(Number):
+    """A column of a chart, or a half between two columns."""
+
+    def __init__(self, description: str, **options: Any) -> None:
+        super().__init__(description, maximum=MAX_COLUMNS + 0.5, **options)
+
+    def writer(self) -> Write:
+        """Writes a whole column as a whole number."""
+        return lambda column, _: sent_as(column)
 
 
 class ChartColourSchema(StrictSchema):
     """A colour of a chart."""
 
-    builds = staticmethod(_colour)
+    record = Colour
 
     name = Text("For people.", required=True, most=60)
-    hex = hex_field(
+    hex = Hex(
         "Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG."
     )
 
@@ -121,7 +123,7 @@ class ChartColourSchema(StrictSchema):
 class ChartSchema(StrictSchema):
     """A colourwork chart, as it is seen: rows of characters, or a PNG of one pixel a stitch."""
 
-    builds = SentChart
+    record = Chart
     one_drawing = exactly_one_of("rows", "png")
 
     rows = Items(
@@ -139,11 +141,8 @@ class ChartSchema(StrictSchema):
         media_type="image/png",
         most_bytes=MAX_BYTES,
     )
-    first_row = Choice("bottom", "top", default="bottom", description="The end that is worked first: row 1.")
+    first_row = Choice(description="The end that is worked first: row 1.")
     repeat = Choice(
-        "rows",
-        "once",
-        default="rows",
         description="Whether the rows are worked again and again, or once and plain after them.",
     )
     colours = Mapping(
@@ -155,13 +154,31 @@ class ChartSchema(StrictSchema):
         most=MAX_COLOURS,
     )
 
+    def build(self, loaded: dict[str, Any]) -> Chart:
+        """The chart, whichever way it was drawn."""
+        png, colours = loaded.pop("png", None), loaded.pop("colours", None)
+        if png is None:
+            if colours is None:
+                colours = {symbol: Colour(symbol) for symbol in dict.fromkeys("".join(loaded["rows"]))}
+            return Chart(colours=colours, **loaded)
+        try:
+            pixels = read_png(b64decode(png))
+        except ValidationError as error:
+            raise ValidationError({"png": error.messages}) from None
+        return chart_of_pixels(pixels, colours, **loaded)
 
-def _anchor_field(section: str) -> Number:
-    return Number(
+    def write(self, value: Chart, length: LengthWriter) -> dict[str, Any]:
+        """The chart as a request would have it that leaves out what is usual."""
+        colours = self.fields["colours"]
+        assert isinstance(colours, Mapping)
+        return {"rows": list(value.rows), "colours": colours.writer()(value.colours, length)}
+
+
+def _anchor_field(section: str) -> Column:
+    return Column(
         f"The column on the centre of {section}; a half lies between two columns.",
         required=True,
         minimum=0.5,
-        maximum=MAX_COLUMNS + 0.5,
         unit="columns",
     )
 
@@ -172,7 +189,7 @@ class ChartAnchorSchema(StrictSchema):
     A whole number needs an odd count of stitches, a half an even one.
     """
 
-    builds = Anchor
+    record = Anchor
 
     back = _anchor_field("the back")
     front = _anchor_field("the front")
@@ -180,13 +197,13 @@ class ChartAnchorSchema(StrictSchema):
 
 
 def _width_field(section: str) -> Whole:
-    return Whole(f"Of {section}.", minimum=0, maximum=MAX_STITCHES, default=0, unit="stitches")
+    return Whole(f"Of {section}.", minimum=0, maximum=MAX_STITCHES, unit="stitches")
 
 
 class MinimumWidthSchema(StrictSchema):
     """The stitches, inclusive, from which a section is wide enough for the motif; narrower it stays plain."""
 
-    builds = MinimumWidth
+    record = MinimumWidth
 
     body = _width_field("the back and the front")
     sleeve = _width_field("each sleeve")
@@ -204,7 +221,7 @@ def _seam_field(place: str) -> Whole:
 class SeamStitchesSchema(StrictSchema):
     """Plain stitches that break the chart below the split. They are part of the underarm."""
 
-    builds = SeamStitches
+    record = SeamStitches
 
     body = _seam_field("At each side of the body")
     sleeve = _seam_field("Under each sleeve")
@@ -213,7 +230,7 @@ class SeamStitchesSchema(StrictSchema):
 class BodyShapingSchema(StrictSchema):
     """A body round that changes the body, the same at either side of back and front."""
 
-    builds = BodyShaping
+    record = BodyShaping
 
     round = Whole("Counted from 1 after the split.", required=True, minimum=1, maximum=MAX_ROUNDS)
     stitches = Whole(
@@ -228,7 +245,7 @@ class BodyShapingSchema(StrictSchema):
 class ChartSizeSchema(StrictSchema):
     """One size: all counts that the chart's place depends on."""
 
-    builds = ChartSize
+    record = ChartSize
 
     label = Text("The size's name, unique in the request.", required=True, most=MAX_LABEL)
     rounds = Whole("Rounds of the yoke.", required=True, minimum=1, maximum=MAX_ROUNDS, unit="rounds")
@@ -237,37 +254,30 @@ class ChartSizeSchema(StrictSchema):
         Nested(IncreaseRoundSchema),
         "Every yoke round that has an increase, as `POST /v1/raglan-schedules` answers them.",
         most=MAX_ROUNDS,
-        default=(),
     )
     underarm = Whole(
         "Stitches cast on at each side at the split.",
         minimum=0,
         maximum=MAX_STITCHES,
-        default=0,
         unit="stitches",
     )
     body_rounds = Whole(
         "Rounds of the body below the split, without the hem.",
         minimum=0,
         maximum=MAX_ROUNDS,
-        default=0,
         unit="rounds",
     )
-    body_shaping = Items(
-        Nested(BodyShapingSchema), "The body rounds that change the body.", most=MAX_ROUNDS, default=()
-    )
+    body_shaping = Items(Nested(BodyShapingSchema), "The body rounds that change the body.", most=MAX_ROUNDS)
     sleeve_rounds = Whole(
         "Rounds of each sleeve below the split, without the cuff.",
         minimum=0,
         maximum=MAX_ROUNDS,
-        default=0,
         unit="rounds",
     )
     sleeve_decrease_rounds = Items(
         Whole("Counted from 1 after the split.", minimum=1, maximum=MAX_ROUNDS),
         "The sleeve rounds that take two stitches from the sleeve, one at either side of its underarm.",
         most=MAX_ROUNDS,
-        default=(),
     )
 
 
@@ -275,8 +285,10 @@ def _symbol_field(stitches: str, default: str) -> Text:
     return Text(f"The symbol of {stitches}; {default} unless sent.", least=1, most=1)
 
 
-class PlacedChartSchema(RequestSchema):
+class ChartPlacementsRequestSchema(RequestSchema):
     """A chart, and the sizes that it is to be placed on."""
+
+    record: ClassVar[type[Any] | None] = ChartRequest
 
     gauge = Nested(GaugeSchema, "The gauge of the colourwork, measured in the round.", required=True)
     chart = Nested(ChartSchema, required=True)
@@ -285,13 +297,10 @@ class PlacedChartSchema(RequestSchema):
         "The yoke round that works chart row 1. Later than the yoke's last, it lies in body and sleeve.",
         minimum=1,
         maximum=2 * MAX_ROUNDS,
-        default=1,
     )
     minimum_width = Nested(MinimumWidthSchema)
     plain_colour = _symbol_field("plain sections and rounds", "the colour that the chart uses most")
-    line_stitches = Whole(
-        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
-    )
+    line_stitches = Whole("Stitches of each of the four raglan lines.", minimum=0, maximum=8, unit="stitches")
     line_to_body = Whole(
         "How many of them go to the body at the split, and the others to the sleeve; the half, rounded down, "
         "unless sent.",
@@ -306,99 +315,38 @@ class PlacedChartSchema(RequestSchema):
         "The longest float that needs no word. That about 5 stitches (2.5 cm) need none is common practice.",
         minimum=0,
         maximum=MAX_STITCHES,
-        default=COMMON_FLOAT_LIMIT,
         unit="stitches",
     )
     half_stitch = Choice(
-        "refuse",
-        "shift",
-        default="refuse",
         description="What becomes of a section whose count doesn't agree with its anchor, so that the two lie half a "
         "stitch apart: the request is refused, or the section's centre lies half a stitch before the anchor, and a "
         "warning says so.",
     )
     for_children = Flag(
         "Whether the garment is for a baby or a young child, whose fingers long floats can catch.",
-        default=False,
     )
     sizes = Items(
         Nested(ChartSizeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
     )
 
 
-class ChartPlacementsRequestSchema(PlacedChartSchema):
-    """A chart, and the sizes that it is to be placed on."""
-
-    builds = staticmethod(_query)
-
-
-class ChartPictureRequestSchema(PlacedChartSchema):
+class ChartPictureRequestSchema(ChartPlacementsRequestSchema):
     """A request as for `POST /v1/chart-placements`, and the size to draw."""
 
-    builds = staticmethod(_picture_query)
+    record = ChartPictureRequest
+    inline = ("placements",)
 
     size = Text("The label of the size to draw; the first one unless sent.", most=MAX_LABEL)
-
-
-def _round_field() -> Whole:
-    return Whole("Counted from 1 in its part.", required=True, minimum=1)
-
-
-def _row_field() -> Whole:
-    return Whole("Null where no row is worked.", required=True, nullable=True, minimum=1)
-
-
-def _column_field() -> Whole:
-    return Whole("From the right; null where plain.", required=True, nullable=True, minimum=1)
-
-
-def _stitches_field() -> Whole:
-    return Whole(required=True, minimum=0, unit="stitches")
 
 
 def _rounds_field(description: str, required: bool = True) -> Items:
     return Items(Whole(minimum=1), description, required=required, most=MAX_ROUNDS)
 
 
-class SectionStartSchema(StrictSchema):
-    """A section in one round: its stitches, and the chart columns of its first and its last one as worked."""
-
-    stitches = _stitches_field()
-    first_column = _column_field()
-    last_column = _column_field()
-
-
-class YokeRoundSchema(StrictSchema):
-    """A round of the yoke."""
-
-    round = _round_field()
-    chart_row = _row_field()
-    back = Nested(SectionStartSchema, required=True)
-    front = Nested(SectionStartSchema, required=True)
-    sleeve = Nested(SectionStartSchema, "Each sleeve.", required=True)
-
-
-class BodyRoundSchema(StrictSchema):
-    """A round of the body; back and front are its halves between the seams."""
-
-    round = _round_field()
-    chart_row = _row_field()
-    back = Nested(SectionStartSchema, required=True)
-    front = Nested(SectionStartSchema, required=True)
-
-
-class SleeveRoundSchema(StrictSchema):
-    """A round of each sleeve, without its seam."""
-
-    round = _round_field()
-    chart_row = _row_field()
-    stitches = _stitches_field()
-    first_column = _column_field()
-    last_column = _column_field()
-
-
 class SectionChangesSchema(StrictSchema):
     """Per section, the rounds whose first column differs from that of the round before."""
+
+    record = SectionChanges
 
     back = _rounds_field("Of the back.")
     front = _rounds_field("Of the front.")
@@ -421,7 +369,9 @@ def _plain_field() -> Whole:
 class BodyPlacementSchema(StrictSchema):
     """The body below the split."""
 
-    rounds = Items(Nested(BodyRoundSchema), "Every round.", required=True, most=MAX_ROUNDS)
+    record = BodyPlacement
+
+    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.")
     changes = Nested(SectionChangesSchema, required=True)
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
@@ -430,7 +380,9 @@ class BodyPlacementSchema(StrictSchema):
 class SleevePlacementSchema(StrictSchema):
     """Each sleeve below the split."""
 
-    rounds = Items(Nested(SleeveRoundSchema), "Every round.", required=True, most=MAX_ROUNDS)
+    record = SleevePlacement
+
+    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.")
     changes = _rounds_field("The rounds whose first column differs from that of the round before.")
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
@@ -439,12 +391,16 @@ class SleevePlacementSchema(StrictSchema):
 class RoundsAndLengthSchema(StrictSchema):
     """Rounds, and the length that they make."""
 
+    record = Span
+
     rounds = Whole(required=True, minimum=0, unit="rounds")
     length = Nested(LengthSchema, required=True)
 
 
 class ChartEndsAtSplitSchema(StrictSchema):
     """By how much the yoke's depth would have to change for the split to fall on the chart's last row."""
+
+    record = DepthChange
 
     shallower_by = Nested(RoundsAndLengthSchema, "Missing where no such depth holds the whole chart.")
     deeper_by = Nested(RoundsAndLengthSchema, required=True)
@@ -453,19 +409,11 @@ class ChartEndsAtSplitSchema(StrictSchema):
 class FloatEndSchema(StrictSchema):
     """A stitch that holds a float."""
 
-    round = _round_field()
-    section = Choice(
-        "back",
-        "front",
-        "first_sleeve",
-        "second_sleeve",
-        "sleeve",
-        "line",
-        "seam",
-        required=True,
-        description="Where it lies.",
-    )
-    column = _column_field()
+    record = FloatEnd
+
+    round = round_field()
+    section = Choice(required=True, description="Where it lies.")
+    column = column_field()
 
 
 class LongestFloatSchema(StrictSchema):
@@ -475,10 +423,12 @@ class LongestFloatSchema(StrictSchema):
     knitted. Rounds are a spiral, so it may begin in the round before; it counts for the round in which it ends.
     """
 
+    record = LongestFloat
+
     stitches = Whole("That it passes over.", required=True, minimum=1, unit="stitches")
     length = Nested(LengthSchema, required=True)
-    part = Choice("yoke", "body", "sleeve", required=True)
-    round = _round_field()
+    part = Choice(required=True)
+    round = round_field()
     colour = Prose("The symbol of its strand.", required=True)
     start = Nested(FloatEndSchema, "The stitch from which it comes.", required=True)
     end = Nested(FloatEndSchema, "The stitch to which it goes.", required=True)
@@ -486,6 +436,8 @@ class LongestFloatSchema(StrictSchema):
 
 class RoundsByPartSchema(StrictSchema):
     """Rounds of each part."""
+
+    record = ByPart
 
     yoke = _rounds_field("Of the yoke.")
     body = _rounds_field("Of the body.")
@@ -498,6 +450,8 @@ def _floats_field(description: str) -> Items:
 
 class FloatsByRoundSchema(StrictSchema):
     """The longest float of every round in stitches, round 1 first; 0 where there is none."""
+
+    record = ByPart
 
     yoke = _floats_field("Of the yoke.")
     body = _floats_field("Of the body.")
@@ -517,6 +471,8 @@ def _counts_field(part: str) -> Mapping:
 class StitchesByColourSchema(StrictSchema):
     """Stitches of each colour, from the very same placement; cast-on, hem, cuffs and neckband are not in it."""
 
+    record = ColourStitches
+
     total = _counts_field("in all")
     yoke = _counts_field("in the yoke")
     body = _counts_field("in the body")
@@ -526,8 +482,11 @@ class StitchesByColourSchema(StrictSchema):
 class SizePlacementSchema(StrictSchema):
     """Where the chart lies on one size."""
 
+    record = SizePlacement
+    inline = ("progress",)
+
     label = Prose("As sent.", required=True)
-    rounds = Items(Nested(YokeRoundSchema), "Every round of the yoke.", required=True, most=MAX_ROUNDS)
+    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.")
     changes = Nested(SectionChangesSchema, "In the yoke.", required=True)
     body = Nested(BodyPlacementSchema, required=True)
     sleeve = Nested(SleevePlacementSchema, required=True)
@@ -570,19 +529,12 @@ class SizePlacementSchema(StrictSchema):
 
 
 def _symmetry_field() -> Choice:
-    return Choice(
-        "about_a_stitch",
-        "between_stitches",
-        "both",
-        "none",
-        required=True,
-        description="What the chart, repeated across, is mirrored about.",
-    )
+    return Choice(required=True, description="What the chart, repeated across, is mirrored about.")
 
 
 def _axes_field() -> Items:
     return Items(
-        Number("A column, or a half between two columns.", minimum=1, maximum=MAX_COLUMNS + 0.5),
+        Column("A column, or a half between two columns.", minimum=1),
         "Every anchor that makes a section's two sides mirror images.",
         required=True,
         most=2 * MAX_COLUMNS,
@@ -592,14 +544,21 @@ def _axes_field() -> Items:
 class DrawnChartSchema(StrictSchema):
     """The chart itself."""
 
-    columns = Whole("Its width.", required=True, minimum=1, maximum=MAX_COLUMNS, unit="columns")
-    rows = Whole("Its height.", required=True, minimum=1, maximum=MAX_ROWS, unit="rows")
+    record = ChartDescription
+
+    columns = Whole(
+        "Its width.", required=True, minimum=1, maximum=MAX_COLUMNS, unit="columns", source="chart.width"
+    )
+    rows = Whole(
+        "Its height.", required=True, minimum=1, maximum=MAX_ROWS, unit="rows", source="chart.height"
+    )
     colours = Mapping(
         Text("A symbol.", least=1, most=1),
         Nested(ChartColourSchema),
         "Each symbol's colour.",
         required=True,
         most=MAX_COLOURS,
+        source="chart.colours",
     )
     symmetry = _symmetry_field()
     mirror_axes = _axes_field()
@@ -608,6 +567,8 @@ class DrawnChartSchema(StrictSchema):
 class ReadChartSchema(ComputedSchema):
     """A chart read from a picture, and what it is mirrored about."""
 
+    record = ChartDescription
+
     chart = Nested(ChartSchema, "As the other operations take it.", required=True)
     symmetry = _symmetry_field()
     mirror_axes = _axes_field()
@@ -615,6 +576,8 @@ class ReadChartSchema(ComputedSchema):
 
 class ChartPlacementsSchema(ComputedSchema):
     """Where the chart lies on every size, in the order of the request."""
+
+    record = ChartPlacements
 
     chart = Nested(DrawnChartSchema, required=True)
     sizes = Items(Nested(SizePlacementSchema), "One per size.", required=True, least=1, most=MAX_SIZES)

@@ -34,6 +34,10 @@ MAX_SIZES = 40
 """No request has more sizes."""
 
 
+MAX_LABEL = 40
+"""Characters of a size's label."""
+
+
 def spacing_field(description: str = "As in `POST /v1/raglan-schedules`.") -> Choice:
     """The field that says in which order the intervals of a schedule come."""
     return Choice(

@@ -248,6 +248,22 @@ class Text(StrictField):
         return value
 
 
+class Hex(Text):
+    """An sRGB colour as six hexadecimal digits after #, loaded in small letters."""
+
+    def __init__(self, description: str = "", **options: Any) -> None:
+        super().__init__(
+            description,
+            most=7,
+            pattern="#[0-9A-Fa-f]{6}",
+            pattern_detail="# and six hexadecimal digits",
+            **options,
+        )
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        return super()._deserialize(value).lower()
+
+
 class Prose(StrictField):
     """Any text; for answers, which may quote what was sent."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Any
 
 from grading_core.gauge import Gauge
@@ -23,7 +22,6 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
-from service.charts import DrawnChart, SentChart
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart import (
     ChartAnchorSchema,
@@ -67,40 +65,12 @@ from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 from service.schemas.yarn import YarnNeedSchema
 
 
-@dataclass(frozen=True, slots=True)
-class PulloverQuery:
-    """What `grading_core.pullover.grade.pullover` takes, with the chart still as it was sent."""
-
-    wishes: PulloverRequest
-    chart: SentChart | None
-
-    def request(self) -> tuple[DrawnChart | None, PulloverRequest]:
-        """The chart and the request.
-
-        Raises ContradictionError for a picture that can't be used.
-        """
-        if self.chart is None or self.wishes.chart is None:
-            return None, self.wishes
-        drawn = self.chart.drawn(("chart", "chart"))
-        return drawn, replace(self.wishes, chart=replace(self.wishes.chart, chart=drawn.chart))
-
-
-def _query(
-    gauge: Gauge | None = None,
-    gauges: Gauges | None = None,
-    chart: tuple[SentChart, ChartWishes] | None = None,
-    **wishes: Any,
-) -> PulloverQuery:
-    sent, placed = chart or (None, None)
-    return PulloverQuery(PulloverRequest(gauges=_gauges(gauge, gauges), chart=placed, **wishes), sent)
+def _request(gauge: Gauge | None = None, gauges: Gauges | None = None, **wishes: Any) -> PulloverRequest:
+    return PulloverRequest(gauges=_gauges(gauge, gauges), **wishes)
 
 
 def _gauges(gauge: Gauge | None, gauges: Gauges | None) -> Any:
     return gauges if gauge is None else Gauges(gauge)
-
-
-def _chart(chart: SentChart, **wishes: Any) -> tuple[SentChart, ChartWishes]:
-    return chart, ChartWishes(chart=None, **wishes)  # type: ignore[arg-type]
 
 
 def _band(construction: Build, **wishes: Any) -> BandWishes:
@@ -298,7 +268,7 @@ class BandWishesSchema(StrictSchema):
 class PulloverChartSchema(StrictSchema):
     """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
 
-    builds = staticmethod(_chart)
+    builds = ChartWishes
 
     chart = Nested(ChartSchema, required=True)
     anchor = Nested(
@@ -376,7 +346,7 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     With neither `body_table` nor `sizes` it is graded for all women's sizes.
     """
 
-    builds = staticmethod(_query)
+    builds = staticmethod(_request)
     one_gauge = exactly_one_of("gauge", "gauges")
 
     gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")

@@ -9,9 +9,8 @@ from fractions import Fraction
 from grading_core.gauge import Gauge
 from grading_core.yarn.estimates import SizeStitches, Yarn
 from service.schemas.base import StrictSchema
-from service.schemas.chart import hex_field
 from service.schemas.common import MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
-from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Flag, Hex, Items, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.standards import SourceSchema
 
 MAX_STRANDS = 20
@@ -119,7 +118,7 @@ class YarnSchema(StrictSchema):
         maximum=MAX_GARMENT_STITCHES,
         unit="stitches",
     )
-    hex = hex_field("Its sRGB colour, to compare lightness.")
+    hex = Hex("Its sRGB colour, to compare lightness.")
 
 
 class SizeStitchesSchema(StrictSchema):

@@ -192,6 +192,20 @@ def test_two_symbols_for_one_hex_cannot_be_told_apart(client):
     assert [error["pointer"] for error in response.json["errors"]] == ["/chart/colours/x/hex"]
 
 
+def test_in_a_pullover_the_same_is_said_of_the_same_places(client):
+    twice = {**COLOURS, "x": {"name": "x", "hex": HEX["#"]}}
+    known = {symbol: twice[symbol] for symbol in ".#x"}
+    for colours, wrong in ((twice, ["colours/x/hex"]), (known, ["colours/x/hex", "png"])):
+        chart = {"png": in_base64(drawn()), "colours": colours}
+        response = client.post(
+            "/v1/pullovers", json={"gauge": {"stitches": 20, "rows": 30}, "chart": {"chart": chart}}
+        )
+        assert response.status_code == 422
+        assert [error["pointer"] for error in response.json["errors"]] == [
+            f"/chart/chart/{place}" for place in wrong
+        ]
+
+
 @pytest.mark.parametrize("text", ["AAA", "AA==AAAA", "data:image/png;base64,AAAA", "AAAA\nAAAA"])
 def test_what_is_not_base64_is_refused(client, text):
     response = client.post(PATH, json=request({"png": text}))

@@ -5,10 +5,17 @@ import random
 from dataclasses import replace
 from fractions import Fraction
 
-from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.layout import lay_out
 from grading_core.chart.placement import place_charts
-from grading_core.chart.request import BodyShaping, ChartPlan, ChartSize, MinimumWidth, SeamStitches
+from grading_core.chart.request import (
+    BodyShaping,
+    ChartPictureRequest,
+    ChartRequest,
+    ChartSize,
+    MinimumWidth,
+    SeamStitches,
+)
 from grading_core.chart.views import front_view, start_traces
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
@@ -26,7 +33,10 @@ def random_plan(seed):
     weights = [6, *[1] * (len(symbols) - 1)]
     rows = tuple("".join(draw.choices(symbols, weights, k=width)) for _ in range(height))
     chart = Chart(
-        rows, {s: s for s in ".#ox"}, draw.choice(("bottom", "top")), draw.choice(("rows", "rows", "once"))
+        rows,
+        {s: Colour(s) for s in ".#ox"},
+        draw.choice(("bottom", "top")),
+        draw.choice(("rows", "rows", "once")),
     )
     shift = draw.random() < 0.3
     back, front, sleeve = (draw.randint(1, 9) for _ in range(3))
@@ -51,7 +61,7 @@ def random_plan(seed):
         )
         for n in (back, front, sleeve)
     ]
-    return ChartPlan(
+    return ChartRequest(
         chart=chart,
         anchor=Anchor(*anchors),
         gauge=GAUGE,
@@ -248,7 +258,7 @@ def test_the_shortest_body_ends_with_the_charts_last_row(plan, placed, garment):
 
 @every_garment
 def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment):
-    view = front_view(plan, [size.label for size in plan.sizes].index(placed.label))
+    view = front_view(ChartPictureRequest(plan, placed.label))
     for seen, knitted in zip(view.yoke, garment.rounds["yoke"], strict=True):
         ring = "".join(stitch.colour for stitch in knitted)
         names = [stitch.section for stitch in knitted]

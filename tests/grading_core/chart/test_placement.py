@@ -15,6 +15,7 @@ from grading_core.chart.fabric import Stretch, Windows, WorkedRound, survey
 from grading_core.chart.grid import (
     Anchor,
     Chart,
+    Colour,
     default_anchor,
     first_column,
     mirror_axes,
@@ -23,16 +24,23 @@ from grading_core.chart.grid import (
     symmetry,
 )
 from grading_core.chart.placement import place_charts
-from grading_core.chart.request import BodyShaping, ChartPlan, ChartSize, MinimumWidth, SeamStitches
+from grading_core.chart.request import (
+    BodyShaping,
+    ChartPictureRequest,
+    ChartRequest,
+    ChartSize,
+    MinimumWidth,
+    SeamStitches,
+)
 from grading_core.chart.views import front_view, start_traces
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
 
 GAUGE = Gauge.over(Fraction(20), Fraction(30), Fraction(10))
-NUMBERED = Chart(("54321",), {symbol: symbol for symbol in "12345-"})
+NUMBERED = Chart(("54321",), {symbol: Colour(symbol) for symbol in "12345-"})
 """Each stitch shows its column; it is read from the right, so column 1 is drawn last."""
-ARROW = Chart(("..#..", ".###.", "#####"), {".": "ground", "#": "motif"})
+ARROW = Chart(("..#..", ".###.", "#####"), {".": Colour("ground"), "#": Colour("motif")})
 
 
 def middle(column):
@@ -43,12 +51,12 @@ ON_COLUMN_3 = middle(3)
 
 
 def plan_of(size, chart=NUMBERED, anchor=ON_COLUMN_3, **options):
-    return ChartPlan(
+    return ChartRequest(
         chart=chart,
         anchor=anchor,
         gauge=GAUGE,
         sizes=[size],
-        **{"plain_colour": "-", "half_stitch": "refuse", **options},
+        **{"plain_colour": "-", "line_stitches": 0, "half_stitch": "refuse", **options},
     )
 
 
@@ -84,7 +92,7 @@ def test_the_front_grows_outwards_from_its_centre():
         neck=Sections(5, 5, 5),
         increase_rounds=[IncreaseRound(2, 1, 1, 0), IncreaseRound(3, 2, 2, 0)],
     )
-    view = front_view(plan_of(size), 0)
+    view = front_view(ChartPictureRequest(plan_of(size)))
     assert [seen.front for seen in view.yoke] == picture("""
                 54321
                1543215
@@ -94,7 +102,9 @@ def test_the_front_grows_outwards_from_its_centre():
 
 def test_lines_and_underarms_continue_the_chart_below_the_split_and_a_seam_breaks_it():
     size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 5), underarm=5, body_rounds=1, sleeve_rounds=1)
-    view = front_view(plan_of(size, line_stitches=2, line_to_body=1, seam_stitches=SeamStitches(1, 1)), 0)
+    view = front_view(
+        ChartPictureRequest(plan_of(size, line_stitches=2, line_to_body=1, seam_stitches=SeamStitches(1, 1)))
+    )
     yoke = view.yoke[0]
     assert yoke.line + yoke.front + yoke.line == "--12345--"
     # 5 + 1 from each line + 2 at each side from the underarm's 5, less its middle stitch
@@ -109,7 +119,7 @@ def test_a_body_decrease_moves_the_start_on_by_one_column():
         body_rounds=3,
         body_shaping=[BodyShaping(2, -4), BodyShaping(3, 4)],
     )
-    assert list(front_view(plan_of(size), 0).body) == picture("""
+    assert list(front_view(ChartPictureRequest(plan_of(size))).body) == picture("""
              215432154
               1543215
              215432154
@@ -144,7 +154,9 @@ def test_back_and_front_that_grow_apart_start_apart():
 def test_an_even_section_stands_on_a_half_column():
     """Columns 2 and 3 lie on either side of the centre: 4 3 . 2 1 as drawn, and the other way round as worn."""
     size = ChartSize(label="S", rounds=1, neck=Sections(4, 4, 4))
-    assert front_view(plan_of(size, anchor=middle(Fraction(5, 2))), 0).yoke[0].front == "1234"
+    assert (
+        front_view(ChartPictureRequest(plan_of(size, anchor=middle(Fraction(5, 2))))).yoke[0].front == "1234"
+    )
 
 
 def test_a_section_stays_plain_until_its_minimum_width_is_reached_while_rows_run_on():
@@ -175,9 +187,11 @@ def test_rounds_before_the_charts_first_are_plain():
 
 def test_the_lowest_drawn_row_is_worked_first_unless_told_otherwise():
     size = ChartSize(label="S", rounds=3, neck=Sections(5, 5, 5))
-    upwards = front_view(motif_plan(size), 0)
+    upwards = front_view(ChartPictureRequest(motif_plan(size)))
     assert [seen.front for seen in upwards.yoke] == ["#####", ".###.", "..#.."]
-    downwards = front_view(plan_of(size, replace(ARROW, first_row="top"), plain_colour="."), 0)
+    downwards = front_view(
+        ChartPictureRequest(plan_of(size, replace(ARROW, first_row="top"), plain_colour="."))
+    )
     assert [seen.front for seen in downwards.yoke] == ["..#..", ".###.", "#####"]
 
 
@@ -204,14 +218,14 @@ def test_a_chart_worked_once_leaves_the_rest_plain():
     ],
 )
 def test_rows_worked_and_left_at_the_split(repeat, first_round, yoke, worked, left, finishing):
-    chart = Chart(("#.",) * 24, {"#": "", ".": ""}, repeat=repeat)
+    chart = Chart(("#.",) * 24, {"#": Colour(""), ".": Colour("")}, repeat=repeat)
     come = progress(chart, first_round, yoke)
-    assert (come.yoke_rows, come.rows_left, come.finishing_rounds) == (worked, left, finishing)
+    assert (come.yoke_chart_rows, come.rows_left, come.finishing_rounds) == (worked, left, finishing)
 
 
 def test_a_yoke_changed_as_told_ends_with_the_charts_last_row():
     for repeat in ("rows", "once"):
-        chart = Chart(("#",) * 7, {"#": ""}, repeat=repeat)
+        chart = Chart(("#",) * 7, {"#": Colour("")}, repeat=repeat)
         for first_round in range(1, 12):
             for rounds in range(1, 40):
                 come = progress(chart, first_round, rounds)
@@ -219,7 +233,7 @@ def test_a_yoke_changed_as_told_ends_with_the_charts_last_row():
                 if come.shallower is None:
                     assert rounds - first_round + 1 < 7
                 else:
-                    assert progress(chart, first_round, rounds - come.shallower).last_row == 7
+                    assert progress(chart, first_round, rounds - come.shallower).last_chart_row == 7
 
 
 def test_a_cropped_body_is_told_the_row_at_which_it_stops():
@@ -277,7 +291,7 @@ def test_floats_pass_over_lines_and_plain_sections():
 
 def test_a_float_over_the_rounds_start_is_placed_from_one_round_to_the_next():
     """The body's rounds in working order, back then front: #.... #.... and then ....# ....#"""
-    chart = Chart(("....#", "#...."), {".": "", "#": ""}, first_row="top")
+    chart = Chart(("....#", "#...."), {".": Colour(""), "#": Colour("")}, first_row="top")
     size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 5), body_rounds=2)
     found = place_charts(plan_of(size, chart, first_round=2, plain_colour=".")).sizes[0].longest_float
     assert (found.stitches, found.colour, found.part, found.round) == (8, "#", "body", 2)
@@ -304,7 +318,7 @@ def test_a_short_float_of_thick_yarn_is_long_for_a_child():
 
 
 def test_rounds_of_more_than_two_colours_are_named():
-    chart = Chart(("#o", ".."), {".": "", "#": "", "o": ""}, first_row="top")
+    chart = Chart(("#o", ".."), {".": Colour(""), "#": Colour(""), "o": Colour("")}, first_row="top")
     size = ChartSize(label="S", rounds=3, neck=Sections(3, 3, 3))
     plan = plan_of(size, chart, middle(1), line_stitches=1, plain_colour=".")
     placed = place_charts(plan)
@@ -355,7 +369,7 @@ def test_axes_are_those_about_which_every_column_meets_its_equal():
 
 def test_a_section_centred_on_an_axis_looks_alike_from_both_sides():
     size = ChartSize(label="S", rounds=3, neck=Sections(5, 5, 5), increase_rounds=[IncreaseRound(2, 1, 1, 1)])
-    view = front_view(motif_plan(size), 0)
+    view = front_view(ChartPictureRequest(motif_plan(size)))
     assert all(seen.front == seen.front[::-1] for seen in view.yoke)
     assert all(seen.second_sleeve == seen.first_sleeve[::-1] for seen in view.yoke)
 
@@ -423,8 +437,8 @@ def test_every_contradiction_is_named_in_the_order_of_the_request():
         sleeve_rounds=3,
         sleeve_decrease_rounds=[1, 0],
     )
-    plan = ChartPlan(
-        chart=Chart(("..#", ".x", "..."), {".": "", "#": ""}),
+    plan = ChartRequest(
+        chart=Chart(("..#", ".x", "..."), {".": Colour(""), "#": Colour("")}),
         anchor=Anchor(Fraction(3), Fraction(4), Fraction(1, 3)),
         gauge=GAUGE,
         sizes=[size],

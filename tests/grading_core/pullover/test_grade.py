@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.errors import ContradictionError, Impossible
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import pullover
@@ -40,7 +40,7 @@ from tests.oracles.knitter import increases_said, knit_to_split, read
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 BULKY = Gauge.over(Fraction(12), Fraction(17), Fraction(10))
 FINE = Gauge.over(Fraction(32), Fraction(44), Fraction(10))
-DIAMOND = Chart(("..#..", ".###.", "#####", ".###."), {".": "ground", "#": "motif"})
+DIAMOND = Chart(("..#..", ".###.", "#####", ".###."), {".": Colour("ground"), "#": Colour("motif")})
 
 PLAIN = PulloverRequest(gauges=Gauges(GAUGE))
 REQUESTS = {
@@ -529,7 +529,7 @@ def two(**measurements):
         (replace(PLAIN, body=BodyWishes(length=Fraction(0))), ("body", "length")),
         (replace(PLAIN, sizes=(two(),)), ("sizes", 0)),
         (
-            replace(PLAIN, chart=ChartWishes(chart=Chart(("..", "."), {".": "ground"}))),
+            replace(PLAIN, chart=ChartWishes(chart=Chart(("..", "."), {".": Colour("ground")}))),
             ("chart", "chart", "rows", 1),
         ),
         (

@@ -1,0 +1,141 @@
+"""The rounds of a placed chart, the one list of the service that is thousands of objects long.
+
+By their schemas they would take almost three times as long to write, a twentieth more of a whole request. So they are
+written by hand, and sections that start alike, one object for all rounds in the core, share what is written of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from grading_core.chart.result import BodyRound, SectionStart, SleeveRound, YokeRound
+from grading_core.limits import MAX_ROUNDS
+from service.lengths import LengthWriter
+from service.schemas.base import StrictSchema
+from service.schemas.fields import Items, Nested, Whole, Write
+
+
+class Rounds(Items):
+    """Every round of a part, round 1 first.
+
+    schema: of a round, for the contract. write: makes JSON of all of them.
+    """
+
+    def __init__(self, schema: type[StrictSchema], write: Write, description: str) -> None:
+        self._write_all = write
+        super().__init__(Nested(schema), description, required=True, most=MAX_ROUNDS)
+
+    def writer(self) -> Write:
+        """Writes the whole list."""
+        return self._write_all
+
+
+def round_field() -> Whole:
+    """The number of a round."""
+    return Whole("Counted from 1 in its part.", required=True, minimum=1)
+
+
+def column_field() -> Whole:
+    """The column of a stitch."""
+    return Whole("From the right; null where plain.", required=True, nullable=True, minimum=1)
+
+
+def _row_field() -> Whole:
+    return Whole("Null where no row is worked.", required=True, nullable=True, minimum=1)
+
+
+def _stitches_field() -> Whole:
+    return Whole(required=True, minimum=0, unit="stitches")
+
+
+class SectionStartSchema(StrictSchema):
+    """A section in one round: its stitches, and the chart columns of its first and its last one as worked."""
+
+    stitches = _stitches_field()
+    first_column = column_field()
+    last_column = column_field()
+
+
+class YokeRoundSchema(StrictSchema):
+    """A round of the yoke."""
+
+    round = round_field()
+    chart_row = _row_field()
+    back = Nested(SectionStartSchema, required=True)
+    front = Nested(SectionStartSchema, required=True)
+    sleeve = Nested(SectionStartSchema, "Each sleeve.", required=True)
+
+
+class BodyRoundSchema(StrictSchema):
+    """A round of the body; back and front are its halves between the seams."""
+
+    round = round_field()
+    chart_row = _row_field()
+    back = Nested(SectionStartSchema, required=True)
+    front = Nested(SectionStartSchema, required=True)
+
+
+class SleeveRoundSchema(StrictSchema):
+    """A round of each sleeve, without its seam."""
+
+    round = round_field()
+    chart_row = _row_field()
+    stitches = _stitches_field()
+    first_column = column_field()
+    last_column = column_field()
+
+
+def yoke_rounds(rounds: Sequence[YokeRound], _: LengthWriter) -> list[dict[str, Any]]:
+    """The rounds of a yoke, as `YokeRoundSchema` has them."""
+    start = _start_writer()
+    return [
+        {
+            "round": number,
+            "chart_row": row,
+            "back": start(back),
+            "front": start(front),
+            "sleeve": start(sleeve),
+        }
+        for number, row, back, front, sleeve, _, _ in rounds
+    ]
+
+
+def body_rounds(rounds: Sequence[BodyRound], _: LengthWriter) -> list[dict[str, Any]]:
+    """The rounds of a body, as `BodyRoundSchema` has them."""
+    start = _start_writer()
+    return [
+        {"round": number, "chart_row": row, "back": start(back), "front": start(front)}
+        for number, row, back, front, _, _ in rounds
+    ]
+
+
+def sleeve_rounds(rounds: Sequence[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
+    """The rounds of a sleeve, as `SleeveRoundSchema` has them."""
+    return [
+        {
+            "round": number,
+            "chart_row": row,
+            "stitches": stitches,
+            "first_column": first,
+            "last_column": last,
+        }
+        for number, row, stitches, first, last, _, _ in rounds
+    ]
+
+
+def _start_writer() -> Callable[[SectionStart], dict[str, int | None]]:
+    """Writes a section's start; what lies alike shares what is written."""
+    written: dict[int, dict[str, int | None]] = {}
+
+    def write(start: SectionStart) -> dict[str, int | None]:
+        found = written.get(id(start))
+        if found is None:
+            found = written[id(start)] = {
+                "stitches": start.stitches,
+                "first_column": start.first_column,
+                "last_column": start.last_column,
+            }
+        return found
+
+    return write
