@@ -8,8 +8,8 @@ knitted is answered with an `errors.Impossible`, and the other sizes are compute
 Where to begin:
 
 conversions.convert              lengths and counts at a gauge, and at another one
-sizing.grade_sizes               body and ease to counts and finished measurements
-size_choice.match_sizes          which size to choose
+sizes.grading.grade_sizes        body and ease to counts and finished measurements
+sizes.choice.match_sizes         which size to choose
 schedules.raglan_schedules       where every increase falls, in every size
 schedules.yoke_adjustments       the same yokes deeper or shallower
 shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row

@@ -16,13 +16,19 @@ from typing import Literal
 
 Unit = Literal["cm", "in"]
 InchConvention = Literal["exact", "nominal"]
+InchStep = Literal["1/2", "1/4"]
 Number = int | float | Decimal | Fraction
 
 CM_PER_INCH = Fraction(254, 100)
 NOMINAL_CM_PER_INCH = Fraction(10, 4)
 
+USUAL_CM_STEP = Fraction(1, 2)
+USUAL_INCH_STEP: InchStep = "1/4"
+"""To what lengths are rounded for print where nothing else is asked."""
+
 _INCHES: dict[InchConvention, tuple[int, int]] = {"exact": (50, 127), "nominal": (2, 5)}
 """So many inches are so many cm."""
+_USUAL_DENOMINATOR = Fraction(USUAL_INCH_STEP).denominator
 
 
 def exact(number: Number) -> Fraction:
@@ -74,7 +80,10 @@ def to_places(value: Fraction, places: int = 2) -> float:
     (0.13, -0.13)
     """
     scale: int = 10**places
-    return _to_places(value.numerator, value.denominator, scale)
+    numerator, denominator = value.as_integer_ratio()
+    if numerator < 0:
+        return -((denominator - 2 * numerator * scale) // (2 * denominator)) / scale
+    return (2 * numerator * scale + denominator) // (2 * denominator) / scale
 
 
 def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tuple[float, float]:
@@ -85,12 +94,18 @@ def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tupl
     >>> to_answer(Fraction(10)), to_answer(Fraction(10), "nominal")
     ((10.0, 3.94), (10.0, 4.0))
     """
-    # In whole numbers throughout, since an answer holds hundreds of lengths.
-    numerator, denominator = length_cm.numerator, length_cm.denominator
+    # In whole numbers throughout and without a call for each, since an answer holds hundreds of lengths.
+    numerator, denominator = length_cm.as_integer_ratio()
     inches, per_cm = _INCHES[convention]
+    twice = 2 * denominator
+    if numerator < 0:
+        return (
+            -((denominator - 200 * numerator) // twice) / 100,
+            -((denominator * per_cm - 200 * numerator * inches) // (twice * per_cm)) / 100,
+        )
     return (
-        _to_places(numerator, denominator, 100),
-        _to_places(numerator * inches, denominator * per_cm, 100),
+        (200 * numerator + denominator) // twice / 100,
+        (200 * numerator * inches + denominator * per_cm) // (twice * per_cm) / 100,
     )
 
 
@@ -108,7 +123,7 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
 
 
-def to_printed_fraction(value: Fraction, denominator: int = 4) -> str:
+def to_printed_fraction(value: Fraction, denominator: int = _USUAL_DENOMINATOR) -> str:
     """A number as a knitter reads it on a page: whole and common fraction.
 
     value: for instance a length in inches. denominator: the finest fraction printed, 4 for
@@ -120,7 +135,9 @@ def to_printed_fraction(value: Fraction, denominator: int = 4) -> str:
     return _printed_steps(_steps(value.numerator * denominator, value.denominator), denominator)
 
 
-def to_printed_inches(length_cm: Fraction, denominator: int = 4, convention: InchConvention = "exact") -> str:
+def to_printed_inches(
+    length_cm: Fraction, denominator: int = _USUAL_DENOMINATOR, convention: InchConvention = "exact"
+) -> str:
     """A length in inches as a knitter reads it on a page.
 
     length_cm: the length in cm. denominator: as for `to_printed_fraction`. convention: as for
@@ -134,7 +151,7 @@ def to_printed_inches(length_cm: Fraction, denominator: int = 4, convention: Inc
     return _printed_steps(steps, denominator)
 
 
-def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
+def to_printed_decimal(value: Fraction, step: Fraction = USUAL_CM_STEP) -> str:
     """A number rounded to a step and written without trailing zeros.
 
     value: for instance a length in cm. step: what it is rounded to, such as half a centimetre.
@@ -148,12 +165,6 @@ def to_printed_decimal(value: Fraction, step: Fraction = Fraction(1, 2)) -> str:
     if rest == 0:
         return str(whole)
     return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
-
-
-def _to_places(numerator: int, denominator: int, scale: int) -> float:
-    if numerator < 0:
-        return -((-2 * numerator * scale + denominator) // (2 * denominator)) / scale
-    return (2 * numerator * scale + denominator) // (2 * denominator) / scale
 
 
 def _steps(numerator: int, denominator: int) -> int:

@@ -17,11 +17,12 @@ from grading_core.counts.solver import Solution, Solved, solve
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.plan import Plan, plan_pullover, too_many_rounds
-from grading_core.pullover.request import Changes, PerSize, PulloverRequest
+from grading_core.pullover.request import Changes, PulloverRequest
 from grading_core.pullover.result import Changed, MadeSize, Pullover, Row
 from grading_core.pullover.sizes import in_wishes, make_size, size_remarks
 from grading_core.pullover.words import instructions, table
 from grading_core.pullover.yarn import colour_yarn, stitches_by_colour
+from grading_core.sizes.request import PerSize
 from grading_core.yarn.estimates import Need
 from grading_core.yoke.adjustment import Adjustment
 

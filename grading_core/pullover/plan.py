@@ -28,9 +28,10 @@ from grading_core.pullover.proportions import (
     usual_total_length_cm,
     usual_underarm_cm,
 )
-from grading_core.pullover.request import EdgeWishes, PerSize, PulloverRequest
+from grading_core.pullover.request import EdgeWishes, PulloverRequest
 from grading_core.sizes.bodies import SizeBody, size_bodies
 from grading_core.sizes.grading import estimate_remarks, spread_ease
+from grading_core.sizes.request import BodiesRequest, PerSize
 from grading_core.standards import Measurement
 from grading_core.units import to_places
 from grading_core.yoke.schedule import Options
@@ -139,7 +140,9 @@ def plan_pullover(request: PulloverRequest) -> Plan:
     [103.4, 33.5, 46.0, 23.8]
     """
     table = request.body_table or ("women" if request.sizes is None else None)
-    bodies = size_bodies(table, request.labels, request.sizes, request.within)
+    bodies = size_bodies(
+        BodiesRequest(body_table=table, labels=request.labels, sizes=request.sizes, within=request.within)
+    )
     raise_if_any([*wish_problems(request, len(bodies)), *missing_measurements(request, bodies)])
     fabrics = _fabrics(request)
     chart = _chart(request, fabrics.yoke)

@@ -9,8 +9,9 @@ from grading_core.chart.grid import Anchor
 from grading_core.chart.request import ChartRequest, request_problems
 from grading_core.errors import Path, Problem
 from grading_core.gauge import Gauge
-from grading_core.pullover.request import ChartWishes, PerSize, PulloverRequest
+from grading_core.pullover.request import ChartWishes, PulloverRequest
 from grading_core.sizes.bodies import SizeBody
+from grading_core.sizes.request import PerSize
 from grading_core.standards import Measurement
 from grading_core.wording import counted, listed
 

@@ -19,14 +19,10 @@ from grading_core.parts.neckline import USUAL_STRETCH, Start
 from grading_core.parts.short_rows import USUAL_RAISE_CM, Way
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.shaping import Spacing, Where
-from grading_core.sizes.bodies import SentSize
-from grading_core.sizes.grading import Ease
+from grading_core.sizes.request import PerSize, SentSize
 from grading_core.standards import Measurement, Within
 from grading_core.yoke.adjustment import Adjustment
 from grading_core.yoke.schedule import DoubleBody
-
-PerSize = Ease
-"""A length in cm: one for all sizes, one per size, or even steps."""
 
 RIB = CountRule(2)
 """Knit 1, purl 1."""
@@ -205,7 +201,7 @@ class Changes:
     """
 
     gauges: Gauges | None = None
-    ease: Mapping[Measurement, Ease] | None = None
+    ease: Mapping[Measurement, PerSize] | None = None
     yoke: Adjustment | None = None
     body_length: PerSize | None = None
     sleeve_length: PerSize | None = None
@@ -216,7 +212,7 @@ class Changes:
 class PulloverRequest:
     """A pullover to grade.
 
-    body_table, labels, sizes, within: the bodies, as `body_sizes.size_bodies` takes them; women's sizes unless told
+    body_table, labels, sizes, within: the bodies, as in `BodiesRequest`; women's sizes unless told
     otherwise. ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
     """
 
@@ -225,7 +221,7 @@ class PulloverRequest:
     labels: tuple[str, ...] | None = None
     sizes: tuple[SentSize, ...] | None = None
     within: Within = "middle"
-    ease: Mapping[Measurement, Ease] = field(default_factory=dict)
+    ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
     neck: NeckWishes = NeckWishes()
     yoke: YokeWishes = YokeWishes()
     body: BodyWishes = BodyWishes()

@@ -20,8 +20,9 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
 
-from grading_core.errors import Problem, duplicate_labels, raise_if_any
+from grading_core.errors import ContradictionError, Problem, duplicate_labels, raise_if_any
 from grading_core.sizes.labels import label_ranks
+from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.units import to_inches, to_printed_decimal
@@ -33,17 +34,6 @@ RISING: tuple[Measurement, ...] = (*ACROSS, "armhole_depth")
 
 
 @dataclass(frozen=True, slots=True)
-class SentSize:
-    """A size of a custom table.
-
-    label: unique in the request. measurements: the body in cm, by measurement name.
-    """
-
-    label: str
-    measurements: Mapping[Measurement, Fraction]
-
-
-@dataclass(frozen=True, slots=True)
 class BodyValue:
     """One measurement of one body.
 
@@ -52,7 +42,7 @@ class BodyValue:
     """
 
     cm: Fraction
-    origin: Origin | Literal["sent"]
+    origin: Literal["sent"] | Origin
     interpolated: bool = False
 
 
@@ -75,39 +65,33 @@ class _Line:
     measurements: Mapping[Measurement, tuple[Fraction, Fraction, Origin]]
 
 
-def size_bodies(
-    body_table: str | None,
-    labels: Sequence[str] | None = None,
-    sizes: Sequence[SentSize] | None = None,
-    within: Within = "middle",
-) -> tuple[SizeBody, ...]:
+def size_bodies(request: BodiesRequest) -> tuple[SizeBody, ...]:
     """The body of every size asked for, in the order asked.
-
-    body_table: the name of a built-in table, or None. labels: which of its sizes and in which
-    order; all of them by default. sizes: a custom table. within: which part of a published range
-    counts.
 
     Raises ContradictionError where there is neither table nor sizes, where a label is unknown,
     repeated or beside sizes that are sent, where a size has no bust to interpolate on or one
     outside the table, and where sizes don't rise.
 
-    >>> bodies = size_bodies("women", labels=["M"])
+    >>> bodies = size_bodies(BodiesRequest(body_table="women", labels=("M",)))
     >>> float(bodies[0].values["bust"].cm)
     93.98
     >>> custom = SentSize("mine", {"bust": Fraction("99.06")})
-    >>> value = size_bodies("women", sizes=[custom])[0].values["upper_arm"]
+    >>> bodies = size_bodies(BodiesRequest(body_table="women", sizes=(custom,)))
+    >>> value = bodies[0].values["upper_arm"]
     >>> float(value.cm), value.interpolated
     (29.21, True)
     """
-    if body_table is not None and body_table not in BODY_TABLES:
+    table = request.body_table
+    if table is not None and table not in BODY_TABLES:
         known = ", ".join(BODY_TABLES)
-        raise_if_any([Problem(("body_table",), f"There is no table {body_table!r}; there are {known}.")])
-    if sizes is not None:
-        return _sent_bodies(sizes, body_table, labels, within)
-    if body_table is None:
-        raise_if_any([Problem((), "Send body_table, sizes, or both.")])
-        raise AssertionError
-    return _table_bodies(body_table, labels, within)
+        raise ContradictionError(
+            [Problem(("body_table",), f"There is no table {table!r}; there are {known}.")]
+        )
+    if request.sizes is not None:
+        return _sent_bodies(request.sizes, table, request.labels, request.within)
+    if table is None:
+        raise ContradictionError([Problem((), "Send body_table, sizes, or both.")])
+    return _table_bodies(table, request.labels, request.within)
 
 
 def _table_bodies(name: str, labels: Sequence[str] | None, within: Within) -> tuple[SizeBody, ...]:

@@ -7,101 +7,25 @@ never hidden.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Path, Problem, Remark, raise_if_any
-from grading_core.gauge import Gauge
-from grading_core.rounding import NEAREST, CountRule
-from grading_core.sizes.bodies import BodyValue, SentSize, SizeBody, size_bodies
-from grading_core.standards import Measurement, Within
+from grading_core.rounding import NEAREST
+from grading_core.sizes.bodies import BodyValue, SizeBody, size_bodies
+from grading_core.sizes.request import EvenSteps, PerSize, SizeGradingRequest
+from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns, SizeGrading
+from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
-from grading_core.units import InchConvention, to_printed_decimal, to_printed_inches
+from grading_core.units import to_printed_decimal, to_printed_inches
 from grading_core.wording import counted, listed, size_run
 
 CountUnit = Literal["stitches", "rows"]
 
 _NO_EASE = Fraction(0)
 _ACROSS = frozenset(ACROSS)
-
-
-@dataclass(frozen=True, slots=True)
-class EvenSteps:
-    """Ease that goes from the first size sent to the last in even steps. first, last: in cm."""
-
-    first: Fraction
-    last: Fraction
-
-
-Ease = Fraction | tuple[Fraction, ...] | EvenSteps
-"""Ease in cm: one for all sizes, one per size, or even steps."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SizeGradingRequest:
-    """What to grade.
-
-    gauge: of the fabric. body_table, labels, sizes, within: the bodies, as `size_bodies` takes
-    them. ease: by measurement, none where it is missing. count_rules: by measurement, the nearest
-    whole number where it is missing.
-    """
-
-    gauge: Gauge
-    body_table: str | None = None
-    labels: tuple[str, ...] | None = None
-    sizes: tuple[SentSize, ...] | None = None
-    within: Within = "middle"
-    ease: Mapping[Measurement, Ease] = field(default_factory=dict)
-    count_rules: Mapping[Measurement, CountRule] = field(default_factory=dict)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class GradedMeasurement:
-    """One measurement of one size.
-
-    body: with where it is from. ease, target, finished, difference: in cm. count: in the
-    measurement's count unit.
-    """
-
-    body: BodyValue
-    ease: Fraction
-    target: Fraction
-    count: int
-    finished: Fraction
-    difference: Fraction
-
-
-@dataclass(frozen=True, slots=True)
-class GradedSize:
-    """One size. measurements: by name, in the order of `MEASUREMENTS`.
-
-    fit: the published name for the ease at the bust, None without a bust.
-    """
-
-    label: str
-    measurements: Mapping[Measurement, GradedMeasurement]
-    fit: str | None
-
-
-@dataclass(frozen=True, slots=True)
-class SizeGrading:
-    """Every size, in the order asked. measurements: the names that any size has."""
-
-    sizes: tuple[GradedSize, ...]
-    measurements: tuple[Measurement, ...]
-    remarks: tuple[Remark, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class PrintedRuns:
-    """One measurement as size runs. counts: stitches or rows; the finished lengths as rounded for print."""
-
-    counts: str
-    finished_cm: str
-    finished_inch: str
 
 
 def count_unit(measurement: Measurement) -> CountUnit:
@@ -113,7 +37,7 @@ def count_unit(measurement: Measurement) -> CountUnit:
     return "stitches" if measurement in _ACROSS else "rows"
 
 
-def spread_ease(ease: Ease, sizes: int) -> tuple[Fraction, ...]:
+def spread_ease(ease: PerSize, sizes: int) -> tuple[Fraction, ...]:
     """The ease of each size, in cm.
 
     ease: one number, one per size, or even steps. sizes: how many; a single size takes the first
@@ -135,62 +59,46 @@ def spread_ease(ease: Ease, sizes: int) -> tuple[Fraction, ...]:
 
 
 def grade_sizes(request: SizeGradingRequest) -> SizeGrading:
-    """Counts and finished measurements of every size.
+    """Counts and finished measurements of every size, and the size runs that a pattern prints.
+
+    Raises ContradictionError as `grade_bodies` does.
+
+    >>> from grading_core.gauge import Gauge
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> request = SizeGradingRequest(
+    ...     gauge=gauge, body_table="women", labels=("S", "M"), ease={"bust": Fraction(12)})
+    >>> run = grade_sizes(request).runs["bust"]
+    >>> run.stitches, run.finished_cm, run.finished_inch
+    ('211 (233)', '96 (106)', '37 3/4 (41 3/4)')
+    """
+    sizes = grade_bodies(request)
+    return SizeGrading(sizes, _runs(request, sizes), tuple(_remarks(request, sizes)))
+
+
+def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
+    """Counts and finished measurements alone, of every size in the order asked.
 
     Raises ContradictionError for what `size_bodies` refuses, for ease or a rule on a measurement
     that no size has, for a list of ease of the wrong length, and where ease leaves nothing to knit.
 
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.sizes.request import SentSize
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> body = SentSize("S", {"bust": Fraction(84)})
     >>> request = SizeGradingRequest(gauge=gauge, sizes=(body,), ease={"bust": Fraction(12)})
-    >>> bust = grade_sizes(request).sizes[0].measurements["bust"]
-    >>> bust.count, float(round(bust.finished, 2)), float(round(bust.difference, 2))
+    >>> bust = grade_bodies(request)[0].measurements["bust"]
+    >>> bust.stitches, float(round(bust.finished, 2)), float(round(bust.difference, 2))
     (211, 95.91, -0.09)
     """
-    bodies = size_bodies(request.body_table, request.labels, request.sizes, request.within)
+    bodies = size_bodies(request)
     names = tuple(name for name in MEASUREMENTS if any(name in body.values for body in bodies))
     raise_if_any(_name_problems(request, names, len(bodies)))
     eases = {name: spread_ease(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     raise_if_any(_target_problems(request, bodies, eases))
-    sizes = tuple(
+    return tuple(
         _graded(request, body, {name: eases[name][index] for name in body.values})
         for index, body in enumerate(bodies)
     )
-    return SizeGrading(sizes, names, tuple(_remarks(request, sizes)))
-
-
-def printed_runs(
-    grading: SizeGrading,
-    cm_step: Fraction = Fraction(1, 2),
-    inch_denominator: int = 4,
-    convention: InchConvention = "exact",
-) -> dict[Measurement, PrintedRuns]:
-    """Every measurement as the size runs that a pattern prints.
-
-    grading: from `grade_sizes`. cm_step: to what centimetres are rounded. inch_denominator: the
-    finest printed fraction of an inch. convention: how cm become inches.
-
-    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> request = SizeGradingRequest(
-    ...     gauge=gauge, body_table="women", labels=("S", "M"), ease={"bust": Fraction(12)})
-    >>> printed_runs(grade_sizes(request))["bust"]
-    PrintedRuns(counts='211 (233)', finished_cm='96 (106)', finished_inch='37 3/4 (41 3/4)')
-    """
-    runs = {}
-    for name in grading.measurements:
-        cells = [size.measurements.get(name) for size in grading.sizes]
-        lengths = [None if cell is None else cell.finished for cell in cells]
-        runs[name] = PrintedRuns(
-            size_run([None if cell is None else cell.count for cell in cells]),
-            size_run([None if cm is None else to_printed_decimal(cm, cm_step) for cm in lengths]),
-            size_run(
-                [
-                    None if cm is None else to_printed_inches(cm, inch_denominator, convention)
-                    for cm in lengths
-                ]
-            ),
-        )
-    return runs
 
 
 def estimate_remarks(
@@ -219,24 +127,54 @@ def estimate_remarks(
 
 
 def _graded(request: SizeGradingRequest, body: SizeBody, ease: Mapping[Measurement, Fraction]) -> GradedSize:
-    across, along = request.gauge.stitches_per_cm, request.gauge.rows_per_cm
     measurements = {
-        name: _measurement(
-            value, ease[name], across if name in _ACROSS else along, request.count_rules.get(name, NEAREST)
-        )
-        for name, value in body.values.items()
+        name: _measurement(request, name, value, ease[name]) for name, value in body.values.items()
     }
     fit = fit_name(ease["bust"]) if "bust" in ease else None
     return GradedSize(body.label, measurements, fit)
 
 
-def _measurement(body: BodyValue, ease: Fraction, per_cm: Fraction, rule: CountRule) -> GradedMeasurement:
+def _measurement(
+    request: SizeGradingRequest, name: Measurement, body: BodyValue, ease: Fraction
+) -> GradedMeasurement:
+    across = name in _ACROSS
+    per_cm = request.gauge.stitches_per_cm if across else request.gauge.rows_per_cm
     target = body.cm + ease if ease else body.cm
-    count = rule.round(target * per_cm)
+    count = request.count_rules.get(name, NEAREST).round(target * per_cm)
     finished = Fraction(count * per_cm.denominator, per_cm.numerator)
     return GradedMeasurement(
-        body=body, ease=ease, target=target, count=count, finished=finished, difference=finished - target
+        body=body,
+        ease=ease,
+        target=target,
+        stitches=count if across else None,
+        rows=None if across else count,
+        finished=finished,
+        difference=finished - target,
     )
+
+
+def _runs(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
+    """Every measurement that any size has as size runs."""
+    step, convention = request.printed_cm_step, request.inch_convention
+    denominator = Fraction(request.printed_inch_step).denominator
+    runs = {}
+    for name in MEASUREMENTS:
+        cells = [size.measurements.get(name) for size in sizes]
+        if any(cells):
+            counts = _run(cells, lambda cell: cell.count)
+            runs[name] = PrintedRuns(
+                stitches=counts if name in _ACROSS else None,
+                rows=None if name in _ACROSS else counts,
+                finished_cm=_run(cells, lambda cell: to_printed_decimal(cell.finished, step)),
+                finished_inch=_run(
+                    cells, lambda cell: to_printed_inches(cell.finished, denominator, convention)
+                ),
+            )
+    return runs
+
+
+def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasurement], str | int]) -> str:
+    return size_run([None if cell is None else write(cell) for cell in cells])
 
 
 def _name_problems(

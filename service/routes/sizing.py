@@ -2,29 +2,18 @@
 
 from __future__ import annotations
 
-from grading_core.sizes.choice import SizeMatch, SizeMatchRequest, match_sizes
-from grading_core.sizes.grading import PrintedRuns, SizeGrading, grade_sizes, printed_runs
-from grading_core.standards import Measurement
+from grading_core.sizes.choice import match_sizes
+from grading_core.sizes.grading import grade_sizes
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.representations import sizing as representations
 from service.schemas.sizing import (
-    SizeGradingsQuery,
     SizeGradingsRequestSchema,
     SizeGradingsSchema,
     SizeMatchesRequestSchema,
     SizeMatchesSchema,
 )
 
-Graded = tuple[SizeGrading, dict[Measurement, PrintedRuns]]
-
-
-def _grade(query: SizeGradingsQuery) -> Graded:
-    grading = grade_sizes(query.grading)
-    return grading, printed_runs(grading, query.cm_step, query.inch_denominator, query.inch_convention)
-
-
-SIZE_GRADINGS: Operation[SizeGradingsQuery, Graded] = Operation(
+SIZE_GRADINGS = Operation(
     path="/v1/size-gradings",
     name="size-gradings",
     tag="Sizing",
@@ -42,12 +31,11 @@ both sizes named. Which size is the larger is told by labels such as S, M, L or 
 the order of sending has no say in it.""",
     request=SizeGradingsRequestSchema,
     answer=SizeGradingsSchema,
-    call=_grade,
-    represent=representations.size_gradings,
+    call=grade_sizes,
     media=PER_SIZE,
 )
 
-SIZE_MATCHES: Operation[SizeMatchRequest, SizeMatch] = Operation(
+SIZE_MATCHES = Operation(
     path="/v1/size-matches",
     name="size-matches",
     tag="Sizing",
@@ -62,7 +50,6 @@ counts make in your fabric: finished x written stitches per cm / own stitches pe
     request=SizeMatchesRequestSchema,
     answer=SizeMatchesSchema,
     call=match_sizes,
-    represent=representations.size_matches,
 )
 
 OPERATIONS = (SIZE_GRADINGS, SIZE_MATCHES)

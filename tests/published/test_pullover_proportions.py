@@ -18,6 +18,7 @@ from grading_core.pullover.proportions import (
 )
 from grading_core.pullover.request import Gauges, PulloverRequest
 from grading_core.sizes.bodies import size_bodies
+from grading_core.sizes.request import BodiesRequest
 
 INCH = Fraction(254, 100)
 
@@ -126,7 +127,7 @@ MEN_P95 = [
 
 
 def sleeves(table):
-    for body in size_bodies(table):
+    for body in size_bodies(BodiesRequest(body_table=table)):
         bust, arm = body.values["bust"].cm, body.values["upper_arm"].cm
         yield bust, arm + usual_ease("upper_arm", arm)
 
@@ -152,7 +153,7 @@ def test_the_sleeve_is_about_a_third_of_the_body():
 @pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
 def test_the_ease_at_the_bust_is_a_classic_fit(table):
     # 5 to 10 cm (CYC, bust fit and ease)
-    for body in size_bodies(table):
+    for body in size_bodies(BodiesRequest(body_table=table)):
         assert 5 <= usual_ease("bust", body.values["bust"].cm) <= 10
 
 

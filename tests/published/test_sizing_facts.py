@@ -8,7 +8,8 @@ import pytest
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sizes.grading import EvenSteps, SentSize, SizeGradingRequest, grade_sizes, printed_runs
+from grading_core.sizes.grading import grade_sizes
+from grading_core.sizes.request import EvenSteps, SentSize, SizeGradingRequest
 from grading_core.standards import body_table
 from grading_core.units import to_printed_inches
 
@@ -26,10 +27,10 @@ def per_inch(stitches, rows):
 NINE_BODIES = tuple(SentSize(str(size), {"bust": 81 + size * Fraction(75, 8)}) for size in range(9))
 
 
-def nine_sizes():
+def nine_sizes(**printed):
     """Nine finished busts from 101 to 181 cm, worn with 20 to 25 cm of ease: common practice, no source."""
     ease = {"bust": EvenSteps(Fraction(20), Fraction(25))}
-    return grade_sizes(SizeGradingRequest(gauge=per_10_cm(18, 26), sizes=NINE_BODIES, ease=ease))
+    return grade_sizes(SizeGradingRequest(gauge=per_10_cm(18, 26), sizes=NINE_BODIES, ease=ease, **printed))
 
 
 def test_nine_even_sizes_have_even_finished_busts():
@@ -46,7 +47,7 @@ def test_ten_centimetres_a_size_at_eighteen_stitches_are_eighteen_stitches_a_siz
 )
 def test_printed_inches_of_101_to_181_cm_tell_the_convention(convention, first, last):
     """Common practice, no source: 40 1/2 to 72 1/2 in comes from 4 in beside 10 cm, exact inches are smaller."""
-    run = printed_runs(nine_sizes(), convention=convention)["bust"].finished_inch
+    run = nine_sizes(inch_convention=convention).runs["bust"].finished_inch
     assert run.startswith(f"{first} (")
     assert run.endswith(f", {last})")
 

@@ -182,6 +182,26 @@ def test_a_grading_without_a_unit_is_in_that_of_the_request(client):
     assert answer["best"]["finished"]["inch"] == 40.0
 
 
+def test_a_grading_may_be_a_whole_size_gradings_request(client):
+    grading = {"gauge": GAUGE, "sizes": [{"label": "S", "bust": 84}, {"label": "M", "bust": 94}]}
+    printed = {"inch_convention": "nominal", "printed_cm_step": 1, "printed_inch_step": "1/2"}
+    assert graded(client, unit="cm", **grading, **printed)
+    plain, whole = (
+        client.post("/v1/size-matches", json={"grading": sent, "garment": 90}).get_json()
+        for sent in (grading, {"unit": "cm", **grading, **printed})
+    )
+    assert (
+        plain["best"]
+        == whole["best"]
+        == {
+            "label": "M",
+            "finished": {"cm": 94.09, "inch": 37.04},
+            "ease": None,
+            "difference": {"cm": 4.09, "inch": 1.61},
+        }
+    )
+
+
 def test_the_match_at_an_own_gauge_stands_beside_the_written_one(client):
     request = {
         "finished": [{"label": "1", "bust": 100}, {"label": "2", "bust": 110}],

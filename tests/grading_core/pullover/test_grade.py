@@ -32,8 +32,7 @@ from grading_core.pullover.request import (
 from grading_core.pullover.result import MadeSize, Pullover
 from grading_core.pullover.yarn import raise_stitches, rib_stitches, stitches_by_colour
 from grading_core.rounding import CountRule
-from grading_core.sizes.bodies import SentSize
-from grading_core.sizes.grading import EvenSteps
+from grading_core.sizes.request import EvenSteps, SentSize
 from grading_core.yoke.adjustment import Adjustment
 from tests.oracles.knitter import increases_said, knit_to_split, read
 

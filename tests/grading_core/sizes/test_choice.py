@@ -8,9 +8,8 @@ from hypothesis import strategies as st
 
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
-from grading_core.sizes.bodies import SentSize
-from grading_core.sizes.choice import FinishedSize, SizeMatchRequest, choose_size, match_sizes
-from grading_core.sizes.grading import SizeGradingRequest
+from grading_core.sizes.choice import choose_size, match_sizes
+from grading_core.sizes.request import FinishedSize, SentSize, SizeGradingRequest, SizeMatchRequest
 
 
 def finished(*busts):
@@ -19,6 +18,10 @@ def finished(*busts):
 
 def gauge(stitches):
     return Gauge.over(Fraction(stitches), Fraction(30), Fraction(10))
+
+
+def smallest_first(choice):
+    return choice.neighbours.smaller, choice.best, choice.neighbours.larger
 
 
 FOUR = finished(96, 104, 112, 120)
@@ -31,22 +34,18 @@ def paths(**request):
 
 
 def test_the_nearest_circumference_is_best_and_its_neighbours_stand_beside_it():
-    choice = choose_size(FOUR, Fraction(107))
-    assert [match.label for match in (choice.smaller, choice.best, choice.larger)] == [
-        "size 1",
-        "size 2",
-        "size 3",
-    ]
-    assert [match.difference for match in (choice.smaller, choice.best, choice.larger)] == [-11, -3, 5]
+    choice = choose_size(FOUR, wanted=Fraction(107))
+    assert [offer.label for offer in smallest_first(choice)] == ["size 1", "size 2", "size 3"]
+    assert [offer.difference for offer in smallest_first(choice)] == [-11, -3, 5]
 
 
 def test_of_two_equally_near_sizes_the_larger_is_best():
-    assert choose_size(FOUR, Fraction(108)).best.label == "size 3"
+    assert choose_size(FOUR, wanted=Fraction(108)).best.label == "size 3"
 
 
 def test_the_ease_of_every_candidate_is_told_where_a_body_is_known():
-    choice = choose_size(FOUR, Fraction(104), Fraction(94))
-    assert [match.ease for match in (choice.smaller, choice.best, choice.larger)] == [2, 10, 18]
+    choice = choose_size(FOUR, wanted=Fraction(104), body=Fraction(94))
+    assert [offer.ease for offer in smallest_first(choice)] == [2, 10, 18]
 
 
 def test_without_a_body_there_is_no_ease():
@@ -60,13 +59,14 @@ def test_without_a_body_there_is_no_ease():
 )
 def test_the_choice_is_that_of_trying_every_size_in_any_order(busts, wanted, random):
     random.shuffle(busts)
-    choice = choose_size(finished(*busts), wanted)
+    choice = choose_size(finished(*busts), wanted=wanted)
     least = min(abs(bust - wanted) for bust in busts)
     best = max(bust for bust in busts if abs(bust - wanted) == least)
     below, above = [bust for bust in busts if bust < best], [bust for bust in busts if bust > best]
     assert choice.best.finished == best
-    assert (choice.smaller.finished if choice.smaller else None) == (max(below) if below else None)
-    assert (choice.larger.finished if choice.larger else None) == (min(above) if above else None)
+    smaller, larger = choice.neighbours.smaller, choice.neighbours.larger
+    assert (smaller.finished if smaller else None) == (max(below) if below else None)
+    assert (larger.finished if larger else None) == (min(above) if above else None)
 
 
 def test_a_body_and_ease_make_what_is_wanted():
@@ -82,7 +82,7 @@ def test_at_an_own_gauge_the_written_counts_make_another_circumference():
     assert match.written.best.label == "size 2"
     assert match.at_own_gauge.best.label == "size 3"
     assert match.at_own_gauge.best.finished == Fraction(112 * 20, 22)
-    assert match.at_own_gauge.larger.finished == Fraction(120 * 20, 22)
+    assert match.at_own_gauge.neighbours.larger.finished == Fraction(120 * 20, 22)
 
 
 def test_at_the_written_gauge_nothing_changes():

@@ -9,9 +9,10 @@ from hypothesis import strategies as st
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sizes.bodies import SentSize, size_bodies
-from grading_core.sizes.grading import EvenSteps, SizeGradingRequest, grade_sizes, printed_runs, spread_ease
+from grading_core.sizes.bodies import size_bodies
+from grading_core.sizes.grading import grade_sizes, spread_ease
 from grading_core.sizes.labels import label_ranks
+from grading_core.sizes.request import BodiesRequest, EvenSteps, SentSize, SizeGradingRequest
 from grading_core.wording import DASH
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -56,7 +57,8 @@ def test_labels_pick_sizes_in_the_order_asked():
 
 def test_lengths_along_are_counted_in_rows_and_widths_in_stitches():
     cells = grade(sent("S", bust=100, arm_length=50)).sizes[0].measurements
-    assert (cells["bust"].count, cells["arm_length"].count) == (220, 155)
+    assert (cells["bust"].stitches, cells["arm_length"].rows) == (220, 155)
+    assert (cells["bust"].rows, cells["arm_length"].stitches) == (None, None)
 
 
 def test_target_finished_and_difference_close():
@@ -120,10 +122,9 @@ def test_an_interpolated_measurement_is_as_certain_as_the_less_certain_neighbour
 @pytest.mark.parametrize("within", ["low", "middle", "high"])
 @pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
 def test_a_body_that_is_a_size_of_the_table_gets_that_size(table, within):
-    for body in size_bodies(table, within=within):
-        [again] = size_bodies(
-            table, sizes=[SentSize("mine", {"bust": body.values["bust"].cm})], within=within
-        )
+    for body in size_bodies(BodiesRequest(body_table=table, within=within)):
+        same = SentSize("mine", {"bust": body.values["bust"].cm})
+        [again] = size_bodies(BodiesRequest(body_table=table, sizes=(same,), within=within))
         assert {name: value.cm for name, value in again.values.items()} == {
             name: value.cm for name, value in body.values.items()
         }
@@ -131,12 +132,8 @@ def test_a_body_that_is_a_size_of_the_table_gets_that_size(table, within):
 
 @given(st.lists(st.fractions(71, 158, max_denominator=50), min_size=2, max_size=9, unique=True))
 def test_interpolated_measurements_rise_with_the_bust(busts):
-    sizes = [
-        SentSize(f"bust {bust.numerator} of {bust.denominator}", {"bust": bust}) for bust in sorted(busts)
-    ]
-    bodies = size_bodies(
-        "women", sizes=[SentSize(f"{place}", size.measurements) for place, size in enumerate(sizes)]
-    )
+    sizes = tuple(SentSize(f"{place}", {"bust": bust}) for place, bust in enumerate(sorted(busts)))
+    bodies = size_bodies(BodiesRequest(body_table="women", sizes=sizes))
     for name in bodies[0].values:
         values = [body.values[name].cm for body in bodies]
         assert values == sorted(values), name
@@ -156,7 +153,8 @@ def test_a_size_without_a_bust_is_not_completed_from_a_table():
 
 
 def test_the_ends_of_the_published_range_are_inside_the_table():
-    bodies = size_bodies("women", sizes=[sent("least", bust=71), sent("most", bust=158)])
+    sizes = (sent("least", bust=71), sent("most", bust=158))
+    bodies = size_bodies(BodiesRequest(body_table="women", sizes=sizes))
     assert bodies[0].values["waist"].cm == 23 * INCH
     assert bodies[1].values["waist"].cm == 50 * INCH
 
@@ -326,19 +324,20 @@ def test_a_count_of_nothing_is_warned_about():
 
 
 def test_a_run_has_a_dash_where_a_size_has_no_value():
-    runs = printed_runs(grade(sent("S", bust=84), sent("M", bust=94, wrist=16), sent("L", bust=104)))
-    assert runs["wrist"].counts == f"{DASH} (35, {DASH})"
+    runs = grade(sent("S", bust=84), sent("M", bust=94, wrist=16), sent("L", bust=104)).runs
+    assert runs["wrist"].stitches == f"{DASH} (35, {DASH})"
 
 
 def test_runs_are_printed_to_the_steps_asked():
     # 185 / 2.2 = 84.09 cm = 33.11 in, and 207 / 2.2 = 94.09 cm = 37.04 in
-    grading = grade(sent("S", bust=84), sent("M", bust=94))
-    assert printed_runs(grading)["bust"].finished_cm == "84 (94)"
-    assert printed_runs(grading, cm_step=Fraction("0.1"))["bust"].finished_cm == "84.1 (94.1)"
+    sizes = (sent("S", bust=84), sent("M", bust=94))
+    assert grade(*sizes).runs["bust"].finished_cm == "84 (94)"
+    assert grade(*sizes, printed_cm_step=Fraction("0.1")).runs["bust"].finished_cm == "84.1 (94.1)"
     # 40.4 in is nearest to 40 1/2 by quarters as by halves, 40.2 in to 40 1/4 and to 40
-    inches = grade(sent("S", bust="102.1"), gauge=Gauge.over(Fraction(100), Fraction(100), Fraction(1)))
-    assert printed_runs(inches)["bust"].finished_inch == "40 1/4"
-    assert printed_runs(inches, inch_denominator=2)["bust"].finished_inch == "40"
+    fine = {"gauge": Gauge.over(Fraction(100), Fraction(100), Fraction(1))}
+    assert grade(sent("S", bust="102.1"), **fine).runs["bust"].finished_inch == "40 1/4"
+    inches = grade(sent("S", bust="102.1"), **fine, printed_inch_step="1/2")
+    assert inches.runs["bust"].finished_inch == "40"
 
 
 # Labels

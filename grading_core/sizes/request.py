@@ -1,0 +1,93 @@
+"""What is asked about sizes: bodies, their grading, and which size to knit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from grading_core.gauge import Gauge
+from grading_core.rounding import CountRule
+from grading_core.standards import Measurement, Within
+from grading_core.units import USUAL_CM_STEP, USUAL_INCH_STEP, InchConvention, InchStep
+
+
+@dataclass(frozen=True, slots=True)
+class EvenSteps:
+    """A length that goes from the first size sent to the last in even steps. first, last: in cm."""
+
+    first: Fraction
+    last: Fraction
+
+
+PerSize = Fraction | tuple[Fraction, ...] | EvenSteps
+"""A length in cm, such as ease: one for all sizes, one per size, or even steps."""
+
+
+@dataclass(frozen=True, slots=True)
+class SentSize:
+    """A size of a custom table.
+
+    label: unique in the request. measurements: the body in cm, by measurement name.
+    """
+
+    label: str
+    measurements: Mapping[Measurement, Fraction]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BodiesRequest:
+    """The bodies: those of a built-in table, of sizes that are sent, or of both.
+
+    body_table: the table's name; beside sizes it fills in what they lack. labels: which of the table's sizes and in
+    which order; all of them by default. sizes: a custom table. within: which part of a published range counts.
+    """
+
+    body_table: str | None = None
+    labels: tuple[str, ...] | None = None
+    sizes: tuple[SentSize, ...] | None = None
+    within: Within = "middle"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeGradingRequest(BodiesRequest):
+    """Bodies to grade.
+
+    gauge: of the fabric. ease: by measurement, none where it is missing. count_rules: by measurement, the nearest
+    whole number where it is missing. printed_cm_step: to what the centimetres of the size runs are rounded.
+    printed_inch_step, inch_convention: to what their inches are, and how cm become inches.
+    """
+
+    gauge: Gauge
+    ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
+    count_rules: Mapping[Measurement, CountRule] = field(default_factory=dict)
+    printed_cm_step: Fraction = USUAL_CM_STEP
+    printed_inch_step: InchStep = USUAL_INCH_STEP
+    inch_convention: InchConvention = "exact"
+
+
+@dataclass(frozen=True, slots=True)
+class FinishedSize:
+    """A size as the pattern prints it. bust: the finished circumference in cm."""
+
+    label: str
+    bust: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeMatchRequest:
+    """What is on offer and what is wanted; lengths in cm.
+
+    finished: the pattern's sizes; or grading: what makes them. garment: the circumference of a
+    garment that fits; or body and ease: what is to be worn with how much ease. A body beside a
+    garment serves to tell the ease. written_gauge: the pattern's, by default the grading's.
+    own_gauge: the knitter's.
+    """
+
+    finished: tuple[FinishedSize, ...] | None = None
+    grading: SizeGradingRequest | None = None
+    garment: Fraction | None = None
+    body: Fraction | None = None
+    ease: Fraction | None = None
+    written_gauge: Gauge | None = None
+    own_gauge: Gauge | None = None
