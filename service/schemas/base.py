@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import MISSING, dataclass, replace
+from dataclasses import dataclass, replace
 from functools import cached_property
-from operator import attrgetter
 from typing import Any, ClassVar
 
 from marshmallow import RAISE, Schema, ValidationError, missing
 
-from grading_core.errors import Impossible
 from service.lengths import LengthWriter
-from service.schemas.records import Attribute, attribute, record_of
+from service.schemas.records import by_attribute, path_to
+from service.schemas.writing import Step, step
 
 NOT_AN_OBJECT = "must be an object."
 UNKNOWN = "is not a field here."
@@ -66,10 +65,9 @@ class StrictSchema(Schema):
     """An object with exactly the declared fields. The class's docstring is its description in the contract.
 
     record: the core's record that a valid object becomes, or that an answer is written from; without one the object
-    stays a dict. A field's attribute there has its name (see `records`), its default and its choices. outcome: the
-    attribute that holds what was made, or an `Impossible`; fields that the record lacks are those of what was made, and
-    are left out where it is impossible. inline: attributes that are records themselves, whose fields stand
-    among the object's own.
+    stays a dict. A field's attribute there has its name (see `records`), its default and its choices. inline:
+    attributes that are records themselves, whose fields stand among the object's own. outcome: the attribute that holds
+    what was made, or an `Impossible` (see `writing`).
 
     Loading is our own and knows no hooks: the better part of a request's time would go into
     marshmallow's, and a strict schema needs none of them. An answer is written by getters that are looked up once.
@@ -82,12 +80,12 @@ class StrictSchema(Schema):
 
     builds: ClassVar[Callable[..., Any] | None] = None
     record: ClassVar[type[Any] | None] = None
-    outcome: ClassVar[str | None] = None
     inline: ClassVar[tuple[str, ...]] = ()
+    outcome: ClassVar[str | None] = None
     rules: ClassVar[tuple[Rule, ...]] = ()
 
     def __init__(self, **options: Any) -> None:
-        self._paths: dict[str, tuple[str, ...]] = {}
+        self.paths: dict[str, tuple[str, ...]] = {}
         super().__init__(**options)
         self.fields = self.load_fields = dict(sorted(self.fields.items(), key=_is_last))
 
@@ -100,14 +98,10 @@ class StrictSchema(Schema):
         """Marshmallow's hook: link the field to its attribute in the record."""
         if self.record is None or callable(field_obj.source):
             return
-        if self.outcome is not None and field_name in _OF_OUTCOME:
-            field_obj.source = _OF_OUTCOME[field_name](attrgetter(self.outcome))
-            return
-        path = self._path(field_obj.source or field_name)
-        if path is None:
-            return
-        self._paths[field_name] = tuple(each.name for each in path)
-        field_obj.link(path[-1])
+        path = path_to(self.record, field_obj.source or field_name, (*self.inline, self.outcome))
+        if path:
+            self.paths[field_name] = tuple(each.name for each in path)
+            field_obj.link(path[-1])
 
     def load(self, data: Any, *, usual: Any = None, **_: Any) -> Any:
         """What a JSON value becomes.
@@ -162,107 +156,22 @@ class StrictSchema(Schema):
         return written
 
     @cached_property
-    def _steps(self) -> list[tuple[str, Callable[[Any], Any], Any, bool]]:
-        """For each field its name, what gets its value, what writes it, and whether it is left out without one."""
-        return [
-            (name, self._getter(name, field), _writer(field), not (field.required and field.allow_none))
-            for name, field in self.fields.items()
-        ]
-
-    def _getter(self, name: str, field: Any) -> Callable[[Any], Any]:
-        if callable(field.source):
-            whole = self.outcome is None or name in _OF_OUTCOME
-            return field.source if whole else _of_outcome(attrgetter(self.outcome or ""), field.source)
-        path = self._paths.get(name, (field.source or name,))
-        if self.outcome is None or path[0] != self.outcome or len(path) == 1:
-            return attrgetter(".".join(path))
-        return _of_outcome(attrgetter(self.outcome), attrgetter(".".join(path[1:])))
-
-    def _path(self, source: str) -> list[Attribute] | None:
-        """The attributes that lead from the record to a field's; None where there is none."""
-        assert self.record is not None
-        for prefix in ("", *self.inline, self.outcome):
-            if prefix is not None and (path := _attributes(self.record, f"{prefix}.{source}".lstrip("."))):
-                return path
-        return None
+    def _steps(self) -> list[Step]:
+        return [step(name, field, self.paths.get(name), self.outcome) for name, field in self.fields.items()]
 
     def _by_attribute(self, loaded: dict[str, Any]) -> dict[str, Any]:
         """Loaded values by the names of the record's attributes."""
-        if not self._renames:
-            return loaded
-        named: dict[str, Any] = {}
-        inline: dict[str, dict[str, Any]] = {name: {} for name in self.inline}
-        for name, value in loaded.items():
-            *within, attribute_name = self._paths.get(name, (name,))
-            (inline[within[0]] if within else named)[attribute_name] = value
-        for name, values in inline.items():
-            assert self.record is not None
-            found = attribute(self.record, name)
-            assert found is not None
-            if found.default is not MISSING:
-                named[name] = replace(found.default, **values)
-            else:
-                kind = record_of(found.hint)
-                assert kind is not None
-                named[name] = kind(**values)
-        return named
+        assert self.record is not None
+        return loaded if self._is_alike else by_attribute(self.record, self.inline, self.paths, loaded)
 
     @cached_property
-    def _renames(self) -> bool:
-        return any(path != (name,) for name, path in self._paths.items())
+    def _is_alike(self) -> bool:
+        """Whether object and record have the same names."""
+        return not self.inline and all(path == (name,) for name, path in self.paths.items())
 
 
 def _is_last(item: tuple[str, Any]) -> int:
     return _LAST.index(item[0]) + 1 if item[0] in _LAST else 0
-
-
-def _attributes(record: type[Any], path: str) -> list[Attribute] | None:
-    """The attributes along a dotted path, as far as types tell; None where one is missing."""
-    found: list[Attribute] = []
-    here: type[Any] | None = record
-    for step in path.split("."):
-        if here is None:
-            found.append(Attribute(step, Any, MISSING))
-            continue
-        each = attribute(here, step)
-        if each is None:
-            return None
-        found.append(each)
-        here = record_of(each.hint)
-    return found
-
-
-def _writer(field: Any) -> Any:
-    return field.writer()
-
-
-def _of_outcome(outcome: Callable[[Any], Any], get: Callable[[Any], Any]) -> Callable[[Any], Any]:
-    """Gets from what was made; None where that is impossible."""
-
-    def getter(value: Any) -> Any:
-        made = outcome(value)
-        return None if isinstance(made, Impossible) else get(made)
-
-    return getter
-
-
-def _feasible(outcome: Callable[[Any], Any]) -> Callable[[Any], bool]:
-    return lambda value: not isinstance(outcome(value), Impossible)
-
-
-def _why(attribute_name: str) -> Callable[[Callable[[Any], Any]], Callable[[Any], Any]]:
-    def of(outcome: Callable[[Any], Any]) -> Callable[[Any], Any]:
-        def getter(value: Any) -> Any:
-            made = outcome(value)
-            return getattr(made, attribute_name) if isinstance(made, Impossible) else None
-
-        return getter
-
-    return of
-
-
-_OF_OUTCOME = {"feasible": _feasible, "reason": _why("reason"), "nearest": _why("nearest")}
-"""What a schema with an outcome says of it under the same names everywhere."""
 
 
 class NothingSchema(StrictSchema):

@@ -73,10 +73,10 @@ from service.schemas.fields import (
     Prose,
     Text,
     Whole,
-    Write,
 )
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
 from service.schemas.records import sent_as
+from service.schemas.writing import Write
 
 
 class Base64(Text):

@@ -66,7 +66,7 @@ class RequestSchema(StrictSchema):
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid request becomes: the core knows centimetres only, and inches where it prints them."""
         loaded.pop("unit", None)
-        if "inch_convention" not in self._paths:
+        if "inch_convention" not in self.paths:
             loaded.pop("inch_convention", None)
         return super().build(loaded)
 

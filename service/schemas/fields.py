@@ -17,9 +17,10 @@ from typing import Any, ClassVar
 from marshmallow import ValidationError, fields, missing
 
 from grading_core.units import exact, to_cm, to_places
-from service.lengths import REQUEST_UNIT, LengthWriter
+from service.lengths import REQUEST_UNIT
 from service.schemas.base import NOT_AN_OBJECT, StrictSchema
 from service.schemas.records import Attribute, choices_of, sent_as
+from service.schemas.writing import Write
 
 _MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
     "required": "is required.",
@@ -30,9 +31,6 @@ _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 Describe = Callable[[fields.Field[Any]], dict[str, Any]]
 """Gives the JSON Schema of a field."""
-
-Write = Callable[[Any, LengthWriter], Any]
-"""Makes JSON of a value of the core."""
 
 
 class StrictField(fields.Field[Any]):

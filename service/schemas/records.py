@@ -6,8 +6,8 @@ there is `depth` in the contract, whose lengths are in the request's unit.
 
 from __future__ import annotations
 
-from collections.abc import Hashable
-from dataclasses import MISSING, fields, is_dataclass
+from collections.abc import Hashable, Mapping, Sequence
+from dataclasses import MISSING, fields, is_dataclass, replace
 from fractions import Fraction
 from functools import cache
 from types import NoneType, UnionType
@@ -55,6 +55,53 @@ def sent_as(value: Any) -> Any:
     if value == ():
         return []
     return value if isinstance(value, bool | int | str) else MISSING
+
+
+def path_to(record: type[Any], source: str, within: Sequence[str | None]) -> tuple[Attribute, ...]:
+    """The attributes that lead from a record to a field's; none where it isn't there.
+
+    source: the field's name, or another attribute, dotted for one of an attribute's. within: attributes that are
+    records, where it may be as well.
+    """
+    for prefix in ("", *(f"{name}." for name in within if name)):
+        path = _attributes(record, prefix + source)
+        if path:
+            return path
+    return ()
+
+
+def by_attribute(
+    record: type[Any], inline: Sequence[str], paths: Mapping[str, tuple[str, ...]], loaded: Mapping[str, Any]
+) -> dict[str, Any]:
+    """Loaded values by the names of a record's attributes.
+
+    inline: attributes that are records themselves. paths: the attributes of the fields.
+    """
+    named: dict[str, Any] = {}
+    parts: dict[str, dict[str, Any]] = {name: {} for name in inline}
+    for name, value in loaded.items():
+        *part, last = paths.get(name, (name,))
+        (parts[part[0]] if part else named)[last] = value
+    for name, values in parts.items():
+        found = attribute(record, name)
+        assert found is not None
+        kind = record_of(found.hint)
+        assert kind is not None
+        named[name] = kind(**values) if found.default is MISSING else replace(found.default, **values)
+    return named
+
+
+def _attributes(record: type[Any], path: str) -> tuple[Attribute, ...]:
+    """The attributes along a dotted path, as far as types tell; none where one is missing."""
+    found: list[Attribute] = []
+    here: type[Any] | None = record
+    for step in path.split("."):
+        each = Attribute(step, Any, MISSING) if here is None else attribute(here, step)
+        if each is None:
+            return ()
+        found.append(each)
+        here = record_of(each.hint)
+    return tuple(found)
 
 
 def _members(hint: Any) -> tuple[Any, ...]:
