@@ -26,10 +26,12 @@ from service.lengths import LengthWriter
 from service.representations.chart import drawn_chart, size_placement
 from service.representations.common import impossible, warnings
 from service.representations.raglan import size_schedule
-from service.representations.yarn import yarn_need
+from service.schemas.yarn import YarnNeedSchema
 
 Made = tuple[DrawnChart | None, Gauge, Pullover]
 """The chart as it was sent, the gauge that it is worked at, and the pullover."""
+
+_write_need = YarnNeedSchema().write
 
 
 def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
@@ -70,7 +72,7 @@ def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
     if size.chart:
         written["chart"] = size_placement(size.chart, gauge, length)
     if size.yarn:
-        written["yarn"] = [{"colour": needed.yarn, **yarn_need(needed)} for needed in size.yarn]
+        written["yarn"] = [{"colour": needed.yarn, **_write_need(needed, length)} for needed in size.yarn]
     return written
 
 

@@ -17,7 +17,7 @@ from service.schemas.records import Attribute, attribute, record_of
 NOT_AN_OBJECT = "must be an object."
 UNKNOWN = "is not a field here."
 
-_LAST = ("warnings", "meta")
+_LAST = ("sources", "warnings", "meta")
 """What ends an answer."""
 
 MAX_FIELDS = 200
