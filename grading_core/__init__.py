@@ -15,6 +15,6 @@ schedules.yoke_adjustments       the same yokes deeper or shallower
 shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row
 chart.placement.place_charts     where a colourwork chart starts, in every round, section and size
 pullover.pullover                the whole garment in every size
-yarn_estimates.yarn_estimates    the yarn of every colour and size; yarn.held_together for strands
+yarn.estimates.yarn_estimates    the yarn of every colour and size; yarn.strands.hold_together for strands
 standards                        the published tables that are built in
 """

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
+from dataclasses import dataclass
+from typing import Any, Literal
 
 from service.config import Config
 from service.errors import SERVICE_UNAVAILABLE, Refusal
@@ -12,24 +13,43 @@ from service.schemas.common import AnswerSchema
 from service.schemas.fields import Choice
 
 
+@dataclass(frozen=True, slots=True)
+class Live:
+    """A process that runs."""
+
+    status: Literal["live"] = "live"
+
+
+@dataclass(frozen=True, slots=True)
+class Ready:
+    """An instance that takes requests."""
+
+    status: Literal["ready"] = "ready"
+
+
 class LiveSchema(AnswerSchema):
     """The process runs."""
 
-    status = Choice("live", required=True)
+    record = Live
+
+    status = Choice(required=True)
 
 
 class ReadySchema(AnswerSchema):
     """The instance takes requests."""
 
-    status = Choice("ready", required=True)
+    record = Ready
+
+    status = Choice(required=True)
 
 
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
     """The health checks of an instance."""
 
-    def check_ready(_: Any) -> None:
+    def check_ready(_: Any) -> Ready:
         if config.draining():
             raise Refusal(SERVICE_UNAVAILABLE, "The instance is draining before it stops.")
+        return Ready()
 
     return (
         Operation(
@@ -42,8 +62,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             "when it does not.",
             request=NothingSchema,
             answer=LiveSchema,
-            call=lambda _: None,
-            represent=lambda _, __: {"status": "live"},
+            call=lambda _: Live(),
         ),
         Operation(
             path="/health/ready",
@@ -56,6 +75,5 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             request=NothingSchema,
             answer=ReadySchema,
             call=check_ready,
-            represent=lambda _, __: {"status": "ready"},
         ),
     )

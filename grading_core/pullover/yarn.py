@@ -14,7 +14,9 @@ from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import MadeSize, Neck
-from grading_core.yarn.estimates import Need, Yarn, need
+from grading_core.yarn.estimates import need
+from grading_core.yarn.request import Yarn
+from grading_core.yarn.result import Need
 from grading_core.yoke.schedule import Schedule
 
 ONE_COLOUR = "yarn"

@@ -113,14 +113,13 @@ def _label_problems(labels: Sequence[str], by_label: Mapping[str, SizeBody], nam
 
 @cache
 def _whole_table(name: str, within: Within) -> Mapping[str, SizeBody]:
-    table = BODY_TABLES[name]
     bodies = {}
-    for index, label in enumerate(table.sizes):
+    for size in BODY_TABLES[name].sizes:
         values = {
-            measurement: BodyValue(rows[index].value_cm(within), rows[index].origin)
-            for measurement, rows in table.rows.items()
+            measurement: BodyValue(row.value_cm(within), row.origin)
+            for measurement, row in size.measurements.items()
         }
-        bodies[label] = SizeBody(label, MappingProxyType(values))
+        bodies[size.label] = SizeBody(size.label, MappingProxyType(values))
     return MappingProxyType(bodies)
 
 

@@ -90,19 +90,40 @@ class BodyRow:
         return min(low for low, _ in ends), max(high for _, high in ends)
 
 
+@dataclass(frozen=True, slots=True)
+class BodySize:
+    """One size of a body table."""
+
+    label: str
+    measurements: Mapping[Measurement, BodyRow]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BodyTable:
-    """A body table: sizes, and per measurement one row per size.
+    """A body table: per measurement one row per size.
 
-    name: as requests name it. title: in words. sizes: the labels, smallest first. rows: per
+    name: as requests name it. title: in words. labels: of the sizes, smallest first. rows: per
     measurement the rows in the order of the sizes. notes: what holds for the table as a whole.
     """
 
     name: str
     title: str
-    sizes: tuple[str, ...]
+    labels: tuple[str, ...]
     rows: Mapping[Measurement, tuple[BodyRow, ...]]
     notes: tuple[str, ...]
+
+    @property
+    def sizes(self) -> tuple[BodySize, ...]:
+        """The table by size."""
+        return tuple(
+            BodySize(label, {name: rows[place] for name, rows in self.rows.items()})
+            for place, label in enumerate(self.labels)
+        )
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """The publications that rows name, each once."""
+        return tuple(dict.fromkeys(row.source for rows in self.rows.values() for row in rows))
 
     def value(self, size: str, measurement: Measurement, within: Within = "middle") -> Fraction:
         """One measurement of one size in cm, exactly.
@@ -112,7 +133,7 @@ class BodyTable:
 
         Raises ValueError for a label and KeyError for a measurement that the table lacks.
         """
-        return self.rows[measurement][self.sizes.index(size)].value_cm(within)
+        return self.rows[measurement][self.labels.index(size)].value_cm(within)
 
 
 def line(
@@ -176,7 +197,7 @@ def build_table(
     name: str, title: str, lines: Sequence[tuple[BodyRow, ...]], notes: Sequence[str]
 ) -> BodyTable:
     """A table from its lines, which all have the same sizes in the same order."""
-    sizes = tuple(row.size for row in lines[0])
+    labels = tuple(row.size for row in lines[0])
     by_measurement = {line[0].measurement: line for line in lines}
     rows = {known: by_measurement[known] for known in MEASUREMENTS if known in by_measurement}
-    return BodyTable(name=name, title=title, sizes=sizes, rows=MappingProxyType(rows), notes=tuple(notes))
+    return BodyTable(name=name, title=title, labels=labels, rows=MappingProxyType(rows), notes=tuple(notes))

@@ -1,10 +1,8 @@
 """How a garment sits: published bands of ease at the bust, and the name for an ease.
 
 The bands leave gaps (between -2 and 0 in, between 0 and 2 in) and share their borders (4 and 6 in),
-and their centimetres are rounded inches. Resolved here: a band starts at its lower end, in
-whichever column that comes first, so a published figure in either unit lies in its own band; a
-shared border belongs to the looser band, as "6 in or more" says; a gap is divided halfway, a tie to
-the looser; and less than the closest band's lower end is still that band's name.
+and their centimetres are rounded inches. The notes of `FITS` say how that is resolved here; that a shared
+border belongs to the looser band is what "6 in or more" says.
 """
 
 from __future__ import annotations
@@ -14,7 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from grading_core.standards.ranges import Range, figure
-from grading_core.standards.sources import CYC_FIT, CYC_FIT_OLDER, Source
+from grading_core.standards.sources import CYC_FIT, CYC_FIT_OLDER, Source, Table
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,29 +30,37 @@ class FitBand:
     current: bool
 
 
-FIT_BANDS = (
-    FitBand(
-        fit="very close fitting",
-        inch=Range(Fraction(-4), Fraction(-2)),
-        cm=Range(Fraction(-10), Fraction(-5)),
-        source=CYC_FIT,
-        current=True,
+def _band(fit: str, inch: Range, cm: Range, source: Source = CYC_FIT) -> FitBand:
+    return FitBand(fit=fit, inch=inch, cm=cm, source=source, current=source is CYC_FIT)
+
+
+FITS = Table(
+    rows=(
+        _band("very close fitting", Range(Fraction(-4), Fraction(-2)), Range(Fraction(-10), Fraction(-5))),
+        _band("close fitting", figure("0"), figure("0")),
+        _band("classic fit", figure("2-4"), figure("5-10")),
+        _band("loose fit", figure("4-6"), figure("10-15")),
+        _band("oversized", figure("6+"), figure("15+")),
+        _band("very close fitting", figure("0"), figure("0"), CYC_FIT_OLDER),
+        _band("close fitting", figure("1-2"), figure("2.5-5"), CYC_FIT_OLDER),
+        _band("standard fit", figure("2-4"), figure("5-10"), CYC_FIT_OLDER),
+        _band("loose fit", figure("4-6"), figure("10-15"), CYC_FIT_OLDER),
+        _band("oversized", figure("6+"), figure("15+"), CYC_FIT_OLDER),
     ),
-    FitBand(fit="close fitting", inch=figure("0"), cm=figure("0"), source=CYC_FIT, current=True),
-    FitBand(fit="classic fit", inch=figure("2-4"), cm=figure("5-10"), source=CYC_FIT, current=True),
-    FitBand(fit="loose fit", inch=figure("4-6"), cm=figure("10-15"), source=CYC_FIT, current=True),
-    FitBand(fit="oversized", inch=figure("6+"), cm=figure("15+"), source=CYC_FIT, current=True),
-    FitBand(fit="very close fitting", inch=figure("0"), cm=figure("0"), source=CYC_FIT_OLDER, current=False),
-    FitBand(fit="close fitting", inch=figure("1-2"), cm=figure("2.5-5"), source=CYC_FIT_OLDER, current=False),
-    FitBand(fit="standard fit", inch=figure("2-4"), cm=figure("5-10"), source=CYC_FIT_OLDER, current=False),
-    FitBand(fit="loose fit", inch=figure("4-6"), cm=figure("10-15"), source=CYC_FIT_OLDER, current=False),
-    FitBand(fit="oversized", inch=figure("6+"), cm=figure("15+"), source=CYC_FIT_OLDER, current=False),
+    notes=(
+        "A band starts at its lower end, in whichever column that comes first, so that a published figure in "
+        "either unit lies in its own band.",
+        "A border that two bands share belongs to the looser one; a gap between bands is divided halfway, a tie "
+        "to the looser one.",
+        "Less ease than the closest band has is still called by its name, with a warning.",
+    ),
 )
+"""Per edition, closest first."""
 
 CLOSEST_PUBLISHED_CM = Fraction("-10.16")
 """The least ease that a band reaches: -4 in."""
 
-FIT_NAMES = ("very close fitting", "close fitting", "classic fit", "loose fit", "oversized")
+FIT_NAMES = tuple(band.fit for band in FITS.rows if band.current)
 """The names of the current edition, closest first."""
 
 # Where each later band begins: halfway through the gaps of 5 cm, then the published lower ends.

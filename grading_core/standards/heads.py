@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from grading_core.standards.ranges import Range, figure
-from grading_core.standards.sources import CYC_HEADS, Source
+from grading_core.standards.sources import CYC_HEADS, Source, Table
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,15 +17,18 @@ class HeadRow:
     source: Source
 
 
-HEADS = tuple(
-    HeadRow(group, figure(inches), CYC_HEADS)
-    for group, inches in (
-        ("preemie", "9-12"),
-        ("baby", "14-16"),
-        ("toddler", "16-18"),
-        ("child", "18-20"),
-        ("tween", "20-22"),
-        ("adult woman", "21-23"),
-        ("adult man", "22-24"),
+HEADS = Table(
+    tuple(
+        HeadRow(group, figure(inches), CYC_HEADS)
+        for group, inches in (
+            ("preemie", "9-12"),
+            ("baby", "14-16"),
+            ("toddler", "16-18"),
+            ("child", "18-20"),
+            ("tween", "20-22"),
+            ("adult woman", "21-23"),
+            ("adult man", "22-24"),
+        )
     )
 )
+"""Youngest first."""

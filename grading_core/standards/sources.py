@@ -1,8 +1,9 @@
-"""Where the published figures come from."""
+"""Where the published figures come from, and a table whose every row says it."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Generic, Protocol, TypeVar
 
 CYC_CREDIT = "Source: Craft Yarn Council's www.YarnStandards.com"
 
@@ -19,6 +20,30 @@ class Source:
     name: str
     edition: str
     credit: str | None = None
+
+
+class Sourced(Protocol):
+    """What names its publication."""
+
+    @property
+    def source(self) -> Source:
+        """The publication."""
+
+
+Row = TypeVar("Row", bound=Sourced)
+
+
+@dataclass(frozen=True, slots=True)
+class Table(Generic[Row]):
+    """A table that is there as a whole. notes: what holds for all of it."""
+
+    rows: tuple[Row, ...]
+    notes: tuple[str, ...] = ()
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """The publications that rows name, each once."""
+        return tuple(dict.fromkeys(row.source for row in self.rows))
 
 
 CYC_WOMEN = Source(

@@ -7,11 +7,9 @@ relaxed plain knit, the first from memory, the second from an examination questi
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
 
-Basis = Literal["measured", "estimated"]
+from grading_core.yarn.result import Amount
 
 LOOP_WIDTHS = (Fraction(38, 10), Fraction(4), Fraction(42, 10))
 """Yarn in one stitch over the width of that stitch: least, middle, most."""
@@ -22,37 +20,13 @@ ESTIMATE_ASSUMPTION = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Amount:
-    """How much yarn something takes, in grams.
-
-    low_g, likely_g, high_g: alike where it was measured. basis: how it is known.
-    """
-
-    low_g: Fraction
-    likely_g: Fraction
-    high_g: Fraction
-    basis: Basis
-
-    def metres(self, metres_per_100g: Fraction) -> tuple[Fraction, Fraction, Fraction]:
-        """Least, likely and most metres.
-
-        metres_per_100g: of the yarn.
-
-        >>> Amount(Fraction(50), Fraction(50), Fraction(50), "measured").metres(Fraction(240))[1]
-        Fraction(120, 1)
-        """
-        per_gram = metres_per_100g / 100
-        return self.low_g * per_gram, self.likely_g * per_gram, self.high_g * per_gram
-
-
 def measured(stitches: int, swatch_grams: Fraction, swatch_stitches: int) -> Amount:
     """Yarn for so many stitches from a weighed swatch of the same fabric.
 
     stitches: of one colour, or of all. swatch_grams: weight of the swatch, of that colour's yarn in it.
     swatch_stitches: stitches of that colour in it, edge stitches too, without the cast-on's tail.
 
-    >>> measured(25200, Fraction(4), 240).likely_g
+    >>> measured(25200, Fraction(4), 240).likely
     Fraction(420, 1)
     """
     grams = stitches * swatch_grams / swatch_stitches
@@ -84,4 +58,4 @@ def balls(amount: Amount, ball_grams: Fraction, margin: Fraction = Fraction(0)) 
     >>> balls(measured(1000, Fraction(10), 100), Fraction(50), Fraction(1, 10))
     3
     """
-    return -(-(amount.high_g * (1 + margin)) // ball_grams)
+    return -(-(amount.high * (1 + margin)) // ball_grams)

@@ -3,123 +3,63 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
 
 from grading_core.errors import Problem, Remark, duplicate_labels, raise_if_any
 from grading_core.gauge import Gauge
-from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, Amount, balls, estimated, measured
+from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, balls, estimated, measured
 from grading_core.yarn.contrast import lightness
+from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
+from grading_core.yarn.result import Contrast, Need, SizeNeeds, YarnEstimates
 
 READS_APART = 20
 """Colours whose lightness differs by less are hard to tell apart in a chart (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Yarn:
-    """A yarn, or strands held together.
-
-    metres_per_100g: of all strands. ball_grams: weight of a ball. swatch_grams, swatch_stitches: of a weighed swatch,
-    both or neither. hex: its colour as "#rrggbb", None where it isn't told.
-    """
-
-    metres_per_100g: Fraction
-    ball_grams: Fraction = Fraction(50)
-    swatch_grams: Fraction | None = None
-    swatch_stitches: int | None = None
-    hex: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class SizeStitches:
-    """The stitches of one size. stitches: by the name of the yarn."""
-
-    label: str
-    stitches: Mapping[str, int]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Need:
-    """How much of one yarn is needed. metres: the likely length. balls: to buy, with the margin."""
-
-    yarn: str
-    stitches: int
-    amount: Amount
-    metres: Fraction
-    balls: int
-
-
-@dataclass(frozen=True, slots=True)
-class Contrast:
-    """Two yarns side by side. lightness: CIE L* of each, 0 to 100."""
-
-    yarns: tuple[str, str]
-    lightness: tuple[Fraction, Fraction]
-
-    @property
-    def difference(self) -> Fraction:
-        """By how much they differ."""
-        return abs(self.lightness[0] - self.lightness[1])
-
-
-@dataclass(frozen=True, slots=True)
-class YarnEstimates:
-    """Every size's needs, in the order of the yarns, and every two yarns whose colours are told."""
-
-    sizes: tuple[tuple[str, tuple[Need, ...]], ...]
-    contrasts: tuple[Contrast, ...]
-    remarks: tuple[Remark, ...]
-
-
-def yarn_estimates(
-    yarns: Mapping[str, Yarn], sizes: Sequence[SizeStitches], margin: Fraction, gauge: Gauge | None
-) -> YarnEstimates:
+def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
-
-    yarns: by name. sizes: with the exact stitches worked in each yarn. margin: bought beyond what is needed, as a part
-    of it. gauge: for yarns without a weighed swatch, which are estimated from the width of a stitch.
 
     Raises ContradictionError for labels used twice, stitches in a yarn that isn't there, half a swatch, and a yarn
     with neither swatch nor gauge.
 
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
-    >>> made = yarn_estimates({"oat": yarn}, [SizeStitches("S", {"oat": 40000})], Fraction(1, 10), None)
-    >>> made.sizes[0][1][0].balls
-    9
+    >>> request = YarnEstimateRequest({"oat": yarn}, (SizeStitches("S", {"oat": 40000}),))
+    >>> yarn_estimates(request).runs
+    {'oat': '9'}
     """
-    raise_if_any([*_yarn_problems(yarns, gauge), *_size_problems(yarns, sizes)])
-    made = tuple(
-        (
+    yarns, gauge = request.yarns, request.gauge
+    raise_if_any([*_yarn_problems(yarns, gauge), *_size_problems(yarns, request.sizes)])
+    sizes = tuple(
+        SizeNeeds(
             size.label,
             tuple(
-                need(name, size.stitches[name], yarn, margin, gauge)
+                need(name, size.stitches[name], yarn, request.margin, gauge)
                 for name, yarn in yarns.items()
                 if name in size.stitches
             ),
         )
-        for size in sizes
+        for size in request.sizes
     )
     contrasts = tuple(_contrasts(yarns))
-    return YarnEstimates(made, contrasts, tuple(_remarks(yarns, contrasts)))
+    return YarnEstimates(sizes, contrasts, tuple(_remarks(yarns, contrasts)))
 
 
 def need(name: str, stitches: int, yarn: Yarn, margin: Fraction, gauge: Gauge | None) -> Need:
     """How much of one yarn so many stitches need.
 
-    name: of the yarn. margin, gauge: as for `yarn_estimates`; the gauge may be None where a swatch was weighed.
+    name: of the yarn. margin, gauge: as in a `YarnEstimateRequest`; the gauge may be None where a swatch was weighed.
     """
     if yarn.swatch_grams is not None and yarn.swatch_stitches is not None:
         amount = measured(stitches, yarn.swatch_grams, yarn.swatch_stitches)
     else:
         assert gauge is not None
         amount = estimated(stitches, gauge.width_cm(1), yarn.metres_per_100g)
-    metres = amount.metres(yarn.metres_per_100g)[1]
     return Need(
         yarn=name,
         stitches=stitches,
-        amount=amount,
-        metres=metres,
+        grams=amount,
+        metres=amount.metres(yarn.metres_per_100g)[1],
         balls=balls(amount, yarn.ball_grams, margin),
     )
 

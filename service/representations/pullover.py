@@ -23,14 +23,16 @@ from grading_core.yoke.all_sizes import SizeSchedule
 from service.lengths import LengthWriter
 from service.representations.common import impossible, warnings
 from service.representations.raglan import size_schedule
-from service.representations.yarn import yarn_need
 from service.schemas.chart import DrawnChartSchema, SizePlacementSchema
+from service.schemas.yarn import YarnNeedSchema
 
 Made = tuple[Chart | None, Pullover]
 """The chart that was sent, and the pullover."""
 
 _CHART = DrawnChartSchema()
 _PLACEMENT = SizePlacementSchema()
+
+_write_need = YarnNeedSchema().write
 
 
 def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
@@ -71,7 +73,7 @@ def _size(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
     if size.chart:
         written["chart"] = _PLACEMENT.write(size.chart, length)
     if size.yarn:
-        written["yarn"] = [{"colour": needed.yarn, **yarn_need(needed)} for needed in size.yarn]
+        written["yarn"] = [{"colour": needed.yarn, **_write_need(needed, length)} for needed in size.yarn]
     return written
 
 

@@ -16,25 +16,25 @@ _KIND_BY_NAME = {kind.name: kind for kind in KINDS}
 class ProblemTypeParametersSchema(StrictSchema):
     """Which problem type."""
 
-    builds = staticmethod(lambda name: _KIND_BY_NAME[name])
-
     name = Choice(*_KIND_BY_NAME, required=True, description="The last step of the problem's `type`.")
+
+    def build(self, loaded: dict[str, Any]) -> Kind:
+        """The type."""
+        return _KIND_BY_NAME[loaded["name"]]
 
 
 class ProblemTypeSchema(AnswerSchema):
     """A kind of problem that the service can answer."""
 
-    type = Prose("As in the problem document.", required=True)
+    record = Kind
+
+    type = Prose("As in the problem document.", required=True, source="uri")
     title = Prose("As in the problem document.", required=True)
     status = Whole("The HTTP status.", required=True, minimum=400, maximum=599)
     explanation = Prose("What it means and what to do.", required=True)
 
 
-def _represent(kind: Kind, _: Any) -> dict[str, Any]:
-    return {"type": kind.uri, "title": kind.title, "status": kind.status, "explanation": kind.explanation}
-
-
-OPERATIONS = (
+OPERATIONS: tuple[Operation[Kind, Kind], ...] = (
     Operation(
         path="/problems/{name}",
         name="problems",
@@ -45,6 +45,5 @@ OPERATIONS = (
         request=ProblemTypeParametersSchema,
         answer=ProblemTypeSchema,
         call=lambda kind: kind,
-        represent=_represent,
     ),
 )

@@ -2,29 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from dataclasses import dataclass
 from typing import Any
 
-from grading_core.standards import BodyTable
-from grading_core.standards import body_table as built_in
-from service.lengths import LengthWriter
+from grading_core.standards import BODY_TABLES, BodyTable, Measurement, body_table
+from grading_core.standards.body import MEASUREMENTS
+from grading_core.standards.fit import FITS
+from grading_core.standards.heads import HEADS
+from grading_core.standards.needles import NEEDLES
+from grading_core.standards.yarn_weights import YARN_WEIGHTS
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.representations import standards as representations
 from service.schemas import standards as schemas
 from service.schemas.base import NothingSchema, StrictSchema
 
-Nothing = dict[str, Any]
+Whole = Operation[dict[str, Any], Any]
+"""Answers a table that is there as a whole."""
 
 
-def _table(
-    path: str,
-    summary: str,
-    description: str,
-    answer: type[StrictSchema],
-    represent: Callable[[Any, LengthWriter], dict[str, Any]],
-) -> Operation[Nothing, Nothing]:
-    """A table that is there as a whole."""
+@dataclass(frozen=True, slots=True)
+class Catalogue:
+    """What is built in. other_tables: the operations that answer them."""
+
+    body_tables: tuple[BodyTable, ...]
+    measurements: tuple[Measurement, ...]
+    other_tables: tuple[Whole, ...]
+
+
+def _whole(path: str, summary: str, description: str, answer: type[StrictSchema], table: object) -> Whole:
     return Operation(
         method="GET",
         path=path,
@@ -34,22 +39,13 @@ def _table(
         description=description,
         request=NothingSchema,
         answer=answer,
-        call=lambda nothing: nothing,
-        represent=represent,
+        call=lambda _: table,
     )
 
 
-STANDARDS = _table(
-    "/v1/standards",
-    "What is built in",
-    "The built-in tables, and the measurements that tables and requests have.",
-    schemas.StandardsSchema,
-    representations.standards,
-)
-
-BODY_TABLE: Operation[dict[str, str], BodyTable] = Operation(
+BODY_TABLE: Operation[str, BodyTable] = Operation(
     method="GET",
-    path="/v1/standards/body-tables/{name}",
+    path=schemas.BODY_TABLE_PATH,
     name="standards-body-table",
     tag="Standards",
     summary="A body table",
@@ -62,41 +58,50 @@ Measurements that the size charts lack (wrist, neck, men's back waist length) co
 so in `origin`, or are estimates and say that.""",
     request=schemas.BodyTableParametersSchema,
     answer=schemas.BodyTableSchema,
-    call=lambda parameters: built_in(parameters["name"]),
-    represent=representations.body_table,
+    call=body_table,
     media=PER_SIZE,
 )
 
-FITS = _table(
+FITS_TABLE = _whole(
     "/v1/standards/fits",
     "Bands of ease and their names",
     "How a garment sits by its ease at the bust or chest, in the current and an older edition.",
     schemas.FitsSchema,
-    representations.fits,
+    FITS,
 )
 
-HEADS = _table(
+HEADS_TABLE = _whole(
     "/v1/standards/heads",
     "Head girth by age group",
     "The head girths that a finished neck has to pass, as published for hats.",
     schemas.HeadsSchema,
-    representations.heads,
+    HEADS,
 )
 
-NEEDLES = _table(
+NEEDLES_TABLE = _whole(
     "/v1/standards/needles",
     "Needle sizes",
     "Millimetres, US numbers and the old UK and Canadian numbers, with notes where charts disagree.",
     schemas.NeedlesSchema,
-    representations.needles,
+    NEEDLES,
 )
 
-YARN_WEIGHTS = _table(
+YARN_WEIGHTS_TABLE = _whole(
     "/v1/standards/yarn-weights",
     "Yarn weights",
     "The standard categories by gauge and needle, and the charts that add metres per 100 g and wraps per inch.",
     schemas.YarnWeightsSchema,
-    representations.yarn_weights,
+    YARN_WEIGHTS,
 )
 
-OPERATIONS = (STANDARDS, BODY_TABLE, FITS, HEADS, NEEDLES, YARN_WEIGHTS)
+OTHER_TABLES = (FITS_TABLE, HEADS_TABLE, NEEDLES_TABLE, YARN_WEIGHTS_TABLE)
+
+STANDARDS = _whole(
+    "/v1/standards",
+    "What is built in",
+    "The built-in tables, and the measurements that tables and requests have.",
+    schemas.StandardsSchema,
+    Catalogue(tuple(BODY_TABLES.values()), MEASUREMENTS, OTHER_TABLES),
+)
+
+OPERATIONS = (STANDARDS, BODY_TABLE, *OTHER_TABLES)

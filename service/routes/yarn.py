@@ -2,27 +2,18 @@
 
 from __future__ import annotations
 
-from grading_core.yarn.estimates import YarnEstimates, yarn_estimates
-from grading_core.yarn.strands import Combination, held_together
+from grading_core.yarn.estimates import yarn_estimates
+from grading_core.yarn.strands import hold_together
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.representations import yarn as representations
 from service.schemas.yarn import (
-    Strand,
     StrandCombinationsRequestSchema,
     StrandCombinationsSchema,
-    StrandsQuery,
-    YarnEstimatesQuery,
     YarnEstimatesRequestSchema,
     YarnEstimatesSchema,
 )
 
-
-def _combine(query: StrandsQuery) -> tuple[tuple[Strand, ...], Combination]:
-    return query.strands, held_together([strand.metres_per_100g for strand in query.strands])
-
-
-STRAND_COMBINATIONS: Operation[StrandsQuery, tuple[tuple[Strand, ...], Combination]] = Operation(
+STRAND_COMBINATIONS = Operation(
     path="/v1/strand-combinations",
     name="strand-combinations",
     tag="Yarn",
@@ -33,11 +24,10 @@ and 840 give 271, never the 620 of their average. With it the yarn category by e
 overlaps), and each strand's part of the weight. What gauge the fabric gets, only a swatch tells.""",
     request=StrandCombinationsRequestSchema,
     answer=StrandCombinationsSchema,
-    call=_combine,
-    represent=representations.strand_combinations,
+    call=hold_together,
 )
 
-YARN_ESTIMATES: Operation[YarnEstimatesQuery, YarnEstimates] = Operation(
+YARN_ESTIMATES = Operation(
     path="/v1/yarn-estimates",
     name="yarn-estimates",
     tag="Yarn",
@@ -48,8 +38,7 @@ swatch (its weight over its stitches, times the garment's); without one an estim
 its range and a word on what it assumes. Where the yarns' colours are sent, every two are compared by lightness.""",
     request=YarnEstimatesRequestSchema,
     answer=YarnEstimatesSchema,
-    call=lambda query: yarn_estimates(query.yarns, query.sizes, query.margin, query.gauge),
-    represent=representations.yarn_estimates,
+    call=yarn_estimates,
     media=PER_SIZE,
 )
 

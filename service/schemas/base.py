@@ -16,7 +16,7 @@ from service.schemas.writing import Step, step
 NOT_AN_OBJECT = "must be an object."
 UNKNOWN = "is not a field here."
 
-_LAST = ("warnings", "meta")
+_LAST = ("sources", "warnings", "meta")
 """What ends an answer."""
 
 MAX_FIELDS = 200

@@ -22,7 +22,7 @@ CM_PER_INCH = Fraction(254, 100)
 
 def row(table, size, measurement):
     found = body_table(table)
-    return found.rows[measurement][found.sizes.index(size)]
+    return found.rows[measurement][found.labels.index(size)]
 
 
 def contradictions():

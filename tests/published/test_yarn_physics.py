@@ -9,7 +9,8 @@ from PIL import Image, ImageCms
 
 from grading_core.yarn.amounts import balls, estimated, measured
 from grading_core.yarn.contrast import lightness
-from grading_core.yarn.strands import categories, held_together
+from grading_core.yarn.request import Strand, StrandRequest
+from grading_core.yarn.strands import categories, hold_together
 
 M_PER_YARD = Fraction(9144, 10000)
 
@@ -27,7 +28,7 @@ M_PER_YARD = Fraction(9144, 10000)
     ],
 )
 def test_strands_held_together_are_as_thick_as_stranding_tables_print(strands, together):
-    made = held_together([Fraction(strand) for strand in strands])
+    made = hold_together(StrandRequest(tuple(Strand(Fraction(strand)) for strand in strands)))
     # the stranding table rounds to 5 m
     assert abs(made.metres_per_100g - together) <= Fraction(5, 2)
 
@@ -63,7 +64,7 @@ def test_the_estimate_gives_the_weight_of_the_textile_handbooks_formula():
     # 20 stitches and 28 rows to 10 cm, loops of 2 cm, 500 tex
     loops_per_cm2, loop_mm, tex = Fraction(56, 10), 20, 500
     amount = estimated(int(loops_per_cm2 * 10000), Fraction(1, 2), Fraction(200))
-    assert amount.likely_g == loops_per_cm2 * loop_mm * tex / 100 == 560
+    assert amount.likely == loops_per_cm2 * loop_mm * tex / 100 == 560
 
 
 def test_a_garments_printed_weight_and_length_agree_with_its_yarn():

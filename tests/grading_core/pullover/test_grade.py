@@ -492,7 +492,7 @@ def test_a_weighed_swatch_tells_the_yarn_exactly():
     yarn = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
     for size in pullover(replace(PLAIN, yarn=yarn)).sizes:
         (colour,) = size.yarn
-        assert colour.amount.likely_g == Fraction(colour.stitches, 100)
+        assert colour.grams.likely == Fraction(colour.stitches, 100)
         assert colour.balls == -(-colour.stitches * 11 // 50_000)
 
 

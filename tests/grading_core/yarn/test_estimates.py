@@ -9,23 +9,28 @@ from hypothesis import strategies as st
 from grading_core.standards.yarn_weights import SPINNERS_CHART
 from grading_core.yarn.amounts import balls, estimated, measured
 from grading_core.yarn.contrast import lightness
-from grading_core.yarn.strands import categories, held_together, tex
+from grading_core.yarn.request import Strand, StrandRequest
+from grading_core.yarn.strands import categories, hold_together, tex
 
 metres = st.integers(40, 2000).map(Fraction)
 
 
+def together(strands):
+    return hold_together(StrandRequest(tuple(map(Strand, strands))))
+
+
 @given(st.lists(metres, min_size=1, max_size=6))
 def test_a_length_of_strands_held_together_weighs_what_its_strands_weigh(strands):
-    made = held_together(strands)
+    made = together(strands)
     weight_of_a_kilometre = sum(100 * 1000 / strand for strand in strands)
     assert 100 * 1000 / made.metres_per_100g == weight_of_a_kilometre == made.tex
 
 
 @given(st.lists(metres, min_size=1, max_size=6))
 def test_the_shares_are_the_whole_weight_and_each_strand_is_as_long_as_the_other(strands):
-    made = held_together(strands)
-    assert sum(made.weight_shares) == 1
-    lengths = {share * strand for share, strand in zip(made.weight_shares, strands, strict=True)}
+    made = together(strands)
+    assert sum(strand.weight_share for strand in made.strands) == 1
+    lengths = {made.weight_share * strand for made, strand in zip(made.strands, strands, strict=True)}
     assert len(lengths) == 1
 
 
@@ -58,13 +63,13 @@ def test_the_standards_own_name_stands_beside_the_charts():
 
 
 def test_a_swatch_of_the_garments_own_stitches_weighs_what_it_weighs():
-    assert measured(240, Fraction(4), 240).likely_g == 4
+    assert measured(240, Fraction(4), 240).likely == 4
 
 
 def test_an_estimate_reaches_a_twentieth_to_either_side():
     amount = estimated(20000, Fraction(10, 22), Fraction(240))
-    assert amount.low_g / amount.likely_g == Fraction(95, 100)
-    assert amount.high_g / amount.likely_g == Fraction(105, 100)
+    assert amount.low / amount.likely == Fraction(95, 100)
+    assert amount.high / amount.likely == Fraction(105, 100)
 
 
 @given(st.integers(1, 3000), st.integers(1, 200), st.integers(0, 50))
@@ -76,7 +81,7 @@ def test_the_balls_hold_the_amount_with_its_margin_and_one_ball_less_does_not(gr
 
 def test_balls_for_an_estimate_hold_the_most_of_its_range():
     amount = estimated(10000, Fraction(1, 2), Fraction(200))  # 100 g, at most 105 g
-    assert (amount.likely_g, balls(amount, Fraction(50))) == (100, 3)
+    assert (amount.likely, balls(amount, Fraction(50))) == (100, 3)
 
 
 @pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])
