@@ -123,19 +123,3 @@ def test_every_published_ease_inside_a_band_has_its_name_in_either_unit(band):
     lowest = [band.cm.low, band.inch.low * Fraction("2.54")]
     for ease in (*lowest, max(lowest) + Fraction("0.01") if band.fit != "close fitting" else lowest[0]):
         assert fit_name(ease) == band.fit
-
-
-@pytest.mark.parametrize(
-    ("ease", "fit"),
-    [
-        ("-2.51", "very close fitting"),
-        ("-2.5", "close fitting"),
-        ("2.49", "close fitting"),
-        ("2.5", "classic fit"),
-        ("10", "loose fit"),
-        ("15", "oversized"),
-        ("-30", "very close fitting"),
-    ],
-)
-def test_gaps_are_divided_halfway_and_borders_belong_to_the_looser_fit(ease, fit):
-    assert fit_name(Fraction(ease)) == fit

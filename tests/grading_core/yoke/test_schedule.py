@@ -23,13 +23,7 @@ from grading_core.yoke.schedule import (
     schedule,
     yoke_problems,
 )
-from tests.grading_core.yoke.random_yokes import (
-    GAUGE,
-    SPACINGS,
-    random_cases,
-    random_schedules,
-    yoke_of,
-)
+from tests.grading_core.yoke.random_yokes import GAUGE, SPACINGS, random_cases, random_schedules, yoke_of
 from tests.oracles.knitter import knit, knit_to_split
 from tests.oracles.optimal_yoke import best_by_solver, best_counts_by_brute_force
 
@@ -358,18 +352,6 @@ def test_the_increase_rounds_after_a_first_one_on_round_one_are_the_odd_ones() -
 def test_the_grid_begins_with_the_step_unless_asked_otherwise() -> None:
     assert list(grid_rounds(7, Options(step=2))) == [2, 4, 6]
     assert list(grid_rounds(4, Options(step=1))) == [1, 2, 3, 4]
-
-
-@given(st.integers(0, 8), st.integers(0, 60), st.integers(0, 60), st.integers(0, 60))
-def test_a_full_round_adds_eight_stitches_a_body_only_one_four_and_a_sleeve_only_one_four(
-    line: int, back: int, front: int, sleeve: int
-) -> None:
-    sections = Sections(back, front, sleeve)
-    added = [
-        sections.after(increases).total(line) - sections.total(line)
-        for increases in ((1, 1, 1), (1, 1, 0), (0, 0, 1), (2, 2, 1))
-    ]
-    assert added == [8, 4, 4, 12]
 
 
 def test_the_contracts_example_of_a_schedule_comes_out_as_printed_there() -> None:

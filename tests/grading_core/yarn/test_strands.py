@@ -7,8 +7,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from grading_core.standards.yarn_weights import SPINNERS_CHART
-from grading_core.yarn.amounts import balls, estimated, measured
-from grading_core.yarn.contrast import lightness
 from grading_core.yarn.strands import categories, held_together, tex
 
 metres = st.integers(40, 2000).map(Fraction)
@@ -55,34 +53,6 @@ def test_a_thickness_on_the_border_of_two_rows_is_named_by_both():
 def test_the_standards_own_name_stands_beside_the_charts():
     (match,) = [match for match in categories(Fraction(225)) if match.thickness.name.startswith("DK")]
     assert (match.standard_name, match.thickness.name) == ("Light", "DK (8 ply)")
-
-
-def test_a_swatch_of_the_garments_own_stitches_weighs_what_it_weighs():
-    assert measured(240, Fraction(4), 240).likely_g == 4
-
-
-def test_an_estimate_reaches_a_twentieth_to_either_side():
-    amount = estimated(20000, Fraction(10, 22), Fraction(240))
-    assert amount.low_g / amount.likely_g == Fraction(95, 100)
-    assert amount.high_g / amount.likely_g == Fraction(105, 100)
-
-
-@given(st.integers(1, 3000), st.integers(1, 200), st.integers(0, 50))
-def test_the_balls_hold_the_amount_with_its_margin_and_one_ball_less_does_not(grams, ball, percent):
-    needed = Fraction(grams * (100 + percent), 100)
-    bought = balls(measured(grams, Fraction(1), 1), Fraction(ball), Fraction(percent, 100))
-    assert bought * ball >= needed > (bought - 1) * ball
-
-
-def test_balls_for_an_estimate_hold_the_most_of_its_range():
-    amount = estimated(10000, Fraction(1, 2), Fraction(200))  # 100 g, at most 105 g
-    assert (amount.likely_g, balls(amount, Fraction(50))) == (100, 3)
-
-
-@pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])
-def test_anything_but_six_hexadecimal_digits_is_refused(text):
-    with pytest.raises(ValueError, match="six hexadecimal digits"):
-        lightness(text)
 
 
 def test_tex_is_grams_per_kilometre():
