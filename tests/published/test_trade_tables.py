@@ -52,6 +52,8 @@ def test_every_yarn_category_is_as_published():
 
 
 def test_every_row_of_the_thickness_charts_is_as_published():
+    charts = {line["chart"] for line in lines("yarn_weights.csv")} - {"cyc_yarn"}
+    assert {source.key for source in YARN_THICKNESSES} == charts
     for source, rows in YARN_THICKNESSES.items():
         charted = [line for line in lines("yarn_weights.csv") if line["chart"] == source.key]
         for line, kept in zip(charted, rows, strict=True):
@@ -67,7 +69,9 @@ def test_every_row_of_the_thickness_charts_is_as_published():
 def test_yards_per_pound_become_metres_per_100_grams():
     """1 yd = 0.9144 m and 1 lb = 453.59237 g exactly (international yard and pound, 1959)."""
     per_yard_per_pound = Fraction("0.9144") * 100 / Fraction("453.59237")
+    assert len(YARN_THICKNESSES[SPINNERS_CHART]) == 7
     for kept in YARN_THICKNESSES[SPINNERS_CHART]:
+        assert (kept.yards_per_pound.low or kept.yards_per_pound.high) is not None
         for end in ("low", "high"):
             yards, metres = getattr(kept.yards_per_pound, end), getattr(kept.metres_per_100g, end)
             assert (yards is None) == (metres is None)

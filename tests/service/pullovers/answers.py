@@ -4,6 +4,7 @@ GAUGE = {"stitches": 22, "rows": 31}
 
 WOMEN = ["XS", "S", "M", "L", "XL", "2X", "3X", "4X", "5X"]
 
+BABIES = ["3 months", "6 months", "12 months", "18 months", "24 months"]
 DIAMOND = {"rows": ["..#..", ".###.", "#####", ".###."]}
 """Mirrored about its middle column, the third."""
 

@@ -48,6 +48,9 @@ def test_no_body_and_no_sleeve_cuts_a_chart_that_is_begun(make):
     answer = make(chart={"chart": tall})
     for size in feasible(answer):
         chart, gauge = size["chart"], GAUGE["rows"] / 10
+        # the rows that the yoke leaves of 200
+        left = 200 - size["yoke"]["rounds"]
+        assert chart["shortest_body"]["rounds"] == chart["shortest_sleeve"]["rounds"] == left
         assert size["body"]["rounds"] >= chart["shortest_body"]["rounds"]
         assert size["sleeve"]["rounds"] >= chart["shortest_sleeve"]["rounds"]
         assert abs(chart["shortest_body"]["length"]["cm"] - chart["shortest_body"]["rounds"] / gauge) <= 0.01

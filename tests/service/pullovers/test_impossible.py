@@ -3,7 +3,7 @@ from copy import deepcopy
 import pytest
 
 from tests.oracles.pullover_answer import feasible
-from tests.service.pullovers.answers import GAUGE, row
+from tests.service.pullovers.answers import GAUGE, WOMEN, row
 
 
 def test_one_impossible_size_is_told_and_the_others_are_made(make):
@@ -44,5 +44,6 @@ def test_a_nearest_length_is_in_the_unit_of_the_request(make, unit):
 def test_even_when_every_size_is_impossible_the_answer_is_an_answer(make):
     answer = make(neck={"count_rule": {"multiple": 1000}})
     assert feasible(answer) == []
+    assert [size["label"] for size in answer["sizes"]] == WOMEN
     assert all(size["nearest"] for size in answer["sizes"])
     assert answer["instructions"] == []

@@ -21,6 +21,7 @@ def test_every_count_rule_is_kept_and_the_run_says_what_the_table_has(make):
 @pytest.mark.parametrize("rounding", ["up", "down"])
 def test_a_rounding_direction_is_binding(make, rounding):
     answer = make(body={"count_rule": {"multiple": 4, "rounding": rounding}})
+    assert len(feasible(answer)) == len(WOMEN)
     for size in feasible(answer):
         difference = size["finished"]["bust"]["difference"]["cm"]
         assert difference >= 0 if rounding == "up" else difference <= 0
