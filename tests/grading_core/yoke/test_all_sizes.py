@@ -101,7 +101,7 @@ def test_a_change_to_too_many_rounds_is_named_where_it_was_sent():
 
 def test_written_increase_rounds_must_lead_from_neck_to_split_at_every_edge():
     # 20 times at back and front and 16 times at the sleeves
-    written = tuple(IncreaseRound(number, 1, 1, number <= 32) for number in range(2, 40, 2))
+    written = tuple(IncreaseRound(number, 1, 1, int(number <= 32)) for number in range(2, 40, 2))
     change = Adjustment(rounds=50)
     assert (
         problems(yoke_adjustments, [replace(SMALL, increase_rounds=written)], change)
