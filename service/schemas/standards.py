@@ -21,8 +21,9 @@ from grading_core.standards.yarn_weights import (
 )
 from service.schemas.base import StrictSchema
 from service.schemas.common import AnswerSchema, LengthSchema
-from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Text, Whole, Write
+from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Text, Whole
 from service.schemas.records import sent_as
+from service.schemas.writing import Write
 
 BODY_TABLE_PATH = "/v1/standards/body-tables/{name}"
 

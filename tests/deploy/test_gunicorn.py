@@ -57,6 +57,7 @@ def test_every_setting_is_one_that_gunicorn_has() -> None:
             targets = statement.targets if isinstance(statement, ast.Assign) else [statement.target]
             defined |= {target.id for target in targets if isinstance(target, ast.Name)}
     ours = {"SHARED_MEMORY", "TEMPORARY", "metrics_directory", "write_problem"}
+    assert {"bind", "workers", "worker_class"} | ours <= defined
     assert defined - ours <= {setting.name for setting in KNOWN_SETTINGS}
 
 

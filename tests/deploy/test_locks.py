@@ -38,6 +38,7 @@ def test_tests_run_on_what_is_deployed() -> None:
 )
 def test_every_asked_package_is_locked(asked: str, lock: str) -> None:
     names = re.findall(r"^[A-Za-z][A-Za-z0-9._-]*", (DEPLOY / asked).read_text(), re.MULTILINE)
+    assert names
     assert {canonicalize_name(name) for name in names} <= set(map(canonicalize_name, locked(lock)))
 
 

@@ -203,4 +203,5 @@ def test_no_answer_tells_a_version_of_the_server(proxy: str) -> None:
 
 def test_every_problem_type_is_one_that_the_service_explains() -> None:
     named = set(re.findall(r"/problems/[a-z-]+", (DEPLOY / "nginx.conf").read_text()))
+    assert named
     assert named <= {kind.uri for kind in KINDS}

@@ -106,8 +106,9 @@ def test_an_even_choice_begins_with_the_first_and_leaves_gaps_that_differ_by_at_
 def test_a_choice_keeps_the_order_of_the_pool(where: Where) -> None:
     pool = (3, 1, 4, 15, 9, 2, 6)
     for count in range(len(pool) + 1):
-        remaining = iter(pool)
-        assert all(taken in remaining for taken in choose(pool, count, where))
+        chosen, remaining = choose(pool, count, where), iter(pool)
+        assert len(chosen) == count
+        assert all(taken in remaining for taken in chosen)
 
 
 # Phases

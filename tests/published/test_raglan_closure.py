@@ -4,6 +4,7 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge
 from grading_core.sections import Sections
 from grading_core.shaping_plans import RowPlan, RowSchedule, along_rows
@@ -148,11 +149,15 @@ def test_the_seamed_raglans_sleeve_is_increased_as_often_as_printed(
 
 
 def test_the_percentage_systems_raglan_closes_between_yoke_body_and_sleeves() -> None:
-    yoke, underarm = Sections(84, 84, 50), 16
-    assert yoke.total() == 268
-    body, sleeve = yoke.back + yoke.front + 2 * underarm, yoke.sleeve + underarm
-    assert (body, sleeve) == (200, 66)
-    assert body + 2 * sleeve == yoke.total() + 4 * underarm
+    counts = Counts(
+        neck=Sections(36, 36, 4),
+        split=Sections(84, 84, 50),
+        underarm=16,
+        rounds=66,
+        line_to_body=0,
+        line_to_sleeve=0,
+    )
+    assert (counts.cast_on, counts.yoke_total, counts.body, counts.sleeve) == (80, 268, 200, 66)
 
 
 def test_the_percentage_systems_raglan_needs_one_round_that_is_not_full() -> None:

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import jsonschema_rs
 import pytest
-from hypothesis import example, given, settings
+from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 from marshmallow import Schema, ValidationError
 
@@ -25,6 +25,7 @@ from service.schemas.fields import (
     Text,
     Whole,
 )
+from tests.floors import in_a_hundred_cases
 
 
 class PointSchema(StrictSchema):
@@ -255,17 +256,62 @@ KEYS = st.sampled_from(["x", "y", "a", "b", "c"])
 VALUES = SCALARS | st.lists(SCALARS, max_size=4) | st.dictionaries(KEYS, SCALARS, max_size=3)
 
 
+def allowed(contract, name, value):
+    schema = {
+        **contract["components"]["schemas"]["EveryKind"]["properties"][name],
+        "components": contract["components"],
+    }
+    return jsonschema_rs.Draft202012Validator(schema).is_valid(value)
+
+
 @given(st.sampled_from(sorted(FIELDS)), VALUES)
 @settings(max_examples=400)
 @example("patterned_text", "abc\n")
 @example("whole", 3.0)
 def test_a_field_accepts_exactly_what_its_contract_allows(contract, name, value):
-    schema = {
-        **contract["components"]["schemas"]["EveryKind"]["properties"][name],
-        "components": contract["components"],
-    }
-    allowed = jsonschema_rs.Draft202012Validator(schema).is_valid(value)
-    assert (refused(name, value) is None) == allowed
+    assert (refused(name, value) is None) == allowed(contract, name, value)
+
+
+WHOLES = st.integers(0, 10)
+POINTS = st.fixed_dictionaries({"x": st.floats(-9, 9)}, optional={"y": WHOLES})
+
+
+def having(*names):
+    """Objects with the fields of one of the names' letters."""
+    return st.sampled_from(names).flatmap(
+        lambda letters: st.fixed_dictionaries(dict.fromkeys(letters, st.integers(-99, 99)))
+    )
+
+
+LIKELY = {
+    "number": st.floats(-3, 1000),
+    "number_above": st.floats(0, 1e300),
+    "length": st.floats(0, 101),
+    "whole": WHOLES | WHOLES.map(float),
+    "text": st.text(max_size=5),
+    "patterned_text": st.text("abz", max_size=4),
+    "choice": st.sampled_from(["cm", "in", "mm"]),
+    "nullable_choice": st.sampled_from(["cm", "in", None, "mm"]),
+    "flag": st.booleans(),
+    "nullable": st.none() | WHOLES,
+    "items": st.lists(WHOLES, max_size=4),
+    "record": POINTS,
+    "one": having("a", "b", "ab"),
+    "some": having("a", "b", "c", "ab", "ac", "bc", "abc"),
+    "mapping": st.dictionaries(st.sampled_from("ab"), WHOLES, max_size=2),
+    "by_type": st.floats(-9, 6) | st.lists(WHOLES, max_size=3) | POINTS,
+}
+"""Values of each field's own kind, at and about its bounds."""
+
+
+@pytest.mark.parametrize("name", FIELDS)
+@in_a_hundred_cases(30)
+@given(st.data())
+@settings(max_examples=30)
+def test_a_field_accepts_what_its_contract_allows_of_its_own_kind(contract, name, data):
+    value = data.draw(LIKELY[name])
+    assert (refused(name, value) is None) == allowed(contract, name, value)
+    assume(allowed(contract, name, value))
 
 
 def test_unknown_fields_are_named_in_the_order_sent_even_where_defaults_fill_the_object() -> None:

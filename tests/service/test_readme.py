@@ -53,9 +53,11 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
 
 def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> None:
     _, request, _ = EXCHANGES["chart-placements"]
-    for picture in re.findall(
+    pictures = re.findall(
         r"curl -s http://127.0.0.1:8000(\S+picture) \\\n", README.read_text(encoding="utf-8")
-    ):
+    )
+    assert sorted(pictures) == ["/v1/chart-placements/garment-picture", "/v1/chart-placements/picture"]
+    for picture in pictures:
         answer = client.post(picture, json=request)
         assert answer.status_code == 200
         assert answer.mimetype == "image/svg+xml"

@@ -279,7 +279,16 @@ def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment)
 
 @every_garment
 def test_the_traces_pass_through_every_start(plan, placed, garment):
-    for trace in start_traces(placed):
+    traces = start_traces(placed)
+    assert [(trace.part, trace.section) for trace in traces] == [
+        ("yoke", "back"),
+        ("yoke", "front"),
+        ("yoke", "sleeve"),
+        ("body", "back"),
+        ("body", "front"),
+        ("sleeve", "sleeve"),
+    ]
+    for trace in traces:
         section = "first_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
         starts = [
             (number, worked(knitted, section)[1])

@@ -1,41 +1,16 @@
-"""Bodies, ease and size grading."""
+"""Size grading."""
 
 from fractions import Fraction
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sizes.bodies import size_bodies
-from grading_core.sizes.grading import grade_sizes, spread_ease
-from grading_core.sizes.labels import label_ranks
-from grading_core.sizes.request import BodiesRequest, EvenSteps, SentSize, SizeGradingRequest
+from grading_core.sizes.grading import spread_ease
+from grading_core.sizes.request import EvenSteps, SentSize
 from grading_core.wording import DASH
-
-GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-INCH = Fraction("2.54")
-
-
-def sent(label, **measurements):
-    return SentSize(label, {name: Fraction(str(value)) for name, value in measurements.items()})
-
-
-def grade(*sizes, gauge=GAUGE, **options):
-    return grade_sizes(SizeGradingRequest(gauge=gauge, sizes=sizes or None, **options))
-
-
-def problems(*sizes, **options):
-    with pytest.raises(ContradictionError) as refused:
-        grade(*sizes, **options)
-    return [(problem.path, problem.detail) for problem in refused.value.problems]
-
-
-def paths(*sizes, **options):
-    return [path for path, _ in problems(*sizes, **options)]
-
+from tests.grading_core.sizes.sent_sizes import GAUGE, grade, paths, sent
 
 # What is answered
 
@@ -57,8 +32,7 @@ def test_labels_pick_sizes_in_the_order_asked():
 
 def test_lengths_along_are_counted_in_rows_and_widths_in_stitches():
     cells = grade(sent("S", bust=100, arm_length=50)).sizes[0].measurements
-    assert (cells["bust"].stitches, cells["arm_length"].rows) == (220, 155)
-    assert (cells["bust"].rows, cells["arm_length"].stitches) == (None, None)
+    assert (cells["bust"].count, cells["arm_length"].count) == (220, 155)
 
 
 def test_target_finished_and_difference_close():
@@ -85,78 +59,6 @@ def test_the_count_is_the_nearest_permitted_one_by_trial(body, ease, multiple, p
     permitted = range(plus % multiple, 700, multiple)
     nearest = min(permitted, key=lambda count: (abs(count - exact), -count))
     assert size.measurements["bust"].count == nearest
-
-
-# Bodies between sizes of a table
-
-
-def test_a_body_halfway_between_two_sizes_has_measurements_halfway():
-    # 35 in lies in the gap that the chart leaves between S (middle 33 in) and M (37 in)
-    [size] = grade(sent("mine", bust="88.9"), body_table="women").sizes
-    assert size.measurements["upper_arm"].body.cm == Fraction("10.625") * INCH
-    assert size.measurements["waist"].body.cm == Fraction("27.375") * INCH
-
-
-def test_interpolated_measurements_are_marked_and_sent_ones_are_not():
-    cells = grade(sent("mine", bust=90, wrist=16), body_table="women").sizes[0].measurements
-    assert not cells["bust"].body.interpolated
-    assert not cells["wrist"].body.interpolated
-    assert cells["wrist"].body.cm == 16
-    assert cells["hip"].body.interpolated
-
-
-@pytest.mark.parametrize(
-    ("bust", "origin"),
-    [
-        ("94", "derived"),  # between M and L, both inside the surveyed chests of 75 to 120 cm
-        ("118", "estimated"),  # between XL, inside, and 2X, outside
-        ("130", "estimated"),
-    ],
-)
-def test_an_interpolated_measurement_is_as_certain_as_the_less_certain_neighbour(bust, origin):
-    cells = grade(sent("mine", bust=bust), body_table="women").sizes[0].measurements
-    assert cells["wrist"].body.origin == origin
-    assert cells["hip"].body.origin == "published"
-
-
-@pytest.mark.parametrize("within", ["low", "middle", "high"])
-@pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
-def test_a_body_that_is_a_size_of_the_table_gets_that_size(table, within):
-    for body in size_bodies(BodiesRequest(body_table=table, within=within)):
-        same = SentSize("mine", {"bust": body.values["bust"].cm})
-        [again] = size_bodies(BodiesRequest(body_table=table, sizes=(same,), within=within))
-        assert {name: value.cm for name, value in again.values.items()} == {
-            name: value.cm for name, value in body.values.items()
-        }
-
-
-@given(st.lists(st.fractions(71, 158, max_denominator=50), min_size=2, max_size=9, unique=True))
-def test_interpolated_measurements_rise_with_the_bust(busts):
-    sizes = tuple(SentSize(f"{place}", {"bust": bust}) for place, bust in enumerate(sorted(busts)))
-    bodies = size_bodies(BodiesRequest(body_table="women", sizes=sizes))
-    for name in bodies[0].values:
-        values = [body.values[name].cm for body in bodies]
-        assert values == sorted(values), name
-
-
-@pytest.mark.parametrize(("bust", "by"), [("70", "1 cm (0.39 in) below"), ("160", "2 cm (0.79 in) above")])
-def test_a_body_outside_the_table_is_refused_with_the_size_and_by_how_much(bust, by):
-    # the table's ends as published: 28 in beside 71 cm, and 62 in beside 158 cm
-    [(path, detail)] = problems(sent("ok", bust=90), sent("mine", bust=bust), body_table="women")
-    assert path == ("sizes", 1, "bust")
-    assert "'mine'" in detail
-    assert by in detail
-
-
-def test_a_size_without_a_bust_is_not_completed_from_a_table():
-    assert paths(sent("mine", hip=100), body_table="women") == [("sizes", 0)]
-
-
-def test_the_ends_of_the_published_range_are_inside_the_table():
-    sizes = (sent("least", bust=71), sent("most", bust=158))
-    bodies = size_bodies(BodiesRequest(body_table="women", sizes=sizes))
-    assert bodies[0].values["waist"].cm == 23 * INCH
-    assert bodies[1].values["waist"].cm == 50 * INCH
 
 
 # Ease
@@ -193,62 +95,7 @@ def test_ease_that_leaves_nothing_is_refused_where_it_stands():
     assert paths(*sizes, ease={"bust": (Fraction(-84), Fraction(0))}) == [("ease", "bust", 0)]
 
 
-# Sizes must rise
-
-
-def test_a_measurement_that_falls_names_both_sizes_at_the_later_value():
-    [(path, detail)] = problems(
-        sent("S", bust=84, upper_arm="28.5"),
-        sent("M", bust=94, upper_arm="27.5"),
-        sent("L", bust=104, upper_arm=33),
-    )
-    assert path == ("sizes", 1, "upper_arm")
-    assert "M has 27.5 cm" in detail
-    assert "S, a smaller size, has 28.5 cm" in detail
-
-
-@pytest.mark.parametrize(
-    "name", ["bust", "waist", "hip", "upper_arm", "wrist", "neck", "head", "cross_back", "armhole_depth"]
-)
-def test_no_girth_nor_the_armhole_may_fall(name):
-    smaller, larger = {"bust": 84, name: 50}, {"bust": 94, name: 49}
-    assert paths(sent("S", **smaller), sent("M", **larger)) == [("sizes", 1, name)]
-
-
-@pytest.mark.parametrize("name", ["arm_length", "back_waist_length"])
-def test_lengths_of_arm_and_back_may_fall(name):
-    grade(sent("S", bust=84, **{name: 50}), sent("M", bust=94, **{name: 49}))
-
-
-@pytest.mark.parametrize(
-    "labels",
-    [("S", "M", "L"), ("XL", "2X", "3X"), ("34", "36", "38"), ("6 months", "12 months", "18 months")],
-)
-def test_a_bust_that_falls_against_the_labels_is_found_in_any_order(labels):
-    small, middle, large = (
-        sent(label, bust=bust) for label, bust in zip(labels, ("84", "49", "104"), strict=True)
-    )
-    assert paths(small, middle, large) == [("sizes", 1, "bust")]
-    assert paths(large, middle, small) == [("sizes", 1, "bust")]
-
-
-def test_two_sizes_with_one_bust_are_refused_where_labels_rank_them():
-    assert paths(sent("S", bust=84), sent("M", bust=84)) == [("sizes", 1, "bust")]
-    grade(sent("regular", bust=84, arm_length=43), sent("tall", bust=84, arm_length=46))
-
-
-def test_sizes_may_be_sent_in_any_order():
-    grade(sent("L", bust=104, hip=110), sent("S", bust=84, hip=90), sent("M", bust=94, hip=100))
-
-
-def test_a_sent_value_that_falls_from_an_interpolated_one_is_found():
-    # the women's table has an upper arm of about 28 cm at a bust of 94
-    wrong = paths(sent("S", bust=84, upper_arm=35), sent("M", bust=94), body_table="women")
-    assert wrong == [("sizes", 0, "upper_arm")]
-
-
-def test_what_a_table_fills_in_after_a_wrong_bust_is_not_reported_too():
-    assert paths(sent("S", bust=94), sent("M", bust=84), body_table="women") == [("sizes", 1, "bust")]
+# In any order and at any scale
 
 
 @given(st.permutations(range(5)), st.sampled_from([None, "women"]))
@@ -336,29 +183,5 @@ def test_runs_are_printed_to_the_steps_asked():
     # 40.4 in is nearest to 40 1/2 by quarters as by halves, 40.2 in to 40 1/4 and to 40
     fine = {"gauge": Gauge.over(Fraction(100), Fraction(100), Fraction(1))}
     assert grade(sent("S", bust="102.1"), **fine).runs["bust"].finished_inch == "40 1/4"
-    inches = grade(sent("S", bust="102.1"), **fine, printed_inch_step="1/2")
-    assert inches.runs["bust"].finished_inch == "40"
-
-
-# Labels
-
-
-@pytest.mark.parametrize(
-    "labels",
-    [
-        ("XXS", "XS", "S", "M", "L", "XL", "XXL", "3XL"),
-        ("xs", "s", "m", "l", "xl", "2x", "3x"),
-        ("34", "36", "100"),
-        ("3 months", "6 months", "12 months"),
-        ("2-4 years", "4-6 years", "6-8 years"),
-        ("8.25", "8.5", "10.0"),
-    ],
-)
-def test_labels_rank_as_the_trade_orders_them(labels):
-    ranks = label_ranks(labels)
-    assert list(ranks) == sorted(set(ranks))
-
-
-@pytest.mark.parametrize("labels", [("A", "B"), ("M", "38"), ("M tall", "M"), ("XM", "S"), ("#", "#")])
-def test_other_labels_tell_no_order(labels):
-    assert label_ranks(labels) is None
+    halves = grade(sent("S", bust="102.1"), **fine, printed_inch_step="1/2")
+    assert halves.runs["bust"].finished_inch == "40"

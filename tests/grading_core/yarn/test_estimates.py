@@ -1,94 +1,82 @@
+"""Yarn by colour and size, by hand."""
+
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
-from grading_core.standards.yarn_weights import SPINNERS_CHART
-from grading_core.yarn.amounts import balls, estimated, measured
-from grading_core.yarn.contrast import lightness
-from grading_core.yarn.request import Strand, StrandRequest
-from grading_core.yarn.strands import categories, hold_together, tex
+from grading_core.errors import ContradictionError
+from grading_core.gauge import Gauge
+from grading_core.yarn.estimates import yarn_estimates
+from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 
-metres = st.integers(40, 2000).map(Fraction)
-
-
-def together(strands):
-    return hold_together(StrandRequest(tuple(map(Strand, strands))))
+GAUGE = Gauge.over(Fraction(20), Fraction(28), Fraction(10))
+TENTH = Fraction(1, 10)
+# a hundredth of a gram a stitch
+WEIGHED = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+UNWEIGHED = Yarn(metres_per_100g=Fraction(200))
 
 
-@given(st.lists(metres, min_size=1, max_size=6))
-def test_a_length_of_strands_held_together_weighs_what_its_strands_weigh(strands):
-    made = together(strands)
-    weight_of_a_kilometre = sum(100 * 1000 / strand for strand in strands)
-    assert 100 * 1000 / made.metres_per_100g == weight_of_a_kilometre == made.tex
+def estimates(yarns, sizes=(), margin=TENTH, gauge=None):
+    return yarn_estimates(YarnEstimateRequest(yarns, tuple(sizes), margin, gauge))
 
 
-@given(st.lists(metres, min_size=1, max_size=6))
-def test_the_shares_are_the_whole_weight_and_each_strand_is_as_long_as_the_other(strands):
-    made = together(strands)
-    assert sum(strand.weight_share for strand in made.strands) == 1
-    lengths = {made.weight_share * strand for made, strand in zip(made.strands, strands, strict=True)}
-    assert len(lengths) == 1
+def codes(yarns, gauge=None):
+    return [remark.code for remark in estimates(yarns, gauge=gauge).remarks]
 
 
-@given(metres)
-def test_every_chart_names_a_category_for_every_thickness(thickness):
-    assert len({match.source for match in categories(thickness)}) == 3
+def test_each_size_has_what_its_own_stitches_take_of_each_yarn_that_it_has():
+    sizes = [
+        SizeStitches("S", {"oat": 40_000}),
+        SizeStitches("L", {"oat": 50_000, "kelp": 1_000}),
+    ]
+    small, large = [size.yarns for size in estimates({"oat": WEIGHED, "kelp": WEIGHED}, sizes).sizes]
+    # 400 g are 800 m, and with a tenth more 8.8 balls of 50 g; 500 g are 11 balls, and 10 g one
+    assert [(need.yarn, need.grams.likely, need.metres, need.balls) for need in small] == [
+        ("oat", 400, 800, 9)
+    ]
+    assert [(need.yarn, need.metres, need.balls) for need in large] == [("oat", 1000, 11), ("kelp", 20, 1)]
 
 
-def test_a_thickness_in_a_charts_gap_takes_the_nearer_row_and_says_so():
-    # the chart has 181 as the upper end of Medium and 182 as the lower end of Light
-    for thickness, category in ((Fraction(1812, 10), 4), (Fraction(1818, 10), 3), (Fraction(1815, 10), 4)):
-        (match,) = [match for match in categories(thickness) if match.source == SPINNERS_CHART]
-        assert (match.thickness.category, match.between) == (category, True)
+def test_a_yarn_without_a_swatch_is_estimated_from_the_width_of_a_stitch_and_says_so():
+    made = estimates({"oat": UNWEIGHED}, [SizeStitches("S", {"oat": 1_000})], Fraction(0), GAUGE)
+    # stitches of half a cm take 4 times that: 20 m, which are 10 g
+    ((need,),) = [size.yarns for size in made.sizes]
+    assert (need.metres, need.grams.likely, need.grams.basis) == (20, 10, "estimated")
+    assert [remark.code for remark in made.remarks] == ["estimated_yarn"]
 
 
-@pytest.mark.parametrize(("thickness", "category"), [(20, 6), (3000, 0)])
-def test_the_thickest_and_the_thinnest_row_are_open_ended(thickness, category):
-    (match,) = [match for match in categories(Fraction(thickness)) if match.source == SPINNERS_CHART]
-    assert (match.thickness.category, match.between) == (category, False)
+def test_every_two_told_colours_are_compared_and_those_alike_in_lightness_get_a_word():
+    # CIE L* of black and white are 0 and 100, and of #777777 50.03 (colour reference pages)
+    black, white, grey = (replace(WEIGHED, hex=colour) for colour in ("#000000", "#ffffff", "#777777"))
+    made = estimates({"a": black, "b": white, "c": WEIGHED, "d": grey})
+    assert [(each.yarns, round(each.difference)) for each in made.contrasts] == [
+        (("a", "b"), 100),
+        (("a", "d"), 50),
+        (("b", "d"), 50),
+    ]
+    assert made.remarks == ()
+    # L* of #444444 is 28.9 and of #1b1b1b 9.5: 19.4 apart; of #191919 8.7: 20.2 apart
+    dark = replace(WEIGHED, hex="#444444")
+    assert codes({"a": dark, "b": replace(WEIGHED, hex="#1b1b1b")}) == ["colours_alike"]
+    assert codes({"a": dark, "b": replace(WEIGHED, hex="#191919")}) == []
 
 
-def test_a_thickness_on_the_border_of_two_rows_is_named_by_both():
-    found = [match for match in categories(Fraction(242)) if match.source == SPINNERS_CHART]
-    assert [(match.thickness.category, match.between) for match in found] == [(2, False), (3, False)]
-
-
-def test_the_standards_own_name_stands_beside_the_charts():
-    (match,) = [match for match in categories(Fraction(225)) if match.thickness.name.startswith("DK")]
-    assert (match.standard_name, match.thickness.name) == ("Light", "DK (8 ply)")
-
-
-def test_a_swatch_of_the_garments_own_stitches_weighs_what_it_weighs():
-    assert measured(240, Fraction(4), 240).likely == 4
-
-
-def test_an_estimate_reaches_a_twentieth_to_either_side():
-    amount = estimated(20000, Fraction(10, 22), Fraction(240))
-    assert amount.low / amount.likely == Fraction(95, 100)
-    assert amount.high / amount.likely == Fraction(105, 100)
-
-
-@given(st.integers(1, 3000), st.integers(1, 200), st.integers(0, 50))
-def test_the_balls_hold_the_amount_with_its_margin_and_one_ball_less_does_not(grams, ball, percent):
-    needed = Fraction(grams * (100 + percent), 100)
-    bought = balls(measured(grams, Fraction(1), 1), Fraction(ball), Fraction(percent, 100))
-    assert bought * ball >= needed > (bought - 1) * ball
-
-
-def test_balls_for_an_estimate_hold_the_most_of_its_range():
-    amount = estimated(10000, Fraction(1, 2), Fraction(200))  # 100 g, at most 105 g
-    assert (amount.likely, balls(amount, Fraction(50))) == (100, 3)
-
-
-@pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])
-def test_anything_but_six_hexadecimal_digits_is_refused(text):
-    with pytest.raises(ValueError, match="six hexadecimal digits"):
-        lightness(text)
-
-
-def test_tex_is_grams_per_kilometre():
-    assert tex(Fraction(250)) == 400
+def test_every_wrong_place_is_named():
+    yarns = {
+        "half": replace(WEIGHED, swatch_stitches=None),
+        "other half": replace(WEIGHED, swatch_grams=None),
+        "neither": UNWEIGHED,
+    }
+    sizes = [SizeStitches("S", {"half": 1, "moss": 1}), SizeStitches("S", {"half": 1})]
+    with pytest.raises(ContradictionError) as refused:
+        estimates(yarns, sizes)
+    assert [problem.path for problem in refused.value.problems] == [
+        ("yarns", "half", "swatch_stitches"),
+        ("yarns", "other half", "swatch_grams"),
+        ("yarns", "neither"),
+        ("sizes", 1, "label"),
+        ("sizes", 0, "stitches", "moss"),
+    ]

@@ -51,5 +51,13 @@ def random_cases(seed: int, many: int) -> list[tuple[Yoke, Options]]:
 
 
 def random_schedules(seed: int, many: int) -> list[tuple[Options, Schedule]]:
+    """The schedules of random yokes: six in ten, nearly all with increases and one in twenty with doubled ones."""
     made = [(options, schedule(yoke, options, GAUGE)) for yoke, options in random_cases(seed, many)]
-    return [(options, found) for options, found in made if isinstance(found, Schedule)]
+    schedules = [(options, found) for options, found in made if isinstance(found, Schedule)]
+    assert 10 * len(schedules) >= 6 * many
+    assert 10 * sum(bool(found.increase_rounds) for _, found in schedules) >= 9 * len(schedules)
+    doubled = [
+        found for _, found in schedules if any(max(each.increases) == 2 for each in found.increase_rounds)
+    ]
+    assert 20 * len(doubled) >= many
+    return schedules

@@ -80,12 +80,15 @@ def random_written(generator: random.Random) -> tuple[WrittenYoke, Options]:
 
 
 def random_adjustments(seed: int, many: int) -> list[tuple[WrittenYoke, Options, int, AdjustedYoke]]:
+    """Random yokes made deeper or shallower, to so many rounds; each way is possible in every fourth at least."""
     generator = random.Random(seed)
     cases = []
     for _ in range(many):
         size, options = random_written(generator)
         rounds = max(-1, size.yoke.rounds + generator.randint(-16, 12))
         cases.append((size, options, rounds, to_rounds(size, rounds, options)))
+    for method in METHODS:
+        assert 4 * sum(isinstance(way(case[-1], method).adjusted, Schedule) for case in cases) >= many
     return cases
 
 
@@ -219,6 +222,7 @@ def test_wider_and_closer_keep_what_is_worked_in_each_increase_round_and_its_ord
 
 
 def test_closer_leaves_the_written_grid_only_where_that_has_no_room() -> None:
+    with_room = 0
     for size, options, rounds, adjusted in random_adjustments(7, 400):
         found = way(adjusted, "closer").adjusted
         if not isinstance(found, Schedule):
@@ -226,6 +230,8 @@ def test_closer_leaves_the_written_grid_only_where_that_has_no_room() -> None:
         first = first_round(size, options, options.step)
         if places(rounds, first, options.step, options.plain_rounds_at_end) >= len(found.increase_rounds):
             assert all((one.round - first) % options.step == 0 for one in found.increase_rounds)
+            with_room += options.step == 2
+    assert with_room >= 20
 
 
 def test_closer_goes_down_to_an_increase_in_every_round() -> None:

@@ -1,0 +1,122 @@
+"""What one size may be, against trying every count there is."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import product
+from math import floor, lcm
+
+import pytest
+
+from grading_core.counts.candidates import Splits, necks, options, rounds
+from grading_core.counts.request import Rules, Targets
+from grading_core.counts.size_chain import Candidate
+from grading_core.rounding import CountRule
+from grading_core.yoke.schedule import Options
+
+TARGETS = Targets(
+    label="M",
+    neck=Fraction("62.3"),
+    neck_back=Fraction("21.4"),
+    neck_front=Fraction("19.9"),
+    neck_sleeve=Fraction("6.5"),
+    body=Fraction("131.2"),
+    sleeve=Fraction("44.75"),
+    underarm=Fraction("8.35"),
+    rounds=Fraction("39.6"),
+)
+LINES = Options(line_stitches=2, double_body="never")
+NECK = Candidate(0, (22, 20, 6), (0, 0, 0, 0))
+
+
+def near(target: Fraction, reach: int) -> range:
+    """Every count within reach of a target, none below zero."""
+    return range(max(0, floor(target) - reach - 1), floor(target) + reach + 2)
+
+
+def cost(weight: int, count: int, target: Fraction) -> int:
+    """Of a count: weight x its difference squared, doubled, in hundredths of a stitch."""
+    return 2 * weight * (100 * count - floor(100 * target + Fraction(1, 2))) ** 2
+
+
+@pytest.mark.parametrize("rounding", ["nearest", "up", "down"])
+@pytest.mark.parametrize(("multiple", "plus"), [(1, 0), (2, 1), (4, 2), (6, 0), (7, 3), (8, 13)])
+def test_the_options_are_all_counts_of_the_rule_within_reach_the_nearest_first(multiple, plus, rounding):
+    rule, reach = CountRule(multiple, plus, rounding), max(6, lcm(multiple, 4))
+    for target in (Fraction(eighths, 8) for eighths in range(0, 400, 3)):
+        expected = [
+            (cost(3, count, target), count)
+            for count in near(target, reach)
+            if abs(count - target) <= reach
+            and count % multiple == plus % multiple
+            and not (rounding == "up" and count < target)
+            and not (rounding == "down" and count > target)
+        ]
+        assert [(found.cost, found.amount) for found in options(target, rule, 3)] == sorted(expected), target
+
+
+@pytest.mark.parametrize("narrower_front", [False, True])
+@pytest.mark.parametrize(("back_parity", "sleeve_parity"), [(0, 0), (0, 1), (1, 0), (1, 1)])
+def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(
+    narrower_front, back_parity, sleeve_parity
+):
+    rules = Rules(neck=CountRule(2), narrower_front=narrower_front, yoke=LINES)
+    expected = []
+    for back, front, sleeve in product(
+        *(near(target, 6) for target in (TARGETS.neck_back, TARGETS.neck_front, TARGETS.neck_sleeve))
+    ):
+        total = back + front + 2 * sleeve + 4 * 2
+        within = all(
+            abs(count - target) <= 6
+            for count, target in (
+                (back, TARGETS.neck_back),
+                (front, TARGETS.neck_front),
+                (sleeve, TARGETS.neck_sleeve),
+                (total, TARGETS.neck),
+            )
+        )
+        alike = front <= back if narrower_front else front == back
+        parities = (back % 2, front % 2, sleeve % 2) == (back_parity, back_parity, sleeve_parity)
+        if within and alike and parities and total % 2 == 0:
+            whole = cost(2, total, TARGETS.neck) + cost(1, back, TARGETS.neck_back)
+            whole += cost(1, front, TARGETS.neck_front) + cost(2, sleeve, TARGETS.neck_sleeve)
+            expected.append((whole, (back, front, sleeve)))
+    assert len(expected) >= 5
+    found = necks(TARGETS, rules, back_parity, sleeve_parity)(10_000)
+    assert [(neck.cost, neck.counts) for neck in found] == sorted(expected)
+
+
+@pytest.mark.parametrize("doubling", ["never", "if_needed"])
+def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_cheapest_first(doubling):
+    rules = Rules(
+        body=CountRule(4), line_to_body=1, yoke=Options(line_stitches=2, step=2, double_body=doubling)
+    )
+    back, front, neck_sleeve = NECK.counts
+    # 18 increase rounds in the even ones of 36
+    room, body_room = 18, 36 if doubling == "if_needed" else 18
+    expected = []
+    for half, sleeve, underarm in product(range(back, 80, 2), range(neck_sleeve, 60, 2), range(20)):
+        body, whole_sleeve = 2 * half + 4 + 2 * underarm, sleeve + 2 + underarm
+        within = all(
+            abs(count - target) <= 6
+            for count, target in (
+                (body, TARGETS.body),
+                (whole_sleeve, TARGETS.sleeve),
+                (underarm, TARGETS.underarm),
+            )
+        )
+        fits = half - front <= 2 * body_room and sleeve - neck_sleeve <= 2 * room
+        if within and fits and body % 4 == 0:
+            price = cost(1, body, TARGETS.body) + cost(3, whole_sleeve, TARGETS.sleeve)
+            expected.append((price + cost(1, underarm, TARGETS.underarm), (half, sleeve, underarm)))
+    assert len(expected) >= 20
+    found = Splits(TARGETS, rules, NECK, most_rounds=36)(10_000)
+    assert [(split.cost, split.counts) for split in found] == sorted(expected)
+    assert list(Splits(TARGETS, rules, NECK, most_rounds=36)(7)) == list(found[:7])
+
+
+def test_the_rounds_are_all_within_reach_that_hold_the_increases_the_nearest_first():
+    # 20 increases in every second round need 40 rounds; 39.6 and 6 more are 45
+    found = rounds(TARGETS, Rules(yoke=LINES), (20, 20, 12))(100)
+    assert [each.counts for each in found] == [(count, 0, 0) for count in (40, 41, 42, 43, 44, 45)]
+    assert [each.cost for each in found] == [cost(2, count, TARGETS.rounds) for count in range(40, 46)]

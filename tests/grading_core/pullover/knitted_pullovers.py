@@ -1,0 +1,109 @@
+"""Requests for pullovers, and their instructions read and knitted again."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from grading_core.chart.grid import Chart, Colour
+from grading_core.gauge import Gauge
+from grading_core.pullover.request import (
+    BandWishes,
+    BodyWishes,
+    ChartWishes,
+    EdgeWishes,
+    Gauges,
+    LevelWish,
+    NeckWishes,
+    PulloverRequest,
+    Shares,
+    SleeveWishes,
+    YokeWishes,
+)
+from grading_core.pullover.result import MadeSize, Pullover
+from grading_core.rounding import CountRule
+from tests.oracles.knitter import increases_said, read
+
+GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+
+BULKY = Gauge.over(Fraction(12), Fraction(17), Fraction(10))
+
+FINE = Gauge.over(Fraction(32), Fraction(44), Fraction(10))
+
+DIAMOND = Chart(("..#..", ".###.", "#####", ".###."), {".": Colour("ground"), "#": Colour("motif")})
+
+PLAIN = PulloverRequest(gauges=Gauges(GAUGE))
+
+REQUESTS = {
+    "nothing but a gauge": PLAIN,
+    "a bulky yarn": PulloverRequest(gauges=Gauges(BULKY)),
+    "a fine yarn for men": PulloverRequest(gauges=Gauges(FINE), body_table="men"),
+    "children": PulloverRequest(gauges=Gauges(GAUGE), body_table="children"),
+    "babies with a dropped front": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        body_table="babies",
+        neck=NeckWishes(front_drop=Fraction(3)),
+        band=BandWishes(build="double_with_fold_round"),
+    ),
+    "wide lines, all of them to the sleeves": PulloverRequest(
+        gauges=Gauges(GAUGE), yoke=YokeWishes(line_stitches=3, line_to_body=0)
+    ),
+    "no line, every round, from the centre back": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        neck=NeckWishes(start="centre_back", way="flat"),
+        yoke=YokeWishes(line_stitches=0, step=1, spacing="even"),
+    ),
+    "everything on a multiple": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        neck=NeckWishes(count_rule=CountRule(4)),
+        body=BodyWishes(count_rule=CountRule(4), hem=EdgeWishes(count_rule=CountRule(4))),
+        sleeve=SleeveWishes(count_rule=CountRule(4), cuff=EdgeWishes(count_rule=CountRule(4))),
+    ),
+    "a narrower front": PulloverRequest(
+        gauges=Gauges(GAUGE), neck=NeckWishes(shares=Shares(Fraction(36), Fraction(30), Fraction(17)))
+    ),
+    "a chart that runs on": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        chart=ChartWishes(chart=DIAMOND, first_round=3),
+        yoke=YokeWishes(seam_stitches=1),
+    ),
+    "a waist": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        ease={"waist": Fraction(18), "hip": Fraction(8)},
+        body=BodyWishes(
+            length=Fraction(45),
+            levels=(LevelWish("waist", Fraction(16)), LevelWish("hip", Fraction(36))),
+        ),
+    ),
+}
+
+
+def sizes_of(made: Pullover) -> list[MadeSize]:
+    sizes = [size for size in made.sizes if isinstance(size, MadeSize)]
+    assert sizes
+    return sizes
+
+
+RUN = r"(\d+(?: \(\d+(?:, \d+)*\))?)"
+
+
+def said(made: Pullover, part: str, pattern: str) -> list[list[int]]:
+    """For each size the numbers that a part's sentences tell where the pattern has RUN."""
+    (sentences,) = [" ".join(each.sentences) for each in made.instructions if each.part == part]
+    found = re.search(pattern.replace("RUN", RUN), sentences)
+    assert found, sentences
+    columns = [[int(number) for number in re.findall(r"\d+", run)] for run in found.groups()]
+    return [list(numbers) for numbers in zip(*columns, strict=True)]
+
+
+def knit_yoke(size: MadeSize) -> list[str]:
+    """The needle after the yoke as written: a letter for each stitch, from the start of the round."""
+    back, front, sleeve = size.counts.neck.back, size.counts.neck.front, size.counts.neck.sleeve
+    for sentence in size.yoke.instructions():
+        told = read(sentence)
+        for _, what in told.worked:
+            to_back, to_front, to_sleeve = increases_said(what)
+            back, front, sleeve = back + 2 * to_back, front + 2 * to_front, sleeve + 2 * to_sleeve
+        assert told.stitches == back + front + 2 * sleeve + 4 * size.counts.line_stitches
+    line = "l" * size.counts.line_stitches
+    return [*("b" * back), *line, *("s" * sleeve), *line, *("f" * front), *line, *("t" * sleeve), *line]

@@ -1,0 +1,90 @@
+"""A maker's own changes to a design."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from grading_core.pullover.grade import pullover
+from grading_core.pullover.request import BandWishes, Changes, Gauges
+from grading_core.pullover.result import MadeSize
+from grading_core.sizes.grading import EvenSteps
+from grading_core.yoke.adjustment import Adjustment
+from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS
+from tests.oracles.knitter import knit_to_split
+
+
+def test_a_shallower_yoke_keeps_the_neck_and_the_split():
+    design = pullover(PLAIN)
+    made = pullover(replace(PLAIN, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)))))
+    for before, after in zip(design.sizes, made.sizes, strict=True):
+        assert after.counts == replace(before.counts, rounds=before.counts.rounds - 6)
+        assert knit_to_split(after.yoke) == before.counts.split
+
+
+def test_another_gauge_makes_the_counts_anew():
+    made = pullover(replace(PLAIN, changes=Changes(gauges=Gauges(BULKY))))
+    assert made.sizes == pullover(REQUESTS["a bulky yarn"]).sizes
+
+
+def test_another_ease_makes_the_counts_anew():
+    ease = {"bust": EvenSteps(Fraction(4), Fraction(8))}
+    made = pullover(replace(PLAIN, changes=Changes(ease=ease)))
+    assert made.sizes == pullover(replace(PLAIN, ease=ease)).sizes
+
+
+def test_longer_sleeves_and_another_band_change_nothing_above_them():
+    changes = Changes(sleeve_length=Fraction(50), band=BandWishes(Fraction(3), build="double"))
+    made = pullover(replace(PLAIN, changes=changes))
+    changed = {(change.item, change.unit) for change in made.changed}
+    assert changed <= {
+        ("sleeve", "rounds"),
+        ("finished_sleeve_length", "cm"),
+        ("band", "rounds"),
+    }
+    assert [size.counts for size in made.sizes] == [size.counts for size in pullover(PLAIN).sizes]
+
+
+def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other():
+    design = pullover(PLAIN)
+    made = pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
+    expected = [
+        (label, before.item, before.unit, before.values[index], after.values[index])
+        for index, label in enumerate(made.labels)
+        for before, after in zip(design.table, made.table, strict=True)
+        if before.values[index] != after.values[index]
+    ]
+    assert expected
+    found = [(each.size, each.item, each.unit, each.designed, each.changed) for each in made.changed]
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("asked", "field"),
+    [
+        (Adjustment(rounds=20), "rounds"),
+        (Adjustment(rounds_change=-60), "rounds_change"),
+        (Adjustment(depth_cm=Fraction(5)), "depth_cm"),
+        (Adjustment(depth_change_cm=Fraction(-20)), "depth_change_cm"),
+    ],
+)
+def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_it_can_be(asked, field):
+    request = replace(PLAIN, labels=("M",), changes=Changes(yoke=asked))
+    (impossible,) = pullover(request).sizes
+    (nearest,) = impossible.nearest
+    assert nearest.field == f"changes.yoke.{field.removesuffix('_cm')}"
+    for rounds, possible in ((0, True), (-1, False)):
+        amount = nearest.value + (rounds if isinstance(nearest.value, int) else GAUGE.height_cm(rounds))
+        (size,) = pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount})))).sizes
+        assert isinstance(size, MadeSize) is possible
+
+
+def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
+    request = replace(PLAIN, labels=("M",), changes=Changes(sleeve_length=Fraction(6)))
+    (impossible,) = pullover(request).sizes
+    (nearest,) = impossible.nearest
+    assert nearest.field == "changes.sleeve_length"
+    (size,) = pullover(replace(request, changes=Changes(sleeve_length=nearest.value))).sizes
+    assert isinstance(size, MadeSize)

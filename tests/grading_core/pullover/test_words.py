@@ -1,0 +1,107 @@
+"""Instructions, knitted as they are written and counted."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from grading_core.pullover.grade import pullover
+from grading_core.pullover.request import ChartWishes, Gauges, NeckWishes
+from tests.grading_core.pullover.knitted_pullovers import (
+    DIAMOND,
+    FINE,
+    GAUGE,
+    PLAIN,
+    REQUESTS,
+    knit_yoke,
+    said,
+    sizes_of,
+)
+
+
+def test_the_yoke_as_written_leads_to_the_stitches_that_the_split_begins_with(made):
+    before = said(made, "split", "There are RUN stitches on the needle")
+    for size, (total,) in zip(sizes_of(made), before, strict=True):
+        assert len(knit_yoke(size)) == total == size.counts.yoke_total
+
+
+def test_the_split_as_written_makes_the_body_and_the_sleeves(made):
+    pattern = (
+        r"Work to marker 1(?: and (?:\d+) stitch(?:es)? past it)?, put the next RUN stitch\w* on hold .*? "
+        r"cast on RUN stitch\w* .*? work RUN stitch\w* for the front, put the next RUN stitch\w* on hold .*? "
+        r"cast on RUN stitch\w* .*? The body has RUN stitch\w*\. .*? at its underarm: RUN stitch"
+    )
+    for size, (held, under, front, other, under_too, body, arm) in zip(
+        sizes_of(made), said(made, "split", pattern), strict=True
+    ):
+        needle = knit_yoke(size)
+        start = needle.index("s") - size.counts.line_to_sleeve
+        first, needle_after = needle[start : start + held], needle[start + held :]
+        middle, second, end = (
+            needle_after[:front],
+            needle_after[front : front + other],
+            needle_after[front + other :],
+        )
+        assert first.count("s") == second.count("t") == size.counts.split.sleeve
+        assert set(middle) <= {"l", "f"}
+        assert middle.count("f") == size.counts.split.front
+        assert set(end) <= {"l"}
+        assert start + under + len(middle) + under_too + len(end) == body == size.counts.body
+        assert held + under == other + under_too == arm == size.counts.sleeve
+
+
+def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
+    for part in made.instructions:
+        if part.part == "split":
+            told = re.search(r"and (\d+) stitch(?:es)? past it", part.sentences[1])
+            assert (int(told[1]) if told else 0) == sizes_of(made)[0].counts.line_to_body
+
+
+def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
+    made = pullover(REQUESTS["a chart that runs on"])
+    (begun,) = zip(
+        *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
+    )
+    (lower,) = zip(
+        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"),
+        strict=True,
+    )
+    split = said(
+        made,
+        "split",
+        r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm",
+    )
+    for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
+        # every increase after round 3 moves the start back, and round 2 had one before
+        later = sum(worked.back for worked in size.yoke.increase_rounds if worked.round > 3)
+        # from the marker the rest of the underarm and one line stitch lead to the back
+        assert (above - later - (below + under - before_marker + 1)) % DIAMOND.width == 0
+
+
+def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
+    made = pullover(REQUESTS["a chart that runs on"])
+    pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
+    (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
+    (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
+    for size, above, below, (under, last) in zip(
+        sizes_of(made), begun, lower, said(made, "split", pattern), strict=True
+    ):
+        later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
+        assert (above - later - (below + under - last + 1)) % DIAMOND.width == 0
+
+
+def test_the_words_begin_with_sizes_and_gauges():
+    made = pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
+    assert made.instructions[0].sentences[:3] == (
+        "Sizes: S (M).",
+        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm (22.35 stitches and 31.5 rounds to 4 in).",
+        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm (32.51 stitches and 44.7 rounds to 4 in). Work hem, "
+        "cuffs and neckband with the needle that gives it to you.",
+    )
+
+
+def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
+    made = pullover(REQUESTS["no line, every round, from the centre back"])
+    assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
+    charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
+    assert "chart_starts_before_back" in {remark.code for remark in pullover(charted).remarks}

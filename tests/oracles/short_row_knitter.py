@@ -1,0 +1,38 @@
+"""A knitter of short rows, who works every stitch of every row."""
+
+from grading_core.parts.neckline import NeckStitches, cast_on
+from grading_core.parts.short_rows import BackRaise
+
+
+def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[int], set[int]]:
+    """Rows above each stitch, where each row turns, and the turns still open after the last row.
+
+    Places are counted in working order from the start of the round; those before it are negative.
+    """
+    markers, place = {}, 0
+    for gap in cast_on(neck, "before_back", "joined").gaps:
+        place += gap.stitches
+        markers[gap.marker] = place
+    centre_front = markers[2] + neck.line_stitches + neck.front // 2
+    heights = dict.fromkeys(range(centre_front - neck.total, centre_front), 0)
+    here, stop = (0, 0) if raised.way == "joined" else (min(heights), centre_front)
+    turns, unclosed = [], set()
+    for turn in raised.turns:
+        if turn.side == "right":
+            there = markers[turn.marker] + turn.stitches
+        else:
+            there = markers[turn.marker] - neck.total - turn.stitches
+        work(heights, unclosed, here, there)
+        turns.append(there)
+        unclosed.add(there)
+        here = there
+    work(heights, unclosed, here, stop)
+    return heights, turns, unclosed
+
+
+def work(heights: dict[int, int], unclosed: set[int], here: int, there: int) -> None:
+    """One row from place to place: every stitch on the way gets higher, every turn strictly on the way is closed."""
+    first, last = sorted((here, there))
+    for stitch in range(first, last):
+        heights[stitch] += 1
+    unclosed.difference_update(range(first + 1, last))

@@ -1,0 +1,41 @@
+import pytest
+
+from tests.oracles.pullover_answer import feasible
+from tests.service.pullovers.answers import WOMEN, row
+
+
+def test_a_gauge_alone_makes_nine_sizes(plain):
+    assert [size["label"] for size in feasible(plain)] == WOMEN
+    assert [warning["code"] for warning in plain["warnings"]] == ["estimated_body"]
+    assert plain["changed"] == []
+
+
+def test_nothing_that_circles_or_deepens_the_garment_falls_from_size_to_size(plain):
+    for item, unit in (
+        *((item, "stitches") for item in ("neck", "neck_back", "neck_front", "neck_sleeve")),
+        *((item, "stitches") for item in ("split_back", "split_sleeve", "yoke_total", "underarm")),
+        *((item, "stitches") for item in ("body", "hem", "sleeve", "cuff", "band")),
+        ("yoke", "rounds"),
+    ):
+        assert row(plain, item, unit) == sorted(row(plain, item, unit)), item
+
+
+@pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
+def test_every_size_comes_near_to_what_was_wanted_and_passes_the_head(make, table):
+    answer = make(body_table=table)
+    assert len(feasible(answer)) == len(answer["sizes"]) == {"women": 9, "babies": 5}.get(table, 8)
+    for size in feasible(answer):
+        for name in ("bust", "upper_arm", "neck", "wrist", "depth", "body_length", "sleeve_length"):
+            assert abs(size["finished"][name]["difference"]["cm"]) <= 1.5, (size["label"], name)
+        assert size["neck"]["head"]["passes"]
+
+
+def test_each_count_has_its_difference_from_what_was_wanted(make):
+    """A bust of 33 in (83.82 cm) by hand: 92.202 cm around, a neck of 44.4112 cm and a yoke of 22.7202 cm."""
+    (size,) = feasible(make(labels=["S"]))
+    differences = size["differences"]
+    assert differences["body"] == pytest.approx(size["split"]["body"] - 202.84)
+    assert differences["neck"] == pytest.approx(size["neck"]["cast_on"] - 97.70)
+    assert differences["rounds"] == pytest.approx(size["yoke"]["rounds"] - 70.43)
+    # the back's share of the 89.7 stitches beside the lines is 37 % less 0.075 % for each cm beyond 75
+    assert differences["neck_back"] == pytest.approx(size["neck"]["sections"]["back"] - 32.60)

@@ -1,0 +1,49 @@
+from copy import deepcopy
+
+import pytest
+
+from tests.oracles.pullover_answer import feasible
+from tests.service.pullovers.answers import GAUGE, WOMEN, row
+
+
+def test_one_impossible_size_is_told_and_the_others_are_made(make):
+    request = {"labels": ["S", "M", "4X"], "yoke": {"double_body": "never"}}
+    answer = make(**request)
+    small, middle, large = answer["sizes"]
+    assert small["feasible"]
+    assert middle["feasible"]
+    assert not large["feasible"]
+    assert large["reason"]
+    assert {one["field"] for one in large["nearest"]} == {"yoke.depth", "yoke.step", "yoke.double_body"}
+    assert row(answer, "body")[2] is None
+    assert answer["instructions"][0]["sentences"][0] == "Sizes: S (M)."
+    for nearest in large["nearest"]:
+        mended = deepcopy(request)
+        part, field = nearest["field"].split(".")
+        mended[part][field] = nearest["value"]
+        assert len(feasible(make(**mended))) == 3, nearest
+
+
+@pytest.mark.parametrize("unit", ["cm", "in"])
+def test_a_nearest_length_is_in_the_unit_of_the_request(make, unit):
+    short = 10 if unit == "cm" else 4
+    answer = make(
+        unit=unit, gauge={**GAUGE, "over": 10 if unit == "cm" else 4}, labels=["L"], sleeve={"length": short}
+    )
+    (nearest,) = answer["sizes"][0]["nearest"]
+    assert nearest["field"] == "sleeve.length"
+    mended = make(
+        unit=unit,
+        gauge={**GAUGE, "over": 10 if unit == "cm" else 4},
+        labels=["L"],
+        sleeve={"length": nearest["value"]},
+    )
+    assert mended["sizes"][0]["feasible"]
+
+
+def test_even_when_every_size_is_impossible_the_answer_is_an_answer(make):
+    answer = make(neck={"count_rule": {"multiple": 1000}})
+    assert feasible(answer) == []
+    assert [size["label"] for size in answer["sizes"]] == WOMEN
+    assert all(size["nearest"] for size in answer["sizes"])
+    assert answer["instructions"] == []
