@@ -10,8 +10,8 @@ Where to begin:
 conversions.convert              lengths and counts at a gauge, and at another one
 sizing.grade_sizes               body and ease to counts and finished measurements
 size_choice.match_sizes          which size to choose
-schedules.raglan_schedules       where every increase falls, in every size
-schedules.yoke_adjustments       the same yokes deeper or shallower
+yoke.all_sizes.raglan_schedules  where every increase falls, in every size
+yoke.all_sizes.yoke_adjustments  the same yokes deeper or shallower
 shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row
 chart_placement.place_charts     where a colourwork chart starts, in every round, section and size
 pullover.pullover                the whole garment in every size

@@ -22,8 +22,7 @@ from grading_core.shaping import Spacing, Where
 from grading_core.sizes.bodies import SentSize
 from grading_core.sizes.grading import Ease
 from grading_core.standards import Measurement, Within
-from grading_core.yoke.adjustment import Adjustment
-from grading_core.yoke.schedule import DoubleBody
+from grading_core.yoke.request import Adjustment, DoubleBody
 
 PerSize = Ease
 """A length in cm: one for all sizes, one per size, or even steps."""

@@ -15,7 +15,7 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import MadeSize, Neck
 from grading_core.yarn.estimates import Need, Yarn, need
-from grading_core.yoke.schedule import Schedule
+from grading_core.yoke.result import Schedule
 
 ONE_COLOUR = "yarn"
 """What the only colour is called where there is no chart."""

@@ -20,16 +20,18 @@ from grading_core.pullover.result import Changed, Finished, MadeSize, Neck, Pull
 from grading_core.sections import Sections
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
-from grading_core.yoke.all_sizes import SizeSchedule
+from grading_core.yoke.result import SizeSchedule
 from service.charts import DrawnChart
 from service.lengths import LengthWriter
 from service.representations.chart import drawn_chart, size_placement
 from service.representations.common import impossible, warnings
-from service.representations.raglan import size_schedule
 from service.representations.yarn import yarn_need
+from service.schemas.raglan import RaglanScheduleSchema
 
 Made = tuple[DrawnChart | None, Gauge, Pullover]
 """The chart as it was sent, the gauge that it is worked at, and the pullover."""
+
+_YOKE = RaglanScheduleSchema()
 
 
 def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
@@ -58,7 +60,7 @@ def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
         "label": size.label,
         "feasible": True,
         "neck": _neck(size, length),
-        "yoke": size_schedule(SizeSchedule(size.yoke.yoke, size.yoke.depth_cm, size.yoke), length),
+        "yoke": _YOKE.write(SizeSchedule.of(size.yoke), length),
         "split": _split(size),
         "body": _body(size.body, length),
         "sleeve": _sleeve(size.sleeve, length),

@@ -152,8 +152,11 @@ class StrictSchema(Schema):
         value: a record. length: writes lengths.
         """
         written: dict[str, Any] = {}
-        for name, get, write, left_out in self._steps:
-            held = get(value)
+        outcome = None if self._outcome is None else self._outcome(value)
+        if isinstance(outcome, Impossible):
+            outcome = None
+        for name, of_outcome, get, write, left_out in self._steps:
+            held = get(value) if not of_outcome else None if outcome is None else get(outcome)
             if held is None:
                 if not left_out:
                     written[name] = None
@@ -162,21 +165,27 @@ class StrictSchema(Schema):
         return written
 
     @cached_property
-    def _steps(self) -> list[tuple[str, Callable[[Any], Any], Any, bool]]:
-        """For each field its name, what gets its value, what writes it, and whether it is left out without one."""
+    def _outcome(self) -> Callable[[Any], Any] | None:
+        return None if self.outcome is None else attrgetter(self.outcome)
+
+    @cached_property
+    def _steps(self) -> list[tuple[str, bool, Callable[[Any], Any], Any, bool]]:
+        """For each field its name, whether it is the outcome's, what gets and what writes it, and whether it is left
+        out where there is none.
+        """
         return [
-            (name, self._getter(name, field), _writer(field), not (field.required and field.allow_none))
+            (name, *self._getter(name, field), _writer(field), not (field.required and field.allow_none))
             for name, field in self.fields.items()
         ]
 
-    def _getter(self, name: str, field: Any) -> Callable[[Any], Any]:
+    def _getter(self, name: str, field: Any) -> tuple[bool, Callable[[Any], Any]]:
+        """Whether a field is the outcome's, and what gets it."""
         if callable(field.source):
-            whole = self.outcome is None or name in _OF_OUTCOME
-            return field.source if whole else _of_outcome(attrgetter(self.outcome or ""), field.source)
+            return self.outcome is not None and name not in _OF_OUTCOME, field.source
         path = self._paths.get(name, (field.source or name,))
         if self.outcome is None or path[0] != self.outcome or len(path) == 1:
-            return attrgetter(".".join(path))
-        return _of_outcome(attrgetter(self.outcome), attrgetter(".".join(path[1:])))
+            return False, attrgetter(".".join(path))
+        return True, attrgetter(".".join(path[1:]))
 
     def _path(self, source: str) -> list[Attribute] | None:
         """The attributes that lead from the record to a field's; None where there is none."""
@@ -234,16 +243,6 @@ def _attributes(record: type[Any], path: str) -> list[Attribute] | None:
 
 def _writer(field: Any) -> Any:
     return field.writer()
-
-
-def _of_outcome(outcome: Callable[[Any], Any], get: Callable[[Any], Any]) -> Callable[[Any], Any]:
-    """Gets from what was made; None where that is impossible."""
-
-    def getter(value: Any) -> Any:
-        made = outcome(value)
-        return None if isinstance(made, Impossible) else get(made)
-
-    return getter
 
 
 def _feasible(outcome: Callable[[Any], Any]) -> Callable[[Any], bool]:

@@ -34,7 +34,7 @@ from grading_core.pullover.yarn import raise_stitches, rib_stitches, stitches_by
 from grading_core.rounding import CountRule
 from grading_core.sizes.bodies import SentSize
 from grading_core.sizes.grading import EvenSteps
-from grading_core.yoke.adjustment import Adjustment
+from grading_core.yoke.request import Adjustment
 from tests.oracles.knitter import increases_said, knit_to_split, read
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
