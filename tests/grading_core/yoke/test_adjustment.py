@@ -8,9 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.units import to_cm
 from grading_core.yoke.adjustment import adjust, written_problems
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import METHODS, AdjustedYoke, Method, Schedule, Way
@@ -338,16 +336,12 @@ def test_a_written_yoke_that_is_impossible_itself_refuses_every_way_and_says_why
 # How much
 
 
-def half_up(value: Fraction) -> int:
-    return floor(value + Fraction(1, 2))
-
-
 @given(st.integers(1, 200), st.decimals(min_value=20, max_value=45, places=1))
 def test_a_knitters_own_row_gauge_keeps_the_written_depth(written: int, own_rows: object) -> None:
     own = Fraction(str(own_rows))
     adjusted = adjust(from_counts(written, 0, 0), Adjustment(own_rows=own), Options(), GAUGE)
     plain = way(adjusted, "plain_rounds")
-    assert plain.rounds == half_up(written * own / 31)
+    assert plain.rounds == floor(written * own / 31 + Fraction(1, 2))
     # at the knitter's own gauge the depth is the written one again, to half a round
     assert abs(plain.depth_cm - Fraction(written * 10, 31)) <= 10 / own / 2
     assert plain.depth_cm == plain.rounds * 10 / own
@@ -359,38 +353,6 @@ def test_the_raglan_line_of_a_yoke_at_a_knitters_own_row_gauge_is_measured_in_th
     assert found.yoke.rounds == 124
     assert found.depth_cm == before(adjusted).depth_cm == 20
     assert found.raglan_line == before(adjusted).raglan_line
-
-
-def test_own_rows_are_counted_over_the_span_of_the_patterns_gauge() -> None:
-    # 31 rows over 10 cm against 15.5 rows over 5 cm are the same gauge.
-    short = Gauge.over(Fraction(22), Fraction(31, 2), Fraction(10), Fraction(5))
-    assert Adjustment(own_rows=Fraction(31, 2)).new_rounds(60, short) == 60
-
-
-@given(st.integers(1, 200), st.decimals(min_value=1, max_value=40, places=2))
-def test_a_depth_becomes_the_nearest_round(written: int, depth: object) -> None:
-    length = Fraction(str(depth))
-    assert Adjustment(depth_cm=length).new_rounds(written, GAUGE) == half_up(length * Fraction(31, 10))
-
-
-@given(st.integers(1, 200), st.decimals(min_value=-10, max_value=10, places=2))
-def test_a_change_of_depth_is_the_same_as_the_depth_it_leads_to(written: int, change: object) -> None:
-    length = Fraction(str(change))
-    depth = GAUGE.height_cm(written) + length
-    by_change = Adjustment(depth_change_cm=length).new_rounds(written, GAUGE)
-    assert by_change == max(0, half_up(depth * Fraction(31, 10)))
-
-
-def test_a_change_of_rounds_counts_from_the_written_ones() -> None:
-    assert Adjustment(rounds_change=-7).new_rounds(60, GAUGE) == 53
-
-
-def test_a_depth_in_inches_gives_the_rounds_of_the_same_depth_in_centimetres() -> None:
-    for eighths in range(8, 160):
-        inches, centimetres = to_cm(eighths / 8, "in"), to_cm(eighths * 0.3175)
-        assert Adjustment(depth_cm=inches).new_rounds(60, GAUGE) == Adjustment(
-            depth_cm=centimetres
-        ).new_rounds(60, GAUGE)
 
 
 def test_a_change_to_no_rounds_at_all_is_impossible_in_every_way() -> None:

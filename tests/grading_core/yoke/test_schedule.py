@@ -207,38 +207,6 @@ def test_doubled_rounds_lie_early_evenly_or_late_among_the_increase_rounds_as_as
         assert where([worked.round for worked in made.increase_rounds], doubled, options.double_where)
 
 
-def test_phases_cover_round_one_to_the_last_and_expand_back_to_the_increase_rounds() -> None:
-    for _, made in random_schedules(12, 400):
-        row, expanded = 0, []
-        for phase in made.phases:
-            assert phase.from_row == row + 1
-            for interval, kind in phase.cycle * phase.times:
-                row += interval
-                expanded.append((row, kind))
-            assert phase.times == 0 or row == phase.to_row
-            row = phase.to_row
-        assert row == made.yoke.rounds
-        assert expanded == [(worked.round, worked.increases) for worked in made.increase_rounds]
-
-
-def test_the_sections_after_each_phase_are_those_that_knitting_reaches() -> None:
-    for _, made in random_schedules(13, 300):
-        reached = knit(made.yoke.neck, made.increase_rounds)
-        for phase, sections in zip(made.phases, made.sections_after_phases(), strict=True):
-            so_far = [knitted for number, knitted in reached if number <= phase.to_row]
-            assert sections == (so_far[-1] if so_far else made.yoke.neck)
-
-
-def test_the_most_increase_rounds_in_a_row_are_counted_as_they_come() -> None:
-    for _, made in random_schedules(14, 300):
-        longest = current = 0
-        rounds = {worked.round for worked in made.increase_rounds}
-        for number in range(1, made.yoke.rounds + 1):
-            current = current + 1 if number in rounds else 0
-            longest = max(longest, current)
-        assert made.consecutive_increase_rounds == longest
-
-
 # The impossible, and the nearest that is possible
 
 
