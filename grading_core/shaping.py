@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
-from itertools import accumulate, pairwise
+from itertools import accumulate, groupby, pairwise
 from typing import Generic, Literal, NamedTuple, TypeVar
 
 Spacing = Literal["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
@@ -177,7 +177,7 @@ def _surpluses(tokens: Sequence[tuple[int, Kind]]) -> list[int]:
 
 def _fewest_cycles(tokens: Sequence[tuple[int, Kind]], mix_kinds: bool) -> list[tuple[int, int]]:
     """The tokens cut into the fewest repeated cycles, as (length of the cycle, times)."""
-    runs = _runs(tokens)
+    runs = [len(list(run)) for _, run in groupby(tokens)]
     if len(runs) <= 3:
         # a repeated cycle of two different tokens holds at least four runs
         return [(1, times) for times in runs]
@@ -214,17 +214,6 @@ def _fewest_cycles(tokens: Sequence[tuple[int, Kind]], mix_kinds: bool) -> list[
         cut.append((length, times))
         stop -= length * times
     return cut[::-1]
-
-
-def _runs(tokens: Sequence[tuple[int, Kind]]) -> list[int]:
-    """Lengths of the runs of equal tokens."""
-    lengths: list[int] = []
-    for index, token in enumerate(tokens):
-        if index and token == tokens[index - 1]:
-            lengths[-1] += 1
-        else:
-            lengths.append(1)
-    return lengths
 
 
 def _repeat_ends(tokens: Sequence[tuple[int, Kind]], length: int) -> list[int]:

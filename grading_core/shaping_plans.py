@@ -8,12 +8,12 @@ convention, equal sections on both sides of every shaping.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from itertools import accumulate, pairwise
-from typing import Literal
+from itertools import accumulate, groupby, pairwise
+from typing import Literal, NamedTuple
 
-from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Problem, Remark, raise_if_any
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 from grading_core.wording import counted, phase_sentence, repeated
 
@@ -65,20 +65,49 @@ class AcrossPlan:
     edge: Edge = "half"
 
 
+@dataclass(frozen=True, slots=True)
+class ShapingRequest:
+    """Plans to be scheduled, in the order of the answer."""
+
+    plans: tuple[RowPlan | AcrossPlan, ...]
+
+
+class Interval(NamedTuple):
+    """Rows, or stitches of a row, from one shaping to the next, with how often they come."""
+
+    every: int
+    times: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RowSchedule:
     """Where the shaping rows of a plan fall.
 
-    shaping_rows: counted from 1. intervals: each with how often, in the order of first use. phases:
-    all rows without gap or overlap. plain_before, plain_after: rows outside the intervals.
+    shaping_rows: counted from 1. intervals: in the order of first use. phases: all rows without gap or overlap.
+    plain_before, plain_after: rows outside the intervals.
     """
 
     plan: RowPlan
     shaping_rows: tuple[int, ...]
-    intervals: tuple[tuple[int, int], ...]
+    intervals: tuple[Interval, ...]
     phases: tuple[Phase[int], ...]
     plain_before: int
     plain_after: int
+
+    @property
+    def rows(self) -> int:
+        """How many rows there are."""
+        return self.plan.rows
+
+    @property
+    def plain(self) -> int:
+        """Rows outside the intervals."""
+        return self.plain_before + self.plain_after
+
+    @property
+    def result(self) -> int:
+        """Stitches after the last row."""
+        return self.plan.to
 
     def instructions(self) -> tuple[str, ...]:
         """The schedule in sentences, with the count after each; for right-side rows, first which they are."""
@@ -104,18 +133,27 @@ class RowSchedule:
 class AcrossSchedule:
     """Where the shapings of a row fall.
 
-    after: for every shaping, how many of the old stitches are worked when it is done. intervals: each
-    distance between shapings with how often; in the round the first one counts from the start of the
-    round. first, last: in flat work, stitches worked when the first shaping is done, and left after the last.
-    result: stitches after the row.
+    after: for every shaping, how many of the old stitches are worked when it is done. intervals: distances between
+    shapings, in the order of first use; in the round the first one counts from the start of the round. first, last: in
+    flat work, stitches worked when the first shaping is done, and left after the last. result: stitches after the row.
     """
 
     plan: AcrossPlan
     after: tuple[int, ...]
-    intervals: tuple[tuple[int, int], ...]
+    intervals: tuple[Interval, ...]
     first: int
     last: int
     result: int
+
+    @property
+    def rows(self) -> int:
+        """One."""
+        return 1
+
+    @property
+    def plain(self) -> int:
+        """The stitches of both edge gaps."""
+        return self.first + self.last
 
     def instructions(self) -> tuple[str, ...]:
         """The row in one sentence, with the count after it."""
@@ -123,8 +161,8 @@ class AcrossSchedule:
         shape = "work 2 together" if decrease else "increase 1"
         gaps = [stop - start - 2 * decrease for start, stop in pairwise((0, *self.after))]
         steps = []
-        for gap, times in _runs(gaps):
-            step = f"work {gap}, {shape}" if gap else shape
+        for gap, run in groupby(gaps):
+            step, times = f"work {gap}, {shape}" if gap else shape, len(list(run))
             steps.append(step if times == 1 else f"({step}) {repeated(times)}")
         if self.last:
             steps.append(f"work {self.last}")
@@ -134,17 +172,25 @@ class AcrossSchedule:
 
 
 @dataclass(frozen=True, slots=True)
-class Planned:
+class ShapingSchedule:
     """A plan with its schedule, or why there is none."""
 
     plan: RowPlan | AcrossPlan
     schedule: RowSchedule | AcrossSchedule | Impossible
 
 
-def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)) -> list[Problem]:
+@dataclass(frozen=True, slots=True)
+class ShapingSchedules:
+    """The schedules of all plans, in the order of the request."""
+
+    plans: tuple[ShapingSchedule, ...]
+    remarks: tuple[Remark, ...] = ()
+
+
+def plan_problems(plans: Sequence[RowPlan | AcrossPlan]) -> list[Problem]:
     """Where plans contradict themselves.
 
-    plans: in the order of the request. path: where they stand in it. Named are a difference that is not a
+    plans: in the order of the request. Named are a difference that is not a
     multiple of the stitches per shaping, plain rows that are more than all rows, and decreases that
     leave nothing.
 
@@ -156,36 +202,38 @@ def plan_problems(plans: Sequence[RowPlan | AcrossPlan], path: Path = ("plans",)
         if isinstance(plan, AcrossPlan):
             if plan.change == "decrease" and plan.across >= plan.stitches:
                 on_needle = counted(plan.stitches, "stitch")
-                problems.append(Problem((*path, index, "across"), f"decreases leave nothing of {on_needle}."))
+                problems.append(
+                    Problem(("plans", index, "across"), f"decreases leave nothing of {on_needle}.")
+                )
             continue
         if (plan.to - plan.stitches) % plan.stitches_per_shaping:
             detail = (
                 f"differs from {plan.stitches} by no multiple of the {plan.stitches_per_shaping} stitches of "
                 "one shaping row."
             )
-            problems.append(Problem((*path, index, "to"), detail))
+            problems.append(Problem(("plans", index, "to"), detail))
         plain = plan.plain_before + plan.plain_after
         if plain > plan.rows:
             detail = f"are fewer than the {plain} that are to stay plain."
-            problems.append(Problem((*path, index, "rows"), detail))
+            problems.append(Problem(("plans", index, "rows"), detail))
     return problems
 
 
-def shaping_schedules(plans: Sequence[RowPlan | AcrossPlan]) -> tuple[Planned, ...]:
+def shaping_schedules(request: ShapingRequest) -> ShapingSchedules:
     """The schedule of every plan, or why there is none.
-
-    plans: in the order of the answer.
 
     Raises ContradictionError for plans that contradict themselves (see `plan_problems`).
 
     >>> plan = AcrossPlan(name="hem", stitches=48, across=6, change="increase")
-    >>> shaping_schedules([plan])[0].schedule.result
+    >>> shaping_schedules(ShapingRequest((plan,))).plans[0].schedule.result
     54
     """
-    raise_if_any(plan_problems(plans))
-    return tuple(
-        Planned(plan, across_row(plan) if isinstance(plan, AcrossPlan) else along_rows(plan))
-        for plan in plans
+    raise_if_any(plan_problems(request.plans))
+    return ShapingSchedules(
+        tuple(
+            ShapingSchedule(plan, across_row(plan) if isinstance(plan, AcrossPlan) else along_rows(plan))
+            for plan in request.plans
+        )
     )
 
 
@@ -198,7 +246,7 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
     formula (about 2006).
 
     >>> along_rows(RowPlan(name="side", stitches=36, to=0, rows=140, stitches_per_shaping=1)).intervals
-    ((3, 4), (4, 32))
+    (Interval(every=3, times=4), Interval(every=4, times=32))
     """
     shapings = abs(plan.to - plan.stitches) // plan.stitches_per_shaping
     room = plan.rows - plan.plain_before - plan.plain_after
@@ -208,11 +256,10 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
     spaced = spread(shapings, steps, plan.spacing)
     before = plan.plain_before + spaced.before * plan.step
     rows = tuple(before + (place - spaced.before) * plan.step for place in spaced.positions())
-    intervals = Counter(interval * plan.step for interval in spaced.intervals)
     return RowSchedule(
         plan=plan,
         shaping_rows=rows,
-        intervals=tuple(intervals.items()),
+        intervals=_intervals(interval * plan.step for interval in spaced.intervals),
         phases=_phases_after(before, rows, plan),
         plain_before=before,
         plain_after=plan.plain_after + spaced.after * plan.step + surplus,
@@ -246,12 +293,11 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     after = _places(plan)
     first = after[0] if plan.worked == "flat" and after else 0
     distances = pairwise(after if plan.worked == "flat" else (0, *after))
-    intervals = Counter(stop - start for start, stop in distances)
     change = plan.across if plan.change == "increase" else -plan.across
     return AcrossSchedule(
         plan=plan,
         after=after,
-        intervals=tuple(intervals.items()),
+        intervals=_intervals(stop - start for start, stop in distances),
         first=first,
         last=plan.stitches - (after[-1] if after else 0),
         result=plan.stitches + change,
@@ -316,12 +362,6 @@ def _most_across(plan: AcrossPlan) -> int:
     return plan.stitches - (plan.worked == "flat")
 
 
-def _runs(values: Sequence[int]) -> list[tuple[int, int]]:
-    """Neighbouring equal values as (value, how many)."""
-    runs: list[tuple[int, int]] = []
-    for value in values:
-        if runs and runs[-1][0] == value:
-            runs[-1] = (value, runs[-1][1] + 1)
-        else:
-            runs.append((value, 1))
-    return runs
+def _intervals(distances: Iterable[int]) -> tuple[Interval, ...]:
+    """Each distance with how often it comes, in the order of first use."""
+    return tuple(Interval(every, times) for every, times in Counter(distances).items())

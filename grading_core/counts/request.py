@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.yoke.schedule import Options
+from grading_core.yoke.request import Options
 
 Parity = Literal["even", "odd"]
 

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from grading_core.counts.request import Targets
 from grading_core.sections import Sections
-from grading_core.yoke.schedule import Yoke
+from grading_core.yoke.request import Yoke
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

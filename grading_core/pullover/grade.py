@@ -24,7 +24,7 @@ from grading_core.pullover.words import instructions, table
 from grading_core.pullover.yarn import colour_yarn, stitches_by_colour
 from grading_core.sizes.request import PerSize
 from grading_core.yarn.result import Need
-from grading_core.yoke.adjustment import Adjustment
+from grading_core.yoke.request import Adjustment
 
 
 def pullover(request: PulloverRequest) -> Pullover:

@@ -34,7 +34,7 @@ from grading_core.sizes.grading import estimate_remarks, spread_ease
 from grading_core.sizes.request import BodiesRequest, PerSize
 from grading_core.standards import Measurement
 from grading_core.units import to_places
-from grading_core.yoke.schedule import Options
+from grading_core.yoke.request import Options
 
 FEWEST_NECK_STITCHES = 8
 """Between the raglan lines, two to a section."""

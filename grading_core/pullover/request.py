@@ -21,8 +21,7 @@ from grading_core.rounding import NEAREST, CountRule
 from grading_core.shaping import Spacing, Where
 from grading_core.sizes.request import PerSize, SentSize
 from grading_core.standards import Measurement, Within
-from grading_core.yoke.adjustment import Adjustment
-from grading_core.yoke.schedule import DoubleBody
+from grading_core.yoke.request import Adjustment, DoubleBody
 
 RIB = CountRule(2)
 """Knit 1, purl 1."""

@@ -17,7 +17,7 @@ from grading_core.parts.short_rows import BackRaise
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.proportions import Wanted
 from grading_core.yarn.result import Need
-from grading_core.yoke.schedule import Schedule
+from grading_core.yoke.result import Schedule
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
 

@@ -32,8 +32,10 @@ from grading_core.pullover.result import Finished, MadeSize, Neck
 from grading_core.rounding import CountRule
 from grading_core.units import to_places
 from grading_core.wording import counted
-from grading_core.yoke.adjustment import Adjustment, WrittenYoke, adjust
-from grading_core.yoke.schedule import Schedule, schedule
+from grading_core.yoke.adjustment import adjust
+from grading_core.yoke.request import Adjustment, WrittenYoke
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
 
 FAR_FROM_WANTED_CM = Fraction(2)
 """A circumference further than this from what was asked deserves a word (a judgement, no source)."""
@@ -152,10 +154,10 @@ def _yoke(plan: Plan, size: SizePlan, counts: Counts, change: Adjustment | None)
     if change is None:
         return schedule(written, options, gauge)
     adjusted = adjust(WrittenYoke(written), change, options, gauge)
-    for way in adjusted.ways:
+    for way in adjusted.options:
         if way.method == adjusted.recommended:
-            return way.adjusted
-    shallowest = [way.shallowest_rounds for way in adjusted.ways if way.shallowest_rounds is not None]
+            return way.schedule
+    shallowest = [way.shallowest.rounds for way in adjusted.options if way.shallowest is not None]
     return Impossible(
         adjusted.why, tuple(_as_asked(change, min(shallowest), written.rounds, gauge) for _ in shallowest[:1])
     )

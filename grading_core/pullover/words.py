@@ -16,7 +16,7 @@ from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import Instructions, MadeSize, Row, Unit
 from grading_core.units import CM_PER_INCH, to_places
 from grading_core.wording import counted, counted_run, size_run
-from grading_core.yoke import schedule as raglan
+from grading_core.yoke import words as yoke_words
 
 _ROWS: tuple[tuple[str, Unit, Callable[[MadeSize], int | Fraction]], ...] = (
     ("cast_on", "stitches", lambda size: size.neck.cast_on.stitches),
@@ -87,7 +87,7 @@ def instructions(
     counts = [size.counts for size in sizes]
     parts = [
         ("neck", (*_sizes_and_gauges(sizes, request), *_neck(sizes))),
-        ("yoke", raglan.run_instructions([size.yoke for size in sizes]) or _each(sizes, "yoke")),
+        ("yoke", yoke_words.run_instructions([size.yoke.phases for size in sizes]) or _each(sizes, "yoke")),
         ("split", _split(counts, seams, request.neck.start, charted=chart is not None)),
         ("body", body.run_instructions([size.body for size in sizes]) or _each(sizes, "body")),
         ("sleeve", sleeve.run_instructions([size.sleeve for size in sizes]) or _each(sizes, "sleeve")),

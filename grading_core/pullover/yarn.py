@@ -17,7 +17,7 @@ from grading_core.pullover.result import MadeSize, Neck
 from grading_core.yarn.estimates import need
 from grading_core.yarn.request import Yarn
 from grading_core.yarn.result import Need
-from grading_core.yoke.schedule import Schedule
+from grading_core.yoke.result import Schedule
 
 ONE_COLOUR = "yarn"
 """What the only colour is called where there is no chart."""

@@ -6,144 +6,126 @@ knitted in one size is answered as such, and the other sizes are computed.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
-from fractions import Fraction
+from collections.abc import Iterator, Sequence
 
-from grading_core.errors import Impossible, Problem, duplicate_labels, raise_if_any
-from grading_core.gauge import Gauge
+from grading_core.errors import Problem, duplicate_labels, raise_if_any
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
-from grading_core.sections import IncreaseRound, Sections
-from grading_core.yoke.adjustment import AdjustedYoke, Adjustment, WrittenYoke, adjust, written_problems
-from grading_core.yoke.schedule import Options, Schedule, Yoke, run_instructions, schedule, yoke_problems
+from grading_core.wording import size_run
+from grading_core.yoke.adjustment import adjust, written_problems
+from grading_core.yoke.request import RaglanRequest, WrittenYoke, Yoke, YokeAdjustmentRequest
+from grading_core.yoke.result import RaglanRuns, RaglanSchedules, Schedule, SizeSchedule, YokeAdjustments
+from grading_core.yoke.schedule import schedule, yoke_problems
+from grading_core.yoke.words import run_instructions
 
 MOST_WAYS = 3
 """So many of the ways to adjust a yoke can be possible at a time: none is for both a deeper and a shallower one.
 An adjusted yoke counts its rounds as written, and once for each of them."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class YokeRequest:
-    """One size's yoke as it is sent.
-
-    Exactly one of rounds and depth_cm. increase_rounds: the yoke's own list, where it has one. change: how
-    much deeper or shallower, where it isn't the same for all sizes.
-    """
-
-    label: str
-    neck: Sections
-    split: Sections
-    rounds: int | None = None
-    depth_cm: Fraction | None = None
-    increase_rounds: tuple[IncreaseRound, ...] | None = None
-    change: Adjustment | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class SizeSchedule:
-    """One size's yoke and its schedule, or why there is none.
-
-    difference_cm: the depth made minus the depth asked for, None where rounds were asked for.
-    """
-
-    yoke: Yoke
-    depth_cm: Fraction
-    schedule: Schedule | Impossible
-    difference_cm: Fraction | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class RaglanSchedules:
-    """The schedules of all sizes. instructions: with size runs, none where the sizes are too unlike."""
-
-    sizes: tuple[SizeSchedule, ...]
-    line_stitches: int
-    instructions: tuple[str, ...]
-
-
-def raglan_schedules(gauge: Gauge, options: Options, sizes: Sequence[YokeRequest]) -> RaglanSchedules:
+def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
     """Where every increase falls, in every size.
-
-    gauge: for depths. options: the same for all sizes. sizes: in the order of the answer.
 
     Raises ContradictionError for labels used twice, a neck and a split that contradict each other, and yokes
     of no or too many rounds.
 
+    >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.sections import Sections
+    >>> from grading_core.yoke.request import YokeRequest
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> small = YokeRequest(label="S", neck=Sections(34, 34, 12), split=Sections(40, 40, 16), depth_cm=Fraction(3))
-    >>> raglan_schedules(gauge, Options(), [small]).sizes[0].yoke.rounds
+    >>> raglan_schedules(RaglanRequest(gauge, (small,))).sizes[0].yoke.rounds
     9
     """
-    yokes = _checked(gauge, sizes)
-    made = []
-    for yoke, size in zip(yokes, sizes, strict=True):
+    gauge, options = request.gauge, request.options
+    yokes = [size.yoke(gauge) for size in request.sizes]
+    raise_if_any(_problems(yokes))
+    sizes = []
+    for yoke, size in zip(yokes, request.sizes, strict=True):
         depth_cm = gauge.height_cm(yoke.rounds)
         difference_cm = None if size.depth_cm is None else depth_cm - size.depth_cm
-        made.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
-    instructions = run_instructions([size.schedule for size in made]) if len(made) > 1 else ()
-    return RaglanSchedules(tuple(made), options.line_stitches, instructions)
+        sizes.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
+    schedules = [size.schedule if isinstance(size.schedule, Schedule) else None for size in sizes]
+    told = run_instructions([each.phases if each else None for each in schedules]) if len(sizes) > 1 else ()
+    return RaglanSchedules(tuple(sizes), _runs(yokes, schedules, options.line_stitches), told)
 
 
-def yoke_adjustments(
-    gauge: Gauge, options: Options, sizes: Sequence[YokeRequest], change: Adjustment | None = None
-) -> tuple[AdjustedYoke, ...]:
+def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
     """Every way to make the yokes deeper or shallower, in every size.
 
-    gauge, options, sizes: as for `raglan_schedules`. change: for sizes that bring none of their own.
-
     Raises ContradictionError as `raglan_schedules`, and for written increase rounds that don't lead from
-    neck to split, sizes without a change, and changes to too many rounds. A change to no rounds at all is
+    neck to split, sizes without an adjustment, and adjustments to too many rounds. One to no rounds at all is
     not wrong but impossible in every way.
+
+    >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.sections import Sections
+    >>> from grading_core.yoke.request import Adjustment, WrittenYokeRequest
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> small = WrittenYokeRequest(label="S", neck=Sections(34, 34, 12), split=Sections(40, 40, 16), rounds=9)
+    >>> deeper = YokeAdjustmentRequest(gauge, (small,), adjust=Adjustment(rounds_change=1))
+    >>> yoke_adjustments(deeper).sizes[0].recommended
+    'plain_rounds'
     """
-
-    def wrong(yokes: Sequence[Yoke]) -> Iterator[Problem]:
-        yield from written_problems(
-            [WrittenYoke(yoke, size.increase_rounds) for yoke, size in zip(yokes, sizes, strict=True)]
+    gauge = request.gauge
+    sizes = [WrittenYoke(size.yoke(gauge), size.increase_rounds) for size in request.sizes]
+    yokes = [size.yoke for size in sizes]
+    raise_if_any([*_problems(yokes), *written_problems(sizes), *_adjustment_problems(request, yokes)])
+    return YokeAdjustments(
+        tuple(
+            adjust(size, adjustment, request.options, gauge)
+            for size, sent in zip(sizes, request.sizes, strict=True)
+            if (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
         )
-        in_all = 0
-        for index, (yoke, size) in enumerate(zip(yokes, sizes, strict=True)):
-            wanted = size.change or change
-            if wanted is None:
-                detail = "is required where the request has none for all sizes."
-                yield Problem(("sizes", index, "adjust"), detail)
-                continue
-            rounds = wanted.new_rounds(yoke.rounds, gauge)
-            in_all += yoke.rounds + MOST_WAYS * rounds
-            if rounds > MAX_ROUNDS:
-                path = ("sizes", index, "adjust") if size.change else ("adjust",)
-                yield Problem(path, f"gives size {size.label} more than {MAX_ROUNDS} rounds.")
-        yield from _too_many_rounds(in_all, "as written and adjusted in every way")
-
-    yokes = _checked(gauge, sizes, wrong)
-    return tuple(
-        adjust(WrittenYoke(yoke, size.increase_rounds), size.change or change or Adjustment(), options, gauge)
-        for yoke, size in zip(yokes, sizes, strict=True)
     )
 
 
-def _checked(
-    gauge: Gauge,
-    sizes: Sequence[YokeRequest],
-    further: Callable[[Sequence[Yoke]], Iterator[Problem]] = lambda yokes: iter(()),
-) -> list[Yoke]:
-    """The yokes with their rounds, free of contradictions."""
-    problems = duplicate_labels([size.label for size in sizes])
-    yokes = []
-    for index, size in enumerate(sizes):
-        rounds = size.rounds if size.rounds is not None else gauge.rows(size.depth_cm or Fraction(0))
-        if not 1 <= rounds <= MAX_ROUNDS:
-            detail = f"comes to {rounds} rounds, and a yoke has 1 to {MAX_ROUNDS}."
-            problems.append(Problem(("sizes", index, "depth"), detail))
-        yokes.append(Yoke(size.label, rounds, size.neck, size.split))
-    problems += _too_many_rounds(sum(yoke.rounds for yoke in yokes), "together")
-    problems += yoke_problems(yokes)
-    problems += further(yokes)
-    raise_if_any(problems)
-    return yokes
+def _problems(yokes: Sequence[Yoke]) -> Iterator[Problem]:
+    """Where the yokes of a request contradict themselves or are too large."""
+    yield from duplicate_labels([yoke.label for yoke in yokes])
+    for index, yoke in enumerate(yokes):
+        if not 1 <= yoke.rounds <= MAX_ROUNDS:
+            detail = f"comes to {yoke.rounds} rounds, and a yoke has 1 to {MAX_ROUNDS}."
+            yield Problem(("sizes", index, "depth"), detail)
+    yield from _too_many_rounds(sum(yoke.rounds for yoke in yokes), "together")
+    yield from yoke_problems(yokes)
 
 
-def _too_many_rounds(in_all: int, which: str) -> list[Problem]:
-    if in_all <= MAX_ROUNDS_IN_ALL:
-        return []
-    detail = f"have {in_all} rounds {which}, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
-    return [Problem(("sizes",), detail)]
+def _adjustment_problems(request: YokeAdjustmentRequest, yokes: Sequence[Yoke]) -> Iterator[Problem]:
+    """Sizes without an adjustment, and adjustments to too many rounds."""
+    in_all = 0
+    for index, (yoke, size) in enumerate(zip(yokes, request.sizes, strict=True)):
+        adjustment = size.adjust or request.adjust
+        if adjustment is None:
+            yield Problem(("sizes", index, "adjust"), "is required where the request has none for all sizes.")
+            continue
+        rounds = adjustment.new_rounds(yoke.rounds, request.gauge)
+        in_all += yoke.rounds + MOST_WAYS * rounds
+        if rounds > MAX_ROUNDS:
+            path = ("sizes", index, "adjust") if size.adjust else ("adjust",)
+            yield Problem(path, f"gives size {size.label} more than {MAX_ROUNDS} rounds.")
+    yield from _too_many_rounds(in_all, "as written and adjusted in every way")
+
+
+def _too_many_rounds(in_all: int, which: str) -> Iterator[Problem]:
+    if in_all > MAX_ROUNDS_IN_ALL:
+        detail = f"have {in_all} rounds {which}, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
+        yield Problem(("sizes",), detail)
+
+
+def _runs(yokes: Sequence[Yoke], schedules: Sequence[Schedule | None], line_stitches: int) -> RaglanRuns:
+    """The numbers of all sizes side by side; a size without a schedule shows a dash."""
+    alike = all(back == front for back, front, _ in (yoke.increases for yoke in yokes))
+    back, front, sleeve = (
+        size_run([each.yoke.increases[edge] if each else None for each in schedules]) for edge in range(3)
+    )
+    return RaglanRuns(
+        rounds=size_run([yoke.rounds for yoke in yokes]),
+        body_increases=back if alike else None,
+        back_increases=None if alike else back,
+        front_increases=None if alike else front,
+        sleeve_increases=sleeve,
+        doubled_rounds=size_run([each.doubled_rounds if each else None for each in schedules]),
+        neck_stitches=size_run([yoke.neck.total(line_stitches) for yoke in yokes]),
+        split_stitches=size_run([yoke.split.total(line_stitches) for yoke in yokes]),
+    )

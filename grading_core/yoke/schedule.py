@@ -11,143 +11,28 @@ used only where the rounds don't suffice without it, and only so often as needed
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
 from operator import add
-from typing import Literal
 
-from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.errors import Impossible, Nearest, Problem
 from grading_core.gauge import Gauge
-from grading_core.sections import IncreaseRound, Increases, Sections
-from grading_core.shaping import Event, Phase, Spacing, Where, choose, phases, spread
+from grading_core.sections import IncreaseRound, Increases
+from grading_core.shaping import Spacing, Where, choose, phases, spread
 from grading_core.units import square_root
-from grading_core.wording import counted, listed, phase_sentence, run_sentences
-
-DoubleBody = Literal["never", "if_needed"]
-HOW_TO_COUNT = (
-    "Count each interval with the increase round that ends it: "
-    "where an increase is worked every 2nd round, the first round is plain."
-)
-"""The first sentence where a schedule is told without the numbers of its rounds."""
+from grading_core.wording import counted
+from grading_core.yoke.request import Options, Yoke
+from grading_core.yoke.result import RaglanLine, Schedule, increase_events
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Options:
-    """How a yoke is to be increased.
-
-    line_stitches: stitches of each raglan line, 0 to 8. step: 2 for increases in every second round
-    at most, 1 for every round. first_increase_round: None takes the step. plain_rounds_at_end: rounds without
-    increases wanted before the split. spacing: the order of the intervals. fewer_edge: where the edges with
-    fewer increases get them. double_body: whether a body edge may get two in one round.
-    double_where: in which of the rounds.
-    """
-
-    line_stitches: int = 2
-    step: int = 2
-    first_increase_round: int | None = None
-    plain_rounds_at_end: int = 0
-    spacing: Spacing = "closest_first"
-    fewer_edge: Where = "early"
-    double_body: DoubleBody = "never"
-    double_where: Where = "early"
-
-    @property
-    def first(self) -> int:
-        """The first round that may have an increase."""
-        return self.step if self.first_increase_round is None else self.first_increase_round
-
-
-@dataclass(frozen=True, slots=True)
-class Yoke:
-    """One size's yoke: its label, its rounds, and the sections at the neck and at the split."""
-
-    label: str
-    rounds: int
-    neck: Sections
-    split: Sections
-
-    @property
-    def increases(self) -> Increases:
-        """Increases at each back, front and sleeve edge over the whole yoke."""
-        return (
-            (self.split.back - self.neck.back) // 2,
-            (self.split.front - self.neck.front) // 2,
-            (self.split.sleeve - self.neck.sleeve) // 2,
-        )
-
-
-@dataclass(frozen=True, slots=True)
-class RaglanLine:
-    """The slope of one raglan line in the fabric.
-
-    rise_over_run: the yoke's depth over the width of the increases at the line, None where there are none.
-    length_cm: the length of the line.
-    """
-
-    rise_over_run: Fraction | None
-    length_cm: Fraction
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Schedule:
-    """Where every increase of one size falls.
-
-    increase_rounds: every round with an increase. phases: rounds 1 to the last without gap or overlap, each
-    of one kind of round. doubled_rounds: rounds with two increases at a body edge.
-    back_line, front_line: the raglan line seen on the back and on the front.
-    """
-
-    yoke: Yoke
-    line_stitches: int
-    increase_rounds: tuple[IncreaseRound, ...]
-    phases: tuple[Phase[Increases], ...]
-    doubled_rounds: int
-    depth_cm: Fraction
-    back_line: RaglanLine
-    front_line: RaglanLine
-
-    @property
-    def plain_rounds_at_end(self) -> int:
-        """Rounds after the last increase."""
-        return self.yoke.rounds - (self.increase_rounds[-1].round if self.increase_rounds else 0)
-
-    @property
-    def most_in_a_row(self) -> int:
-        """The most increase rounds that follow one another without a round between."""
-        longest = current = 1 if self.increase_rounds else 0
-        for before, after in pairwise(self.increase_rounds):
-            current = current + 1 if after.round == before.round + 1 else 1
-            longest = max(longest, current)
-        return longest
-
-    def sections_after_phases(self) -> tuple[Sections, ...]:
-        """The sections at the end of each phase."""
-        return tuple(_sections_after(self.yoke.neck, self.phases))
-
-    def instructions(self) -> tuple[str, ...]:
-        """The schedule in sentences, each with the stitches on the needle after it."""
-        spoken, sentences = self._spoken_phases(), []
-        for phase, sections in zip(spoken, _sections_after(self.yoke.neck, spoken), strict=True):
-            total = counted(sections.total(self.line_stitches), "stitch")
-            sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
-        return tuple(sentences)
-
-    def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
-        """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""
-        if len(self.phases) <= 4:
-            # three cycles and a plain stretch can't be said in fewer
-            return self.phases
-        return phases(_events(self.increase_rounds), self.yoke.rounds, mix_kinds=True)
-
-
-def yoke_problems(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> list[Problem]:
+def yoke_problems(yokes: Sequence[Yoke]) -> list[Problem]:
     """Where the neck and the split of a yoke contradict each other.
 
-    yokes: one per size. path: where they stand in the request. Each section is named whose split is smaller
+    yokes: one per size of the request. Each section is named whose split is smaller
     than its neck, or differs by an odd number: two edges get the same number of increases.
 
+    >>> from grading_core.sections import Sections
     >>> yoke_problems([Yoke("S", 20, Sections(30, 30, 10), Sections(41, 40, 10))])[0].path
     ('sizes', 0, 'split', 'back')
     """
@@ -164,7 +49,7 @@ def yoke_problems(yokes: Sequence[Yoke], path: Path = ("sizes",)) -> list[Proble
                 )
             else:
                 continue
-            problems.append(Problem((*path, index, "split", section), detail))
+            problems.append(Problem(("sizes", index, "split", section), detail))
     return problems
 
 
@@ -188,6 +73,7 @@ def schedule(yoke: Yoke, options: Options, gauge: Gauge) -> Schedule | Impossibl
     Source: the shaping formula (see `shaping`); sharing rounds between body and sleeve and doubling
     the body are common practice, no source.
 
+    >>> from grading_core.sections import Sections
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> made = schedule(Yoke("S", 60, Sections(34, 34, 12), Sections(82, 82, 50)),
     ...                 Options(plain_rounds_at_end=1), gauge)
@@ -220,6 +106,7 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
 
     yoke: with more increases than its rounds have room for. options: how to increase.
 
+    >>> from grading_core.sections import Sections
     >>> impossible = why_impossible(Yoke("S", 40, Sections(34, 34, 12), Sections(82, 82, 50)), Options())
     >>> [(nearest.field, nearest.value) for nearest in impossible.nearest]
     [('rounds', 48), ('step', 1), ('double_body', 'if_needed')]
@@ -272,65 +159,22 @@ def finish(
     gauge: for depth and slope.
     """
     depth_cm = gauge.height_cm(yoke.rounds)
-    back_line = _line(yoke.increases[0], depth_cm, gauge)
-    same = yoke.increases[0] == yoke.increases[1]
+    back, front, sleeve = yoke.increases
+    alike = back == front
     return Schedule(
         yoke=yoke,
         line_stitches=line_stitches,
+        body_increases=back if alike else None,
+        back_increases=None if alike else back,
+        front_increases=None if alike else front,
+        sleeve_increases=sleeve,
         increase_rounds=tuple(increase_rounds),
-        phases=phases(_events(increase_rounds), yoke.rounds),
+        phases=phases(increase_events(increase_rounds), yoke.rounds),
         doubled_rounds=sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
         depth_cm=depth_cm,
-        back_line=back_line,
-        front_line=back_line if same else _line(yoke.increases[1], depth_cm, gauge),
+        raglan_line=_line(back, depth_cm, gauge),
+        front_raglan_line=None if alike else _line(front, depth_cm, gauge),
     )
-
-
-def increase_words(increases: Increases) -> str:
-    """What is done in an increase round, in words.
-
-    increases: at each back, front and sleeve edge.
-
-    >>> increase_words((1, 1, 0))
-    'increase 1 stitch at each body edge (4 more)'
-    >>> increase_words((2, 2, 1))
-    'increase 2 stitches at each body edge and 1 at each sleeve edge (12 more)'
-    """
-    back, front, sleeve = increases
-    edges = [("body", back)] if back == front else [("back", back), ("front", front)]
-    edges.append(("sleeve", sleeve))
-    groups: dict[int, list[str]] = {}
-    for name, many in edges:
-        if many:
-            groups.setdefault(many, []).append(f"each {name} edge")
-    parts = [f"{many} at {listed(names)}" for many, names in sorted(groups.items(), reverse=True)]
-    first = parts[0].split(" ", 1)
-    parts[0] = f"{counted(int(first[0]), 'stitch')} {first[1]}"
-    return f"increase {' and '.join(parts)} ({2 * (back + front) + 4 * sleeve} more)"
-
-
-def run_instructions(schedules: Sequence[Schedule | Impossible]) -> tuple[str, ...]:
-    """The schedules of all sizes in sentences with size runs; none where the sizes are too unlike.
-
-    schedules: one per size; a size that is impossible shows a dash. The first sentence says how to count.
-    """
-    sentences = run_sentences(
-        [made.phases if isinstance(made, Schedule) else None for made in schedules], increase_words
-    )
-    return (HOW_TO_COUNT, *sentences) if sentences else ()
-
-
-def _sections_after(sections: Sections, worked: Sequence[Phase[Increases]]) -> Iterator[Sections]:
-    """The sections at the end of each phase, from those before the first."""
-    for phase in worked:
-        many = phase.times
-        for _, (back, front, sleeve) in phase.cycle:
-            sections = sections.after((back * many, front * many, sleeve * many))
-        yield sections
-
-
-def _events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:
-    return [Event(worked.round, (worked.back, worked.front, worked.sleeve)) for worked in increase_rounds]
 
 
 def _spaced(available: range, count: int, spacing: Spacing) -> tuple[int, ...]:

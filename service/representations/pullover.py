@@ -19,11 +19,11 @@ from grading_core.pullover.result import Changed, Finished, MadeSize, Neck, Pull
 from grading_core.sections import Sections
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
-from grading_core.yoke.all_sizes import SizeSchedule
+from grading_core.yoke.result import SizeSchedule
 from service.lengths import LengthWriter
 from service.representations.common import impossible, warnings
-from service.representations.raglan import size_schedule
 from service.schemas.chart import DrawnChartSchema, SizePlacementSchema
+from service.schemas.raglan import RaglanScheduleSchema
 from service.schemas.yarn import YarnNeedSchema
 
 Made = tuple[Chart | None, Pullover]
@@ -31,6 +31,7 @@ Made = tuple[Chart | None, Pullover]
 
 _CHART = DrawnChartSchema()
 _PLACEMENT = SizePlacementSchema()
+_YOKE = RaglanScheduleSchema()
 
 _write_need = YarnNeedSchema().write
 
@@ -61,7 +62,7 @@ def _size(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
         "label": size.label,
         "feasible": True,
         "neck": _neck(size, length),
-        "yoke": size_schedule(SizeSchedule(size.yoke.yoke, size.yoke.depth_cm, size.yoke), length),
+        "yoke": _YOKE.write(SizeSchedule.of(size.yoke), length),
         "split": _split(size),
         "body": _body(size.body, length),
         "sleeve": _sleeve(size.sleeve, length),

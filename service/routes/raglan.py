@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-from grading_core.yoke.adjustment import AdjustedYoke
-from grading_core.yoke.all_sizes import RaglanSchedules, raglan_schedules, yoke_adjustments
+from grading_core.yoke.all_sizes import raglan_schedules, yoke_adjustments
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.representations import raglan as representations
 from service.schemas.raglan import (
-    RaglanQuery,
     RaglanSchedulesRequestSchema,
     RaglanSchedulesSchema,
-    YokeAdjustmentQuery,
     YokeAdjustmentsRequestSchema,
     YokeAdjustmentsSchema,
 )
 
-RAGLAN_SCHEDULES: Operation[RaglanQuery, RaglanSchedules] = Operation(
+RAGLAN_SCHEDULES = Operation(
     path="/v1/raglan-schedules",
     name="raglan-schedules",
     tag="Shaping",
@@ -31,12 +27,11 @@ A size whose increases don't fit says so (`feasible: false`), with what alone wo
 are computed.""",
     request=RaglanSchedulesRequestSchema,
     answer=RaglanSchedulesSchema,
-    call=lambda query: raglan_schedules(query.gauge, query.options, query.sizes),
-    represent=representations.raglan_schedules,
+    call=raglan_schedules,
     media=PER_SIZE,
 )
 
-YOKE_ADJUSTMENTS: Operation[YokeAdjustmentQuery, tuple[AdjustedYoke, ...]] = Operation(
+YOKE_ADJUSTMENTS = Operation(
     path="/v1/yoke-adjustments",
     name="yoke-adjustments",
     tag="Shaping",
@@ -50,8 +45,7 @@ recommended, with the reason; a way that is impossible says why, and what the sh
 `double_body` doesn't restrict the ways; `double_where` says where doubled rounds lie.""",
     request=YokeAdjustmentsRequestSchema,
     answer=YokeAdjustmentsSchema,
-    call=lambda query: yoke_adjustments(query.gauge, query.options, query.sizes, query.change),
-    represent=representations.yoke_adjustments,
+    call=yoke_adjustments,
     media=PER_SIZE,
 )
 

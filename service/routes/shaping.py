@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from grading_core.shaping_plans import Planned, shaping_schedules
+from grading_core.shaping_plans import shaping_schedules
 from service.operation import Operation
-from service.representations import shaping as representations
-from service.schemas.shaping import (
-    ShapingSchedulesQuery,
-    ShapingSchedulesRequestSchema,
-    ShapingSchedulesSchema,
-)
+from service.schemas.shaping import ShapingSchedulesRequestSchema, ShapingSchedulesSchema
 
-SHAPING_SCHEDULES: Operation[ShapingSchedulesQuery, tuple[Planned, ...]] = Operation(
+SHAPING_SCHEDULES = Operation(
     path="/v1/shaping-schedules",
     name="shaping-schedules",
     tag="Shaping",
@@ -23,8 +18,7 @@ Across a row: increases or decreases spread evenly, with the edge gaps right for
 A plan whose shapings don't fit says so (`feasible: false`), with what alone would make them fit.""",
     request=ShapingSchedulesRequestSchema,
     answer=ShapingSchedulesSchema,
-    call=lambda query: shaping_schedules(query.plans),
-    represent=representations.shaping_schedules,
+    call=shaping_schedules,
 )
 
 OPERATIONS = (SHAPING_SCHEDULES,)

@@ -9,6 +9,7 @@ from typing import Any, ClassVar
 
 from marshmallow import RAISE, Schema, ValidationError, missing
 
+from grading_core.errors import Impossible
 from service.lengths import LengthWriter
 from service.schemas.records import by_attribute, path_to
 from service.schemas.writing import Step, step
@@ -146,8 +147,10 @@ class StrictSchema(Schema):
         value: a record. length: writes lengths.
         """
         written: dict[str, Any] = {}
-        for name, get, write, left_out in self._steps:
-            held = get(value)
+        outcome = None if self.outcome is None else getattr(value, self.outcome)
+        holders = (value, None, outcome) if isinstance(outcome, Impossible) else (value, outcome, None)
+        for name, holder, get, write, left_out in self._steps:
+            held = None if (held := holders[holder]) is None else get(held)
             if held is None:
                 if not left_out:
                     written[name] = None

@@ -163,7 +163,7 @@ class NeckWishesSchema(StrictSchema):
 class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
-    builds = YokeWishes
+    record = YokeWishes
 
     depth = _per_size(
         "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "

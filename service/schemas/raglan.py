@@ -2,15 +2,29 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
-from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.yoke.adjustment import METHODS, Adjustment
-from grading_core.yoke.all_sizes import YokeRequest
-from grading_core.yoke.schedule import Options
+from grading_core.yoke.request import (
+    Adjustment,
+    RaglanRequest,
+    WrittenYokeRequest,
+    YokeAdjustmentRequest,
+    YokeRequest,
+)
+from grading_core.yoke.result import (
+    AdjustedYoke,
+    RaglanLine,
+    RaglanRuns,
+    RaglanSchedules,
+    RoundsAndDepth,
+    Schedule,
+    SizeSchedule,
+    Way,
+    YokeAdjustments,
+    YokeStitches,
+)
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_LENGTH,
@@ -20,58 +34,15 @@ from service.schemas.common import (
     LengthSchema,
     NearestSchema,
     RequestSchema,
-    spacing_field,
 )
 from service.schemas.fields import Choice, Flag, Items, Length, Nested, Number, Text, Whole
-
-
-@dataclass(frozen=True, slots=True)
-class RaglanQuery:
-    """What `grading_core.yoke.all_sizes.raglan_schedules` takes."""
-
-    gauge: Gauge
-    options: Options
-    sizes: tuple[YokeRequest, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class YokeAdjustmentQuery:
-    """What `grading_core.yoke.all_sizes.yoke_adjustments` takes."""
-
-    gauge: Gauge
-    options: Options
-    sizes: tuple[YokeRequest, ...]
-    change: Adjustment | None
-
-
-def _raglan(gauge: Gauge, sizes: tuple[YokeRequest, ...], **options: Any) -> RaglanQuery:
-    return RaglanQuery(gauge, Options(**options), sizes)
-
-
-def _adjustments(
-    gauge: Gauge, sizes: tuple[YokeRequest, ...], adjust: Adjustment | None = None, **options: Any
-) -> YokeAdjustmentQuery:
-    return YokeAdjustmentQuery(gauge, Options(**options), sizes, adjust)
-
-
-def _yoke(depth: Any = None, adjust: Adjustment | None = None, **size: Any) -> YokeRequest:
-    return YokeRequest(depth_cm=depth, change=adjust, **size)
-
-
-def _increase_round(
-    round: int, sleeve: int = 0, body: int = 0, back: int | None = None, front: int | None = None
-) -> IncreaseRound:
-    return IncreaseRound(round, body if back is None else back, body if front is None else front, sleeve)
-
-
-def _adjustment(depth: Any = None, depth_change: Any = None, **amount: Any) -> Adjustment:
-    return Adjustment(depth_cm=depth, depth_change_cm=depth_change, **amount)
+from service.schemas.writing import Write
 
 
 class SectionsSchema(StrictSchema):
     """Stitches of the sections between the raglan lines."""
 
-    builds = Sections
+    record = Sections
 
     back = Whole("The back.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
     front = Whole("The front.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
@@ -81,7 +52,7 @@ class SectionsSchema(StrictSchema):
 class IncreaseRoundSchema(StrictSchema):
     """One increase round. The numbers are increases at each edge of that kind."""
 
-    builds = staticmethod(_increase_round)
+    record = IncreaseRound
     body_or_back = at_most_one_of("body", "back")
     body_or_front = at_most_one_of("body", "front")
 
@@ -97,18 +68,32 @@ class IncreaseRoundSchema(StrictSchema):
     )
     sleeve = Whole("At each of the four sleeve edges.", minimum=0, maximum=2, unit="increases")
 
+    def build(self, loaded: dict[str, Any]) -> IncreaseRound:
+        """The round; the body's increases are those of its back and of its front."""
+        body = loaded.get("body", 0)
+        return IncreaseRound(
+            loaded["round"], loaded.get("back", body), loaded.get("front", body), loaded.get("sleeve", 0)
+        )
+
+
+class HandWritten(Items):
+    """A list that its source writes: of so many objects that writing them field by field would cost a tenth of the
+    operation.
+    """
+
+    def writer(self) -> Write:
+        """Nothing is left to write."""
+        return lambda written, _: written
+
 
 class IncreaseOptionsSchema(StrictSchema):
-    """How a yoke is increased."""
+    """How a yoke is increased: part of a record that holds `Options`."""
 
-    line_stitches = Whole(
-        "Stitches of each of the four raglan lines.", minimum=0, maximum=8, default=2, unit="stitches"
-    )
+    line_stitches = Whole("Stitches of each of the four raglan lines.", minimum=0, maximum=8, unit="stitches")
     step = Whole(
         "The grid: 2 for increases in every second round at most, 1 for every round.",
         minimum=1,
         maximum=2,
-        default=2,
         unit="rounds",
     )
     first_increase_round = Whole(
@@ -121,29 +106,19 @@ class IncreaseOptionsSchema(StrictSchema):
         "Rounds without increases wanted before the split.",
         minimum=0,
         maximum=MAX_ROUNDS,
-        default=0,
         unit="rounds",
     )
-    spacing = spacing_field(
-        "Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
+    spacing = Choice(
+        description="Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
         "interval only, the surplus rounds plain after or before it."
     )
     fewer_edge = Choice(
-        "early",
-        "even",
-        "late",
-        default="early",
         description="Where the edges with fewer increases get them, always in rounds that the others use too.",
     )
     double_body = Choice(
-        "never",
-        "if_needed",
-        default="never",
         description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
     )
-    double_where = Choice(
-        "early", "even", "late", default="early", description="In which increase rounds the body is doubled."
-    )
+    double_where = Choice(description="In which increase rounds the body is doubled.")
 
 
 class RaglanOptionsSchema(IncreaseOptionsSchema, RequestSchema):
@@ -155,7 +130,7 @@ class RaglanOptionsSchema(IncreaseOptionsSchema, RequestSchema):
 class YokeSchema(StrictSchema):
     """One size's yoke, from the neck to the split."""
 
-    builds = staticmethod(_yoke)
+    record = YokeRequest
     one_height = exactly_one_of("rounds", "depth")
 
     label = Text("The size's name, unique in the request.", required=True, most=40)
@@ -168,7 +143,8 @@ class YokeSchema(StrictSchema):
 class RaglanSchedulesRequestSchema(RaglanOptionsSchema):
     """The yokes for which increases are to be scheduled."""
 
-    builds = staticmethod(_raglan)
+    record = RaglanRequest
+    inline = ("options",)
 
     sizes = Items(Nested(YokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
 
@@ -176,7 +152,7 @@ class RaglanSchedulesRequestSchema(RaglanOptionsSchema):
 class AdjustmentSchema(StrictSchema):
     """How much deeper or shallower."""
 
-    builds = staticmethod(_adjustment)
+    record = Adjustment
     one_amount = exactly_one_of("depth", "depth_change", "rounds", "rounds_change", "own_rows")
 
     depth = Length("The new depth.", above=0, maximum=MAX_LENGTH)
@@ -198,6 +174,8 @@ class AdjustmentSchema(StrictSchema):
 class WrittenYokeSchema(YokeSchema):
     """One size's yoke as it is written, and how much it is to change."""
 
+    record = WrittenYokeRequest
+
     increase_rounds = Items(
         Nested(IncreaseRoundSchema),
         "The yoke's own increase rounds, in rising order; without them they follow from counts and options.",
@@ -209,7 +187,8 @@ class WrittenYokeSchema(YokeSchema):
 class YokeAdjustmentsRequestSchema(RaglanOptionsSchema):
     """Yokes to be made deeper or shallower."""
 
-    builds = staticmethod(_adjustments)
+    record = YokeAdjustmentRequest
+    inline = ("options",)
 
     adjust = Nested(AdjustmentSchema, "For every size that brings none of its own.")
     sizes = Items(
@@ -248,6 +227,8 @@ class PhaseSchema(StrictSchema):
 class YokeStitchesSchema(StrictSchema):
     """Stitches on the needle, raglan lines included."""
 
+    record = YokeStitches
+
     neck = Whole(required=True, minimum=0, unit="stitches")
     split = Whole(required=True, minimum=0, unit="stitches")
 
@@ -255,41 +236,95 @@ class YokeStitchesSchema(StrictSchema):
 class RaglanLineSchema(StrictSchema):
     """The raglan line in the fabric."""
 
+    record = RaglanLine
+
     rise_over_run = Number(
         "The yoke's depth over the width of the body increases at one line; null where there are none.",
         required=True,
         nullable=True,
+        places=2,
     )
     length = Nested(LengthSchema, "The length of the line.", required=True)
+
+
+def _increase_rounds(schedule: Schedule) -> list[dict[str, int]]:
+    if schedule.body_as_one:
+        return [
+            {"round": number, "body": body, "sleeve": sleeve}
+            for number, body, _, sleeve in schedule.increase_rounds
+        ]
+    return [
+        {"round": number, "back": back, "front": front, "sleeve": sleeve}
+        for number, back, front, sleeve in schedule.increase_rounds
+    ]
+
+
+def _phases(schedule: Schedule) -> list[dict[str, Any]]:
+    as_one = schedule.body_as_one
+    written = []
+    for phase, sections in zip(schedule.phases, schedule.sections_after_phases(), strict=True):
+        back, front, sleeve = phase.cycle[0][1] if phase.cycle else (0, 0, 0)
+        written.append(
+            {
+                "from_round": phase.from_row,
+                "to_round": phase.to_row,
+                "every": list(phase.every),
+                "times": phase.times,
+                **({"body": back} if as_one else {"back": back, "front": front}),
+                "sleeve": sleeve,
+                "stitches": {
+                    "back": sections.back,
+                    "front": sections.front,
+                    "sleeve": sections.sleeve,
+                    "total": sections.total(schedule.line_stitches),
+                },
+            }
+        )
+    return written
 
 
 class RaglanScheduleSchema(StrictSchema):
     """Where every increase of one size falls; for a size that is not feasible, why and what would make it so."""
 
-    label = Text("As sent.", required=True, most=40)
+    record = SizeSchedule
+    outcome = "schedule"
+
+    label = Text("As sent.", required=True, most=40, source="yoke.label")
     feasible = Flag("Whether the increases can be worked as asked.", required=True)
-    rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds")
+    rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds", source="yoke.rounds")
     depth = Nested(LengthSchema, "Of the yoke.", required=True)
     difference = Nested(LengthSchema, "`depth` minus the depth asked for, where one was.")
     reason = Text("Why it is not feasible.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
     body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
     back_increases = Whole(
-        "At each back edge, where the front needs another number.", minimum=0, unit="increases"
+        "At each back edge, where the front needs another number.",
+        minimum=0,
+        unit="increases",
     )
     front_increases = Whole(
-        "At each front edge, where the back needs another number.", minimum=0, unit="increases"
+        "At each front edge, where the back needs another number.",
+        minimum=0,
+        unit="increases",
     )
     sleeve_increases = Whole("At each sleeve edge over the yoke.", minimum=0, unit="increases")
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
     plain_rounds_at_end = Whole("Rounds after the last increase.", minimum=0, unit="rounds")
-    increase_rounds = Items(
-        Nested(IncreaseRoundSchema), "Every round that has an increase, in order.", most=MAX_ROUNDS
+    increase_rounds = HandWritten(
+        Nested(IncreaseRoundSchema),
+        "Every round that has an increase, in order.",
+        most=MAX_ROUNDS,
+        source=_increase_rounds,
     )
-    phases = Items(
-        Nested(PhaseSchema), "All rounds without gap or overlap, in the fewest phases.", most=MAX_ROUNDS
+    phases = HandWritten(
+        Nested(PhaseSchema),
+        "All rounds without gap or overlap, in the fewest phases.",
+        most=MAX_ROUNDS,
+        source=_phases,
     )
-    instructions = Items(Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS)
+    instructions = Items(
+        Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS, source=Schedule.instructions
+    )
     stitches = Nested(YokeStitchesSchema, "On the needle.")
     raglan_line = Nested(RaglanLineSchema, "Seen on the back.")
     front_raglan_line = Nested(RaglanLineSchema, "Seen on the front, where it differs.")
@@ -297,6 +332,8 @@ class RaglanScheduleSchema(StrictSchema):
 
 class RaglanRunsSchema(StrictSchema):
     """Size runs as patterns print them: one value per size, a dash where a size has none."""
+
+    record = RaglanRuns
 
     rounds = Text(required=True, most=2000)
     body_increases = Text(most=2000)
@@ -310,6 +347,8 @@ class RaglanRunsSchema(StrictSchema):
 
 class RaglanSchedulesSchema(ComputedSchema):
     """The schedules, in the order of the request."""
+
+    record = RaglanSchedules
 
     sizes = Items(Nested(RaglanScheduleSchema), "One per size.", required=True, least=1, most=MAX_SIZES)
     runs = Nested(RaglanRunsSchema, required=True)
@@ -325,6 +364,8 @@ class RaglanSchedulesSchema(ComputedSchema):
 class RoundsAndDepthSchema(StrictSchema):
     """Rounds, and the depth that they make."""
 
+    record = RoundsAndDepth
+
     rounds = Whole(required=True, minimum=1, unit="rounds")
     depth = Nested(LengthSchema, required=True)
 
@@ -332,40 +373,45 @@ class RoundsAndDepthSchema(StrictSchema):
 class YokeOptionSchema(StrictSchema):
     """One way to adjust a yoke."""
 
-    method = Choice(*METHODS, required=True, description="The way.")
+    record = Way
+    outcome = "schedule"
+
+    method = Choice(required=True, description="The way.")
     feasible = Flag("Whether it can be done.", required=True)
     rounds = Whole("Of the adjusted yoke.", required=True, minimum=0, unit="rounds")
     depth = Nested(
         LengthSchema, "Of the adjusted yoke, at the knitter's own row gauge where it was sent.", required=True
     )
+    chart_rows_change = Whole(
+        "Rows of a colourwork chart gained (or lost, negative) before the split.", required=True, unit="rows"
+    )
     difference = Nested(LengthSchema, "`depth` minus the depth wanted, where one is.")
+    shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")
     reason = Text("Why it can't be done.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it possible.", most=20)
-    shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
     consecutive_increase_rounds = Whole(
         "The most increase rounds that follow one another without a round between.", minimum=0, unit="rounds"
     )
-    chart_rows_change = Whole(
-        "Rows of a colourwork chart gained (or lost, negative) before the split.", required=True, unit="rows"
-    )
-    schedule = Nested(RaglanScheduleSchema, "The adjusted yoke.")
+    schedule = Nested(RaglanScheduleSchema, "The adjusted yoke.", source=SizeSchedule.of)
 
 
 class AdjustedYokeSchema(StrictSchema):
     """Every way to adjust one size's yoke. The neck and the split keep their counts."""
 
-    label = Text("As sent.", required=True, most=40)
+    record = AdjustedYoke
+
+    label = Text("As sent.", required=True, most=40, source="before.yoke.label")
     feasible = Flag("Whether any way can be done.", required=True)
     before = Nested(RaglanScheduleSchema, "The yoke as written.", required=True)
     options = Items(Nested(YokeOptionSchema), "All four ways.", required=True, least=4, most=4)
-    recommended = Choice(
-        *METHODS, required=True, nullable=True, description="The way that disturbs the yoke least."
-    )
+    recommended = Choice(required=True, nullable=True, description="The way that disturbs the yoke least.")
     why = Text("Why that one, or why none.", required=True, most=2000)
 
 
 class YokeAdjustmentsSchema(ComputedSchema):
     """The adjusted yokes, in the order of the request."""
+
+    record = YokeAdjustments
 
     sizes = Items(Nested(AdjustedYokeSchema), "One per size.", required=True, least=1, most=MAX_SIZES)

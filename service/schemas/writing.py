@@ -19,14 +19,20 @@ Write = Callable[[Any, LengthWriter], Any]
 """Makes JSON of a value of the core."""
 
 
+RECORD, MADE, IMPOSSIBLE = range(3)
+"""What a field's value is got from: the record itself, or its outcome, which is one of the two others."""
+
+
 class Step(NamedTuple):
     """How one field is written.
 
-    name: the field's. get: gets its value from a record. write: makes JSON of it, None where it is JSON already.
-    left_out: whether the field is left out where there is no value; it is null otherwise.
+    name: the field's. holder: what its value is got from; where there is no such thing the field is left out. get: gets
+    it there. write: makes JSON of it, None where it is JSON already. left_out: whether the field is left out where
+    there is no value; it is null otherwise.
     """
 
     name: str
+    holder: int
     get: Get
     write: Write | None
     left_out: bool
@@ -37,23 +43,20 @@ def step(name: str, field: Any, path: tuple[str, ...] | None, outcome: str | Non
 
     path: of its attribute from the record, None where there is none. outcome: the attribute that holds what was made.
     """
-    get = _getter(field.source or name, path) if outcome is None else _beside(name, field, path, outcome)
-    return Step(name, get, field.writer(), not (field.required and field.allow_none))
+    holder, get = RECORD, _getter(field.source or name, path)
+    if outcome is not None and name == "feasible":
+        get = _is_made(outcome)
+    elif outcome is not None and name in ("reason", "nearest"):
+        holder, get = IMPOSSIBLE, attrgetter(name)
+    elif outcome is not None and (path is None or path[0] == outcome):
+        holder, get = MADE, _getter(field.source or name, path and path[1:])
+    return Step(name, holder, get, field.writer(), not (field.required and field.allow_none))
 
 
 def _getter(source: str | Get, path: tuple[str, ...] | None) -> Get:
     return source if callable(source) else attrgetter(".".join(path or (source,)))
 
 
-def _beside(name: str, field: Any, path: tuple[str, ...] | None, outcome: str) -> Get:
-    """Gets a field's value where the record has an outcome."""
+def _is_made(outcome: str) -> Get:
     of = attrgetter(outcome)
-    if name == "feasible":
-        return lambda record: not isinstance(of(record), Impossible)
-    if name in ("reason", "nearest"):
-        why = attrgetter(name)
-        return lambda record: why(made) if isinstance(made := of(record), Impossible) else None
-    if path and path[0] != outcome:
-        return attrgetter(".".join(path))
-    get = _getter(field.source or name, path and path[1:])
-    return lambda record: None if isinstance(made := of(record), Impossible) else get(made)
+    return lambda record: not isinstance(of(record), Impossible)

@@ -13,6 +13,7 @@ from grading_core.shaping_plans import (
     Edge,
     RowPlan,
     RowSchedule,
+    ShapingRequest,
     Worked,
     across_row,
     along_rows,
@@ -231,16 +232,16 @@ def test_each_plan_that_contradicts_itself_is_named() -> None:
     paths = [("plans", 1, "to"), ("plans", 2, "rows"), ("plans", 3, "across")]
     assert [problem.path for problem in plan_problems(plans)] == paths
     with pytest.raises(ContradictionError):
-        shaping_schedules(plans)
+        shaping_schedules(ShapingRequest(tuple(plans)))
 
 
 def test_schedules_come_back_in_the_order_of_their_plans() -> None:
-    plans = [
+    plans = (
         AcrossPlan(name="hem", stitches=48, across=6, change="increase"),
         RowPlan(name="sleeve", stitches=60, to=46, rows=90),
         RowPlan(name="none", stitches=60, to=0, rows=3),
-    ]
-    assert [planned.plan for planned in shaping_schedules(plans)] == plans
+    )
+    assert tuple(each.plan for each in shaping_schedules(ShapingRequest(plans)).plans) == plans
 
 
 # Across a row

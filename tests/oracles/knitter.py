@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.yoke.schedule import Schedule
+from grading_core.yoke.result import Schedule
 
 
 def knit(neck: Sections, increase_rounds: Iterable[IncreaseRound]) -> list[tuple[int, Sections]]:

@@ -8,7 +8,9 @@ from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge
 from grading_core.sections import Sections
 from grading_core.shaping_plans import RowPlan, RowSchedule, along_rows
-from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
+from grading_core.yoke.request import Options, Yoke
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
 from tests.oracles.knitter import knit, knit_to_split
 
 GAUGE = Gauge.over(Fraction(20), Fraction(28), Fraction(10))  # nothing here depends on it

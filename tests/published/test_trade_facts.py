@@ -6,8 +6,10 @@ import pytest
 
 from grading_core.gauge import Gauge, compare
 from grading_core.sections import Sections
-from grading_core.yoke.adjustment import METHODS, Adjustment, WrittenYoke, adjust
-from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
+from grading_core.yoke.adjustment import adjust
+from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
+from grading_core.yoke.result import METHODS, Schedule
+from grading_core.yoke.schedule import schedule
 from tests.oracles.knitter import knit, knit_to_split
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -46,7 +48,7 @@ def test_a_yoke_too_deep_is_mended_by_doubled_body_increases_and_the_split_keeps
     # Common practice, no source.
     made = adjust(DEEP, Adjustment(rounds=46), Options(line_stitches=3), GAUGE)
     assert made.recommended == "double_body"
-    mended = made.ways[METHODS.index("double_body")].adjusted
+    mended = made.options[METHODS.index("double_body")].schedule
     assert isinstance(mended, Schedule)
     # 23 even rounds for 28 body increases: 5 of them doubled
     assert mended.doubled_rounds == 5
@@ -58,7 +60,7 @@ def test_a_yoke_too_shallow_is_mended_by_plain_rounds_before_the_split() -> None
     # Common practice, no source.
     made = adjust(DEEP, Adjustment(rounds=70), Options(line_stitches=3), GAUGE)
     assert made.recommended == "plain_rounds"
-    deeper = made.ways[METHODS.index("plain_rounds")].adjusted
+    deeper = made.options[METHODS.index("plain_rounds")].schedule
     assert isinstance(deeper, Schedule)
-    assert isinstance(made.before, Schedule)
-    assert deeper.plain_rounds_at_end == made.before.plain_rounds_at_end + 6
+    assert isinstance(made.before.schedule, Schedule)
+    assert deeper.plain_rounds_at_end == made.before.schedule.plain_rounds_at_end + 6

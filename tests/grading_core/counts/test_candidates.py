@@ -12,7 +12,7 @@ from grading_core.counts.candidates import Splits, necks, options, rounds
 from grading_core.counts.request import Rules, Targets
 from grading_core.counts.size_chain import Candidate
 from grading_core.rounding import CountRule
-from grading_core.yoke.schedule import Options
+from grading_core.yoke.request import Options
 
 TARGETS = Targets(
     label="M",

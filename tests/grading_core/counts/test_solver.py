@@ -15,7 +15,9 @@ from grading_core.counts.solver import Solved, conflicts, solve
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.yoke.schedule import Options, Schedule, schedule
+from grading_core.yoke.request import Options
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
 from tests.floors import in_a_hundred_cases
 from tests.oracles.garment_model import least_cost
 

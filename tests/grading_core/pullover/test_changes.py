@@ -10,8 +10,8 @@ import pytest
 from grading_core.pullover.grade import pullover
 from grading_core.pullover.request import BandWishes, Changes, Gauges
 from grading_core.pullover.result import MadeSize
-from grading_core.sizes.grading import EvenSteps
-from grading_core.yoke.adjustment import Adjustment
+from grading_core.sizes.request import EvenSteps
+from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS
 from tests.oracles.knitter import knit_to_split
 

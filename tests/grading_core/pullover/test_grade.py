@@ -25,7 +25,7 @@ from grading_core.pullover.request import (
 )
 from grading_core.pullover.result import MadeSize
 from grading_core.rounding import CountRule
-from grading_core.sizes.bodies import SentSize
+from grading_core.sizes.request import SentSize
 from tests.floors import in_a_hundred_cases
 from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, sizes_of
 from tests.oracles.knitter import knit_to_split

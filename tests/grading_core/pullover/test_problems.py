@@ -23,9 +23,8 @@ from grading_core.pullover.request import (
     YokeWishes,
 )
 from grading_core.rounding import CountRule
-from grading_core.sizes.bodies import SentSize
-from grading_core.sizes.grading import EvenSteps
-from grading_core.yoke.adjustment import Adjustment
+from grading_core.sizes.request import EvenSteps, SentSize
+from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN
 
 

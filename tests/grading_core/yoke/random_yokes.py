@@ -6,7 +6,9 @@ from fractions import Fraction
 from grading_core.gauge import Gauge
 from grading_core.sections import Increases, Sections
 from grading_core.shaping import Spacing
-from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
+from grading_core.yoke.request import Options, Yoke
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 NECK = Sections(34, 36, 11)

@@ -8,20 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.units import to_cm
-from grading_core.yoke.adjustment import (
-    METHODS,
-    AdjustedYoke,
-    Adjustment,
-    Method,
-    Way,
-    WrittenYoke,
-    adjust,
-    written_problems,
-)
-from grading_core.yoke.schedule import Options, Schedule, Yoke, schedule
+from grading_core.yoke.adjustment import adjust, written_problems
+from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
+from grading_core.yoke.result import METHODS, AdjustedYoke, Method, Schedule, Way
+from grading_core.yoke.schedule import schedule
 from tests.grading_core.yoke.random_yokes import GAUGE, SPACINGS
 from tests.oracles.knitter import knit, knit_to_split
 
@@ -29,11 +20,11 @@ NECK = Sections(34, 34, 12)
 
 
 def way(adjusted: AdjustedYoke, method: Method) -> Way:
-    return adjusted.ways[METHODS.index(method)]
+    return adjusted.options[METHODS.index(method)]
 
 
 def made(adjusted: AdjustedYoke, method: Method) -> Schedule:
-    found = way(adjusted, method).adjusted
+    found = way(adjusted, method).schedule
     assert isinstance(found, Schedule)
     return found
 
@@ -88,17 +79,17 @@ def random_adjustments(seed: int, many: int) -> list[tuple[WrittenYoke, Options,
         rounds = max(-1, size.yoke.rounds + generator.randint(-16, 12))
         cases.append((size, options, rounds, to_rounds(size, rounds, options)))
     for method in METHODS:
-        assert 4 * sum(isinstance(way(case[-1], method).adjusted, Schedule) for case in cases) >= many
+        assert 4 * sum(isinstance(way(case[-1], method).schedule, Schedule) for case in cases) >= many
     return cases
 
 
 def schedules(adjusted: AdjustedYoke) -> list[tuple[Method, Schedule]]:
-    return [(one.method, one.adjusted) for one in adjusted.ways if isinstance(one.adjusted, Schedule)]
+    return [(one.method, one.schedule) for one in adjusted.options if isinstance(one.schedule, Schedule)]
 
 
 def before(adjusted: AdjustedYoke) -> Schedule:
-    assert isinstance(adjusted.before, Schedule)
-    return adjusted.before
+    assert isinstance(adjusted.before.schedule, Schedule)
+    return adjusted.before.schedule
 
 
 def first_round(size: WrittenYoke, options: Options, step: int) -> int:
@@ -114,7 +105,7 @@ def places(rounds: int, first: int, step: int, plain: int) -> int:
 
 def can(method: Method, size: WrittenYoke, options: Options, rounds: int) -> bool:
     """Whether the words of the method allow so many rounds."""
-    written = to_rounds(size, size.yoke.rounds, options).before
+    written = to_rounds(size, size.yoke.rounds, options).before.schedule
     assert isinstance(written, Schedule)
     if rounds < 1:
         return False
@@ -157,8 +148,8 @@ def test_every_way_has_the_rounds_asked_and_none_of_them_is_worked_twice() -> No
 def test_a_way_is_possible_exactly_where_its_words_allow_it() -> None:
     possible = dict.fromkeys(METHODS, 0)
     for size, options, rounds, adjusted in random_adjustments(3, 500):
-        for one in adjusted.ways:
-            feasible = isinstance(one.adjusted, Schedule)
+        for one in adjusted.options:
+            feasible = isinstance(one.schedule, Schedule)
             assert feasible == can(one.method, size, options, rounds), (one.method, size, options, rounds)
             possible[one.method] += feasible
     assert min(possible.values()) > 30
@@ -167,13 +158,13 @@ def test_a_way_is_possible_exactly_where_its_words_allow_it() -> None:
 def test_the_shallowest_yoke_of_a_way_is_possible_and_the_next_smaller_is_not() -> None:
     checked = 0
     for size, options, rounds, adjusted in random_adjustments(4, 200):
-        for one in adjusted.ways:
-            if one.shallowest_rounds is None or isinstance(one.adjusted, Schedule):
+        for one in adjusted.options:
+            if one.shallowest is None or isinstance(one.schedule, Schedule):
                 continue
             smaller = [r for r in range(-1, size.yoke.rounds) if can(one.method, size, options, r)]
             if smaller and rounds < size.yoke.rounds:
-                assert one.shallowest_rounds == min(smaller)
-                assert [(near.field, near.value) for near in one.adjusted.nearest] == [
+                assert one.shallowest.rounds == min(smaller)
+                assert [(near.field, near.value) for near in one.schedule.nearest] == [
                     ("rounds", min(smaller))
                 ]
                 checked += 1
@@ -182,12 +173,12 @@ def test_the_shallowest_yoke_of_a_way_is_possible_and_the_next_smaller_is_not() 
 
 def test_a_way_that_is_impossible_says_why_and_its_shallowest_depth() -> None:
     adjusted = to_rounds(from_counts(60, 24, 19), 30, Options())
-    refused = way(adjusted, "double_body").adjusted
+    refused = way(adjusted, "double_body").schedule
     assert isinstance(refused, Impossible)
     # 19 sleeve increases in every second round take 38 rounds; 38 / 3.1 = 12.26 cm
     assert "sleeve increases" in refused.reason
     assert "38 rounds (12.26 cm), and 30 are asked" in refused.reason
-    assert way(adjusted, "double_body").shallowest_depth_cm == Fraction(380, 31)
+    assert way(adjusted, "double_body").shallowest.depth_cm == Fraction(380, 31)
 
 
 # Plain rounds
@@ -195,7 +186,7 @@ def test_a_way_that_is_impossible_says_why_and_its_shallowest_depth() -> None:
 
 def test_plain_rounds_leave_every_increase_where_it_is() -> None:
     for _, _, _, adjusted in random_adjustments(5, 300):
-        found = way(adjusted, "plain_rounds").adjusted
+        found = way(adjusted, "plain_rounds").schedule
         if isinstance(found, Schedule):
             assert found.increase_rounds == before(adjusted).increase_rounds
 
@@ -203,7 +194,7 @@ def test_plain_rounds_leave_every_increase_where_it_is() -> None:
 def test_plain_rounds_wanted_before_the_split_are_not_left_out() -> None:
     size = from_list(20, [IncreaseRound(r, 1, 1, 1) for r in (2, 4, 6, 8, 10, 12)])
     reached = {
-        plain: way(to_rounds(size, 1, Options(plain_rounds_at_end=plain)), "plain_rounds").shallowest_rounds
+        plain: way(to_rounds(size, 1, Options(plain_rounds_at_end=plain)), "plain_rounds").shallowest.rounds
         for plain in (0, 3, 8, 11)
     }
     assert reached == {0: 12, 3: 15, 8: 20, 11: 20}
@@ -224,7 +215,7 @@ def test_wider_and_closer_keep_what_is_worked_in_each_increase_round_and_its_ord
 def test_closer_leaves_the_written_grid_only_where_that_has_no_room() -> None:
     with_room = 0
     for size, options, rounds, adjusted in random_adjustments(7, 400):
-        found = way(adjusted, "closer").adjusted
+        found = way(adjusted, "closer").schedule
         if not isinstance(found, Schedule):
             continue
         first = first_round(size, options, options.step)
@@ -238,8 +229,8 @@ def test_closer_goes_down_to_an_increase_in_every_round() -> None:
     adjusted = to_rounds(from_counts(60, 24, 19), 24, Options())
     found = made(adjusted, "closer")
     assert [one.round for one in found.increase_rounds] == list(range(1, 25))
-    assert found.most_in_a_row == 24
-    assert isinstance(way(to_rounds(from_counts(60, 24, 19), 23, Options()), "closer").adjusted, Impossible)
+    assert found.consecutive_increase_rounds == 24
+    assert isinstance(way(to_rounds(from_counts(60, 24, 19), 23, Options()), "closer").schedule, Impossible)
 
 
 def test_a_yoke_sent_as_its_own_list_is_adjusted_like_one_that_follows_from_its_counts() -> None:
@@ -247,7 +238,7 @@ def test_a_yoke_sent_as_its_own_list_is_adjusted_like_one_that_follows_from_its_
     listed = from_list(60, before(to_rounds(derived, 60, Options())).increase_rounds)
     for rounds in range(20, 70):
         by_counts, by_list = (to_rounds(size, rounds, Options()) for size in (derived, listed))
-        assert [one.adjusted for one in by_counts.ways] == [one.adjusted for one in by_list.ways]
+        assert [one.schedule for one in by_counts.options] == [one.schedule for one in by_list.options]
 
 
 def test_wider_reaches_the_last_round_of_the_grid() -> None:
@@ -270,7 +261,7 @@ def test_wider_is_for_deeper_yokes_and_closer_and_doubling_for_shallower_ones() 
 def test_doubling_needs_exactly_the_body_increases_beyond_the_rounds_of_the_written_grid() -> None:
     doubled = 0
     for size, options, rounds, adjusted in random_adjustments(9, 500):
-        found = way(adjusted, "double_body").adjusted
+        found = way(adjusted, "double_body").schedule
         if isinstance(found, Schedule):
             back, front, _ = size.yoke.increases
             grid = places(
@@ -342,17 +333,13 @@ def test_every_wrong_place_of_a_written_list_is_named() -> None:
 
 def test_a_written_yoke_that_is_impossible_itself_refuses_every_way_and_says_why() -> None:
     adjusted = to_rounds(from_counts(30, 24, 10), 40, Options())
-    assert isinstance(adjusted.before, Impossible)
-    assert all(isinstance(one.adjusted, Impossible) for one in adjusted.ways)
+    assert isinstance(adjusted.before.schedule, Impossible)
+    assert all(isinstance(one.schedule, Impossible) for one in adjusted.options)
     assert adjusted.recommended is None
-    assert adjusted.before.reason in adjusted.why
+    assert adjusted.before.schedule.reason in adjusted.why
 
 
 # How much
-
-
-def half_up(value: Fraction) -> int:
-    return floor(value + Fraction(1, 2))
 
 
 @given(st.integers(1, 200), st.decimals(min_value=20, max_value=45, places=1))
@@ -360,7 +347,7 @@ def test_a_knitters_own_row_gauge_keeps_the_written_depth(written: int, own_rows
     own = Fraction(str(own_rows))
     adjusted = adjust(from_counts(written, 0, 0), Adjustment(own_rows=own), Options(), GAUGE)
     plain = way(adjusted, "plain_rounds")
-    assert plain.rounds == half_up(written * own / 31)
+    assert plain.rounds == floor(written * own / 31 + Fraction(1, 2))
     # at the knitter's own gauge the depth is the written one again, to half a round
     assert abs(plain.depth_cm - Fraction(written * 10, 31)) <= 10 / own / 2
     assert plain.depth_cm == plain.rounds * 10 / own
@@ -371,39 +358,7 @@ def test_the_raglan_line_of_a_yoke_at_a_knitters_own_row_gauge_is_measured_in_th
     found = made(adjusted, "wider")
     assert found.yoke.rounds == 124
     assert found.depth_cm == before(adjusted).depth_cm == 20
-    assert found.back_line == before(adjusted).back_line
-
-
-def test_own_rows_are_counted_over_the_span_of_the_patterns_gauge() -> None:
-    # 31 rows over 10 cm against 15.5 rows over 5 cm are the same gauge.
-    short = Gauge.over(Fraction(22), Fraction(31, 2), Fraction(10), Fraction(5))
-    assert Adjustment(own_rows=Fraction(31, 2)).new_rounds(60, short) == 60
-
-
-@given(st.integers(1, 200), st.decimals(min_value=1, max_value=40, places=2))
-def test_a_depth_becomes_the_nearest_round(written: int, depth: object) -> None:
-    length = Fraction(str(depth))
-    assert Adjustment(depth_cm=length).new_rounds(written, GAUGE) == half_up(length * Fraction(31, 10))
-
-
-@given(st.integers(1, 200), st.decimals(min_value=-10, max_value=10, places=2))
-def test_a_change_of_depth_is_the_same_as_the_depth_it_leads_to(written: int, change: object) -> None:
-    length = Fraction(str(change))
-    depth = GAUGE.height_cm(written) + length
-    by_change = Adjustment(depth_change_cm=length).new_rounds(written, GAUGE)
-    assert by_change == max(0, half_up(depth * Fraction(31, 10)))
-
-
-def test_a_change_of_rounds_counts_from_the_written_ones() -> None:
-    assert Adjustment(rounds_change=-7).new_rounds(60, GAUGE) == 53
-
-
-def test_a_depth_in_inches_gives_the_rounds_of_the_same_depth_in_centimetres() -> None:
-    for eighths in range(8, 160):
-        inches, centimetres = to_cm(eighths / 8, "in"), to_cm(eighths * 0.3175)
-        assert Adjustment(depth_cm=inches).new_rounds(60, GAUGE) == Adjustment(
-            depth_cm=centimetres
-        ).new_rounds(60, GAUGE)
+    assert found.raglan_line == before(adjusted).raglan_line
 
 
 def test_a_change_to_no_rounds_at_all_is_impossible_in_every_way() -> None:

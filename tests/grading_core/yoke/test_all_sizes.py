@@ -1,112 +1,140 @@
-"""The yokes of every size in one go."""
-
 from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
 from grading_core.errors import ContradictionError, Impossible
-from grading_core.gauge import Gauge
-from grading_core.sections import IncreaseRound, Sections
-from grading_core.yoke.adjustment import Adjustment
-from grading_core.yoke.all_sizes import YokeRequest, raglan_schedules, yoke_adjustments
-from grading_core.yoke.schedule import Options, Schedule
-
-GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-SMALL = YokeRequest(label="S", neck=Sections(34, 34, 12), split=Sections(74, 74, 44), rounds=50)
-LARGE = YokeRequest(label="L", neck=Sections(36, 36, 12), split=Sections(88, 88, 52), rounds=60)
-
-
-def problems(call, *arguments):
-    with pytest.raises(ContradictionError) as refused:
-        call(GAUGE, Options(), *arguments)
-    return [problem.path for problem in refused.value.problems]
+from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
+from grading_core.sections import IncreaseRound, Increases
+from grading_core.yoke.all_sizes import MOST_WAYS, raglan_schedules, yoke_adjustments
+from grading_core.yoke.request import (
+    Adjustment,
+    Options,
+    RaglanRequest,
+    WrittenYokeRequest,
+    YokeAdjustmentRequest,
+    YokeRequest,
+)
+from tests.grading_core.yoke.random_yokes import GAUGE, NECK
 
 
-def test_a_depth_becomes_the_nearest_rounds_and_is_told_what_it_misses_by():
-    # 16.1 x 3.1 = 49.91; 50 / 3.1 = 16.129
-    (size,) = raglan_schedules(
-        GAUGE, Options(), [replace(SMALL, rounds=None, depth_cm=Fraction("16.1"))]
-    ).sizes
-    assert (size.yoke.rounds, size.depth_cm) == (50, Fraction(500, 31))
-    assert size.difference_cm == Fraction(500, 31) - Fraction("16.1")
+def size(label: str, rounds: int = 20, increases: Increases = (5, 5, 3)) -> YokeRequest:
+    return YokeRequest(label=label, neck=NECK, split=NECK.after(increases), rounds=rounds)
 
 
-def test_rounds_that_were_asked_for_miss_nothing():
-    (size,) = raglan_schedules(GAUGE, Options(), [SMALL]).sizes
-    assert (size.yoke.rounds, size.difference_cm) == (50, None)
+def written(label: str, rounds: int = 20, **more: object) -> WrittenYokeRequest:
+    return WrittenYokeRequest(label=label, neck=NECK, split=NECK.after((5, 5, 3)), rounds=rounds, **more)
 
 
-def test_an_impossible_size_leaves_the_others_their_schedules():
-    # 20 body increases in every second round need 40 rounds
-    tight, roomy = raglan_schedules(
-        GAUGE, Options(double_body="never"), [replace(SMALL, rounds=39), LARGE]
-    ).sizes
-    assert isinstance(tight.schedule, Impossible)
-    assert isinstance(roomy.schedule, Schedule)
+def wrong_places(request: RaglanRequest | YokeAdjustmentRequest) -> list[tuple[str | int, ...]]:
+    compute = raglan_schedules if isinstance(request, RaglanRequest) else yoke_adjustments
+    with pytest.raises(ContradictionError) as error:
+        compute(request)
+    return [problem.path for problem in error.value.problems]
 
 
-def test_size_runs_are_told_of_several_sizes_and_not_of_one():
-    # 10 increases at every edge in 20 rounds, and 12 in 24
-    small = replace(SMALL, split=Sections(54, 54, 32), rounds=20)
-    large = replace(LARGE, split=Sections(60, 60, 36), rounds=24)
-    assert raglan_schedules(GAUGE, Options(), [small]).instructions == ()
-    assert raglan_schedules(GAUGE, Options(), [small, large]).instructions[1:] == (
-        "Increase 1 stitch at each body edge and each sleeve edge (8 more) every 2nd round 10 (12) times.",
+# Schedules
+
+
+def test_a_size_that_is_impossible_leaves_the_others_as_they_are() -> None:
+    both = raglan_schedules(RaglanRequest(GAUGE, (size("S"), size("M", rounds=4))))
+    assert isinstance(both.sizes[1].schedule, Impossible)
+    assert both.sizes[0] == raglan_schedules(RaglanRequest(GAUGE, (size("S"),))).sizes[0]
+
+
+def test_a_depth_is_compared_with_what_its_rounds_come_to_and_rounds_with_nothing() -> None:
+    deep = replace(size("S"), rounds=None, depth_cm=Fraction(10))
+    by_depth, by_rounds = raglan_schedules(RaglanRequest(GAUGE, (deep, size("M")))).sizes
+    assert (by_depth.yoke.rounds, by_depth.difference_cm) == (31, 0)
+    assert by_rounds.difference_cm is None
+
+
+def test_size_runs_have_one_value_per_size_and_a_dash_for_an_impossible_one() -> None:
+    sizes = (size("S"), size("M", rounds=4), size("L", increases=(7, 7, 4)))
+    runs = raglan_schedules(RaglanRequest(GAUGE, sizes, Options(line_stitches=2))).runs
+    assert (runs.rounds, runs.body_increases, runs.sleeve_increases) == (
+        "20 (4, 20)",
+        "5 (\u2013, 7)",
+        "3 (\u2013, 4)",
     )
+    # 34 + 36 + 2 x 11 stitches and four lines of two; then 2 x 5 + 2 x 5 + 4 x 3 more
+    assert (runs.neck_stitches, runs.split_stitches) == ("100 (100, 100)", "132 (132, 144)")
+    assert runs.back_increases is runs.front_increases is None
 
 
-def test_every_wrong_place_is_named():
-    wrong = [
-        replace(SMALL, rounds=0),
-        replace(SMALL, label="M", rounds=5001),
-        replace(SMALL, split=Sections(75, 74, 10)),
-    ]
-    assert problems(raglan_schedules, wrong) == [
+def test_one_size_whose_front_differs_gives_runs_of_back_and_front() -> None:
+    sizes = (size("S"), size("M", increases=(6, 5, 3)))
+    runs = raglan_schedules(RaglanRequest(GAUGE, sizes)).runs
+    assert (runs.body_increases, runs.back_increases, runs.front_increases) == (None, "5 (6)", "5 (5)")
+
+
+def test_one_size_alone_has_no_instructions_with_size_runs() -> None:
+    assert raglan_schedules(RaglanRequest(GAUGE, (size("S"),))).instructions == ()
+    assert raglan_schedules(RaglanRequest(GAUGE, (size("S"), size("M")))).instructions
+
+
+def test_every_wrong_place_is_named_at_once() -> None:
+    none = replace(size("M"), rounds=None, depth_cm=Fraction(1, 100))
+    odd = replace(size("S"), split=replace(NECK, back=NECK.back + 1))
+    assert wrong_places(RaglanRequest(GAUGE, (size("S"), none, odd))) == [
         ("sizes", 2, "label"),
-        ("sizes", 0, "depth"),
         ("sizes", 1, "depth"),
         ("sizes", 2, "split", "back"),
-        ("sizes", 2, "split", "sleeve"),
     ]
 
 
-def test_all_sizes_together_have_at_most_20000_rounds():
-    sizes = [replace(SMALL, label=str(place), rounds=5000) for place in range(5)]
-    assert len(raglan_schedules(GAUGE, Options(), sizes[:4]).sizes) == 4
-    assert problems(raglan_schedules, sizes) == [("sizes",)]
+def test_all_sizes_together_have_a_limit() -> None:
+    most = MAX_ROUNDS_IN_ALL // MAX_ROUNDS
+    sizes = tuple(size(str(place), rounds=MAX_ROUNDS) for place in range(most))
+    assert len(raglan_schedules(RaglanRequest(GAUGE, sizes)).sizes) == most
+    assert wrong_places(RaglanRequest(GAUGE, (*sizes, size("one more")))) == [("sizes",)]
 
 
-def test_a_sizes_own_change_comes_before_that_of_the_request():
-    first, second = yoke_adjustments(
-        GAUGE,
-        Options(),
-        [replace(SMALL, change=Adjustment(rounds=55)), LARGE],
-        Adjustment(rounds_change=4),
-    )
-    assert {way.rounds for way in first.ways} == {55}
-    assert {way.rounds for way in second.ways} == {64}
+# Adjustments
 
 
-def test_an_adjustment_needs_a_change_for_every_size():
-    sizes = [replace(SMALL, change=Adjustment(rounds=55)), LARGE]
-    assert problems(yoke_adjustments, sizes) == [("sizes", 1, "adjust")]
+def test_a_size_takes_its_own_adjustment_before_that_of_the_request() -> None:
+    sizes = (written("S"), written("M", adjust=Adjustment(rounds=30)))
+    adjusted = yoke_adjustments(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=25))).sizes
+    assert [each.options[0].rounds for each in adjusted] == [25, 30]
+    assert [each.options[0].chart_rows_change for each in adjusted] == [5, 10]
 
 
-def test_a_change_to_too_many_rounds_is_named_where_it_was_sent():
-    deep = Adjustment(rounds=5001)
-    assert problems(yoke_adjustments, [replace(SMALL, change=deep)]) == [("sizes", 0, "adjust")]
-    assert problems(yoke_adjustments, [SMALL], deep) == [("adjust",)]
+def test_a_size_without_any_adjustment_is_named() -> None:
+    sizes = (written("S", adjust=Adjustment(rounds=30)), written("M"))
+    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes)) == [("sizes", 1, "adjust")]
 
 
-def test_written_increase_rounds_must_lead_from_neck_to_split_at_every_edge():
-    # 20 times at back and front and 16 times at the sleeves
-    written = tuple(IncreaseRound(number, 1, 1, int(number <= 32)) for number in range(2, 40, 2))
-    change = Adjustment(rounds=50)
-    assert (
-        problems(yoke_adjustments, [replace(SMALL, increase_rounds=written)], change)
-        == [("sizes", 0, "increase_rounds")] * 2
-    )
-    whole = (*written, IncreaseRound(40, 1, 1, 0))
-    (adjusted,) = yoke_adjustments(GAUGE, Options(), [replace(SMALL, increase_rounds=whole)], change)
-    assert adjusted.before.increase_rounds == whole
+def test_an_adjustment_to_too_many_rounds_is_named_where_it_stands() -> None:
+    beyond = Adjustment(rounds=MAX_ROUNDS + 1)
+    sizes = (written("S"), written("M", adjust=beyond))
+    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=30))) == [
+        ("sizes", 1, "adjust")
+    ]
+    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes[:1], adjust=beyond)) == [("adjust",)]
+
+
+def test_an_adjusted_yoke_counts_its_rounds_as_written_and_once_for_each_way_that_may_be_possible() -> None:
+    each = MAX_ROUNDS_IN_ALL // (1 + MOST_WAYS) // 2
+    sizes = (written("S", rounds=each), written("M", rounds=each))
+    same = YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds_change=0))
+    assert len(yoke_adjustments(same).sizes) == 2
+    assert wrong_places(replace(same, adjust=Adjustment(rounds_change=1))) == [("sizes",)]
+
+
+def test_increase_rounds_that_lead_elsewhere_are_refused_with_all_else_that_is_wrong() -> None:
+    sizes = (written("S", increase_rounds=(IncreaseRound(2, 1, 1, 1),)), written("S"))
+    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes)) == [
+        ("sizes", 1, "label"),
+        *[("sizes", 0, "increase_rounds")] * 3,
+        ("sizes", 0, "adjust"),
+        ("sizes", 1, "adjust"),
+    ]
+
+
+def test_the_difference_is_the_adjusted_depth_minus_the_depth_wanted() -> None:
+    sizes = (written("S", adjust=Adjustment(depth_cm=Fraction(10))), written("M"))
+    request = YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=25))
+    by_depth, by_rounds = yoke_adjustments(request).sizes
+    assert [way.difference_cm for way in by_depth.options] == [0] * 4
+    assert [way.difference_cm for way in by_rounds.options] == [None] * 4

@@ -13,17 +13,9 @@ from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.shaping import Spacing, Where
 from grading_core.units import to_places
-from grading_core.yoke.schedule import (
-    Options,
-    Schedule,
-    Yoke,
-    finish,
-    grid_rounds,
-    needed_rounds,
-    respace,
-    schedule,
-    yoke_problems,
-)
+from grading_core.yoke.request import Options, Yoke
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import finish, grid_rounds, needed_rounds, respace, schedule, yoke_problems
 from tests.grading_core.yoke.random_yokes import GAUGE, SPACINGS, random_cases, random_schedules, yoke_of
 from tests.oracles.knitter import knit, knit_to_split
 from tests.oracles.optimal_yoke import best_by_solver, best_counts_by_brute_force
@@ -219,38 +211,6 @@ def test_doubled_rounds_lie_early_evenly_or_late_among_the_increase_rounds_as_as
     assert min(some[place] for place in ("early", "even", "late")) >= 10
 
 
-def test_phases_cover_round_one_to_the_last_and_expand_back_to_the_increase_rounds() -> None:
-    for _, made in random_schedules(12, 400):
-        row, expanded = 0, []
-        for phase in made.phases:
-            assert phase.from_row == row + 1
-            for interval, kind in phase.cycle * phase.times:
-                row += interval
-                expanded.append((row, kind))
-            assert phase.times == 0 or row == phase.to_row
-            row = phase.to_row
-        assert row == made.yoke.rounds
-        assert expanded == [(worked.round, worked.increases) for worked in made.increase_rounds]
-
-
-def test_the_sections_after_each_phase_are_those_that_knitting_reaches() -> None:
-    for _, made in random_schedules(13, 300):
-        reached = knit(made.yoke.neck, made.increase_rounds)
-        for phase, sections in zip(made.phases, made.sections_after_phases(), strict=True):
-            so_far = [knitted for number, knitted in reached if number <= phase.to_row]
-            assert sections == (so_far[-1] if so_far else made.yoke.neck)
-
-
-def test_the_most_increase_rounds_in_a_row_are_counted_as_they_come() -> None:
-    for _, made in random_schedules(14, 300):
-        longest = current = 0
-        rounds = {worked.round for worked in made.increase_rounds}
-        for number in range(1, made.yoke.rounds + 1):
-            current = current + 1 if number in rounds else 0
-            longest = max(longest, current)
-        assert made.most_in_a_row == longest
-
-
 # The impossible, and the nearest that is possible
 
 
@@ -382,9 +342,9 @@ def test_the_contracts_example_of_a_schedule_comes_out_as_printed_there() -> Non
     assert (yoke.increases, made.doubled_rounds) == ((24, 24, 19), 0)
     assert (yoke.neck.total(2), yoke.split.total(2)) == (100, 272)
     assert to_places(made.depth_cm) == 19.35
-    assert made.back_line.rise_over_run is not None
-    assert to_places(made.back_line.rise_over_run) == 1.77
-    assert to_places(made.back_line.length_cm) == 22.22
+    assert made.raglan_line.rise_over_run is not None
+    assert to_places(made.raglan_line.rise_over_run) == 1.77
+    assert to_places(made.raglan_line.length_cm) == 22.22
 
 
 @given(st.integers(1, 90), st.integers(0, 90), st.integers(2, 7))
@@ -395,15 +355,15 @@ def test_a_finer_gauge_with_as_many_more_stitches_and_rounds_has_the_same_raglan
         gauge = Gauge.over(Fraction(22 * scale), Fraction(31 * scale), Fraction(10))
         return finish(yoke_of(rounds * scale, (body * scale, 0, 0)), (), 2, gauge)
 
-    assert line(factor).back_line == line(1).back_line
+    assert line(factor).raglan_line == line(1).raglan_line
     assert line(factor).depth_cm == line(1).depth_cm
 
 
 def test_a_line_without_increases_is_as_long_as_the_yoke_is_deep_and_has_no_slope() -> None:
     made = made_of(31, (5, 0, 2), Options())
-    assert made.front_line.rise_over_run is None
-    assert made.front_line.length_cm == made.depth_cm == 10
-    assert made.back_line.length_cm > 10
+    assert made.front_raglan_line.rise_over_run is None
+    assert made.front_raglan_line.length_cm == made.depth_cm == 10
+    assert made.raglan_line.length_cm > 10
 
 
 def test_sizes_in_another_order_have_the_same_schedules() -> None:

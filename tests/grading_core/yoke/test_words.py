@@ -7,7 +7,10 @@ import pytest
 
 from grading_core.errors import Impossible
 from grading_core.sections import Increases
-from grading_core.yoke.schedule import Options, Schedule, increase_words, run_instructions, schedule
+from grading_core.yoke.request import Options
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
+from grading_core.yoke.words import increase_words, run_instructions
 from tests.grading_core.yoke.random_yokes import GAUGE, random_cases, random_schedules, yoke_of
 from tests.oracles.knitter import increases_said, read, read_runs
 
@@ -35,7 +38,7 @@ def test_the_instructions_are_no_longer_than_the_phases() -> None:
 
 def runs_of(made: list[Schedule | Impossible]) -> list[Schedule | None]:
     """What each size knits when it reads the size runs; checked against its own schedule."""
-    sentences = run_instructions(made)
+    sentences = run_instructions([size.phases if isinstance(size, Schedule) else None for size in made])
     if not sentences:
         return []
     assert sentences[0].startswith("Count each interval with the increase round that ends it")
