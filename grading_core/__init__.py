@@ -14,7 +14,7 @@ schedules.raglan_schedules       where every increase falls, in every size
 schedules.yoke_adjustments       the same yokes deeper or shallower
 shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row
 chart_placement.place_charts     where a colourwork chart starts, in every round, section and size
-pullover.pullover                the whole garment in every size
+pullover.grade_pullover          the whole garment in every size
 yarn_estimates.yarn_estimates    the yarn of every colour and size; yarn.held_together for strands
 standards                        the published tables that are built in
 """

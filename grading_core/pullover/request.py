@@ -15,21 +15,29 @@ from grading_core.chart.grid import Anchor, Chart
 from grading_core.chart.request import COMMON_FLOAT_LIMIT, MinimumWidth
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Build
-from grading_core.parts.neckline import USUAL_STRETCH, Start
-from grading_core.parts.short_rows import USUAL_RAISE_CM, Way
+from grading_core.parts.neckline import Start
+from grading_core.parts.short_rows import Way
+from grading_core.pullover.proportions import USUAL_INCREASES, USUAL_RAISE_CM, USUAL_RIB, USUAL_STRETCH
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.shaping import Spacing, Where
+from grading_core.shaping import Spacing
 from grading_core.sizes.bodies import SentSize
 from grading_core.sizes.grading import Ease
 from grading_core.standards import Measurement, Within
+from grading_core.yarn.estimates import USUAL_BALL_GRAMS, USUAL_MARGIN
 from grading_core.yoke.adjustment import Adjustment
-from grading_core.yoke.schedule import DoubleBody
+from grading_core.yoke.schedule import Options
 
 PerSize = Ease
 """A length in cm: one for all sizes, one per size, or even steps."""
 
-RIB = CountRule(2)
-"""Knit 1, purl 1."""
+
+@dataclass(frozen=True, slots=True)
+class Fabrics:
+    """The gauge of each part of the garment. below: of body and sleeves. rib: of hem, cuffs and neckband."""
+
+    yoke: Gauge
+    below: Gauge
+    rib: Gauge
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +51,22 @@ class Gauges:
     plain: Gauge
     stranded: Gauge | None = None
     rib: Gauge | None = None
+
+    def fabrics(self, chart: Chart | None) -> Fabrics:
+        """The gauge of each part.
+
+        chart: on the yoke; one that repeats runs on below it, one that is worked once leaves body and sleeves plain.
+
+        >>> plain, stranded = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(2), Fraction(2))
+        >>> Gauges(plain, stranded).fabrics(Chart(("#.",), {}, repeat="once")) == Fabrics(stranded, plain, plain)
+        True
+        """
+        charted = self.stranded or self.plain
+        return Fabrics(
+            yoke=charted if chart else self.plain,
+            below=charted if chart and chart.repeat == "rows" else self.plain,
+            rib=self.rib or self.plain,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,23 +112,16 @@ class NeckWishes:
 class YokeWishes:
     """The yoke and the split.
 
-    depth: without the raise. underarm: width of each. line_stitches: of each raglan line; line_to_body: how many of
-    them go to the body, None for half, rounded down. seam_stitches: of the breaks below the split, None for as
-    few as the underarm's parity allows. The rest is as for `raglan.Options`.
+    depth: without the raise. underarm: width of each. line_to_body: stitches of each raglan line that go to the body,
+    None for half, rounded down. seam_stitches: of the breaks below the split, None for as few as the underarm's parity
+    allows. options: how it is increased.
     """
 
     depth: PerSize | None = None
     underarm: PerSize | None = None
-    line_stitches: int = 2
     line_to_body: int | None = None
     seam_stitches: int | None = None
-    step: int = 2
-    first_increase_round: int | None = None
-    plain_rounds_at_end: int = 0
-    spacing: Spacing = "closest_first"
-    fewer_edge: Where = "early"
-    double_body: DoubleBody = "if_needed"
-    double_where: Where = "early"
+    options: Options = USUAL_INCREASES
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +129,7 @@ class EdgeWishes:
     """A ribbed hem or cuff. height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over."""
 
     height: Fraction | None = None
-    count_rule: CountRule = RIB
+    count_rule: CountRule = USUAL_RIB
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,13 +177,13 @@ class BandWishes:
     """The neckband. height: as worn; None takes 1 in. count_rule: what the rib repeats over."""
 
     height: Fraction | None = None
-    count_rule: CountRule = RIB
-    build: Build = "single"
+    count_rule: CountRule = USUAL_RIB
+    construction: Build = "single"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartWishes:
-    """A colourwork chart; the fields are those of `chart_plan.ChartPlan`, the rest follows from the garment.
+    """A colourwork chart; the fields are those of `chart.request.ChartPlan`, the rest follows from the garment.
 
     anchor: None takes the chart's mirror axis nearest to its middle for every section.
     """
@@ -190,8 +207,8 @@ class YarnWishes:
     """
 
     metres_per_100g: Fraction
-    ball_grams: Fraction = Fraction(50)
-    margin: Fraction = Fraction(1, 10)
+    ball_grams: Fraction = USUAL_BALL_GRAMS
+    margin: Fraction = USUAL_MARGIN
     swatch_grams: Fraction | None = None
     swatch_stitches: int | None = None
 
@@ -216,8 +233,8 @@ class Changes:
 class PulloverRequest:
     """A pullover to grade.
 
-    body_table, labels, sizes, within: the bodies, as `body_sizes.size_bodies` takes them; women's sizes unless told
-    otherwise. ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
+    body_table, labels, sizes, within: the bodies, as `sizes.bodies.size_bodies` takes them; women's where neither table
+    nor sizes are sent. ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
     """
 
     gauges: Gauges
@@ -234,3 +251,8 @@ class PulloverRequest:
     chart: ChartWishes | None = None
     yarn: YarnWishes | None = None
     changes: Changes | None = None
+
+    @property
+    def table(self) -> str | None:
+        """The table that the bodies are from, None where they are sent whole."""
+        return self.body_table or ("women" if self.sizes is None else None)

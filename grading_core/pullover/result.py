@@ -1,4 +1,4 @@
-"""A graded pullover as data: the answer of `pullover.pullover`. Lengths are in cm."""
+"""A graded pullover as data: the answer of `pullover.grade.grade_pullover`. Lengths are in cm."""
 
 from __future__ import annotations
 
@@ -15,7 +15,8 @@ from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
 from grading_core.parts.short_rows import BackRaise
 from grading_core.parts.sleeve import Sleeve
-from grading_core.pullover.proportions import Wanted
+from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.request import Fabrics
 from grading_core.yarn.estimates import Need
 from grading_core.yoke.schedule import Schedule
 
@@ -38,7 +39,7 @@ class Neck:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Finished:
+class FinishedMeasurements:
     """What one size measures when it is done, in cm.
 
     neck: circumference of the cast-on round. depth: of the yoke, without the raise. hem, wrist: of the ribs.
@@ -58,14 +59,13 @@ class Finished:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class MadeSize:
-    """One size.
+class KnittedSize:
+    """One size that can be knitted.
 
-    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. wanted:
-    the measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
+    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. target: the
+    measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
     """
 
-    label: str
     counts: Counts
     differences: Targets
     cost: Fraction
@@ -74,10 +74,18 @@ class MadeSize:
     body: Body
     sleeve: Sleeve
     band: Neckband
-    wanted: Wanted
-    finished: Finished
-    chart: SizePlacement | None
-    yarn: tuple[Need, ...]
+    target: TargetMeasurements
+    finished: FinishedMeasurements
+    chart: SizePlacement | None = None
+    yarn: tuple[Need, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PulloverSize:
+    """One size. outcome: its parts, or why it can't be knitted."""
+
+    label: str
+    outcome: KnittedSize | Impossible
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +106,7 @@ class Instructions:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Changed:
+class ChangedNumber:
     """One number that a maker's changes have changed in one size; None where that size is impossible."""
 
     size: str
@@ -112,16 +120,16 @@ class Changed:
 class Pullover:
     """All sizes, in the order asked.
 
-    labels: of the sizes. sizes: each made, or why it can't be. cost, unevenness: of the counts, as `solver` has them.
-    table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what a maker's changes
-    have changed, empty without any. remarks: words about answers that are right.
+    fabrics: the gauge of each part. cost, unevenness: of the counts, as `solver` has them. table: rows x sizes.
+    instructions: for the sizes that are possible, in their order. changed: what a maker's changes have changed, empty
+    without any. remarks: words about answers that are right.
     """
 
-    labels: tuple[str, ...]
-    sizes: tuple[MadeSize | Impossible, ...]
+    sizes: tuple[PulloverSize, ...]
+    fabrics: Fabrics
     cost: Fraction
     unevenness: Fraction
     table: tuple[Row, ...]
     instructions: tuple[Instructions, ...]
-    changed: tuple[Changed, ...]
+    changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]

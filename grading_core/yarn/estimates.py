@@ -12,6 +12,12 @@ from grading_core.gauge import Gauge
 from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, Amount, balls, estimated, measured
 from grading_core.yarn.contrast import lightness
 
+USUAL_BALL_GRAMS = Fraction(50)
+"""The weight of a ball (common practice, no source)."""
+
+USUAL_MARGIN = Fraction(1, 10)
+"""Bought beyond what is needed, as a part of it (common practice, no source)."""
+
 READS_APART = 20
 """Colours whose lightness differs by less are hard to tell apart in a chart (common practice, no source)."""
 
@@ -25,7 +31,7 @@ class Yarn:
     """
 
     metres_per_100g: Fraction
-    ball_grams: Fraction = Fraction(50)
+    ball_grams: Fraction = USUAL_BALL_GRAMS
     swatch_grams: Fraction | None = None
     swatch_stitches: int | None = None
     hex: str | None = None

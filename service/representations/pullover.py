@@ -16,7 +16,7 @@ from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import FrontDrop, HeadCheck
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
-from grading_core.pullover.result import Changed, Finished, MadeSize, Neck, Pullover, Row
+from grading_core.pullover.result import ChangedNumber, FinishedMeasurements, KnittedSize, Neck, Pullover, Row
 from grading_core.sections import Sections
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import size_run
@@ -27,34 +27,34 @@ from service.representations.common import LengthWriter, impossible, warnings
 from service.representations.raglan import size_schedule
 from service.representations.yarn import yarn_need
 
-Made = tuple[DrawnChart | None, Gauge, Pullover]
-"""The chart as it was sent, the gauge that it is worked at, and the pullover."""
+DrawnPullover = tuple[DrawnChart | None, Pullover]
+"""The chart as it was sent, and the pullover."""
 
 
-def pullovers(result: Made, length: LengthWriter) -> dict[str, Any]:
+def pullovers(result: DrawnPullover, length: LengthWriter) -> dict[str, Any]:
     """The answer of `POST /v1/pullovers`."""
-    drawn, gauge, made = result
+    drawn, pullover = result
     return {
         "sizes": [
-            {"label": label, "feasible": False, **impossible(size)}
-            if isinstance(size, Impossible)
-            else _size(size, gauge, length)
-            for label, size in zip(made.labels, made.sizes, strict=True)
+            {"label": size.label, "feasible": False, **impossible(size.outcome)}
+            if isinstance(size.outcome, Impossible)
+            else _size(size.label, size.outcome, pullover.fabrics.yoke, length)
+            for size in pullover.sizes
         ],
-        "cost": {"total": to_places(made.cost), "unevenness": to_places(made.unevenness)},
-        "table": [_row(row, length) for row in made.table],
+        "cost": {"total": to_places(pullover.cost), "unevenness": to_places(pullover.unevenness)},
+        "table": [_row(row, length) for row in pullover.table],
         "instructions": [
-            {"part": told.part, "sentences": list(told.sentences)} for told in made.instructions
+            {"part": told.part, "sentences": list(told.sentences)} for told in pullover.instructions
         ],
-        "changed": [_changed(number) for number in made.changed],
+        "changed": [_changed(number) for number in pullover.changed],
         **({"chart": drawn_chart(drawn, mirror_axes(drawn.chart))} if drawn else {}),
-        "warnings": warnings(made.remarks),
+        "warnings": warnings(pullover.remarks),
     }
 
 
-def _size(size: MadeSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
+def _size(label: str, size: KnittedSize, gauge: Gauge, length: LengthWriter) -> dict[str, Any]:
     written: dict[str, Any] = {
-        "label": size.label,
+        "label": label,
         "feasible": True,
         "neck": _neck(size, length),
         "yoke": size_schedule(SizeSchedule(size.yoke.yoke, size.yoke.depth_cm, size.yoke), length),
@@ -77,7 +77,7 @@ def _sections(sections: Sections) -> dict[str, int]:
     return {"back": sections.back, "front": sections.front, "sleeve": sections.sleeve}
 
 
-def _neck(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
+def _neck(size: KnittedSize, length: LengthWriter) -> dict[str, Any]:
     neck, raised = size.neck, size.neck.raised
     written: dict[str, Any] = {
         "cast_on": neck.cast_on.stitches,
@@ -140,7 +140,7 @@ def _head(head: HeadCheck, length: LengthWriter) -> dict[str, Any]:
     }
 
 
-def _split(size: MadeSize) -> dict[str, Any]:
+def _split(size: KnittedSize) -> dict[str, Any]:
     counts = size.counts
     return {
         "sections": _sections(counts.split),
@@ -208,14 +208,14 @@ def _band(band: Neckband, length: LengthWriter) -> dict[str, Any]:
     }
 
 
-_FINISHED = tuple(each.name for each in fields(Finished))
+_FINISHED = tuple(each.name for each in fields(FinishedMeasurements))
 
 
-def _finished(size: MadeSize, length: LengthWriter) -> dict[str, Any]:
+def _finished(size: KnittedSize, length: LengthWriter) -> dict[str, Any]:
     written: dict[str, Any] = {}
     for name in _FINISHED:
         finished: Fraction = getattr(size.finished, name)
-        target: Fraction | None = getattr(size.wanted, name, None)
+        target: Fraction | None = getattr(size.target, name, None)
         if target is None:
             written[name] = {"finished": length(finished)}
         else:
@@ -247,7 +247,7 @@ def _number(value: int | Fraction | None) -> int | float | None:
     return to_places(value) if isinstance(value, Fraction) else value
 
 
-def _changed(number: Changed) -> dict[str, Any]:
+def _changed(number: ChangedNumber) -> dict[str, Any]:
     return {
         "size": number.size,
         "item": number.item,

@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from service.operation import PER_SIZE, Operation
 from service.representations import pullover as representations
-from service.representations.pullover import Made
+from service.representations.pullover import DrawnPullover
 from service.schemas.pullover import PulloverQuery, PulloversRequestSchema, PulloversSchema
 
 
-def _make(query: PulloverQuery) -> Made:
+def _grade(query: PulloverQuery) -> DrawnPullover:
     drawn, request = query.request()
-    gauges = (request.changes and request.changes.gauges) or request.gauges
-    return drawn, gauges.stranded or gauges.plain, pullover(request)
+    return drawn, grade_pullover(request)
 
 
-PULLOVERS: Operation[PulloverQuery, Made] = Operation(
+PULLOVERS: Operation[PulloverQuery, DrawnPullover] = Operation(
     path="/v1/pullovers",
     name="pullovers",
     tag="Garment",
@@ -35,7 +34,7 @@ then the changed pullover, and `changed` lists every number that differs from th
 A size that can't be knitted says so (`feasible: false`), with what would make it possible; the others are computed.""",
     request=PulloversRequestSchema,
     answer=PulloversSchema,
-    call=_make,
+    call=_grade,
     represent=representations.pullovers,
     media=PER_SIZE,
 )

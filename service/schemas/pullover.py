@@ -7,7 +7,6 @@ from typing import Any
 
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.parts.neckband import Build
 from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
@@ -23,6 +22,7 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
+from grading_core.yoke.schedule import Options
 from service.charts import DrawnChart, SentChart
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart import (
@@ -69,7 +69,7 @@ from service.schemas.yarn import YarnNeedSchema
 
 @dataclass(frozen=True, slots=True)
 class PulloverQuery:
-    """What `grading_core.pullover.grade.pullover` takes, with the chart still as it was sent."""
+    """What `grading_core.pullover.grade.grade_pullover` takes, with the chart still as it was sent."""
 
     wishes: PulloverRequest
     chart: SentChart | None
@@ -103,8 +103,20 @@ def _chart(chart: SentChart, **wishes: Any) -> tuple[SentChart, ChartWishes]:
     return chart, ChartWishes(chart=None, **wishes)  # type: ignore[arg-type]
 
 
-def _band(construction: Build, **wishes: Any) -> BandWishes:
-    return BandWishes(build=construction, **wishes)
+def _yoke(
+    depth: Any = None,
+    underarm: Any = None,
+    line_to_body: Any = None,
+    seam_stitches: Any = None,
+    **options: Any,
+) -> YokeWishes:
+    return YokeWishes(
+        depth=depth,
+        underarm=underarm,
+        line_to_body=line_to_body,
+        seam_stitches=seam_stitches,
+        options=Options(**options),
+    )
 
 
 def _changes(gauge: Gauge | None = None, gauges: Gauges | None = None, **changes: Any) -> Changes:
@@ -193,7 +205,7 @@ class NeckWishesSchema(StrictSchema):
 class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
-    builds = YokeWishes
+    builds = staticmethod(_yoke)
 
     depth = _per_size(
         "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "
@@ -281,7 +293,7 @@ class SleeveWishesSchema(StrictSchema):
 class BandWishesSchema(StrictSchema):
     """The neckband."""
 
-    builds = staticmethod(_band)
+    builds = BandWishes
 
     height = _length("As worn; 1 in unless sent.")
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")

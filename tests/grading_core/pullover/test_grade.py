@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.errors import ContradictionError, Impossible
 from grading_core.gauge import Gauge
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
+from grading_core.pullover.proportions import USUAL_INCREASES
 from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
@@ -29,18 +30,29 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
-from grading_core.pullover.result import MadeSize, Pullover
+from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.pullover.yarn import raise_stitches, rib_stitches, stitches_by_colour
 from grading_core.rounding import CountRule
 from grading_core.sizes.bodies import SentSize
 from grading_core.sizes.grading import EvenSteps
 from grading_core.yoke.adjustment import Adjustment
+from grading_core.yoke.schedule import Options
 from tests.oracles.knitter import increases_said, knit_to_split, read
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 BULKY = Gauge.over(Fraction(12), Fraction(17), Fraction(10))
 FINE = Gauge.over(Fraction(32), Fraction(44), Fraction(10))
 DIAMOND = Chart(("..#..", ".###.", "#####", ".###."), {".": "ground", "#": "motif"})
+
+
+def outcomes(made: Pullover) -> list[KnittedSize | Impossible]:
+    return [size.outcome for size in made.sizes]
+
+
+def yoke(**options) -> YokeWishes:
+    """The usual yoke, increased otherwise."""
+    return YokeWishes(options=replace(USUAL_INCREASES, **options))
+
 
 PLAIN = PulloverRequest(gauges=Gauges(GAUGE))
 REQUESTS = {
@@ -52,15 +64,15 @@ REQUESTS = {
         gauges=Gauges(GAUGE),
         body_table="babies",
         neck=NeckWishes(front_drop=Fraction(3)),
-        band=BandWishes(build="double_with_fold_round"),
+        band=BandWishes(construction="double_with_fold_round"),
     ),
     "wide lines, all of them to the sleeves": PulloverRequest(
-        gauges=Gauges(GAUGE), yoke=YokeWishes(line_stitches=3, line_to_body=0)
+        gauges=Gauges(GAUGE), yoke=replace(yoke(line_stitches=3), line_to_body=0)
     ),
     "no line, every round, from the centre back": PulloverRequest(
         gauges=Gauges(GAUGE),
         neck=NeckWishes(start="centre_back", way="flat"),
-        yoke=YokeWishes(line_stitches=0, step=1, spacing="even"),
+        yoke=yoke(line_stitches=0, step=1, spacing="even"),
     ),
     "everything on a multiple": PulloverRequest(
         gauges=Gauges(GAUGE),
@@ -89,11 +101,11 @@ REQUESTS = {
 
 @pytest.fixture(scope="module", params=REQUESTS)
 def made(request) -> Pullover:
-    return pullover(REQUESTS[request.param])
+    return grade_pullover(REQUESTS[request.param])
 
 
-def sizes_of(made: Pullover) -> list[MadeSize]:
-    sizes = [size for size in made.sizes if isinstance(size, MadeSize)]
+def sizes_of(made: Pullover) -> list[KnittedSize]:
+    sizes = [size for size in outcomes(made) if isinstance(size, KnittedSize)]
     assert sizes
     return sizes
 
@@ -110,7 +122,7 @@ def said(made: Pullover, part: str, pattern: str) -> list[list[int]]:
     return [list(numbers) for numbers in zip(*columns, strict=True)]
 
 
-def knit_yoke(size: MadeSize) -> list[str]:
+def knit_yoke(size: KnittedSize) -> list[str]:
     """The needle after the yoke as written: a letter for each stitch, from the start of the round."""
     back, front, sleeve = size.counts.neck.back, size.counts.neck.front, size.counts.neck.sleeve
     for sentence in size.yoke.instructions():
@@ -205,15 +217,15 @@ def test_no_circumference_is_further_off_than_the_multiple_asked(made):
 
 def test_every_default_size_is_possible_and_passes_the_head():
     for request in (PLAIN, REQUESTS["a fine yarn for men"], REQUESTS["children"]):
-        made = pullover(request)
-        assert all(isinstance(size, MadeSize) and size.neck.head.passes for size in made.sizes)
+        made = grade_pullover(request)
+        assert all(isinstance(size, KnittedSize) and size.neck.head.passes for size in outcomes(made))
 
 
 def test_the_order_of_the_sizes_changes_no_size():
     labels = ("L", "XS", "5X", "M")
-    mixed = pullover(replace(PLAIN, labels=labels))
-    ordered = pullover(replace(PLAIN, labels=("XS", "M", "L", "5X")))
-    assert mixed.labels == labels
+    mixed = grade_pullover(replace(PLAIN, labels=labels))
+    ordered = grade_pullover(replace(PLAIN, labels=("XS", "M", "L", "5X")))
+    assert tuple(size.label for size in mixed.sizes) == labels
     assert {size.label: size for size in mixed.sizes} == {size.label: size for size in ordered.sizes}
 
 
@@ -244,7 +256,7 @@ def test_scaling_the_gauge_and_the_body_together_changes_no_count():
             sleeve=SleeveWishes(length=cm["sleeve"], cuff=rib),
             band=BandWishes(cm["rib"]),
         )
-        (size,) = pullover(request).sizes
+        (size,) = outcomes(grade_pullover(request))
         return size.counts, size.body.rounds, size.sleeve.decrease_rounds, size.sleeve.cuff.stitches
 
     # a share of the neck depends on the bust: twice the size is compared from where the share no longer falls
@@ -253,63 +265,68 @@ def test_scaling_the_gauge_and_the_body_together_changes_no_count():
 
 
 def test_a_size_that_is_impossible_leaves_the_others_as_they_are():
-    made = pullover(replace(PLAIN, yoke=YokeWishes(double_body="never")))
-    assert isinstance(made.sizes[-1], Impossible)
-    assert isinstance(made.sizes[0], MadeSize)
+    made = grade_pullover(replace(PLAIN, yoke=yoke(double_body="never")))
+    assert isinstance(outcomes(made)[-1], Impossible)
+    assert isinstance(outcomes(made)[0], KnittedSize)
     assert {row.values[-1] for row in made.table} == {None}
 
 
 @pytest.mark.parametrize("field", ["yoke.depth", "yoke.step", "yoke.double_body"])
 def test_the_nearest_change_alone_makes_an_impossible_size_possible(field):
-    request = replace(PLAIN, labels=("5X",), yoke=YokeWishes(double_body="never"))
-    (impossible,) = pullover(request).sizes
+    request = replace(PLAIN, labels=("5X",), yoke=yoke(double_body="never"))
+    (impossible,) = outcomes(grade_pullover(request))
     (value,) = [each.value for each in impossible.nearest if each.field == field]
     name = field.removeprefix("yoke.")
-    change = Fraction(str(value)) if name == "depth" else value
-    (size,) = pullover(replace(request, yoke=replace(request.yoke, **{name: change}))).sizes
-    assert isinstance(size, MadeSize)
+    if name == "depth":
+        mended = replace(request.yoke, depth=value)
+    else:
+        mended = replace(request.yoke, options=replace(request.yoke.options, **{name: value}))
+    (size,) = outcomes(grade_pullover(replace(request, yoke=mended)))
+    assert isinstance(size, KnittedSize)
 
 
 # a maker's own changes
 
 
 def test_a_shallower_yoke_keeps_the_neck_and_the_split():
-    design = pullover(PLAIN)
-    made = pullover(replace(PLAIN, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)))))
-    for before, after in zip(design.sizes, made.sizes, strict=True):
+    design = grade_pullover(PLAIN)
+    made = grade_pullover(replace(PLAIN, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)))))
+    for before, after in zip(outcomes(design), outcomes(made), strict=True):
         assert after.counts == replace(before.counts, rounds=before.counts.rounds - 6)
         assert knit_to_split(after.yoke) == before.counts.split
 
 
 def test_another_gauge_makes_the_counts_anew():
-    made = pullover(replace(PLAIN, changes=Changes(gauges=Gauges(BULKY))))
-    assert made.sizes == pullover(REQUESTS["a bulky yarn"]).sizes
+    made = grade_pullover(replace(PLAIN, changes=Changes(gauges=Gauges(BULKY))))
+    assert outcomes(made) == outcomes(grade_pullover(REQUESTS["a bulky yarn"]))
 
 
 def test_another_ease_makes_the_counts_anew():
     ease = {"bust": EvenSteps(Fraction(4), Fraction(8))}
-    made = pullover(replace(PLAIN, changes=Changes(ease=ease)))
-    assert made.sizes == pullover(replace(PLAIN, ease=ease)).sizes
+    made = grade_pullover(replace(PLAIN, changes=Changes(ease=ease)))
+    assert outcomes(made) == outcomes(grade_pullover(replace(PLAIN, ease=ease)))
 
 
 def test_longer_sleeves_and_another_band_change_nothing_above_them():
-    changes = Changes(sleeve_length=Fraction(50), band=BandWishes(Fraction(3), build="double"))
-    made = pullover(replace(PLAIN, changes=changes))
+    changes = Changes(sleeve_length=Fraction(50), band=BandWishes(Fraction(3), construction="double"))
+    made = grade_pullover(replace(PLAIN, changes=changes))
     changed = {(change.item, change.unit) for change in made.changed}
     assert changed <= {
         ("sleeve", "rounds"),
         ("finished_sleeve_length", "cm"),
         ("band", "rounds"),
     }
-    assert [size.counts for size in made.sizes] == [size.counts for size in pullover(PLAIN).sizes]
+    assert [size.counts for size in outcomes(made)] == [
+        size.counts for size in outcomes(grade_pullover(PLAIN))
+    ]
 
 
 def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other():
-    design = pullover(PLAIN)
-    made = pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
+    design = grade_pullover(PLAIN)
+    made = grade_pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
     expected = [
         (label, before.item, before.unit, before.values[index], after.values[index])
-        for index, label in enumerate(made.labels)
+        for index, label in enumerate(size.label for size in made.sizes)
         for before, after in zip(design.table, made.table, strict=True)
         if before.values[index] != after.values[index]
     ]
@@ -329,33 +346,35 @@ def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other(
 )
 def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_it_can_be(asked, field):
     request = replace(PLAIN, labels=("M",), changes=Changes(yoke=asked))
-    (impossible,) = pullover(request).sizes
+    (impossible,) = outcomes(grade_pullover(request))
     (nearest,) = impossible.nearest
     assert nearest.field == f"changes.yoke.{field.removesuffix('_cm')}"
     for rounds, possible in ((0, True), (-1, False)):
         amount = nearest.value + (rounds if isinstance(nearest.value, int) else GAUGE.height_cm(rounds))
-        (size,) = pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount})))).sizes
-        assert isinstance(size, MadeSize) is possible
+        (size,) = outcomes(
+            grade_pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount}))))
+        )
+        assert isinstance(size, KnittedSize) is possible
 
 
 def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
     request = replace(PLAIN, labels=("M",), changes=Changes(sleeve_length=Fraction(6)))
-    (impossible,) = pullover(request).sizes
+    (impossible,) = outcomes(grade_pullover(request))
     (nearest,) = impossible.nearest
     assert nearest.field == "changes.sleeve_length"
-    (size,) = pullover(replace(request, changes=Changes(sleeve_length=nearest.value))).sizes
-    assert isinstance(size, MadeSize)
+    (size,) = outcomes(grade_pullover(replace(request, changes=Changes(sleeve_length=nearest.value))))
+    assert isinstance(size, KnittedSize)
 
 
 def test_a_seam_that_takes_a_whole_cuff_makes_its_size_impossible_and_no_other():
     request = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), yoke=YokeWishes(seam_stitches=40))
-    sizes = pullover(request).sizes
+    sizes = outcomes(grade_pullover(request))
     impossible = [size for size in sizes if isinstance(size, Impossible)]
     assert 0 < len(impossible) < len(sizes)
     (nearest,) = impossible[0].nearest
     assert nearest.field == "yoke.seam_stitches"
     mended = replace(request, yoke=YokeWishes(seam_stitches=nearest.value))
-    assert isinstance(pullover(mended).sizes[0], MadeSize)
+    assert isinstance(outcomes(grade_pullover(mended))[0], KnittedSize)
 
 
 @pytest.mark.parametrize(
@@ -367,7 +386,7 @@ def test_a_seam_that_takes_a_whole_cuff_makes_its_size_impossible_and_no_other()
     ],
 )
 def test_what_comes_out_far_from_what_was_asked_is_said(wishes, code):
-    codes = {remark.code for remark in pullover(replace(PLAIN, labels=("M",), **wishes)).remarks}
+    codes = {remark.code for remark in grade_pullover(replace(PLAIN, labels=("M",), **wishes)).remarks}
     assert codes == {code}
 
 
@@ -375,21 +394,21 @@ def test_estimated_bodies_are_named_once_for_each_measurement_that_is_used():
     def estimated(made):
         return [remark for remark in made.remarks if remark.code == "estimated_body"]
 
-    (remark,) = estimated(pullover(PLAIN))
+    (remark,) = estimated(grade_pullover(PLAIN))
     assert "wrist of XS, 2X, 3X, 4X and 5X" in remark.message
-    assert estimated(pullover(replace(PLAIN, labels=("S", "M")))) == []
+    assert estimated(grade_pullover(replace(PLAIN, labels=("S", "M")))) == []
     # the men's back waist is estimated in large sizes, but the hip length makes the body
-    assert ["wrist" in each.message for each in estimated(pullover(replace(PLAIN, body_table="men")))] == [
-        True
-    ]
+    assert [
+        "wrist" in each.message for each in estimated(grade_pullover(replace(PLAIN, body_table="men")))
+    ] == [True]
 
 
 # charts
 
 
 def test_every_section_has_the_chart_on_its_centre():
-    made = pullover(REQUESTS["a chart that runs on"])
-    for size in made.sizes:
+    made = grade_pullover(REQUESTS["a chart that runs on"])
+    for size in outcomes(made):
         for worked in size.chart.rounds[2:]:
             for section in (worked.back, worked.front, worked.sleeve):
                 # the middle stitch of the section, columns counted from 1 to 5
@@ -397,7 +416,7 @@ def test_every_section_has_the_chart_on_its_centre():
 
 
 def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
-    made = pullover(REQUESTS["a chart that runs on"])
+    made = grade_pullover(REQUESTS["a chart that runs on"])
     (begun,) = zip(
         *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
     )
@@ -418,7 +437,7 @@ def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_t
 
 
 def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
-    made = pullover(REQUESTS["a chart that runs on"])
+    made = grade_pullover(REQUESTS["a chart that runs on"])
     pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
     (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
     (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
@@ -430,7 +449,7 @@ def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does(
 
 
 def test_the_words_begin_with_sizes_and_gauges():
-    made = pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
+    made = grade_pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
     assert made.instructions[0].sentences[:3] == (
         "Sizes: S (M).",
         "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm (22.35 stitches and 31.5 rounds to 4 in).",
@@ -440,24 +459,24 @@ def test_the_words_begin_with_sizes_and_gauges():
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
-    made = pullover(REQUESTS["no line, every round, from the centre back"])
+    made = grade_pullover(REQUESTS["no line, every round, from the centre back"])
     assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
     charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
-    assert "chart_starts_before_back" in {remark.code for remark in pullover(charted).remarks}
+    assert "chart_starts_before_back" in {remark.code for remark in grade_pullover(charted).remarks}
 
 
 def test_a_chart_centred_between_two_stitches_makes_even_sections():
     halves = Anchor(*[Fraction(1, 2) + 2] * 3)
-    made = pullover(replace(PLAIN, chart=ChartWishes(chart=DIAMOND, anchor=halves)))
-    assert {size.counts.neck.back % 2 for size in made.sizes} == {0}
-    assert {size.counts.neck.sleeve % 2 for size in made.sizes} == {0}
+    made = grade_pullover(replace(PLAIN, chart=ChartWishes(chart=DIAMOND, anchor=halves)))
+    assert {size.counts.neck.back % 2 for size in outcomes(made)} == {0}
+    assert {size.counts.neck.sleeve % 2 for size in outcomes(made)} == {0}
 
 
 def test_the_body_is_long_enough_to_finish_the_chart():
     tall = Chart(DIAMOND.rows * 50, DIAMOND.colours, repeat="once")
-    made = pullover(replace(PLAIN, chart=ChartWishes(chart=tall)))
+    made = grade_pullover(replace(PLAIN, chart=ChartWishes(chart=tall)))
     for size in made.sizes:
-        assert size.counts.rounds + size.body.rounds >= 200
+        assert size.outcome.counts.rounds + size.outcome.body.rounds >= 200
         assert any(
             remark.size == size.label and remark.code == "body_longer_for_chart" for remark in made.remarks
         )
@@ -491,7 +510,7 @@ def test_all_colours_together_are_every_stitch_worked(made):
 
 def test_a_weighed_swatch_tells_the_yarn_exactly():
     yarn = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
-    for size in pullover(replace(PLAIN, yarn=yarn)).sizes:
+    for size in outcomes(grade_pullover(replace(PLAIN, yarn=yarn))):
         (colour,) = size.yarn
         assert colour.amount.likely_g == Fraction(colour.stitches, 100)
         assert colour.balls == -(-colour.stitches * 11 // 50_000)
@@ -558,7 +577,7 @@ def two(**measurements):
 )
 def test_a_contradiction_names_its_place(request_, path):
     with pytest.raises(ContradictionError) as error:
-        pullover(request_)
+        grade_pullover(request_)
     assert path in [problem.path for problem in error.value.problems]
 
 
@@ -583,11 +602,14 @@ def cm(least: int, most: int):
             YokeWishes,
             depth=st.none() | cm(8, 40),
             underarm=st.none() | cm(0, 15),
-            line_stitches=st.integers(0, 8),
             seam_stitches=st.none() | st.integers(0, 3),
-            step=st.integers(1, 2),
-            plain_rounds_at_end=st.integers(0, 6),
-            double_body=st.sampled_from(["never", "if_needed"]),
+            options=st.builds(
+                Options,
+                line_stitches=st.integers(0, 8),
+                step=st.integers(1, 2),
+                plain_rounds_at_end=st.integers(0, 6),
+                double_body=st.sampled_from(["never", "if_needed"]),
+            ),
         ),
         body=st.builds(
             BodyWishes, length=st.none() | cm(1, 60), count_rule=st.builds(CountRule, st.integers(1, 40))
@@ -600,10 +622,10 @@ def cm(least: int, most: int):
 )
 def test_whatever_is_asked_is_made_or_refused_in_words(request_):
     try:
-        made = pullover(request_)
+        made = grade_pullover(request_)
     except ContradictionError:
         return
-    for size in made.sizes:
+    for size in outcomes(made):
         if isinstance(size, Impossible):
             assert size.reason
         else:
