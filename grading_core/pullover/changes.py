@@ -54,8 +54,7 @@ def versions(
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
-    design = Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
-    yield design
+    yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
     if changes:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
         yield Version(

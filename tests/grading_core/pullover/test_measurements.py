@@ -89,7 +89,7 @@ def test_shares_of_the_neck_are_in_any_measure():
 
 
 def test_sizes_rank_by_bust_then_by_upper_arm():
-    stout = Wearer("stout", BODY | {"upper_arm": Fraction(30)}, child=False, young=False)
+    stout = Wearer("B", BODY | {"upper_arm": Fraction(30)}, child=False, young=False)
     small = Wearer(
         "small", BODY | {"bust": Fraction(80), "upper_arm": Fraction(35)}, child=False, young=False
     )
@@ -97,7 +97,7 @@ def test_sizes_rank_by_bust_then_by_upper_arm():
     assert [target.label for target in smallest_first(wearers, targets({}, wearers=wearers))] == [
         "small",
         "M",
-        "stout",
+        "B",
     ]
 
 
