@@ -90,32 +90,40 @@ class ChartSize:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ChartRequest:
-    """A chart and the sizes that it is placed on.
+class ChartOptions:
+    """A chart, and how it is worked whatever the garment's counts are.
 
-    chart, anchor: the grid and the column on each section's centre. gauge: of the colourwork fabric.
     first_round: the yoke round that works chart row 1; later than the yoke's last it lies in body and sleeve.
     minimum_width: below it a section stays plain. plain_colour: of plain stretches; None takes the colour
-    that the chart uses most. line_stitches: of each raglan line, 0 to 8. line_to_body: how many of them go to
-    the body at the split; None takes the half, rounded down. line_colour, seam_colour: None takes the plain
-    colour. seam_stitches: the breaks. float_limit: the longest float, in stitches, that needs no word.
-    half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by half a stitch.
-    for_children: a garment for a baby or a child.
+    that the chart uses most. line_colour, seam_colour: None takes the plain colour. float_limit: the longest float,
+    in stitches, that needs no word.
     """
 
     chart: Chart
-    anchor: Anchor
-    gauge: Gauge
-    sizes: Sequence[ChartSize]
     first_round: int = 1
     minimum_width: MinimumWidth = MinimumWidth()
     plain_colour: str | None = None
-    line_stitches: int = 2
-    line_to_body: int | None = None
     line_colour: str | None = None
-    seam_stitches: SeamStitches = SeamStitches()
     seam_colour: str | None = None
     float_limit: int = COMMON_FLOAT_LIMIT
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRequest(ChartOptions):
+    """A chart and the sizes that it is placed on.
+
+    anchor: the column on each section's centre. gauge: of the colourwork fabric. line_stitches: of each raglan line,
+    0 to 8. line_to_body: how many of them go to the body at the split; None takes the half, rounded down.
+    seam_stitches: the breaks. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by
+    half a stitch. for_children: a garment for a baby or a child.
+    """
+
+    anchor: Anchor
+    gauge: Gauge
+    sizes: Sequence[ChartSize]
+    line_stitches: int = 2
+    line_to_body: int | None = None
+    seam_stitches: SeamStitches = SeamStitches()
     half_stitch: HalfStitch = "refuse"
     for_children: bool = False
 

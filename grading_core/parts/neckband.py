@@ -18,7 +18,7 @@ from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
 from grading_core.wording import counted, counted_run, size_run
 
-Build = Literal["single", "double", "double_with_fold_round"]
+Construction = Literal["single", "double", "double_with_fold_round"]
 
 LONGEST_RHYTHM = 8
 """A knitter counts no more rows than this between skipped ones (common practice, no source)."""
@@ -49,18 +49,18 @@ class Neckband:
     """A neckband in numbers.
 
     picked_up: where the stitches come from. edge: the rib that is seen, with the adjusting round where it needs
-    one. build: single or folded double.
+    one. construction: single or folded double.
     """
 
     picked_up: PickUp
     edge: RibbedEdge
-    build: Build
+    construction: Construction
 
     @property
     def rounds(self) -> int:
         """All rounds: of a double band both layers, and the fold round where there is one."""
-        layers = 1 if self.build == "single" else 2
-        return layers * self.edge.rounds + (self.build == "double_with_fold_round")
+        layers = 1 if self.construction == "single" else 2
+        return layers * self.edge.rounds + (self.construction == "double_with_fold_round")
 
     @property
     def height_cm(self) -> Fraction:
@@ -108,10 +108,10 @@ def pick_up(along_stitches: int, gauge: Gauge, rows_each_side: int = 0) -> PickU
     )
 
 
-def neckband(picked_up: PickUp, rib: Rib, build: Build = "single") -> Neckband:
+def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single") -> Neckband:
     """The band on stitches that are picked up.
 
-    picked_up: from `pick_up`. rib: its gauge, height as worn and multiple. build: "single", "double", or
+    picked_up: from `pick_up`. rib: its gauge, height as worn and multiple. construction: "single", "double", or
     "double_with_fold_round".
 
     Source: see the module's docstring; 10 rows, a fold row, 10 rows is a published example.
@@ -124,13 +124,13 @@ def neckband(picked_up: PickUp, rib: Rib, build: Build = "single") -> Neckband:
     (100, 21)
     """
     edge = RibbedEdge(rib, picked_up.stitches, rib.nearest(Fraction(picked_up.stitches)), rib.rounds)
-    return Neckband(picked_up, edge, build)
+    return Neckband(picked_up, edge, construction)
 
 
 def run_instructions(bands: Sequence[Neckband]) -> tuple[str, ...]:
     """The bands of all sizes in sentences with size runs.
 
-    bands: one per size, all of one build and one multiple.
+    bands: one per size, all of one construction and one multiple.
     """
     pick_ups = _pick_ups([band.picked_up for band in bands])
     return (*pick_ups, *run_edges([band.edge for band in bands]), *_finish(bands))
@@ -155,8 +155,8 @@ def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
 
 
 def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:
-    build = bands[0].build
-    if build == "single":
+    construction = bands[0].construction
+    if construction == "single":
         return ("Bind off (cast off) loosely in rib.",)
     rounds = counted_run([band.edge.rounds for band in bands], "more round")
     inner = f"Work {rounds} in rib for the inner layer."
@@ -164,6 +164,6 @@ def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:
         "Fold the band to the inside and join each stitch loosely to the band's first round, so that the neck "
         "still stretches over the head."
     )
-    if build == "double":
+    if construction == "double":
         return (inner, join)
     return ("Purl 1 round for the fold.", inner, join)

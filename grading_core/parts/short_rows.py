@@ -30,9 +30,6 @@ from grading_core.wording import counted, counted_run, size_run
 Way = Literal["joined", "flat"]
 Side = Literal["right", "wrong"]
 
-USUAL_RAISE_CM = Fraction(254, 100)
-"""1 in: within the 1 to 2 in published for adults and for children."""
-
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
 
@@ -81,7 +78,7 @@ class BackRaise:
 def pairs_for(height_cm: Fraction, gauge: Gauge) -> int:
     """The pairs of short rows for a height, the nearest number.
 
-    >>> pairs_for(USUAL_RAISE_CM, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
+    >>> pairs_for(Fraction(5, 2), Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
     4
     """
     return NEAREST.round(height_cm * gauge.rows_per_cm / 2)

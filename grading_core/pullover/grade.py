@@ -1,33 +1,48 @@
-"""A whole top-down raglan pullover in every size: the parts joined.
+"""A whole top-down raglan pullover in every size, as a recipe: its stages in the order of the craft.
 
-The counts from cast-on to split are chosen for all sizes at once (see `solver`); neck, yoke, body, sleeves and
-neckband follow from them, and a chart is laid over what there is. A size that can't be knitted says why, and the others
-are made.
+Bodies; finished measurements; targets and rules; the counts of all sizes from cast-on to split; the parts of each
+size; the chart laid over what there is; yarn; table and words; words of warning. A size that can't be knitted says why,
+and the others are made. A maker's changes are a second version that goes through the same stages from the measurements
+on, with the design's counts where its targets are the same.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from functools import partial
 
-from grading_core.chart.placement import place_charts
-from grading_core.chart.request import BodyShaping, ChartRequest, ChartSize
-from grading_core.chart.result import ChartPlacements
-from grading_core.counts.solver import Solution, Solved, solve
-from grading_core.errors import ContradictionError, Impossible, Nearest, Path, Problem, Remark, raise_if_any
-from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.pullover.plan import Plan, plan_pullover, too_many_rounds
-from grading_core.pullover.request import Changes, PulloverRequest
-from grading_core.pullover.result import Changed, MadeSize, Pullover, Row
-from grading_core.pullover.sizes import in_wishes, make_size, size_remarks
-from grading_core.pullover.words import instructions, table
-from grading_core.pullover.yarn import colour_yarn, stitches_by_colour
-from grading_core.sizes.request import PerSize
-from grading_core.yarn.result import Need
-from grading_core.yoke.request import Adjustment
+from grading_core.chart.grid import describe
+from grading_core.counts.solver import solve
+from grading_core.errors import raise_if_any
+from grading_core.pullover.bodies import body_remarks, find_wearers, missing_measurements
+from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
+from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
+from grading_core.pullover.lengths import (
+    asked_lengths,
+    changed_lengths,
+    ease_problems,
+    length_problems,
+    level_lengths,
+)
+from grading_core.pullover.measurements import (
+    fall_problems,
+    measurement_problems,
+    smallest_first,
+    target_measurements,
+)
+from grading_core.pullover.parts import knit_size
+from grading_core.pullover.problems import wish_problems
+from grading_core.pullover.remarks import chart_remarks, size_remarks
+from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
+from grading_core.pullover.table import table
+from grading_core.pullover.targets import count_rules, rule_problems, stitch_targets
+from grading_core.pullover.words import instructions
+from grading_core.pullover.yarn import colour_yarn
+from grading_core.sizes.bodies import size_bodies
 
 
-def pullover(request: PulloverRequest) -> Pullover:
+def grade_pullover(request: PulloverRequest) -> Pullover:
     """The pullover in every size; with a maker's changes the changed one, and what they changed.
 
     Raises ContradictionError for everything in the request that contradicts itself.
@@ -36,177 +51,74 @@ def pullover(request: PulloverRequest) -> Pullover:
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.pullover.request import Gauges
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> made = pullover(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M", "L")))
-    >>> {(row.item, row.unit): row.values for row in made.table}["body", "stitches"]
+    >>> pullover = grade_pullover(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M", "L")))
+    >>> {(row.item, row.unit): row.values for row in pullover.table}["body", "stitches"]
     (202, 226, 250)
     """
-    plan = plan_pullover(request)
-    solution = solve(plan.targets, plan.rules)
-    design = _sizes(plan, solution, None)
-    changes = request.changes
-    if changes is None:
-        return _finish(plan, solution, design)
-    changed_plan = _changed_plan(request, changes)
-    if changes.gauges or changes.ease:
-        solution = solve(changed_plan.targets, changed_plan.rules)
-    if changes.yoke:
-        raise_if_any(_yoke_problems(changed_plan, solution, changes.yoke))
-    changed = [
-        replace(size, nearest=tuple(_nearest_changed(each, changes) for each in size.nearest))
-        if isinstance(size, Impossible)
-        else size
-        for size in _sizes(changed_plan, solution, changes.yoke)
-    ]
-    made = _finish(changed_plan, solution, changed)
-    return replace(made, changed=tuple(_differences(made.labels, table(design), made.table)))
+    neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
+    levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
 
-
-def _changed_plan(request: PulloverRequest, changes: Changes) -> Plan:
-    """The plan with a maker's changes in place of the design's own wishes."""
-    changed = replace(
-        request,
-        gauges=changes.gauges or request.gauges,
-        ease={**request.ease, **(changes.ease or {})},
-        body=replace(request.body, length=changes.body_length)
-        if changes.body_length is not None
-        else request.body,
-        sleeve=replace(request.sleeve, length=changes.sleeve_length)
-        if changes.sleeve_length is not None
-        else request.sleeve,
-        band=changes.band or request.band,
-        changes=None,
+    bodies = size_bodies(request.bodies)
+    lengths = asked_lengths(request.ease, neck, yoke, body, sleeve)
+    all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
+    raise_if_any(
+        [
+            *length_problems(all_lengths, len(bodies)),
+            *ease_problems(request.ease, levels),
+            *wish_problems(neck, yoke, request.yarn, chart),
+            *missing_measurements(bodies, lengths, levels),
+        ]
     )
-    try:
-        return plan_pullover(changed)
-    except ContradictionError as error:
-        raise ContradictionError(
-            [replace(problem, path=_where_changed(problem.path)) for problem in error.problems]
-        ) from error
+    wearers = find_wearers(bodies, request.bodies.body_table)
+    anchor = chart_anchor(chart)
+    rules = count_rules(neck, yoke, body, sleeve, anchor)
 
+    counted, tables = None, []
+    for version in versions(request.gauges, lengths, request.band, levels, changes):
+        fabrics = version.gauges.fabrics(chart.chart if chart else None)
+        measurements = target_measurements(wearers, version.lengths, neck, levels)
+        rising = smallest_first(wearers, measurements)
+        problems = [
+            *measurement_problems(measurements, version.lengths, neck, lines, fabrics),
+            *fall_problems(rising, version.lengths),
+            *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
+        ]
+        raise_if_any(version.blame(problem) for problem in problems)
 
-def _where_changed(path: Path) -> Path:
-    """Where a wish stands among the changes that replaced it."""
-    if path[:2] in (("body", "length"), ("sleeve", "length")):
-        return ("changes", f"{path[0]}_length", *path[2:])
-    return ("changes", *path) if path[:1] in (("ease",), ("band",)) else ("changes",)
+        targets = stitch_targets(rising, fabrics, lines)
+        if targets != counted:
+            counted, solution = targets, solve(targets, rules)
+        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
 
+        counts = {target.label: solved for target, solved in zip(targets, solution.sizes, strict=True)}
+        knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
+        outcomes = {
+            wearer.label: knit(counts[wearer.label], target, wearer, version, fabrics)
+            for wearer, target in zip(wearers, measurements, strict=True)
+        }
+        tables.append(table(outcomes.values()))
 
-def _nearest_changed(nearest: Nearest, changes: Changes) -> Nearest:
-    """A nearest change where it takes effect: among the changes, where they replace the design's own wish."""
-    part, name = nearest.path[0], nearest.path[-1]
-    if part == "ease" and name in (changes.ease or {}):
-        return nearest.under("changes")
-    replaced: dict[Path, PerSize | None] = {
-        ("body", "length"): changes.body_length,
-        ("sleeve", "length"): changes.sleeve_length,
-    }
-    if replaced.get(nearest.path) is not None:
-        return replace(nearest, path=("changes", f"{part}_{name}"))
-    return nearest
+    knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
+    plan = plan_chart(chart, anchor, yoke, fabrics.yoke)
+    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in wearers))
+    for placed in placements.sizes if placements else ():
+        knitted[placed.label] = replace(knitted[placed.label], chart=placed)
+    if request.yarn:
+        for label, size in knitted.items():
+            yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
+            knitted[label] = replace(size, yarn=yarn)
 
-
-def _yoke_problems(plan: Plan, solution: Solution, change: Adjustment) -> Iterator[Problem]:
-    """A yoke that is made too deep for one answer."""
-    written = [size.counts.rounds for size in solution.sizes if isinstance(size, Solved)]
-    rounds = sum(change.new_rounds(number, plan.fabrics.yoke) for number in written)
-    if rounds > MAX_ROUNDS_IN_ALL:
-        yield Problem(("changes", "yoke"), too_many_rounds(rounds))
-
-
-def _differences(labels: Sequence[str], design: Sequence[Row], made: Sequence[Row]) -> Iterator[Changed]:
-    """Every number of the table that the changes changed, size by size."""
-    for index, label in enumerate(labels):
-        for before, after in zip(design, made, strict=True):
-            if before.values[index] != after.values[index]:
-                yield Changed(
-                    size=label,
-                    item=before.item,
-                    unit=before.unit,
-                    designed=before.values[index],
-                    changed=after.values[index],
-                )
-
-
-def _sizes(plan: Plan, solution: Solution, change: Adjustment | None) -> list[MadeSize | Impossible]:
-    """Every size from its counts, without chart and yarn; the yoke deeper or shallower where a maker asks for it."""
-    by_size = dict(zip(plan.ascending, solution.sizes, strict=True))
-    sizes: list[MadeSize | Impossible] = []
-    for index, size in enumerate(plan.sizes):
-        counts = by_size[index]
-        if isinstance(counts, Impossible):
-            sizes.append(in_wishes(counts, plan, size))
-        else:
-            sizes.append(make_size(plan, size, counts, change))
-    return sizes
-
-
-def _finish(plan: Plan, solution: Solution, sizes: Sequence[MadeSize | Impossible]) -> Pullover:
-    """The answer: chart and yarn of every size, and what all of them have in common."""
-    made = [size for size in sizes if isinstance(size, MadeSize)]
-    remarks = [*plan.remarks, *(remark for size in made for remark in size_remarks(size))]
-    if plan.chart and made:
-        placements = _place(plan.chart, made, children=any(size.child for size in plan.sizes))
-        made = [replace(size, chart=placed) for size, placed in zip(made, placements.sizes, strict=True)]
-        remarks += [*_start_remarks(plan), *(_in_pullover(remark) for remark in placements.remarks)]
-    if plan.request.yarn:
-        made = [replace(size, yarn=_yarn(plan, size)) for size in made]
-    finished = iter(made)
     return Pullover(
-        labels=tuple(size.label for size in plan.sizes),
-        sizes=tuple(next(finished) if isinstance(size, MadeSize) else size for size in sizes),
+        sizes=tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items()),
+        chart=describe(chart.chart) if chart else None,
         cost=solution.cost,
         unevenness=solution.unevenness,
-        table=table(sizes),
-        instructions=instructions(made, plan.request, plan.chart),
-        changed=(),
-        remarks=tuple(remarks),
+        table=tables[-1],
+        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan),
+        changed=tuple(changed_numbers([*outcomes], tables[0], tables[-1])),
+        remarks=(
+            *body_remarks(bodies, version.lengths, levels, request.body_table),
+            *size_remarks(knitted),
+            *chart_remarks(placements, neck.start),
+        ),
     )
-
-
-def _place(plan: ChartRequest, sizes: Sequence[MadeSize], *, children: bool) -> ChartPlacements:
-    """Where the chart lies on every size."""
-    charted = [
-        ChartSize(
-            label=size.label,
-            rounds=size.counts.rounds,
-            neck=size.counts.neck,
-            increase_rounds=size.yoke.increase_rounds,
-            underarm=size.counts.underarm,
-            body_rounds=size.body.rounds,
-            body_shaping=[BodyShaping(number, stitches) for number, stitches in size.body.shaping],
-            sleeve_rounds=size.sleeve.rounds,
-            sleeve_decrease_rounds=size.sleeve.decrease_rounds,
-        )
-        for size in sizes
-    ]
-    try:
-        return place_charts(replace(plan, sizes=charted, for_children=children))
-    except ContradictionError as error:
-        # only the answer's length is left to contradict: what the chart and the garment have in common is planned
-        raise ContradictionError(
-            [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
-        ) from error
-
-
-def _in_pullover(remark: Remark) -> Remark:
-    """A word about the placed chart with its place in the request for a pullover, which holds no counts of sizes."""
-    anchor = remark.path is not None and remark.path[0] == "anchor"
-    return replace(remark, path=("chart", *remark.path) if anchor and remark.path else None)
-
-
-def _start_remarks(plan: Plan) -> Iterator[Remark]:
-    """A word where the rounds of the chart start elsewhere than those of the yoke."""
-    if plan.request.neck.start == "centre_back":
-        yield Remark(
-            "chart_starts_before_back",
-            "The chart's floats are measured in rounds that start before the back. In rounds that start at the centre "
-            "back those over the start of the round lie there, and may be shorter or longer.",
-            path=("neck", "start"),
-        )
-
-
-def _yarn(plan: Plan, size: MadeSize) -> tuple[Need, ...]:
-    """Yarn of each colour of one size."""
-    wishes = plan.request.yarn
-    assert wishes is not None
-    return colour_yarn(stitches_by_colour(size, plan.chart), wishes, plan.fabrics.below)

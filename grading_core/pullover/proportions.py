@@ -6,49 +6,36 @@ any size between and beyond the published ones has one too, and none of them fal
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping
 from fractions import Fraction
-from itertools import pairwise
 
-from grading_core.counts.request import Targets
-from grading_core.gauge import Gauge
+from grading_core.rounding import CountRule
 from grading_core.standards import Measurement
-
-Body = Mapping[Measurement, Fraction]
-"""A body's measurements in cm."""
+from grading_core.units import CM_PER_INCH
+from grading_core.yoke.request import Options
 
 QUARTER_DEPTH_UP_TO_CM = Fraction(90)
 """Finished bust up to which a yoke is a quarter of it deep."""
 
-CHILD_BUST_CM = Fraction(66)
-"""Below this bust the wearer is a young child: the published chest of 6 years is 63.5 cm, of 8 years 67 cm."""
+YOUNG_CHILD_BUST_CM = Fraction(66)
+"""Below it the wearer is a baby or a young child: the published chest of 6 years is 63.5 cm, of 8 years 67 cm."""
 
+USUAL_RAISE_CM = CM_PER_INCH
+"""By which the back of the neck is raised: 1 in, within the 1 to 2 in published for adults and for children."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Wanted:
-    """The finished measurements that one size should have, in cm.
+USUAL_STRETCH = Fraction(2, 5)
+"""A neck of 16 in, 40 % of a 40 in body as a published system has it, must stretch by 0.375 to pass a head of 22 in,
+the middle of the published women's range."""
 
-    bust, upper_arm, neck: circumferences; the neck's is the cast-on's. depth: of the yoke, without a raised back.
-    underarm: width of one. wrist: circumference of the cuff. body_length, sleeve_length: from the underarm, rib
-    included. back, front: their parts of the neck's stitches without the raglan lines; the sleeves have the rest.
-    """
+USUAL_BAND_HEIGHT_CM = CM_PER_INCH
+"""Of the neckband as worn: 1 in (common practice, no source)."""
 
-    label: str
-    bust: Fraction
-    upper_arm: Fraction
-    neck: Fraction
-    depth: Fraction
-    underarm: Fraction
-    wrist: Fraction
-    body_length: Fraction
-    sleeve_length: Fraction
-    back: Fraction
-    front: Fraction
+USUAL_RIB = CountRule(2)
+"""Knit 1, purl 1 (common practice, no source)."""
 
-
-RISING = ("bust", "upper_arm", "neck", "depth", "underarm")
-"""What must not fall from a size to a larger one."""
+USUAL_INCREASES = Options(double_body="if_needed")
+"""Increases are doubled at the body where a yoke that fits has too few rounds: the way to mend one that would be too
+deep for its wearer (common practice, no source)."""
 
 
 def usual_ease(measurement: Measurement, body_cm: Fraction) -> Fraction:
@@ -116,66 +103,28 @@ def usual_back_share(bust_cm: Fraction) -> Fraction:
     return _between(Fraction(30, 100), Fraction(37, 100) - (bust_cm - 75) * 75 / 100_000, Fraction(38, 100))
 
 
-def usual_total_length_cm(body: Body, *, child: bool) -> Fraction | None:
+def usual_total_length_cm(body: Mapping[Measurement, Fraction], *, child: bool) -> Fraction | None:
     """From the back of the neck to the hem; None where the body doesn't say.
 
-    body: with a back hip length, or a back waist length. child: whether the body is a child's.
+    body: in cm, with a back hip length or a back waist length. child: whether it is a child's.
 
     Published length chart: women's hip length 6 in below the waist; children's hip length 2 in and tunic length 6 in,
     the middle of which is taken; men's sweaters end 1 to 2 in above the back hip length.
     """
     if "back_hip_length" in body:
-        return body["back_hip_length"] - Fraction(381, 100)
+        return body["back_hip_length"] - CM_PER_INCH * 3 / 2
     if "back_waist_length" in body:
-        return body["back_waist_length"] + (Fraction(1016, 100) if child else Fraction(1524, 100))
+        return body["back_waist_length"] + CM_PER_INCH * (4 if child else 6)
     return None
 
 
-def falls(sizes: Sequence[Wanted]) -> Iterator[tuple[str, Wanted, Wanted]]:
-    """Each measurement that falls, with the smaller size and the larger one in which it does.
+def usual_edge_height_cm(*, young: bool) -> Fraction:
+    """Height of a hem or cuff: 2 in, for a baby or a young child 1 in (common practice, no source).
 
-    sizes: from the smallest to the largest.
+    >>> float(usual_edge_height_cm(young=True))
+    2.54
     """
-    for name in RISING:
-        for smaller, larger in pairwise(sizes):
-            if getattr(larger, name) < getattr(smaller, name):
-                yield name, smaller, larger
-
-
-def stitch_targets(
-    sizes: Sequence[Wanted], yoke: Gauge, below: Gauge, line_stitches: int
-) -> tuple[Targets, ...]:
-    """What was wanted in exact stitches and rounds.
-
-    sizes: from the smallest to the largest, free of `falls`. yoke: gauge of the yoke's fabric. below: of body and
-    sleeves. line_stitches: of each raglan line.
-
-    No section of the neck falls either: where a share falls faster than the neck grows, the section stays.
-    """
-    made: list[Targets] = []
-    for size in sizes:
-        neck = size.neck * yoke.stitches_per_cm
-        sections = neck - 4 * line_stitches
-        back, front = sections * size.back, sections * size.front
-        if made:
-            before = made[-1]
-            growth = neck - before.neck
-            back = _between(before.neck_back, back, before.neck_back + growth / 2)
-            front = _between(before.neck_front, front, before.neck_front + growth / 2)
-        made.append(
-            Targets(
-                label=size.label,
-                neck=neck,
-                neck_back=back,
-                neck_front=front,
-                neck_sleeve=(sections - back - front) / 2,
-                body=size.bust * below.stitches_per_cm,
-                sleeve=size.upper_arm * below.stitches_per_cm,
-                underarm=size.underarm * below.stitches_per_cm,
-                rounds=size.depth * yoke.rows_per_cm,
-            )
-        )
-    return tuple(made)
+    return CM_PER_INCH if young else 2 * CM_PER_INCH
 
 
 def _between(least: Fraction | int, value: Fraction, most: Fraction | int) -> Fraction:

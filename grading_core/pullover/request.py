@@ -7,24 +7,32 @@ them, one for each, or goes from the first size sent to the last in even steps.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields, replace
 from fractions import Fraction
 from typing import Literal
 
 from grading_core.chart.grid import Anchor, Chart
-from grading_core.chart.request import COMMON_FLOAT_LIMIT, MinimumWidth
+from grading_core.chart.request import ChartOptions
 from grading_core.gauge import Gauge
-from grading_core.parts.neckband import Build
-from grading_core.parts.neckline import USUAL_STRETCH, Start
-from grading_core.parts.short_rows import USUAL_RAISE_CM, Way
-from grading_core.rounding import NEAREST, CountRule
-from grading_core.shaping import Spacing, Where
-from grading_core.sizes.request import PerSize, SentSize
-from grading_core.standards import Measurement, Within
-from grading_core.yoke.request import Adjustment, DoubleBody
+from grading_core.parts.neckband import Construction
+from grading_core.parts.neckline import Start
+from grading_core.parts.short_rows import Way
+from grading_core.pullover.proportions import USUAL_INCREASES, USUAL_RAISE_CM, USUAL_RIB, USUAL_STRETCH
+from grading_core.rounding import NEAREST, CountRule, Rounding
+from grading_core.shaping import Spacing
+from grading_core.sizes.request import BodiesRequest, PerSize
+from grading_core.standards import Measurement
+from grading_core.yarn.request import USUAL_MARGIN, Yarn
+from grading_core.yoke.request import Adjustment, Options
 
-RIB = CountRule(2)
-"""Knit 1, purl 1."""
+
+@dataclass(frozen=True, slots=True)
+class Fabrics:
+    """The gauge of each part of the garment. below: of body and sleeves. rib: of hem, cuffs and neckband."""
+
+    yoke: Gauge
+    below: Gauge
+    rib: Gauge
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +46,22 @@ class Gauges:
     plain: Gauge
     stranded: Gauge | None = None
     rib: Gauge | None = None
+
+    def fabrics(self, chart: Chart | None) -> Fabrics:
+        """The gauge of each part.
+
+        chart: on the yoke; one that repeats runs on below it, one that is worked once leaves body and sleeves plain.
+
+        >>> plain, stranded = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(2), Fraction(2))
+        >>> Gauges(plain, stranded).fabrics(Chart(("#.",), {}, repeat="once")) == Fabrics(stranded, plain, plain)
+        True
+        """
+        charted = self.stranded or self.plain
+        return Fabrics(
+            yoke=charted if chart else self.plain,
+            below=charted if chart and chart.repeat == "rows" else self.plain,
+            rib=self.rib or self.plain,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,23 +107,16 @@ class NeckWishes:
 class YokeWishes:
     """The yoke and the split.
 
-    depth: without the raise. underarm: width of each. line_stitches: of each raglan line; line_to_body: how many of
-    them go to the body, None for half, rounded down. seam_stitches: of the breaks below the split, None for as
-    few as the underarm's parity allows. The rest is as for `raglan.Options`.
+    depth: without the raise. underarm: width of each. line_to_body: stitches of each raglan line that go to the body,
+    None for half, rounded down. seam_stitches: of the breaks below the split, None for as few as the underarm's parity
+    allows. options: how it is increased.
     """
 
     depth: PerSize | None = None
     underarm: PerSize | None = None
-    line_stitches: int = 2
     line_to_body: int | None = None
     seam_stitches: int | None = None
-    step: int = 2
-    first_increase_round: int | None = None
-    plain_rounds_at_end: int = 0
-    spacing: Spacing = "closest_first"
-    fewer_edge: Where = "early"
-    double_body: DoubleBody = "if_needed"
-    double_where: Where = "early"
+    options: Options = USUAL_INCREASES
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +124,7 @@ class EdgeWishes:
     """A ribbed hem or cuff. height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over."""
 
     height: Fraction | None = None
-    count_rule: CountRule = RIB
+    count_rule: CountRule = USUAL_RIB
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,40 +172,56 @@ class BandWishes:
     """The neckband. height: as worn; None takes 1 in. count_rule: what the rib repeats over."""
 
     height: Fraction | None = None
-    count_rule: CountRule = RIB
-    build: Build = "single"
+    count_rule: CountRule = USUAL_RIB
+    construction: Construction = "single"
+
+
+@dataclass(frozen=True, slots=True)
+class RuleChange:
+    """Another count rule; None stays as it is."""
+
+    multiple: int | None = None
+    plus: int | None = None
+    rounding: Rounding | None = None
+
+    def of(self, rule: CountRule) -> CountRule:
+        """The changed rule."""
+        changed = {each.name: getattr(self, each.name) for each in fields(self)}
+        return replace(rule, **{name: value for name, value in changed.items() if value is not None})
+
+
+@dataclass(frozen=True, slots=True)
+class BandChange:
+    """Another neckband; None stays as it is."""
+
+    height: Fraction | None = None
+    count_rule: RuleChange = RuleChange()
+    construction: Construction | None = None
+
+    def of(self, band: BandWishes) -> BandWishes:
+        """The changed band."""
+        return BandWishes(
+            height=band.height if self.height is None else self.height,
+            count_rule=self.count_rule.of(band.count_rule),
+            construction=self.construction or band.construction,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ChartWishes:
-    """A colourwork chart; the fields are those of `chart.request.ChartRequest`, the rest follows from the garment.
+class ChartWishes(ChartOptions):
+    """A colourwork chart; what else a placement needs follows from the garment.
 
     anchor: None takes the chart's mirror axis nearest to its middle for every section.
     """
 
-    chart: Chart
     anchor: Anchor | None = None
-    first_round: int = 1
-    minimum_width: MinimumWidth = field(default_factory=MinimumWidth)
-    plain_colour: str | None = None
-    line_colour: str | None = None
-    seam_colour: str | None = None
-    float_limit: int = COMMON_FLOAT_LIMIT
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class YarnWishes:
-    """The yarn, one for all colours.
+class YarnWishes(Yarn):
+    """The yarn, one for all colours. margin: bought beyond what is needed, as a part of it."""
 
-    metres_per_100g: of all strands together. ball_grams: weight of a ball. margin: bought beyond what is needed, as a
-    part of it. swatch_grams, swatch_stitches: of a weighed swatch; both or neither.
-    """
-
-    metres_per_100g: Fraction
-    ball_grams: Fraction = Fraction(50)
-    margin: Fraction = Fraction(1, 10)
-    swatch_grams: Fraction | None = None
-    swatch_stitches: int | None = None
+    margin: Fraction = USUAL_MARGIN
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -196,7 +229,8 @@ class Changes:
     """A maker's own changes to a design.
 
     Another gauge or ease makes the counts anew. Everything else keeps the design's counts at neck and split: yoke says
-    how much deeper or shallower; body_length and sleeve_length are from the underarm; band replaces the neckband.
+    how much deeper or shallower; body_length and sleeve_length are from the underarm; band is what differs in the
+    neckband.
     """
 
     gauges: Gauges | None = None
@@ -204,22 +238,17 @@ class Changes:
     yoke: Adjustment | None = None
     body_length: PerSize | None = None
     sleeve_length: PerSize | None = None
-    band: BandWishes | None = None
+    band: BandChange = BandChange()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PulloverRequest:
-    """A pullover to grade.
+class PulloverRequest(BodiesRequest):
+    """A pullover to grade, for women's bodies where neither a table nor sizes are sent.
 
-    body_table, labels, sizes, within: the bodies, as in `BodiesRequest`; women's sizes unless told
-    otherwise. ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
+    ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
     """
 
     gauges: Gauges
-    body_table: str | None = None
-    labels: tuple[str, ...] | None = None
-    sizes: tuple[SentSize, ...] | None = None
-    within: Within = "middle"
     ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
     neck: NeckWishes = NeckWishes()
     yoke: YokeWishes = YokeWishes()
@@ -229,3 +258,9 @@ class PulloverRequest:
     chart: ChartWishes | None = None
     yarn: YarnWishes | None = None
     changes: Changes | None = None
+
+    @property
+    def bodies(self) -> BodiesRequest:
+        """Where the bodies are from."""
+        table = self.body_table or ("women" if self.sizes is None else None)
+        return BodiesRequest(body_table=table, labels=self.labels, sizes=self.sizes, within=self.within)

@@ -1,4 +1,4 @@
-"""A graded pullover as data: the answer of `pullover.pullover`. Lengths are in cm."""
+"""A graded pullover as data: the answer of `pullover.grade.grade_pullover`. Lengths are in cm."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.chart.grid import ChartDescription
 from grading_core.chart.result import SizePlacement
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
@@ -13,32 +14,49 @@ from grading_core.errors import Impossible, Remark
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
-from grading_core.parts.short_rows import BackRaise
+from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
-from grading_core.pullover.proportions import Wanted
+from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.sections import Sections
+from grading_core.units import to_printed_decimal
+from grading_core.wording import size_run
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
+Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Neck:
     """The neck of one size.
 
-    cast_on: with its markers. raised: the short rows of the back. drop: of the front. edge_cm: circumference of the
-    edge before the band. head: whether it passes the head, None where the body has none.
+    cast_on: with its markers. sections: once all is cast on. line_stitches: of each raglan line. raised: the short
+    rows of the back. drop: of the front. edge_cm: circumference of the edge before the band. head: whether it passes
+    the head, None where the body has none.
     """
 
     cast_on: CastOn
+    sections: Sections
+    line_stitches: int
     raised: BackRaise | None
     drop: FrontDrop | None
     edge_cm: Fraction
     head: HeadCheck | None
 
+    @property
+    def turns(self) -> tuple[Turn, ...]:
+        """Of the short rows, one for each row."""
+        return self.raised.turns if self.raised else ()
+
+    def instructions(self) -> tuple[str, ...]:
+        """The neck in sentences, for one size."""
+        parts = (self.cast_on, self.raised, self.drop)
+        return tuple(sentence for part in parts if part for sentence in part.instructions())
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Finished:
+class FinishedMeasurements:
     """What one size measures when it is done, in cm.
 
     neck: circumference of the cast-on round. depth: of the yoke, without the raise. hem, wrist: of the ribs.
@@ -57,15 +75,27 @@ class Finished:
     total_length: Fraction
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MadeSize:
-    """One size.
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """One finished measurement. target_cm: what was asked for, None where nothing was."""
 
-    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. wanted:
-    the measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
+    finished_cm: Fraction
+    target_cm: Fraction | None
+
+    @property
+    def difference_cm(self) -> Fraction | None:
+        """Finished less target."""
+        return None if self.target_cm is None else self.finished_cm - self.target_cm
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KnittedSize:
+    """One size that can be knitted.
+
+    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. target: the
+    measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
     """
 
-    label: str
     counts: Counts
     differences: Targets
     cost: Fraction
@@ -74,10 +104,25 @@ class MadeSize:
     body: Body
     sleeve: Sleeve
     band: Neckband
-    wanted: Wanted
-    finished: Finished
-    chart: SizePlacement | None
-    yarn: tuple[Need, ...]
+    target: TargetMeasurements
+    finished: FinishedMeasurements
+    chart: SizePlacement | None = None
+    yarn: tuple[Need, ...] = ()
+
+    def measured(self, measurement: str) -> Measured:
+        """A finished measurement beside its target.
+
+        measurement: a field of `FinishedMeasurements`.
+        """
+        return Measured(getattr(self.finished, measurement), getattr(self.target, measurement, None))
+
+
+@dataclass(frozen=True, slots=True)
+class PulloverSize:
+    """One size. outcome: its parts, or why it can't be knitted."""
+
+    label: str
+    outcome: KnittedSize | Impossible
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,17 +133,24 @@ class Row:
     unit: Unit
     values: tuple[int | Fraction | None, ...]
 
+    @property
+    def run(self) -> str:
+        """The values as patterns print them, centimetres to the nearest half."""
+        return size_run(
+            [to_printed_decimal(value) if isinstance(value, Fraction) else value for value in self.values]
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class Instructions:
-    """One part of the garment in sentences with size runs. part: as in "yoke". sentences: in order."""
+    """One part of the garment in sentences with size runs."""
 
-    part: str
+    part: Part
     sentences: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Changed:
+class ChangedNumber:
     """One number that a maker's changes have changed in one size; None where that size is impossible."""
 
     size: str
@@ -112,16 +164,16 @@ class Changed:
 class Pullover:
     """All sizes, in the order asked.
 
-    labels: of the sizes. sizes: each made, or why it can't be. cost, unevenness: of the counts, as `solver` has them.
-    table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what a maker's changes
-    have changed, empty without any. remarks: words about answers that are right.
+    chart: that is on it, None without one. cost, unevenness: of the counts, as `solver` has them. table: rows x sizes.
+    instructions: for the sizes that are possible, in their order. changed: what a maker's changes have changed, empty
+    without any. remarks: words about answers that are right.
     """
 
-    labels: tuple[str, ...]
-    sizes: tuple[MadeSize | Impossible, ...]
+    sizes: tuple[PulloverSize, ...]
+    chart: ChartDescription | None
     cost: Fraction
     unevenness: Fraction
     table: tuple[Row, ...]
     instructions: tuple[Instructions, ...]
-    changed: tuple[Changed, ...]
+    changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]

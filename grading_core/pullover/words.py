@@ -1,117 +1,68 @@
-"""A graded pullover as a table of all sizes and as the sentences of its pattern."""
+"""A graded pullover in the sentences of its pattern."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from grading_core.chart import words as chart_words
 from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
-from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
-from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import Instructions, MadeSize, Row, Unit
+from grading_core.pullover.request import Gauges
+from grading_core.pullover.result import Instructions, KnittedSize, Part
 from grading_core.units import CM_PER_INCH, to_places
 from grading_core.wording import counted, counted_run, size_run
 from grading_core.yoke import words as yoke_words
 
-_ROWS: tuple[tuple[str, Unit, Callable[[MadeSize], int | Fraction]], ...] = (
-    ("cast_on", "stitches", lambda size: size.neck.cast_on.stitches),
-    ("neck", "stitches", lambda size: size.counts.cast_on),
-    ("neck_back", "stitches", lambda size: size.counts.neck.back),
-    ("neck_front", "stitches", lambda size: size.counts.neck.front),
-    ("neck_sleeve", "stitches", lambda size: size.counts.neck.sleeve),
-    ("short_rows", "rows", lambda size: size.neck.raised.rows if size.neck.raised else 0),
-    ("front_drop", "rows", lambda size: size.neck.drop.rows if size.neck.drop else 0),
-    ("yoke", "rounds", lambda size: size.counts.rounds),
-    ("increase_rounds", "rounds", lambda size: len(size.yoke.increase_rounds)),
-    ("back_increases", "times", lambda size: size.yoke.yoke.increases[0]),
-    ("front_increases", "times", lambda size: size.yoke.yoke.increases[1]),
-    ("sleeve_increases", "times", lambda size: size.yoke.yoke.increases[2]),
-    ("doubled_rounds", "rounds", lambda size: size.yoke.doubled_rounds),
-    ("split_back", "stitches", lambda size: size.counts.split.back),
-    ("split_front", "stitches", lambda size: size.counts.split.front),
-    ("split_sleeve", "stitches", lambda size: size.counts.split.sleeve),
-    ("yoke_total", "stitches", lambda size: size.counts.yoke_total),
-    ("underarm", "stitches", lambda size: size.counts.underarm),
-    ("body", "stitches", lambda size: size.counts.body),
-    ("body", "rounds", lambda size: size.body.rounds),
-    ("hem", "stitches", lambda size: size.body.hem.stitches),
-    ("hem", "rounds", lambda size: size.body.hem.rounds),
-    ("sleeve", "stitches", lambda size: size.counts.sleeve),
-    ("sleeve", "rounds", lambda size: size.sleeve.rounds),
-    ("sleeve_decrease_rounds", "rounds", lambda size: len(size.sleeve.decrease_rounds)),
-    ("cuff", "stitches", lambda size: size.sleeve.cuff.stitches),
-    ("cuff", "rounds", lambda size: size.sleeve.cuff.rounds),
-    ("band", "stitches", lambda size: size.band.edge.stitches),
-    ("band", "rounds", lambda size: size.band.rounds),
-    ("finished_bust", "cm", lambda size: size.finished.bust),
-    ("finished_upper_arm", "cm", lambda size: size.finished.upper_arm),
-    ("finished_neck", "cm", lambda size: size.finished.neck),
-    ("finished_yoke_depth", "cm", lambda size: size.finished.depth),
-    ("finished_underarm", "cm", lambda size: size.finished.underarm),
-    ("finished_hem", "cm", lambda size: size.finished.hem),
-    ("finished_wrist", "cm", lambda size: size.finished.wrist),
-    ("finished_body_length", "cm", lambda size: size.finished.body_length),
-    ("finished_sleeve_length", "cm", lambda size: size.finished.sleeve_length),
-    ("finished_total_length", "cm", lambda size: size.finished.total_length),
-)
-
-
-def table(sizes: Sequence[MadeSize | Impossible]) -> tuple[Row, ...]:
-    """Every number of the garment, a row each, with one value per size.
-
-    sizes: in order; an impossible one has none.
-    """
-    return tuple(
-        Row(item, unit, tuple(None if isinstance(size, Impossible) else value(size) for size in sizes))
-        for item, unit, value in _ROWS
-    )
-
 
 def instructions(
-    sizes: Sequence[MadeSize], request: PulloverRequest, chart: ChartRequest | None
+    sizes: Mapping[str, KnittedSize],
+    gauges: Gauges,
+    start: Start,
+    seam_stitches: int | None,
+    chart: ChartRequest | None,
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 
-    sizes: those that are possible. Where the sizes are too unlike to be told together, each is told by itself.
-    request: what was asked. chart: as planned, None without one.
+    sizes: those that are possible, by label. Where they are too unlike to be told together, each is told by itself.
+    gauges: as asked. start: of the yoke's rounds. seam_stitches: as asked. chart: as planned, None without one.
     """
     if not sizes:
         return ()
-    seam = request.yoke.seam_stitches
-    seams = [size.counts.underarm % 2 if seam is None else seam for size in sizes]
-    counts = [size.counts for size in sizes]
-    parts = [
-        ("neck", (*_sizes_and_gauges(sizes, request), *_neck(sizes))),
-        ("yoke", yoke_words.run_instructions([size.yoke.phases for size in sizes]) or _each(sizes, "yoke")),
-        ("split", _split(counts, seams, request.neck.start, charted=chart is not None)),
-        ("body", body.run_instructions([size.body for size in sizes]) or _each(sizes, "body")),
-        ("sleeve", sleeve.run_instructions([size.sleeve for size in sizes]) or _each(sizes, "sleeve")),
-        ("band", neckband.run_instructions([size.band for size in sizes])),
+    knitted = [*sizes.values()]
+    counts = [size.counts for size in knitted]
+    seams = [each.underarm % 2 if seam_stitches is None else seam_stitches for each in counts]
+    gauge_words = _gauges(gauges, charted=chart is not None)
+    parts: list[tuple[Part, Iterable[str]]] = [
+        ("neck", (f"Sizes: {size_run([*sizes])}.", *gauge_words, *_neck(knitted))),
+        ("yoke", yoke_words.run_instructions([size.yoke.phases for size in knitted]) or _each(sizes, "yoke")),
+        ("split", _split(counts, seams, start, charted=chart is not None)),
+        ("body", body.run_instructions([size.body for size in knitted]) or _each(sizes, "body")),
+        ("sleeve", sleeve.run_instructions([size.sleeve for size in knitted]) or _each(sizes, "sleeve")),
+        ("band", neckband.run_instructions([size.band for size in knitted])),
     ]
-    placed = [size.chart for size in sizes if size.chart]
+    placed = [size.chart for size in knitted if size.chart]
     if chart and placed:
-        dropped = any(size.neck.drop for size in sizes)
+        dropped = any(size.neck.drop for size in knitted)
         told = chart_words.run_instructions(chart, placed, seams=any(seams), dropped_front=dropped)
         parts.insert(1, ("chart", told))
     return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
 
 
-def _each(sizes: Sequence[MadeSize], part: str) -> tuple[str, ...]:
+def _each(sizes: Mapping[str, KnittedSize], part: str) -> tuple[str, ...]:
     return tuple(
-        f"{size.label}: {sentence}" for size in sizes for sentence in getattr(size, part).instructions()
+        f"{label}: {sentence}"
+        for label, size in sizes.items()
+        for sentence in getattr(size, part).instructions()
     )
 
 
-def _sizes_and_gauges(sizes: Sequence[MadeSize], request: PulloverRequest) -> Iterator[str]:
-    gauges = request.gauges
-    yield f"Sizes: {size_run([size.label for size in sizes])}."
+def _gauges(gauges: Gauges, *, charted: bool) -> Iterator[str]:
     yield f"Gauge, in the round and blocked: {_gauge(gauges.plain)}."
-    if request.chart and gauges.stranded:
+    if charted and gauges.stranded:
         yield f"Gauge of the chart: {_gauge(gauges.stranded)}."
     if gauges.rib:
         yield (
@@ -129,7 +80,7 @@ def _gauge(gauge: Gauge) -> str:
     return f"{said[0]} ({said[1]})"
 
 
-def _neck(sizes: Sequence[MadeSize]) -> tuple[str, ...]:
+def _neck(sizes: Sequence[KnittedSize]) -> tuple[str, ...]:
     drops = [size.neck.drop for size in sizes if size.neck.drop]
     return (
         *run_cast_on([size.neck.cast_on for size in sizes]),
@@ -142,7 +93,7 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     """Where the sleeves are set aside, and where the rounds of body and sleeves start.
 
     A line's first stitches, in working order, go to the section before it. Below the split a round ends with the seam
-    stitches in the middle of an underarm, as `chart_layout` has it; a start at the centre back stays there.
+    stitches in the middle of an underarm, as `chart.layout` has it; a start at the centre back stays there.
     """
 
     def stitches(of: Callable[[Counts], int]) -> str:

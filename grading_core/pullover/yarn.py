@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
@@ -13,9 +12,8 @@ from grading_core.parts.neckband import Neckband
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import YarnWishes
-from grading_core.pullover.result import MadeSize, Neck
+from grading_core.pullover.result import KnittedSize, Neck
 from grading_core.yarn.estimates import need
-from grading_core.yarn.request import Yarn
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
 
@@ -99,21 +97,19 @@ def _edge(edge: RibbedEdge) -> int:
     return edge.stitches * edge.rounds
 
 
-def colour_yarn(stitches: Mapping[str, int], wishes: YarnWishes, gauge: Gauge) -> tuple[Need, ...]:
-    """Yarn of each colour.
+def colour_yarn(
+    size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, gauge: Gauge
+) -> tuple[Need, ...]:
+    """Yarn of each colour of one size.
 
-    stitches: by colour. wishes: the yarn and a swatch, where one was weighed. gauge: of the fabric, for an estimate.
+    size, chart: as for `stitches_by_colour`. wishes: the yarn and a swatch, where one was weighed. gauge: of the
+    fabric, for an estimate.
     """
-    yarn = Yarn(
-        metres_per_100g=wishes.metres_per_100g,
-        ball_grams=wishes.ball_grams,
-        swatch_grams=wishes.swatch_grams,
-        swatch_stitches=wishes.swatch_stitches,
-    )
-    return tuple(need(colour, count, yarn, wishes.margin, gauge) for colour, count in stitches.items())
+    stitches = stitches_by_colour(size, chart)
+    return tuple(need(colour, count, wishes, wishes.margin, gauge) for colour, count in stitches.items())
 
 
-def stitches_by_colour(size: MadeSize, chart: ChartRequest | None) -> dict[str, int]:
+def stitches_by_colour(size: KnittedSize, chart: ChartRequest | None) -> dict[str, int]:
     """Stitches of each colour of the whole garment, by the colour's name.
 
     size: with its chart placed. chart: the chart; short rows, hem, cuffs and band are in its plain colour, and so is

@@ -2,20 +2,12 @@
 
 from __future__ import annotations
 
-from grading_core.pullover.grade import pullover
-from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.grade import grade_pullover
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.representations import pullover as representations
-from service.representations.pullover import Made
 from service.schemas.pullover import PulloversRequestSchema, PulloversSchema
 
-
-def _make(request: PulloverRequest) -> Made:
-    return request.chart.chart if request.chart else None, pullover(request)
-
-
-PULLOVERS: Operation[PulloverRequest, Made] = Operation(
+PULLOVERS = Operation(
     path="/v1/pullovers",
     name="pullovers",
     tag="Garment",
@@ -35,8 +27,7 @@ then the changed pullover, and `changed` lists every number that differs from th
 A size that can't be knitted says so (`feasible: false`), with what would make it possible; the others are computed.""",
     request=PulloversRequestSchema,
     answer=PulloversSchema,
-    call=_make,
-    represent=representations.pullovers,
+    call=grade_pullover,
     media=PER_SIZE,
 )
 

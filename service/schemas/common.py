@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Any
+from typing import Any, ClassVar
 
 from grading_core.errors import Nearest, Remark
 from grading_core.gauge import Gauge
@@ -88,7 +88,7 @@ class GaugeSchema(StrictSchema):
 class CountRuleSchema(StrictSchema):
     """Which counts are permitted: a multiple, plus a remainder."""
 
-    record = CountRule
+    record: ClassVar[type[Any] | None] = CountRule
 
     multiple = Whole("The count is a multiple of this.", minimum=1, maximum=1000)
     plus = Whole("Plus this.", minimum=0, maximum=1000)

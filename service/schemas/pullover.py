@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
-from typing import Any
+from fractions import Fraction
+from operator import itemgetter, methodcaller
+from typing import Any, ClassVar
 
-from grading_core.gauge import Gauge
+from grading_core.counts.request import Targets
+from grading_core.counts.result import Counts
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.parts.neckband import Build
+from grading_core.parts.body import Body, ShapedLevel
+from grading_core.parts.neckband import Neckband
+from grading_core.parts.neckline import FrontDrop, Gap, HeadCheck
+from grading_core.parts.ribbing import RibbedEdge
+from grading_core.parts.short_rows import BackRaise, Turn
+from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import (
+    BandChange,
     BandWishes,
     BodyWishes,
     Changes,
@@ -17,11 +26,25 @@ from grading_core.pullover.request import (
     LevelWish,
     NeckWishes,
     PulloverRequest,
+    RuleChange,
     Shares,
     SleeveWishes,
     YarnWishes,
     YokeWishes,
 )
+from grading_core.pullover.result import (
+    ChangedNumber,
+    Instructions,
+    KnittedSize,
+    Measured,
+    Neck,
+    Pullover,
+    PulloverSize,
+    Row,
+)
+from grading_core.units import to_places
+from grading_core.wording import size_run
+from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart import (
     ChartAnchorSchema,
@@ -62,23 +85,8 @@ from service.schemas.raglan import (
     SectionsSchema,
 )
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
+from service.schemas.writing import Write
 from service.schemas.yarn import YarnNeedSchema
-
-
-def _request(gauge: Gauge | None = None, gauges: Gauges | None = None, **wishes: Any) -> PulloverRequest:
-    return PulloverRequest(gauges=_gauges(gauge, gauges), **wishes)
-
-
-def _gauges(gauge: Gauge | None, gauges: Gauges | None) -> Any:
-    return gauges if gauge is None else Gauges(gauge)
-
-
-def _band(construction: Build, **wishes: Any) -> BandWishes:
-    return BandWishes(build=construction, **wishes)
-
-
-def _changes(gauge: Gauge | None = None, gauges: Gauges | None = None, **changes: Any) -> Changes:
-    return Changes(gauges=_gauges(gauge, gauges), **changes)
 
 
 def _length(description: str = "", **options: Any) -> Length:
@@ -102,7 +110,7 @@ def _count_rule(of: str) -> Nested:
 class PulloverGaugesSchema(StrictSchema):
     """The gauges of the fabrics, each measured in the round and blocked; each part uses its own."""
 
-    builds = Gauges
+    record = Gauges
 
     plain = Nested(GaugeSchema, "Of everything that no other gauge is sent for.", required=True)
     stranded = Nested(GaugeSchema, "Of what is worked from a chart.")
@@ -112,7 +120,7 @@ class PulloverGaugesSchema(StrictSchema):
 class NeckSharesSchema(StrictSchema):
     """How the neck's stitches without the raglan lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17."""
 
-    builds = Shares
+    record = Shares
 
     back = Number("Of the back.", required=True, minimum=0.01, maximum=1000)
     front = Number("Of the front; not more than the back.", required=True, minimum=0.01, maximum=1000)
@@ -122,7 +130,7 @@ class NeckSharesSchema(StrictSchema):
 class NeckWishesSchema(StrictSchema):
     """The neck."""
 
-    builds = NeckWishes
+    record = NeckWishes
 
     circumference = _per_size("Of the cast-on; 31 cm and 16 % of the body's bust unless sent.")
     shares = Nested(NeckSharesSchema)
@@ -133,30 +141,20 @@ class NeckWishesSchema(StrictSchema):
         maximum=MAX_LENGTH,
     )
     way = Choice(
-        "joined",
-        "flat",
-        default="joined",
         description="Whether the cast-on is joined first and the short rows are turned about the start of the "
         "round, or is worked flat with its ends at the centre front and joined after the last row.",
     )
-    start = Choice(
-        "before_back",
-        "centre_back",
-        default="before_back",
-        description="Where the round starts.",
-    )
+    start = Choice(description="Where the round starts.")
     front_drop = Length(
         "The height by which the front lies lower than the back: its first stitches are cast on while the yoke is "
         "worked flat. 0 for none.",
         minimum=0,
         maximum=MAX_LENGTH,
-        default=0,
     )
     stretch = Number(
         "How far the neck's edges stretch to pass the head, as a part of their circumference.",
         minimum=0,
         maximum=3,
-        default=0.4,
     )
 
 
@@ -164,6 +162,7 @@ class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
     record = YokeWishes
+    inline = ("options",)
 
     depth = _per_size(
         "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "
@@ -182,18 +181,12 @@ class YokeWishesSchema(IncreaseOptionsSchema):
         maximum=MAX_STITCHES,
         unit="stitches",
     )
-    double_body = Choice(
-        "never",
-        "if_needed",
-        default="if_needed",
-        description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
-    )
 
 
 class RibbedEdgeWishesSchema(StrictSchema):
     """A ribbed hem or cuff."""
 
-    builds = EdgeWishes
+    record = EdgeWishes
 
     height = _length("2 in, for a young child 1 in, unless sent.")
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")
@@ -202,18 +195,16 @@ class RibbedEdgeWishesSchema(StrictSchema):
 class BodyLevelSchema(StrictSchema):
     """A height at which the body is to have its own circumference."""
 
-    builds = LevelWish
+    record = LevelWish
 
-    measurement = Choice(
-        "waist", "hip", required=True, description="Whose body measurement and ease make it."
-    )
+    measurement = Choice(required=True, description="Whose body measurement and ease make it.")
     below = _per_size("The distance below the underarm.", required=True)
 
 
 class BodyWishesSchema(StrictSchema):
     """The body."""
 
-    builds = BodyWishes
+    record = BodyWishes
 
     length = _per_size(
         "From the underarm, hem included; the usual one, or what finishes a chart, unless sent."
@@ -224,7 +215,6 @@ class BodyWishesSchema(StrictSchema):
         Nested(BodyLevelSchema),
         "Waist and hip, from the underarm down; straight unless sent.",
         most=2,
-        default=(),
     )
     spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
 
@@ -232,7 +222,7 @@ class BodyWishesSchema(StrictSchema):
 class SleeveWishesSchema(StrictSchema):
     """Each sleeve."""
 
-    builds = SleeveWishes
+    record = SleeveWishes
 
     length = _per_size(
         "From the underarm, cuff included; the usual one, or what finishes a chart, unless sent."
@@ -240,35 +230,44 @@ class SleeveWishesSchema(StrictSchema):
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
     spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
-    plain_before = Whole(
-        "Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rounds"
-    )
+    plain_before = Whole("Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
     plain_after = Whole(
-        "Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, default=0, unit="rounds"
+        "Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds"
     )
 
 
 class BandWishesSchema(StrictSchema):
     """The neckband."""
 
-    builds = staticmethod(_band)
+    record: ClassVar[type[Any] | None] = BandWishes
 
     height = _length("As worn; 1 in unless sent.")
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")
     construction = Choice(
-        "single",
-        "double",
-        "double_with_fold_round",
-        default="single",
         description="Single, or worked to twice its height, folded and joined to its base, with or without a "
         "fold round.",
     )
 
 
+class RuleChangeSchema(CountRuleSchema):
+    """Another count rule; what isn't sent stays as designed."""
+
+    record = RuleChange
+
+
+class BandChangeSchema(BandWishesSchema):
+    """Another neckband; what isn't sent stays as designed."""
+
+    record = BandChange
+
+    height = _length("As worn.")
+    count_rule = Nested(RuleChangeSchema, "Which counts are permitted for the rib.")
+
+
 class PulloverChartSchema(StrictSchema):
     """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
 
-    builds = ChartWishes
+    record = ChartWishes
 
     chart = Nested(ChartSchema, required=True)
     anchor = Nested(
@@ -276,9 +275,7 @@ class PulloverChartSchema(StrictSchema):
         "Unless sent, the chart's mirror axis nearest to its middle, for every section. The sections get the "
         "parity that it needs.",
     )
-    first_round = Whole(
-        "The yoke round that works chart row 1.", minimum=1, maximum=2 * MAX_ROUNDS, default=1
-    )
+    first_round = Whole("The yoke round that works chart row 1.", minimum=1, maximum=2 * MAX_ROUNDS)
     minimum_width = Nested(MinimumWidthSchema)
     plain_colour = Text("The symbol of plain parts; the colour used most unless sent.", least=1, most=1)
     line_colour = Text("The symbol of the raglan lines; the plain colour unless sent.", least=1, most=1)
@@ -287,7 +284,6 @@ class PulloverChartSchema(StrictSchema):
         "The longest float that needs no word.",
         minimum=0,
         maximum=MAX_STITCHES,
-        default=5,
         unit="stitches",
     )
 
@@ -295,13 +291,13 @@ class PulloverChartSchema(StrictSchema):
 class YarnWishesSchema(StrictSchema):
     """The yarn, one for all colours."""
 
-    builds = YarnWishes
+    record = YarnWishes
 
     metres_per_100g = Number(
         "Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres"
     )
-    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, default=50, unit="grams")
-    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2, default=0.1)
+    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
+    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
     swatch_grams = Number("The weight of a swatch.", minimum=0.01, maximum=10_000, unit="grams")
     swatch_stitches = Whole(
         "All stitches of that swatch, rows times stitches.",
@@ -322,13 +318,20 @@ def _ease() -> Mapping:
     )
 
 
+def _with_gauges(loaded: dict[str, Any]) -> dict[str, Any]:
+    """A gauge alone is that of every fabric."""
+    if "gauge" in loaded:
+        loaded["gauges"] = Gauges(loaded.pop("gauge"))
+    return loaded
+
+
 class PulloverChangesSchema(StrictSchema):
     """A maker's own changes to the design.
 
     Another gauge or ease makes the counts anew; everything else keeps the design's counts at neck and split.
     """
 
-    builds = staticmethod(_changes)
+    record = Changes
     one_gauge = at_most_one_of("gauge", "gauges")
 
     gauge = Nested(GaugeSchema, "The maker's gauge, for every fabric.")
@@ -337,7 +340,11 @@ class PulloverChangesSchema(StrictSchema):
     yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
     body_length = _per_size("From the underarm.")
     sleeve_length = _per_size("From the underarm.")
-    band = Nested(BandWishesSchema, "Another neckband.")
+    band = Nested(BandChangeSchema, "Another neckband.")
+
+    def build(self, loaded: dict[str, Any]) -> Changes:
+        """The changes."""
+        return Changes(**_with_gauges(loaded))
 
 
 class PulloversRequestSchema(BodiesSchema, RequestSchema):
@@ -346,7 +353,7 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     With neither `body_table` nor `sizes` it is graded for all women's sizes.
     """
 
-    builds = staticmethod(_request)
+    record = PulloverRequest
     one_gauge = exactly_one_of("gauge", "gauges")
 
     gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")
@@ -361,16 +368,22 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     yarn = Nested(YarnWishesSchema)
     changes = Nested(PulloverChangesSchema, "What a maker changes.")
 
+    def build(self, loaded: dict[str, Any]) -> Any:
+        """The request."""
+        return super().build(_with_gauges(loaded))
+
 
 class NeckPartSchema(StrictSchema):
     """Stitches of one part up to a marker."""
 
-    name = Prose("As in `line` or `back`.", required=True)
-    stitches = Whole(required=True, minimum=0, unit="stitches")
+    name = Prose("As in `line` or `back`.", required=True, source=itemgetter(0))
+    stitches = Whole(required=True, minimum=0, unit="stitches", source=itemgetter(1))
 
 
 class NeckMarkerSchema(StrictSchema):
     """Stitches up to a marker."""
+
+    record = Gap
 
     stitches = Whole(
         "From the marker before, or from the beginning.", required=True, minimum=0, unit="stitches"
@@ -389,8 +402,10 @@ class NeckMarkerSchema(StrictSchema):
 class TurnSchema(StrictSchema):
     """Where a short row turns."""
 
+    record = Turn
+
     row = Whole("Counted from 1.", required=True, minimum=1)
-    side = Choice("right", "wrong", required=True, description="Which side of the fabric faces in that row.")
+    side = Choice(required=True, description="Which side of the fabric faces in that row.")
     stitches = Whole(
         "Past the marker, counted in the direction of the row.", required=True, minimum=0, unit="stitches"
     )
@@ -399,6 +414,8 @@ class TurnSchema(StrictSchema):
 
 class BackRaiseSchema(StrictSchema):
     """The raised back of the neck."""
+
+    record = BackRaise
 
     rows = Whole("By which the back is higher.", required=True, minimum=0, unit="rows")
     height = Nested(LengthSchema, required=True)
@@ -410,6 +427,8 @@ class BackRaiseSchema(StrictSchema):
 class FrontDropSchema(StrictSchema):
     """A front that lies lower than the back."""
 
+    record = FrontDrop
+
     rows = Whole("Worked flat in place of as many rounds of the yoke.", required=True, minimum=0, unit="rows")
     height = Nested(LengthSchema, required=True)
     each_side = Whole("Cast on for the front at each side.", required=True, minimum=0, unit="stitches")
@@ -420,33 +439,45 @@ class FrontDropSchema(StrictSchema):
 class HeadCheckSchema(StrictSchema):
     """Whether the neck passes the head."""
 
+    record = HeadCheck
+
     passes = Flag("With the stretch allowed.", required=True)
-    tightest = Prose("The edge with the smallest circumference.", required=True)
-    circumference = Nested(LengthSchema, "Of that edge, unstretched.", required=True)
+    tightest = Prose("The edge with the smallest circumference.", required=True, source="tightest.name")
+    circumference = Nested(
+        LengthSchema, "Of that edge, unstretched.", required=True, source="tightest.circumference"
+    )
     stretched = Nested(LengthSchema, "Of that edge, stretched as far as allowed.", required=True)
-    stretch_needed = Number("As a part of the circumference.", required=True, minimum=0)
+    stretch_needed = Number("As a part of the circumference.", required=True, minimum=0, places=2)
+
+
+def _instructions() -> Items:
+    return Items(Prose(), "For this size.", required=True, source=methodcaller("instructions"))
 
 
 class PulloverNeckSchema(StrictSchema):
     """The neck of one size."""
 
-    cast_on = Whole("Stitches cast on.", required=True, minimum=0, unit="stitches")
-    way = Choice("joined", "flat", required=True, description="How it is cast on.")
+    record = Neck
+
+    cast_on = Whole("Stitches cast on.", required=True, minimum=0, unit="stitches", source="cast_on.stitches")
+    way = Choice(required=True, description="How it is cast on.", source="cast_on.way")
     sections = Nested(SectionsSchema, "At the neck, once all is cast on.", required=True)
     line_stitches = Whole("Of each raglan line.", required=True, minimum=0, unit="stitches")
-    markers = Items(Nested(NeckMarkerSchema), "In working order.", required=True)
+    markers = Items(Nested(NeckMarkerSchema), "In working order.", required=True, source="cast_on.gaps")
     turns = Items(Nested(TurnSchema), "Of the short rows, one for each row.", required=True)
-    back_raise = Nested(BackRaiseSchema, "Where the back is raised.")
-    front_drop = Nested(FrontDropSchema, "Where the front is dropped.")
     edge = Nested(LengthSchema, "Circumference of the edge before the band.", required=True)
+    instructions = _instructions()
+    back_raise = Nested(BackRaiseSchema, "Where the back is raised.", source="raised")
+    front_drop = Nested(FrontDropSchema, "Where the front is dropped.", source="drop")
     head = Nested(HeadCheckSchema, "Where the size's head is known.")
-    instructions = Items(Prose(), "For this size.", required=True)
 
 
 class PulloverSplitSchema(StrictSchema):
     """What the yoke's last round has, and what becomes of it."""
 
-    sections = Nested(SectionsSchema, "Between the raglan lines.", required=True)
+    record = Counts
+
+    sections = Nested(SectionsSchema, "Between the raglan lines.", required=True, source="split")
     yoke_total = Whole("On the needle.", required=True, minimum=0, unit="stitches")
     underarm = Whole("Cast on at each side.", required=True, minimum=0, unit="stitches")
     line_to_body = Whole(
@@ -462,6 +493,8 @@ class PulloverSplitSchema(StrictSchema):
 class RibbedEdgeSchema(StrictSchema):
     """A ribbed edge. Where its multiple needs one, its first round adjusts the count."""
 
+    record = RibbedEdge
+
     before = Whole("On the needle before it.", required=True, minimum=0, unit="stitches")
     change = Whole(
         "Added evenly by the adjusting round, negative where taken; 0 where there is none.", required=True
@@ -475,14 +508,16 @@ class RibbedEdgeSchema(StrictSchema):
 class BodyShapingRoundSchema(StrictSchema):
     """A round that changes the body, the same at either side."""
 
-    round = Whole("Counted from 1 after the split.", required=True, minimum=1)
-    stitches = Whole("Added to the whole body; negative where taken.", required=True)
+    round = Whole("Counted from 1 after the split.", required=True, minimum=1, source=itemgetter(0))
+    stitches = Whole("Added to the whole body; negative where taken.", required=True, source=itemgetter(1))
 
 
 class ReachedLevelSchema(StrictSchema):
     """What the body has at a height."""
 
-    name = Prose("The measurement.", required=True)
+    record = ShapedLevel
+
+    name = Prose("The measurement.", required=True, source="level.name")
     round = Whole("From which it has it.", required=True, minimum=0)
     stitches = Whole(required=True, minimum=0, unit="stitches")
     circumference = Nested(LengthSchema, required=True)
@@ -492,17 +527,21 @@ class ReachedLevelSchema(StrictSchema):
 class PulloverBodySchema(StrictSchema):
     """The body of one size."""
 
+    record = Body
+
     stitches = Whole("After the split.", required=True, minimum=0, unit="stitches")
     rounds = Whole("Before the hem.", required=True, minimum=0, unit="rounds")
     length = Nested(LengthSchema, "From underarm to edge.", required=True)
     shaping = Items(Nested(BodyShapingRoundSchema), required=True)
     levels = Items(Nested(ReachedLevelSchema), required=True)
     hem = Nested(RibbedEdgeSchema, required=True)
-    instructions = Items(Prose(), "For this size.", required=True)
+    instructions = _instructions()
 
 
 class PulloverSleeveSchema(StrictSchema):
     """Each sleeve of one size."""
+
+    record = Sleeve
 
     stitches = Whole("At the upper arm.", required=True, minimum=0, unit="stitches")
     rounds = Whole("Before the cuff.", required=True, minimum=0, unit="rounds")
@@ -511,58 +550,76 @@ class PulloverSleeveSchema(StrictSchema):
         Whole(minimum=1), "The rounds that take two stitches, counted from 1 after the split.", required=True
     )
     cuff = Nested(RibbedEdgeSchema, required=True)
-    instructions = Items(Prose(), "For this size.", required=True)
+    instructions = _instructions()
 
 
 class PulloverBandSchema(StrictSchema):
     """The neckband of one size."""
 
-    construction = Choice(
-        "single", "double", "double_with_fold_round", required=True, description="As asked."
+    record = Neckband
+
+    construction = Choice(required=True, description="As asked.")
+    picked_up = Whole(
+        "All stitches picked up.", required=True, minimum=0, unit="stitches", source="picked_up.stitches"
     )
-    picked_up = Whole("All stitches picked up.", required=True, minimum=0, unit="stitches")
-    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches")
+    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches", source="edge.stitches")
     rounds = Whole("Both layers and the fold round included.", required=True, minimum=0, unit="rounds")
     height = Nested(LengthSchema, "As worn.", required=True)
-    change = Whole("Added evenly by the adjusting round, negative where taken.", required=True)
-    instructions = Items(Prose(), "For this size.", required=True)
+    change = Whole(
+        "Added evenly by the adjusting round, negative where taken.", required=True, source="edge.change"
+    )
+    instructions = _instructions()
 
 
-class ColourYarnSchema(YarnNeedSchema):
+class ColourNameSchema(StrictSchema):
+    """Whose yarn it is."""
+
+    colour = Prose("Its name.", required=True, source="yarn")
+
+
+class ColourYarnSchema(YarnNeedSchema, ColourNameSchema):
     """Yarn of one colour."""
-
-    colour = Prose("Its name.", required=True)
 
 
 class MadeMeasurementSchema(StrictSchema):
     """A finished measurement, with what was wanted where something was."""
+
+    record = Measured
 
     target = Nested(LengthSchema)
     finished = Nested(LengthSchema, required=True)
     difference = Nested(LengthSchema, "Finished minus target.")
 
 
+def _measured(measurement: str, description: str = "") -> Nested:
+    return Nested(
+        MadeMeasurementSchema, description, required=True, source=methodcaller("measured", measurement)
+    )
+
+
 class FinishedPulloverSchema(StrictSchema):
     """What one size measures when it is done."""
 
-    bust = Nested(MadeMeasurementSchema, required=True)
-    upper_arm = Nested(MadeMeasurementSchema, required=True)
-    neck = Nested(MadeMeasurementSchema, "Of the cast-on round.", required=True)
-    depth = Nested(MadeMeasurementSchema, "Of the yoke, without the raised back.", required=True)
-    underarm = Nested(MadeMeasurementSchema, "Each.", required=True)
-    wrist = Nested(MadeMeasurementSchema, required=True)
-    hem = Nested(MadeMeasurementSchema, required=True)
-    body_length = Nested(MadeMeasurementSchema, required=True)
-    sleeve_length = Nested(MadeMeasurementSchema, required=True)
-    total_length = Nested(MadeMeasurementSchema, "At the centre back, raise included.", required=True)
+    bust = _measured("bust")
+    upper_arm = _measured("upper_arm")
+    neck = _measured("neck", "Of the cast-on round.")
+    depth = _measured("depth", "Of the yoke, without the raised back.")
+    underarm = _measured("underarm", "Each.")
+    hem = _measured("hem")
+    wrist = _measured("wrist")
+    body_length = _measured("body_length")
+    sleeve_length = _measured("sleeve_length")
+    total_length = _measured("total_length", "At the centre back, raise included.")
 
 
 def _difference(of: str, unit: str = "stitches") -> Number:
-    return Number(of, required=True, unit=unit)
+    return Number(of, required=True, unit=unit, places=2)
 
 
 class CountDifferencesSchema(StrictSchema):
     """Each count less its target, the exact count that what was wanted comes to: what the cost is made of."""
+
+    record = Targets
 
     neck = _difference("All stitches of the neck.")
     neck_back = _difference("The back at the neck, from its share.")
@@ -574,24 +631,33 @@ class CountDifferencesSchema(StrictSchema):
     rounds = _difference("The yoke.", "rounds")
 
 
+def _yoke(size: KnittedSize) -> SizeSchedule:
+    return SizeSchedule.of(size.yoke)
+
+
 class PulloverSizeSchema(StrictSchema):
     """One size; for a size that is not feasible, why and what would make it so."""
+
+    record = PulloverSize
+    outcome = "outcome"
 
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
     reason = Prose("Why it can't.")
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.")
     neck = Nested(PulloverNeckSchema)
-    yoke = Nested(RaglanScheduleSchema, "As `POST /v1/raglan-schedules` answers it.")
-    split = Nested(PulloverSplitSchema)
+    yoke = Nested(RaglanScheduleSchema, "As `POST /v1/raglan-schedules` answers it.", source=_yoke)
+    split = Nested(PulloverSplitSchema, source="counts")
     body = Nested(PulloverBodySchema)
     sleeve = Nested(PulloverSleeveSchema)
     band = Nested(PulloverBandSchema)
-    chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
-    yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.")
-    finished = Nested(FinishedPulloverSchema)
+    finished = Nested(FinishedPulloverSchema, source=lambda size: size)
     differences = Nested(CountDifferencesSchema)
-    cost = Number("What this size adds to the cost.", minimum=0)
+    cost = Number("What this size adds to the cost.", minimum=0, places=2)
+    chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
+    yarn = Items(
+        Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None
+    )
 
 
 class CostSchema(StrictSchema):
@@ -600,52 +666,84 @@ class CostSchema(StrictSchema):
     The squared distances from the targets, weighted, and the unevenness of the steps from size to size.
     """
 
-    total = Number(required=True, minimum=0)
-    unevenness = Number("The part that uneven steps cost.", required=True, minimum=0)
+    record = Pullover
+
+    total = Number(required=True, minimum=0, places=2, source="cost")
+    unevenness = Number("The part that uneven steps cost.", required=True, minimum=0, places=2)
+
+
+def _number(value: int | Fraction | None) -> int | float | None:
+    return to_places(value) if isinstance(value, Fraction) else value
+
+
+class InchRun(Prose):
+    """Lengths in cm as a size run in inches, by the convention of the request."""
+
+    def writer(self) -> Write:
+        """Writes the run."""
+        return lambda values, length: size_run(
+            [None if value is None else length.printed_inches(value) for value in values]
+        )
 
 
 class TableRowSchema(StrictSchema):
     """One number of the garment in every size."""
 
+    record = Row
+
     item = Prose("What it is.", required=True)
-    unit = Choice("stitches", "rounds", "rows", "times", "cm", required=True, description="What it counts.")
-    values = Items(Number(nullable=True), "One per size; null where the size is not feasible.", required=True)
+    unit = Choice(required=True, description="What it counts.")
+    values = Items(
+        Number(nullable=True),
+        "One per size; null where the size is not feasible.",
+        required=True,
+        source=lambda row: [_number(value) for value in row.values],
+    )
     run = Prose("The same as patterns print it, centimetres to the nearest half.", required=True)
-    run_inch = Prose("For centimetres, the same in inches to the nearest quarter, by `inch_convention`.")
+    run_inch = InchRun(
+        "For centimetres, the same in inches to the nearest quarter, by `inch_convention`.",
+        source=lambda row: row.values if row.unit == "cm" else None,
+    )
 
 
 class PartInstructionsSchema(StrictSchema):
     """One part of the garment in words."""
 
-    part = Choice(
-        "neck",
-        "chart",
-        "yoke",
-        "split",
-        "body",
-        "sleeve",
-        "band",
-        required=True,
-        description="In the order of work; the chart's only where one was sent.",
-    )
+    record = Instructions
+
+    part = Choice(required=True, description="In the order of work; the chart's only where one was sent.")
     sentences = Items(Prose(), "With size runs of the sizes that are feasible.", required=True)
 
 
 class ChangedNumberSchema(StrictSchema):
     """One number that the changes have changed in one size."""
 
+    record = ChangedNumber
+
     size = Prose("The size.", required=True)
     item = Prose("The row of the table.", required=True)
-    unit = Choice("stitches", "rounds", "rows", "times", "cm", required=True, description="What it counts.")
-    designed = Number("As published; null where the size is not feasible.", required=True, nullable=True)
-    changed = Number("With the changes; null where the size is not feasible.", required=True, nullable=True)
+    unit = Choice(required=True, description="What it counts.")
+    designed = Number(
+        "As published; null where the size is not feasible.",
+        required=True,
+        nullable=True,
+        source=lambda number: _number(number.designed),
+    )
+    changed = Number(
+        "With the changes; null where the size is not feasible.",
+        required=True,
+        nullable=True,
+        source=lambda number: _number(number.changed),
+    )
 
 
 class PulloversSchema(ComputedSchema):
     """The pullover in every size, in the order asked."""
 
+    record = Pullover
+
     sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
-    cost = Nested(CostSchema, required=True)
+    cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
     table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
     instructions = Items(
         Nested(PartInstructionsSchema), "The pattern, part by part, in the order of work.", required=True

@@ -99,6 +99,9 @@ def _attributes(record: type[Any], path: str) -> tuple[Attribute, ...]:
         each = Attribute(step, Any, MISSING) if here is None else attribute(here, step)
         if each is None:
             return ()
+        if found and found[-1].default is not MISSING:
+            # a record that is a default itself has what it was made with
+            each = each._replace(default=getattr(found[-1].default, each.name, MISSING))
         found.append(each)
         here = record_of(each.hint)
     return tuple(found)

@@ -142,10 +142,13 @@ def knit(request: Json, size: Json) -> None:
     ):
         assert edge["stitches"] == edge["before"] + edge["change"]
         obeys(edge["stitches"], (wishes or {}).get("count_rule", {"multiple": 2}))
-    wanted_band = request.get("changes", {}).get("band", request.get("band", {}))
-    assert band["construction"] == wanted_band.get("construction", "single")
+    # what a maker doesn't change stays as designed
+    designed, changed = request.get("band", {}), request.get("changes", {}).get("band", {})
+    assert band["construction"] == {"construction": "single", **designed, **changed}["construction"]
     assert band["stitches"] == band["picked_up"] + band["change"]
-    obeys(band["stitches"], wanted_band.get("count_rule", {"multiple": 2}))
+    obeys(
+        band["stitches"], {"multiple": 2, **designed.get("count_rule", {}), **changed.get("count_rule", {})}
+    )
     along_rows = band["picked_up"] - neck["cast_on"] - (drop["centre"] if drop else 0)
     assert along_rows % 2 == 0
     assert bool(along_rows) <= bool(drop)

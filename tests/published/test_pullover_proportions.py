@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from grading_core.gauge import Gauge
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.proportions import (
     usual_back_share,
     usual_depth_cm,
@@ -166,7 +166,7 @@ PERCENTAGES = {"neck": (33, 54), "sleeve": (30, 38), "underarm": (5, 8.5), "cuff
 @pytest.mark.parametrize("gauge", [(14, 20), (22, 31), (30, 42)])
 def test_the_counts_of_a_womens_pullover_are_the_shares_of_a_published_system(gauge):
     stitches, rows = map(Fraction, gauge)
-    made = pullover(PulloverRequest(gauges=Gauges(Gauge.over(stitches, rows, Fraction(10)))))
+    made = grade_pullover(PulloverRequest(gauges=Gauges(Gauge.over(stitches, rows, Fraction(10)))))
     assert len(made.sizes) == 9
     rows_of = {row.item: row.values for row in made.table if row.unit == "stitches"}
     for part, (least, most) in PERCENTAGES.items():

@@ -36,11 +36,11 @@ def test_the_band_is_on_its_multiple_and_changed_by_no_more_than_half_of_it(alon
 
 
 @pytest.mark.parametrize(
-    ("build", "rounds"), [("single", 10), ("double", 20), ("double_with_fold_round", 21)]
+    ("construction", "rounds"), [("single", 10), ("double", 20), ("double_with_fold_round", 21)]
 )
-def test_a_double_band_has_twice_the_rounds_and_one_more_for_a_fold_round(build, rounds):
+def test_a_double_band_has_twice_the_rounds_and_one_more_for_a_fold_round(construction, rounds):
     # 3 cm at 32 rows to 10 cm are 9.6 rounds, nearest 10
-    assert neckband(pick_up(100, GAUGE), RIB, build).rounds == rounds
+    assert neckband(pick_up(100, GAUGE), RIB, construction).rounds == rounds
 
 
 def test_a_double_band_is_worn_at_half_of_what_is_knitted():

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import Pullover
 from tests.grading_core.pullover.knitted_pullovers import REQUESTS
@@ -15,4 +15,4 @@ def asked(request) -> PulloverRequest:
 
 @pytest.fixture(scope="module")
 def made(asked) -> Pullover:
-    return pullover(asked)
+    return grade_pullover(asked)

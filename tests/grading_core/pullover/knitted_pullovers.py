@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.chart.grid import Chart, Colour
+from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
+from grading_core.pullover.proportions import USUAL_INCREASES
 from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
@@ -20,7 +23,7 @@ from grading_core.pullover.request import (
     SleeveWishes,
     YokeWishes,
 )
-from grading_core.pullover.result import MadeSize, Pullover
+from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.rounding import CountRule
 from tests.oracles.knitter import increases_said, read
 
@@ -31,6 +34,16 @@ BULKY = Gauge.over(Fraction(12), Fraction(17), Fraction(10))
 FINE = Gauge.over(Fraction(32), Fraction(44), Fraction(10))
 
 DIAMOND = Chart(("..#..", ".###.", "#####", ".###."), {".": Colour("ground"), "#": Colour("motif")})
+
+
+def outcomes(made: Pullover) -> list[KnittedSize | Impossible]:
+    return [size.outcome for size in made.sizes]
+
+
+def yoke(**options) -> YokeWishes:
+    """The usual yoke, increased otherwise."""
+    return YokeWishes(options=replace(USUAL_INCREASES, **options))
+
 
 PLAIN = PulloverRequest(gauges=Gauges(GAUGE))
 
@@ -43,15 +56,15 @@ REQUESTS = {
         gauges=Gauges(GAUGE),
         body_table="babies",
         neck=NeckWishes(front_drop=Fraction(3)),
-        band=BandWishes(build="double_with_fold_round"),
+        band=BandWishes(construction="double_with_fold_round"),
     ),
     "wide lines, all of them to the sleeves": PulloverRequest(
-        gauges=Gauges(GAUGE), yoke=YokeWishes(line_stitches=3, line_to_body=0)
+        gauges=Gauges(GAUGE), yoke=replace(yoke(line_stitches=3), line_to_body=0)
     ),
     "no line, every round, from the centre back": PulloverRequest(
         gauges=Gauges(GAUGE),
         neck=NeckWishes(start="centre_back", way="flat"),
-        yoke=YokeWishes(line_stitches=0, step=1, spacing="even"),
+        yoke=yoke(line_stitches=0, step=1, spacing="even"),
     ),
     "everything on a multiple": PulloverRequest(
         gauges=Gauges(GAUGE),
@@ -78,8 +91,8 @@ REQUESTS = {
 }
 
 
-def sizes_of(made: Pullover) -> list[MadeSize]:
-    sizes = [size for size in made.sizes if isinstance(size, MadeSize)]
+def sizes_of(made: Pullover) -> list[KnittedSize]:
+    sizes = [size for size in outcomes(made) if isinstance(size, KnittedSize)]
     assert sizes
     return sizes
 
@@ -96,7 +109,7 @@ def said(made: Pullover, part: str, pattern: str) -> list[list[int]]:
     return [list(numbers) for numbers in zip(*columns, strict=True)]
 
 
-def knit_yoke(size: MadeSize) -> list[str]:
+def knit_yoke(size: KnittedSize) -> list[str]:
     """The needle after the yoke as written: a letter for each stitch, from the start of the round."""
     back, front, sleeve = size.counts.neck.back, size.counts.neck.front, size.counts.neck.sleeve
     for sentence in size.yoke.instructions():

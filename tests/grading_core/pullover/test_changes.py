@@ -7,52 +7,54 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.pullover.grade import pullover
-from grading_core.pullover.request import BandWishes, Changes, Gauges
-from grading_core.pullover.result import MadeSize
+from grading_core.pullover.grade import grade_pullover
+from grading_core.pullover.request import BandChange, Changes, Gauges
+from grading_core.pullover.result import KnittedSize
 from grading_core.sizes.request import EvenSteps
 from grading_core.yoke.request import Adjustment
-from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS
+from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS, outcomes
 from tests.oracles.knitter import knit_to_split
 
 
 def test_a_shallower_yoke_keeps_the_neck_and_the_split():
-    design = pullover(PLAIN)
-    made = pullover(replace(PLAIN, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)))))
-    for before, after in zip(design.sizes, made.sizes, strict=True):
+    design = grade_pullover(PLAIN)
+    made = grade_pullover(replace(PLAIN, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)))))
+    for before, after in zip(outcomes(design), outcomes(made), strict=True):
         assert after.counts == replace(before.counts, rounds=before.counts.rounds - 6)
         assert knit_to_split(after.yoke) == before.counts.split
 
 
 def test_another_gauge_makes_the_counts_anew():
-    made = pullover(replace(PLAIN, changes=Changes(gauges=Gauges(BULKY))))
-    assert made.sizes == pullover(REQUESTS["a bulky yarn"]).sizes
+    made = grade_pullover(replace(PLAIN, changes=Changes(gauges=Gauges(BULKY))))
+    assert outcomes(made) == outcomes(grade_pullover(REQUESTS["a bulky yarn"]))
 
 
 def test_another_ease_makes_the_counts_anew():
     ease = {"bust": EvenSteps(Fraction(4), Fraction(8))}
-    made = pullover(replace(PLAIN, changes=Changes(ease=ease)))
-    assert made.sizes == pullover(replace(PLAIN, ease=ease)).sizes
+    made = grade_pullover(replace(PLAIN, changes=Changes(ease=ease)))
+    assert outcomes(made) == outcomes(grade_pullover(replace(PLAIN, ease=ease)))
 
 
 def test_longer_sleeves_and_another_band_change_nothing_above_them():
-    changes = Changes(sleeve_length=Fraction(50), band=BandWishes(Fraction(3), build="double"))
-    made = pullover(replace(PLAIN, changes=changes))
+    changes = Changes(sleeve_length=Fraction(50), band=BandChange(Fraction(3), construction="double"))
+    made = grade_pullover(replace(PLAIN, changes=changes))
     changed = {(change.item, change.unit) for change in made.changed}
     assert changed <= {
         ("sleeve", "rounds"),
         ("finished_sleeve_length", "cm"),
         ("band", "rounds"),
     }
-    assert [size.counts for size in made.sizes] == [size.counts for size in pullover(PLAIN).sizes]
+    assert [size.counts for size in outcomes(made)] == [
+        size.counts for size in outcomes(grade_pullover(PLAIN))
+    ]
 
 
 def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other():
-    design = pullover(PLAIN)
-    made = pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
+    design = grade_pullover(PLAIN)
+    made = grade_pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
     expected = [
         (label, before.item, before.unit, before.values[index], after.values[index])
-        for index, label in enumerate(made.labels)
+        for index, label in enumerate(size.label for size in made.sizes)
         for before, after in zip(design.table, made.table, strict=True)
         if before.values[index] != after.values[index]
     ]
@@ -72,19 +74,21 @@ def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other(
 )
 def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_it_can_be(asked, field):
     request = replace(PLAIN, labels=("M",), changes=Changes(yoke=asked))
-    (impossible,) = pullover(request).sizes
+    (impossible,) = outcomes(grade_pullover(request))
     (nearest,) = impossible.nearest
     assert nearest.field == f"changes.yoke.{field.removesuffix('_cm')}"
     for rounds, possible in ((0, True), (-1, False)):
         amount = nearest.value + (rounds if isinstance(nearest.value, int) else GAUGE.height_cm(rounds))
-        (size,) = pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount})))).sizes
-        assert isinstance(size, MadeSize) is possible
+        (size,) = outcomes(
+            grade_pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount}))))
+        )
+        assert isinstance(size, KnittedSize) is possible
 
 
 def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
     request = replace(PLAIN, labels=("M",), changes=Changes(sleeve_length=Fraction(6)))
-    (impossible,) = pullover(request).sizes
+    (impossible,) = outcomes(grade_pullover(request))
     (nearest,) = impossible.nearest
     assert nearest.field == "changes.sleeve_length"
-    (size,) = pullover(replace(request, changes=Changes(sleeve_length=nearest.value))).sizes
-    assert isinstance(size, MadeSize)
+    (size,) = outcomes(grade_pullover(replace(request, changes=Changes(sleeve_length=nearest.value))))
+    assert isinstance(size, KnittedSize)

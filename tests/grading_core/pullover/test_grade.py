@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from grading_core.errors import ContradictionError, Impossible
 from grading_core.gauge import Gauge
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
@@ -23,11 +23,12 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
-from grading_core.pullover.result import MadeSize
+from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
+from grading_core.yoke.schedule import Options
 from tests.floors import in_a_hundred_cases
-from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, sizes_of
+from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, outcomes, sizes_of, yoke
 from tests.oracles.knitter import knit_to_split
 
 
@@ -79,15 +80,15 @@ def test_no_circumference_is_further_off_than_the_multiple_asked(made):
 
 def test_every_default_size_is_possible_and_passes_the_head():
     for request in (PLAIN, REQUESTS["a fine yarn for men"], REQUESTS["children"]):
-        made = pullover(request)
-        assert all(isinstance(size, MadeSize) and size.neck.head.passes for size in made.sizes)
+        made = grade_pullover(request)
+        assert all(isinstance(size, KnittedSize) and size.neck.head.passes for size in outcomes(made))
 
 
 def test_the_order_of_the_sizes_changes_no_size():
     labels = ("L", "XS", "5X", "M")
-    mixed = pullover(replace(PLAIN, labels=labels))
-    ordered = pullover(replace(PLAIN, labels=("XS", "M", "L", "5X")))
-    assert mixed.labels == labels
+    mixed = grade_pullover(replace(PLAIN, labels=labels))
+    ordered = grade_pullover(replace(PLAIN, labels=("XS", "M", "L", "5X")))
+    assert tuple(size.label for size in mixed.sizes) == labels
     assert {size.label: size for size in mixed.sizes} == {size.label: size for size in ordered.sizes}
 
 
@@ -118,7 +119,7 @@ def test_scaling_the_gauge_and_the_body_together_changes_no_count():
             sleeve=SleeveWishes(length=cm["sleeve"], cuff=rib),
             band=BandWishes(cm["rib"]),
         )
-        (size,) = pullover(request).sizes
+        (size,) = outcomes(grade_pullover(request))
         return size.counts, size.body.rounds, size.sleeve.decrease_rounds, size.sleeve.cuff.stitches
 
     # a share of the neck depends on the bust: twice the size is compared from where the share no longer falls
@@ -128,8 +129,8 @@ def test_scaling_the_gauge_and_the_body_together_changes_no_count():
 
 def test_the_sizes_that_are_impossible_are_the_largest_and_alone_have_no_numbers():
     # the body grows faster than the yoke that has to hold its increases
-    made = pullover(replace(PLAIN, yoke=YokeWishes(double_body="never")))
-    impossible = [isinstance(size, Impossible) for size in made.sizes]
+    made = grade_pullover(replace(PLAIN, yoke=yoke(double_body="never")))
+    impossible = [isinstance(size, Impossible) for size in outcomes(made)]
     assert 0 < sum(impossible) < len(impossible)
     assert impossible == sorted(impossible)
     for row in made.table:
@@ -138,13 +139,16 @@ def test_the_sizes_that_are_impossible_are_the_largest_and_alone_have_no_numbers
 
 @pytest.mark.parametrize("field", ["yoke.depth", "yoke.step", "yoke.double_body"])
 def test_the_nearest_change_alone_makes_an_impossible_size_possible(field):
-    request = replace(PLAIN, labels=("5X",), yoke=YokeWishes(double_body="never"))
-    (impossible,) = pullover(request).sizes
+    request = replace(PLAIN, labels=("5X",), yoke=yoke(double_body="never"))
+    (impossible,) = outcomes(grade_pullover(request))
     (value,) = [each.value for each in impossible.nearest if each.field == field]
     name = field.removeprefix("yoke.")
-    change = Fraction(str(value)) if name == "depth" else value
-    (size,) = pullover(replace(request, yoke=replace(request.yoke, **{name: change}))).sizes
-    assert isinstance(size, MadeSize)
+    if name == "depth":
+        mended = replace(request.yoke, depth=value)
+    else:
+        mended = replace(request.yoke, options=replace(request.yoke.options, **{name: value}))
+    (size,) = outcomes(grade_pullover(replace(request, yoke=mended)))
+    assert isinstance(size, KnittedSize)
 
 
 def cm(least: int, most: int):
@@ -169,11 +173,14 @@ def cm(least: int, most: int):
             YokeWishes,
             depth=st.none() | cm(8, 40),
             underarm=st.none() | cm(0, 15),
-            line_stitches=st.integers(0, 8),
             seam_stitches=st.none() | st.integers(0, 3),
-            step=st.integers(1, 2),
-            plain_rounds_at_end=st.integers(0, 6),
-            double_body=st.sampled_from(["never", "if_needed"]),
+            options=st.builds(
+                Options,
+                line_stitches=st.integers(0, 8),
+                step=st.integers(1, 2),
+                plain_rounds_at_end=st.integers(0, 6),
+                double_body=st.sampled_from(["never", "if_needed"]),
+            ),
         ),
         body=st.builds(
             BodyWishes, length=st.none() | cm(1, 60), count_rule=st.builds(CountRule, st.integers(1, 40))
@@ -186,10 +193,10 @@ def cm(least: int, most: int):
 )
 def test_whatever_is_asked_is_made_or_refused_in_words(request_):
     try:
-        made = pullover(request_)
+        made = grade_pullover(request_)
     except ContradictionError:
         reject()
-    for size in made.sizes:
+    for size in outcomes(made):
         if isinstance(size, Impossible):
             assert size.reason
         else:
@@ -197,4 +204,4 @@ def test_whatever_is_asked_is_made_or_refused_in_words(request_):
             assert (
                 size.counts.body + 2 * size.counts.sleeve == size.counts.yoke_total + 4 * size.counts.underarm
             )
-    assume(any(isinstance(size, MadeSize) for size in made.sizes))
+    assume(any(isinstance(size, KnittedSize) for size in outcomes(made)))

@@ -10,7 +10,7 @@ import pytest
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import (
     BodyWishes,
     Changes,
@@ -86,5 +86,5 @@ def two(**measurements):
 )
 def test_a_contradiction_names_its_place(request_, path):
     with pytest.raises(ContradictionError) as error:
-        pullover(request_)
+        grade_pullover(request_)
     assert path in [problem.path for problem in error.value.problems]

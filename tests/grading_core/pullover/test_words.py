@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import ChartWishes, Gauges, NeckWishes
 from tests.grading_core.pullover.knitted_pullovers import (
     DIAMOND,
@@ -58,7 +58,7 @@ def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
 
 
 def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
-    made = pullover(REQUESTS["a chart that runs on"])
+    made = grade_pullover(REQUESTS["a chart that runs on"])
     (begun,) = zip(
         *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
     )
@@ -79,7 +79,7 @@ def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_t
 
 
 def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
-    made = pullover(REQUESTS["a chart that runs on"])
+    made = grade_pullover(REQUESTS["a chart that runs on"])
     pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
     (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
     (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
@@ -91,7 +91,7 @@ def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does(
 
 
 def test_the_words_begin_with_sizes_and_gauges():
-    made = pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
+    made = grade_pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
     assert made.instructions[0].sentences[:3] == (
         "Sizes: S (M).",
         "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm (22.35 stitches and 31.5 rounds to 4 in).",
@@ -101,7 +101,7 @@ def test_the_words_begin_with_sizes_and_gauges():
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
-    made = pullover(REQUESTS["no line, every round, from the centre back"])
+    made = grade_pullover(REQUESTS["no line, every round, from the centre back"])
     assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
     charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
-    assert "chart_starts_before_back" in {remark.code for remark in pullover(charted).remarks}
+    assert "chart_starts_before_back" in {remark.code for remark in grade_pullover(charted).remarks}

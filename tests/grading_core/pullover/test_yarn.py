@@ -6,15 +6,15 @@ from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.parts.neckline import NeckStitches
-from grading_core.pullover.grade import pullover
+from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import YarnWishes
-from grading_core.pullover.result import MadeSize
+from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import stitches_by_colour
-from tests.grading_core.pullover.knitted_pullovers import PLAIN, sizes_of
+from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes, sizes_of
 from tests.oracles.short_row_knitter import knit
 
 
-def knit_yoke_stitches(size: MadeSize) -> int:
+def knit_yoke_stitches(size: KnittedSize) -> int:
     """Round by round; what is still missing of a dropped front is not worked."""
     sections, worked = size.counts.neck, 0
     increases = {each.round: each.increases for each in size.yoke.increase_rounds}
@@ -27,7 +27,7 @@ def knit_yoke_stitches(size: MadeSize) -> int:
     return worked
 
 
-def knit_short_rows(size: MadeSize) -> int:
+def knit_short_rows(size: KnittedSize) -> int:
     neck, raised = size.counts.neck, size.neck.raised
     if not raised or not raised.turns:
         return 0
@@ -55,7 +55,7 @@ def test_all_colours_together_are_every_stitch_worked(made):
 
 def test_a_weighed_swatch_tells_the_yarn_exactly():
     yarn = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
-    for size in pullover(replace(PLAIN, yarn=yarn)).sizes:
+    for size in outcomes(grade_pullover(replace(PLAIN, yarn=yarn))):
         (colour,) = size.yarn
         assert colour.grams.likely == Fraction(colour.stitches, 100)
         assert colour.balls == -(-colour.stitches * 11 // 50_000)

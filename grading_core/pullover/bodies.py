@@ -1,0 +1,88 @@
+"""The bodies that the pullover is for: what it needs of them, and who wears it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grading_core.errors import Problem, Remark
+from grading_core.pullover.lengths import Lengths
+from grading_core.pullover.proportions import YOUNG_CHILD_BUST_CM
+from grading_core.pullover.request import LevelWish
+from grading_core.sizes.bodies import SizeBody
+from grading_core.sizes.grading import estimate_remarks
+from grading_core.standards import Measurement
+from grading_core.wording import listed
+
+
+@dataclass(frozen=True, slots=True)
+class Wearer:
+    """Who wears one size.
+
+    label: of the size. body: measurements in cm. child: whether it is a child or a baby. young: whether it is a baby
+    or a young child.
+    """
+
+    label: str
+    body: Mapping[Measurement, Fraction]
+    child: bool
+    young: bool
+
+
+def missing_measurements(
+    bodies: Sequence[SizeBody], lengths: Lengths, levels: Sequence[LevelWish]
+) -> Iterator[Problem]:
+    """Sizes that lack a measurement which nothing replaces.
+
+    bodies: of all sizes. lengths: as asked. levels: of the body's shaping.
+
+    >>> [problem.detail for problem in missing_measurements([SizeBody("S", {})], {}, [LevelWish("hip", Fraction(30))])]
+    ['lacks bust, upper_arm, wrist, arm_length, back_waist_length and hip: send them, or name a body_table that \
+completes the size.']
+    """
+    needed: list[tuple[Measurement, ...]] = [("bust",), ("upper_arm",), ("wrist",)]
+    if "sleeve_length" not in lengths:
+        needed.append(("arm_length",))
+    if "body_length" not in lengths:
+        needed.append(("back_waist_length", "back_hip_length"))
+    needed += [(level.measurement,) for level in levels]
+    for index, body in enumerate(bodies):
+        lacking = [names[0] for names in needed if not any(name in body.values for name in names)]
+        if lacking:
+            yield Problem(
+                ("sizes", index),
+                f"lacks {listed(lacking)}: send them, or name a body_table that completes the size.",
+            )
+
+
+def find_wearers(bodies: Sequence[SizeBody], table: str | None) -> tuple[Wearer, ...]:
+    """Who wears each size.
+
+    bodies: free of `missing_measurements`. table: that they are from.
+    """
+    return tuple(_wearer(body, of_children=table in ("babies", "children")) for body in bodies)
+
+
+def body_remarks(
+    bodies: Sequence[SizeBody], lengths: Lengths, levels: Sequence[LevelWish], table: str | None
+) -> Iterator[Remark]:
+    """A word for each measurement of the bodies that the pullover uses and no published table reaches.
+
+    bodies, lengths, levels: as for `missing_measurements`. table: as the request names it.
+    """
+    used: list[Measurement] = ["bust", "upper_arm", "wrist", "head"]
+    if "sleeve_length" not in lengths:
+        used.append("arm_length")
+    if "body_length" not in lengths:
+        hip = all("back_hip_length" in body.values for body in bodies)
+        used.append("back_hip_length" if hip else "back_waist_length")
+    used += [level.measurement for level in levels]
+    path = ("body_table",) if table else None
+    yield from estimate_remarks({body.label: body.values for body in bodies}, used, path)
+
+
+def _wearer(size: SizeBody, *, of_children: bool) -> Wearer:
+    body = {name: value.cm for name, value in size.values.items()}
+    young = body["bust"] < YOUNG_CHILD_BUST_CM
+    return Wearer(size.label, body, child=of_children or young, young=young)

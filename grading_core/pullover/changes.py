@@ -1,0 +1,116 @@
+"""What a maker changes: another version of the garment, and the numbers in which it differs from the design."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from grading_core.counts.solver import Solution, Solved
+from grading_core.errors import Nearest, Problem, raise_if_any
+from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS_IN_ALL
+from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
+from grading_core.pullover.measurements import too_many_rounds
+from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
+from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.yoke.request import Adjustment
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Version:
+    """A garment as it is designed, or as a maker changes it: all that a maker can change.
+
+    gauges, lengths, band: as asked. adjustment: of the yoke, None for none. changed: whether a maker has changed it.
+    """
+
+    gauges: Gauges
+    lengths: Lengths
+    band: BandWishes
+    adjustment: Adjustment | None
+    changed: bool
+
+    def blame(self, problem: Problem) -> Problem:
+        """A problem of this version where it comes from: the design is sound, so what a maker changes is to blame.
+
+        problem: with its place in the design, or among the changes.
+        """
+        if not self.changed or problem.path[:1] == ("changes",):
+            return problem
+        # a length that is what the others leave can be asked for
+        unasked = ("body_length",) if problem.path == ("body", "length") else ()
+        return replace(problem, path=("changes", *unasked))
+
+
+def versions(
+    gauges: Gauges,
+    lengths: Lengths,
+    band: BandWishes,
+    levels: Sequence[LevelWish],
+    changes: Changes | None,
+) -> Iterator[Version]:
+    """The design and, where a maker changes it, the changed garment.
+
+    gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
+
+    Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
+    """
+    yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
+    if changes:
+        raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
+        yield Version(
+            gauges=changes.gauges or gauges,
+            lengths={**lengths, **changed_lengths(changes)},
+            band=changes.band.of(band),
+            adjustment=changes.yoke,
+            changed=True,
+        )
+
+
+def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Gauge) -> Iterator[Problem]:
+    """A yoke that is made too deep for one answer.
+
+    adjustment: of the yoke, None for none. solution: the counts of all sizes. gauge: of the yoke.
+    """
+    if adjustment is None:
+        return
+    written = [size.counts.rounds for size in solution.sizes if isinstance(size, Solved)]
+    rounds = sum(adjustment.new_rounds(number, gauge) for number in written)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        yield Problem(("changes", "yoke"), too_many_rounds(rounds))
+
+
+def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
+    """A number of rounds in the way in which a maker asks for the yoke.
+
+    adjustment: as asked. rounds: of the yoke. written: of the design's. gauge: of the yoke.
+
+    >>> from fractions import Fraction
+    >>> nearest_adjustment(Adjustment(rounds_change=-20), 60, 72, Gauge(Fraction(2), Fraction(3)))
+    Nearest(path=('changes', 'yoke', 'rounds_change'), value=-12)
+    """
+    if adjustment.depth_cm is not None:
+        return Nearest(("changes", "yoke", "depth"), gauge.height_cm(rounds))
+    if adjustment.depth_change_cm is not None:
+        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds - written))
+    if adjustment.rounds_change is not None:
+        return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
+    return Nearest(("changes", "yoke", "rounds"), rounds)
+
+
+def changed_numbers(
+    labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]
+) -> Iterator[ChangedNumber]:
+    """Every number of the table that the changes changed, size by size.
+
+    labels: of the sizes. design, changed: the tables of both versions.
+    """
+    for index, label in enumerate(labels):
+        for before, after in zip(design, changed, strict=True):
+            if before.values[index] != after.values[index]:
+                yield ChangedNumber(
+                    size=label,
+                    item=before.item,
+                    unit=before.unit,
+                    designed=before.values[index],
+                    changed=after.values[index],
+                )

@@ -1,0 +1,108 @@
+"""The colourwork chart on a pullover: what is asked of it beside the rest, and where it lies on every size."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import fields, replace
+from fractions import Fraction
+
+from grading_core.chart.grid import Anchor, default_anchor
+from grading_core.chart.placement import place_charts
+from grading_core.chart.request import (
+    BodyShaping,
+    ChartOptions,
+    ChartRequest,
+    ChartSize,
+    SeamStitches,
+    request_problems,
+)
+from grading_core.chart.result import ChartPlacements
+from grading_core.errors import ContradictionError, Problem
+from grading_core.gauge import Gauge
+from grading_core.pullover.request import ChartWishes, YokeWishes
+from grading_core.pullover.result import KnittedSize
+
+
+def chart_problems(wishes: ChartWishes) -> Iterator[Problem]:
+    """What contradicts itself in the wishes for the chart.
+
+    wishes: any.
+    """
+    column = Fraction(1)
+    anchor = wishes.anchor or Anchor(column, column, column)
+    for problem in request_problems(_plan(wishes, anchor, Gauge(column, column))):
+        yield problem.under("chart")
+    if anchor.back.denominator != anchor.front.denominator:
+        yield Problem(
+            ("chart", "anchor", "front"),
+            "Back and front have as many stitches, so both take a whole column or both a half.",
+        )
+
+
+def chart_anchor(wishes: ChartWishes | None) -> Anchor | None:
+    """The anchor as asked, or the chart's default one for every section; None without a chart.
+
+    wishes: free of `chart_problems`.
+    """
+    if wishes is None:
+        return None
+    if wishes.anchor:
+        return wishes.anchor
+    centre = default_anchor(wishes.chart)
+    return Anchor(centre, centre, centre)
+
+
+def plan_chart(
+    wishes: ChartWishes | None, anchor: Anchor | None, yoke: YokeWishes, gauge: Gauge
+) -> ChartRequest | None:
+    """The chart as it is placed, without sizes; None without one.
+
+    wishes: for the chart. anchor: from `chart_anchor`. yoke: its lines and seams. gauge: of the yoke.
+    """
+    if wishes is None or anchor is None:
+        return None
+    return replace(
+        _plan(wishes, anchor, gauge),
+        line_stitches=yoke.options.line_stitches,
+        line_to_body=yoke.line_to_body,
+        seam_stitches=SeamStitches(yoke.seam_stitches, yoke.seam_stitches),
+    )
+
+
+def lay_chart(
+    plan: ChartRequest | None, sizes: Mapping[str, KnittedSize], *, for_children: bool
+) -> ChartPlacements | None:
+    """Where the chart lies on every size; None where there is no chart, or no size to lay it on.
+
+    plan: from `plan_chart`. sizes: those that are possible, by label. for_children: whether any size is for a baby or a
+    child.
+
+    Raises ContradictionError for sizes that are too much for one answer.
+    """
+    if plan is None or not sizes:
+        return None
+    charted = [
+        ChartSize(
+            label=label,
+            rounds=size.counts.rounds,
+            neck=size.counts.neck,
+            increase_rounds=size.yoke.increase_rounds,
+            underarm=size.counts.underarm,
+            body_rounds=size.body.rounds,
+            body_shaping=[BodyShaping(number, stitches) for number, stitches in size.body.shaping],
+            sleeve_rounds=size.sleeve.rounds,
+            sleeve_decrease_rounds=size.sleeve.decrease_rounds,
+        )
+        for label, size in sizes.items()
+    ]
+    try:
+        return place_charts(replace(plan, sizes=charted, for_children=for_children))
+    except ContradictionError as error:
+        # only the answer's length is left to contradict: what the chart and the garment have in common is planned
+        problems = [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
+        raise ContradictionError(problems) from error
+
+
+def _plan(wishes: ChartWishes, anchor: Anchor, gauge: Gauge) -> ChartRequest:
+    options = {each.name: getattr(wishes, each.name) for each in fields(ChartOptions)}
+    return ChartRequest(**options, anchor=anchor, gauge=gauge, sizes=())

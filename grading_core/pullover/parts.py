@@ -1,0 +1,219 @@
+"""The parts of one size from its counts: neck, yoke, body, sleeve and neckband, and what they measure."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from itertools import accumulate
+
+from grading_core.chart.grid import progress
+from grading_core.counts.result import Counts
+from grading_core.counts.solver import Solved
+from grading_core.errors import Impossible, Nearest
+from grading_core.gauge import Gauge
+from grading_core.parts.body import Body, plan_body
+from grading_core.parts.ribbing import Rib
+from grading_core.parts.sleeve import Sleeve, plan_sleeve
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.changes import Version, nearest_adjustment
+from grading_core.pullover.lengths import Lengths, place
+from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.neck import knit_band, pass_head, shape_neck
+from grading_core.pullover.proportions import usual_edge_height_cm
+from grading_core.pullover.request import (
+    BodyWishes,
+    ChartWishes,
+    EdgeWishes,
+    Fabrics,
+    NeckWishes,
+    SleeveWishes,
+    YokeWishes,
+)
+from grading_core.pullover.result import FinishedMeasurements, KnittedSize, Neck
+from grading_core.pullover.targets import without_counts
+from grading_core.wording import counted
+from grading_core.yoke.adjustment import adjust
+from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
+from grading_core.yoke.result import Schedule
+from grading_core.yoke.schedule import schedule
+
+
+def knit_size(
+    solved: Solved | Impossible,
+    target: TargetMeasurements,
+    wearer: Wearer,
+    version: Version,
+    fabrics: Fabrics,
+    *,
+    neck: NeckWishes,
+    yoke: YokeWishes,
+    body: BodyWishes,
+    sleeve: SleeveWishes,
+    chart: ChartWishes | None,
+) -> KnittedSize | Impossible:
+    """One size, or why it can't be knitted; its chart and yarn are still to come.
+
+    solved: its counts, or why it has none. target: its measurements. wearer: who it is for. version: of the garment.
+    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part.
+    """
+    if isinstance(solved, Impossible):
+        return without_counts(solved, wearer, version.lengths, fabrics)
+    written = solved.counts.yoke(wearer.label)
+    increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.yoke)
+    if isinstance(increases, Impossible):
+        return increases
+    counts = replace(solved.counts, rounds=increases.yoke.rounds)
+    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics.yoke)
+    if isinstance(knitted_neck, Impossible):
+        return knitted_neck
+    least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
+    knitted_body = _knit_body(
+        counts.body, target, body, version.lengths, fabrics, young=wearer.young, least=least
+    )
+    if isinstance(knitted_body, Impossible):
+        return knitted_body
+    knitted_sleeve = _knit_sleeve(
+        counts.sleeve, target, sleeve, version.lengths, fabrics, young=wearer.young, least=least
+    )
+    if isinstance(knitted_sleeve, Impossible):
+        return knitted_sleeve
+    if chart and yoke.seam_stitches:
+        seam_too_wide = _why_too_wide(yoke.seam_stitches, knitted_body, knitted_sleeve)
+        if seam_too_wide:
+            return seam_too_wide
+    band = knit_band(knitted_neck, version.band, fabrics)
+    deeper = counts.rounds - written.rounds
+    return KnittedSize(
+        counts=counts,
+        differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
+        cost=solved.cost,
+        neck=replace(knitted_neck, head=pass_head(wearer, knitted_neck, band, neck.stretch)),
+        yoke=increases,
+        body=knitted_body,
+        sleeve=knitted_sleeve,
+        band=band,
+        target=target,
+        finished=_finished(counts, fabrics, knitted_neck, increases, knitted_body, knitted_sleeve),
+    )
+
+
+def _knit_yoke(
+    written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Gauge
+) -> Schedule | Impossible:
+    """The increases, adjusted where a maker asks for it in the way that disturbs the yoke least."""
+    if adjustment is None:
+        return schedule(written, options, gauge)
+    adjusted = adjust(WrittenYoke(written), adjustment, options, gauge)
+    for way in adjusted.options:
+        if way.method == adjusted.recommended:
+            return way.schedule
+    reached = [way.shallowest.rounds for way in adjusted.options if way.shallowest is not None]
+    if not reached:
+        return Impossible(adjusted.why)
+    nearest = nearest_adjustment(adjustment, min(reached), written.rounds, gauge)
+    return Impossible(adjusted.why, (nearest,))
+
+
+def _knit_body(
+    stitches: int,
+    target: TargetMeasurements,
+    wishes: BodyWishes,
+    lengths: Lengths,
+    fabrics: Fabrics,
+    *,
+    young: bool,
+    least: int,
+) -> Body | Impossible:
+    """The body, or why its shaping doesn't fit; of a length that isn't asked, long enough to finish a chart."""
+    gauge, hem = fabrics.below, _rib(wishes.hem, fabrics.rib, young=young)
+    body = plan_body(
+        stitches,
+        target.body_length,
+        gauge,
+        hem,
+        levels=target.levels,
+        spacing=wishes.spacing,
+        minimum_rounds=0 if "body_length" in lengths else least,
+        size=target.label,
+    )
+    if isinstance(body, Body):
+        return body
+    hem_cm = hem.gauge.height_cm(hem.rounds)
+    nearest = (
+        Nearest(place(lengths, "body_length"), gauge.height_cm(int(each.value)) + hem_cm)
+        if each.field == "rounds"
+        else Nearest(("body", "levels", "below"), gauge.height_cm(int(each.value)))
+        for each in body.nearest
+    )
+    return Impossible(body.reason, tuple(nearest))
+
+
+def _knit_sleeve(
+    stitches: int,
+    target: TargetMeasurements,
+    wishes: SleeveWishes,
+    lengths: Lengths,
+    fabrics: Fabrics,
+    *,
+    young: bool,
+    least: int,
+) -> Sleeve | Impossible:
+    """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
+    gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
+    sleeve = plan_sleeve(
+        stitches,
+        target.sleeve_length,
+        gauge,
+        cuff,
+        target.wrist,
+        spacing=wishes.spacing,
+        plain_before=wishes.plain_before,
+        plain_after=wishes.plain_after,
+        minimum_rounds=0 if "sleeve_length" in lengths else least,
+        size=target.label,
+    )
+    if isinstance(sleeve, Sleeve):
+        return sleeve
+    cuff_cm = cuff.gauge.height_cm(cuff.rounds)
+    nearest = (
+        Nearest(place(lengths, "sleeve_length"), gauge.height_cm(int(each.value)) + cuff_cm)
+        if each.field == "rounds"
+        else each.under("sleeve")
+        for each in sleeve.nearest
+    )
+    return Impossible(sleeve.reason, tuple(nearest))
+
+
+def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool) -> Rib:
+    """The rib of a hem or cuff."""
+    height_cm = usual_edge_height_cm(young=young) if edge.height is None else edge.height
+    return Rib(gauge, height_cm, edge.count_rule)
+
+
+def _why_too_wide(seam: int, body: Body, sleeve: Sleeve) -> Impossible | None:
+    """Why the breaks of the chart take a whole part of the garment, or None."""
+    narrowest = min(accumulate((stitches for _, stitches in body.shaping), initial=body.stitches))
+    # a break at each side of the body, one under the sleeve
+    room = min(narrowest // 2, sleeve.cuff.before) - 1
+    if seam <= room:
+        return None
+    reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
+    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), room - (seam - room) % 2),))
+
+
+def _finished(
+    counts: Counts, fabrics: Fabrics, neck: Neck, yoke: Schedule, body: Body, sleeve: Sleeve
+) -> FinishedMeasurements:
+    raise_cm = neck.raised.height_cm if neck.raised else Fraction(0)
+    return FinishedMeasurements(
+        bust=body.circumference_cm,
+        upper_arm=sleeve.upper_arm_cm,
+        neck=fabrics.yoke.width_cm(counts.cast_on),
+        depth=yoke.depth_cm,
+        underarm=fabrics.below.width_cm(counts.underarm),
+        hem=body.hem.circumference_cm,
+        wrist=sleeve.cuff.circumference_cm,
+        body_length=body.length_cm,
+        sleeve_length=sleeve.length_cm,
+        total_length=raise_cm + yoke.depth_cm + body.length_cm,
+    )

@@ -1,0 +1,129 @@
+"""From finished measurements to stitches: the targets of every size, and the rules that the counts of all obey."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from grading_core.chart.grid import Anchor, neck_parity
+from grading_core.counts.request import Rules, Targets
+from grading_core.counts.solver import conflicts
+from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.lengths import Lengths, place
+from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.request import BodyWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
+
+_RULES: Mapping[str, Path] = {
+    "neck": ("neck", "count_rule"),
+    "body": ("body", "count_rule"),
+    "sleeve": ("sleeve", "count_rule"),
+    "back_parity": ("chart", "anchor", "back"),
+    "sleeve_parity": ("chart", "anchor", "sleeve"),
+    "seam_stitches": ("yoke", "seam_stitches"),
+}
+"""Where the rules of the solver stand in the request."""
+
+_CONFLICT = (
+    "No size can obey this beside the rest: sections keep their parity from the neck on, back and front are alike, and "
+    "the underarm counts once in each sleeve and twice in the body."
+)
+
+
+def count_rules(
+    neck: NeckWishes, yoke: YokeWishes, body: BodyWishes, sleeve: SleeveWishes, anchor: Anchor | None
+) -> Rules:
+    """What the counts of every size must obey.
+
+    neck, yoke, body, sleeve: the wishes for each part. anchor: of a chart, None without one.
+    """
+    shares, lines = neck.shares, yoke.options.line_stitches
+    return Rules(
+        neck=neck.count_rule,
+        body=body.count_rule,
+        sleeve=sleeve.count_rule,
+        back_parity=neck_parity(anchor.back) if anchor else None,
+        sleeve_parity=neck_parity(anchor.sleeve) if anchor else None,
+        seam_stitches=yoke.seam_stitches,
+        narrower_front=shares is not None and shares.front < shares.back,
+        line_to_body=lines // 2 if yoke.line_to_body is None else yoke.line_to_body,
+        yoke=yoke.options,
+    )
+
+
+def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
+    """Rules that contradict each other, each told where it stands in the request.
+
+    rules: of all sizes. anchor_asked: whether the chart's anchor was sent; else it follows from the chart.
+
+    >>> from grading_core.rounding import CountRule
+    >>> [problem.path for problem in rule_problems(Rules(body=CountRule(4, 1)), anchor_asked=False)]
+    [('body', 'count_rule')]
+    """
+    paths = (_RULES[field] for field in conflicts(rules))
+    if not anchor_asked:
+        paths = (("chart",) if path[0] == "chart" else path for path in paths)
+    yield from (Problem(path, _CONFLICT) for path in dict.fromkeys(paths))
+
+
+def stitch_targets(
+    rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_stitches: int
+) -> tuple[Targets, ...]:
+    """Finished measurements in exact stitches and rounds.
+
+    rising: from the smallest size to the largest, free of `fall_problems`. fabrics: the gauges. line_stitches: of each
+    raglan line.
+
+    No section of the neck falls either: where a share falls faster than the neck grows, the section stays.
+    """
+    yoke, below = fabrics.yoke, fabrics.below
+    targets: list[Targets] = []
+    for size in rising:
+        neck = size.neck * yoke.stitches_per_cm
+        sections = neck - 4 * line_stitches
+        back, front = sections * size.back_share, sections * size.front_share
+        if targets:
+            before = targets[-1]
+            growth = neck - before.neck
+            back = min(max(back, before.neck_back), before.neck_back + growth / 2)
+            front = min(max(front, before.neck_front), before.neck_front + growth / 2)
+        targets.append(
+            Targets(
+                label=size.label,
+                neck=neck,
+                neck_back=back,
+                neck_front=front,
+                neck_sleeve=(sections - back - front) / 2,
+                body=size.bust * below.stitches_per_cm,
+                sleeve=size.upper_arm * below.stitches_per_cm,
+                underarm=size.underarm * below.stitches_per_cm,
+                rounds=size.depth * yoke.rows_per_cm,
+            )
+        )
+    return tuple(targets)
+
+
+def without_counts(impossible: Impossible, wearer: Wearer, lengths: Lengths, fabrics: Fabrics) -> Impossible:
+    """Why a size has no counts, its nearest changes as lengths and where these are asked for.
+
+    impossible: from `solver.solve`. wearer: of the size. lengths: as asked. fabrics: the gauges.
+    """
+    nearest = (_nearest_length(each, wearer, lengths, fabrics) for each in impossible.nearest)
+    return Impossible(impossible.reason, tuple(nearest))
+
+
+def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, fabrics: Fabrics) -> Nearest:
+    """A target's nearest count as a length, an option of the yoke at the yoke; a count rule is told as it is."""
+    yoke, below = fabrics.yoke, fabrics.below
+    match nearest.path:
+        case ("rounds",):
+            return Nearest(place(lengths, "depth"), yoke.height_cm(int(nearest.value)))
+        case ("underarm",):
+            return Nearest(place(lengths, "underarm"), below.width_cm(int(nearest.value)))
+        case ("body",):
+            return Nearest(place(lengths, "bust"), below.width_cm(int(nearest.value)) - wearer.body["bust"])
+        case ("sleeve",):
+            arm = wearer.body["upper_arm"]
+            return Nearest(place(lengths, "upper_arm"), below.width_cm(int(nearest.value)) - arm)
+        case (_,):
+            return nearest.under("yoke")
+    return nearest

@@ -1,0 +1,139 @@
+"""What every size should measure, and what in it leaves nothing to knit, or too much; expected values by hand."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from grading_core.gauge import Gauge
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.lengths import Asked
+from grading_core.pullover.measurements import (
+    fall_problems,
+    measurement_problems,
+    smallest_first,
+    target_measurements,
+)
+from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
+from grading_core.sizes.request import EvenSteps
+
+BODY = {
+    "bust": Fraction(94),
+    "upper_arm": Fraction(28),
+    "wrist": Fraction(16),
+    "waist": Fraction(76),
+    "arm_length": Fraction(43),
+    "back_waist_length": Fraction(42),
+}
+WEARER = Wearer("M", BODY, child=False, young=False)
+GAUGE = Gauge(Fraction(2), Fraction(3))
+FABRICS = Fabrics(GAUGE, GAUGE, GAUGE)
+
+
+def asked(**lengths):
+    return {name: Asked(("asked", name), length) for name, length in lengths.items()}
+
+
+def targets(lengths, neck=NeckWishes(), levels=(), wearers=(WEARER,)):  # noqa: B008
+    return target_measurements(wearers, lengths, neck, levels)
+
+
+def test_what_is_not_asked_follows_from_the_body():
+    (target,) = targets({})
+    # a tenth of 94; a fifth of 28; 31 and 16 %; 22.5 and a tenth of 13.4; 7 %
+    assert target.bust == Fraction("103.4")
+    assert target.upper_arm == Fraction("33.6")
+    assert target.neck == Fraction("46.04")
+    assert target.depth == Fraction("23.84")
+    assert target.underarm == Fraction("7.238")
+    assert target.wrist == Fraction("18.5")
+    assert target.sleeve_length == 43
+    # 6 in below the waist, less the yoke and a raise of 1 in
+    assert target.body_length == 42 + Fraction("15.24") - Fraction("23.84") - Fraction("2.54")
+
+
+def test_a_child_s_pullover_ends_4_in_below_the_waist():
+    (adult,), (child,) = targets({}), targets({}, wearers=(replace(WEARER, child=True),))
+    assert adult.body_length - child.body_length == Fraction("5.08")
+
+
+def test_a_dropped_front_leaves_the_back_without_a_raise():
+    (raised,), (dropped,) = targets({}), targets({}, NeckWishes(front_drop=Fraction(3)))
+    assert dropped.body_length - raised.body_length == Fraction("2.54")
+
+
+def test_an_ease_is_added_to_the_body_and_a_length_is_taken_as_it_is():
+    (target,) = targets(asked(bust=Fraction(6), depth=Fraction(20), sleeve_length=Fraction(30)))
+    assert (target.bust, target.depth, target.sleeve_length) == (100, 20, 30)
+    # the proportions go by what is asked: 7 % of 100 cm, and the yoke's 20 cm leave more body
+    assert target.underarm == 7
+    assert target.body_length == 42 + Fraction("15.24") - 20 - Fraction("2.54")
+
+
+def test_even_steps_and_lists_give_each_size_its_own():
+    three = [replace(WEARER, label=label) for label in "SML"]
+    lengths = asked(
+        depth=EvenSteps(Fraction(20), Fraction(24)), underarm=(Fraction(6), Fraction(8), Fraction(9))
+    )
+    made = targets(
+        lengths, levels=[LevelWish("waist", (Fraction(14), Fraction(15), Fraction(16)))], wearers=three
+    )
+    assert [target.depth for target in made] == [20, 22, 24]
+    assert [target.underarm for target in made] == [6, 8, 9]
+    assert [target.levels[0].below_cm for target in made] == [14, 15, 16]
+
+
+def test_shares_of_the_neck_are_in_any_measure():
+    (target,) = targets({}, NeckWishes(shares=Shares(Fraction(3), Fraction(2), Fraction(1))))
+    assert (target.back_share, target.front_share) == (Fraction(3, 7), Fraction(2, 7))
+
+
+def test_sizes_rank_by_bust_then_by_upper_arm():
+    stout = Wearer("B", BODY | {"upper_arm": Fraction(30)}, child=False, young=False)
+    small = Wearer(
+        "small", BODY | {"bust": Fraction(80), "upper_arm": Fraction(35)}, child=False, young=False
+    )
+    wearers = [stout, WEARER, small]
+    assert [target.label for target in smallest_first(wearers, targets({}, wearers=wearers))] == [
+        "small",
+        "M",
+        "B",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("lengths", "neck", "path"),
+    [
+        ({"bust": Fraction(-94)}, NeckWishes(), ("asked", "bust")),
+        ({"sleeve_length": Fraction(0)}, NeckWishes(), ("asked", "sleeve_length")),
+        ({"depth": Fraction(60)}, NeckWishes(), ("asked", "depth")),
+        ({"depth": Fraction(60)}, NeckWishes(raise_height=Fraction(2)), ("asked", "depth")),
+        ({}, NeckWishes(raise_height=Fraction(40)), ("neck", "raise_height")),
+        ({"bust": Fraction(400)}, NeckWishes(), ("body", "length")),
+        ({"neck": Fraction(7)}, NeckWishes(), ("asked", "neck")),
+    ],
+)
+def test_what_leaves_nothing_to_knit_is_told_at_the_wish_that_is_to_blame(lengths, neck, path):
+    lengths = asked(**lengths)
+    problems = measurement_problems(targets(lengths, neck), lengths, neck, 2, FABRICS)
+    assert [problem.path for problem in problems] == [path]
+
+
+def test_the_lines_are_to_blame_where_no_neck_is_asked():
+    # 46.04 cm have 11 stitches at 4 cm each, and four lines of two stitches leave 3
+    wide = Gauge(Fraction(1, 4), Fraction(1, 4))
+    problems = [*measurement_problems(targets({}), {}, NeckWishes(), 2, Fabrics(wide, wide, wide))]
+    assert [problem.path for problem in problems] == [("yoke", "line_stitches")]
+    assert "3.5 stitches" in problems[0].detail
+
+
+def test_a_length_that_makes_a_measurement_fall_is_told_and_one_that_follows_is_not():
+    two = [replace(WEARER, label="S"), replace(WEARER, label="M")]
+    lengths = asked(bust=(Fraction(10), Fraction(8)))
+    rising = targets(lengths, wearers=two)
+    assert rising[1].depth < rising[0].depth
+    (problem,) = fall_problems(rising, lengths)
+    assert (problem.path, problem.detail) == (
+        ("asked", "bust"),
+        "makes the bust fall from 104.0 cm in S to 102.0 cm in M.",
+    )

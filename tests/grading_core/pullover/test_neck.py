@@ -1,0 +1,82 @@
+"""The neck of one size: what fits in it, its band, and the head; expected values by hand."""
+
+from fractions import Fraction
+
+from grading_core.counts.result import Counts
+from grading_core.errors import Impossible
+from grading_core.gauge import Gauge
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.neck import knit_band, pass_head, shape_neck
+from grading_core.pullover.request import BandWishes, Fabrics, NeckWishes
+from grading_core.pullover.result import Neck
+from grading_core.sections import Sections
+from grading_core.yoke.request import Options
+
+GAUGE = Gauge(Fraction(2), Fraction(3))
+FABRICS = Fabrics(GAUGE, GAUGE, rib=Gauge(Fraction(2), Fraction(4)))
+COUNTS = Counts(
+    neck=Sections(34, 34, 12),
+    split=Sections(90, 90, 50),
+    underarm=14,
+    rounds=60,
+    line_to_body=1,
+    line_to_sleeve=1,
+)
+
+
+def shape(**wishes) -> Neck | Impossible:
+    return shape_neck(COUNTS, NeckWishes(**wishes), Options(), GAUGE)
+
+
+def test_the_back_is_raised_by_1_in_unless_asked_otherwise():
+    # 2.54 cm are 7.6 rows: four pairs of short rows, 8/3 cm
+    assert shape().raised.height_cm == Fraction(8, 3)
+    assert shape(raise_height=Fraction(0)).raised is None
+    assert shape(front_drop=Fraction(2)).raised is None
+
+
+def test_the_increases_fall_on_right_side_rows_of_the_drop():
+    # of 5 cm, 15 rows, with increases in every second round from the second on: even rows
+    assert shape(front_drop=Fraction(5)).drop.rows == 16
+    odd = shape_neck(COUNTS, NeckWishes(front_drop=Fraction(5)), Options(first_increase_round=3), GAUGE)
+    assert odd.drop.rows == 15
+
+
+def test_a_drop_as_deep_as_the_yoke_is_impossible_and_one_of_two_rounds_less_is_not():
+    refused = shape(front_drop=Fraction(20))
+    (nearest,) = refused.nearest
+    assert (nearest.field, nearest.value) == ("neck.front_drop", Fraction(58, 3))
+    assert isinstance(shape(front_drop=nearest.value), Neck)
+
+
+def test_a_raise_with_more_turns_than_stitches_is_impossible_and_the_nearest_one_is_not():
+    # turns lie in 12 stitches of sleeve, 2 of line, and an eighth of 34
+    refused = shape(raise_height=Fraction(40))
+    (nearest,) = refused.nearest
+    assert (nearest.field, nearest.value) == ("neck.raise_height", Fraction(2 * (12 + 2 + 4), 3))
+    assert isinstance(shape(raise_height=nearest.value), Neck)
+
+
+def test_a_band_is_1_in_high_at_the_rib_s_gauge_unless_asked_otherwise():
+    neck = shape()
+    assert knit_band(neck, BandWishes(), FABRICS).rounds == 10
+    # two layers of 3 cm, and the round of the fold
+    folded = BandWishes(Fraction(3), construction="double_with_fold_round")
+    assert knit_band(neck, folded, FABRICS).rounds == 2 * 12 + 1
+
+
+def test_a_band_is_picked_up_round_the_dropped_front_too():
+    dropped = shape(front_drop=Fraction(4))
+    # 12 rows, and two stitches for three of them, at each side of what is cast on
+    picked_up = knit_band(dropped, BandWishes(), FABRICS).picked_up
+    assert picked_up.stitches == dropped.cast_on.stitches + dropped.drop.centre + 2 * 8
+
+
+def test_the_head_is_looked_at_where_it_is_known():
+    neck = shape()
+    band = knit_band(neck, BandWishes(), FABRICS)
+    known = Wearer("S", {"head": Fraction(56)}, child=False, young=False)
+    # 100 stitches are 50 cm
+    assert pass_head(known, neck, band, Fraction(12, 100)).passes
+    assert not pass_head(known, neck, band, Fraction(11, 100)).passes
+    assert pass_head(Wearer("S", {}, child=False, young=False), neck, band, Fraction(0)) is None
