@@ -151,9 +151,7 @@ def write_problem(sock: socket.socket, status_int: int, reason: str, mesg: str) 
     """Answer a request that never reached the application as a problem document (RFC 9457), not as HTML."""
     status = HTTPStatus(status_int)
     kind = "bad-request" if status.value < 500 else "internal-error"
-    body = json.dumps(
-        {"type": f"/problems/{kind}", "title": status.phrase, "status": status.value, "detail": mesg}
-    )
+    body = json.dumps({"type": f"/problems/{kind}", "title": status.phrase, "status": status.value, "detail": mesg})
     head = (
         f"HTTP/1.1 {status.value} {status.phrase}\r\n"
         "Connection: close\r\n"

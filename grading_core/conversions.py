@@ -90,9 +90,7 @@ def convert(request: ConversionRequest) -> Conversions:
     return Conversions(
         items=tuple(_conversion(item, gauge, pattern) for item in request.items),
         comparison=compare(gauge, pattern) if pattern else None,
-        remarks=tuple(
-            remark for place, item in enumerate(request.items) for remark in _remarks(item, place, gauge)
-        ),
+        remarks=tuple(remark for place, item in enumerate(request.items) for remark in _remarks(item, place, gauge)),
     )
 
 
@@ -107,9 +105,7 @@ def _conversion(item: Item, gauge: Gauge, pattern: Gauge | None) -> Conversion:
                 name=item.name, stitches=count, exact=exact, length_cm=length, difference_cm=length - target
             )
         length = gauge.height_cm(count)
-        return Conversion(
-            name=item.name, rows=count, exact=exact, length_cm=length, difference_cm=length - target
-        )
+        return Conversion(name=item.name, rows=count, exact=exact, length_cm=length, difference_cm=length - target)
     count = int(item.amount)
     length = _length(item.kind, count, gauge)
     stitches, rows = (count, None) if item.kind == "stitches" else (None, count)

@@ -32,13 +32,7 @@ class Gauge:
     """The span over which rows were counted, for another knitter's count over the same span."""
 
     @classmethod
-    def over(
-        cls,
-        stitches: Fraction,
-        rows: Fraction,
-        span_cm: Fraction,
-        rows_span_cm: Fraction | None = None,
-    ) -> Gauge:
+    def over(cls, stitches: Fraction, rows: Fraction, span_cm: Fraction, rows_span_cm: Fraction | None = None) -> Gauge:
         """The gauge of a swatch.
 
         stitches, rows: what was counted. span_cm: the length over which both were counted, in cm.
@@ -138,13 +132,7 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
             "the lengths given in rows"
         )
         return Comparison(
-            stitches_ratio=stitches_ratio,
-            rows_ratio=rows_ratio,
-            fabric=fabric,
-            needle=needle,
-            advice=advice + ".",
+            stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice + "."
         )
     advice += ", and knit and block a new swatch, which alone can tell."
-    return Comparison(
-        stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice
-    )
+    return Comparison(stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice)

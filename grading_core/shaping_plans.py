@@ -202,9 +202,7 @@ def plan_problems(plans: Sequence[RowPlan | AcrossPlan]) -> list[Problem]:
         if isinstance(plan, AcrossPlan):
             if plan.change == "decrease" and plan.across >= plan.stitches:
                 on_needle = counted(plan.stitches, "stitch")
-                problems.append(
-                    Problem(("plans", index, "across"), f"decreases leave nothing of {on_needle}.")
-                )
+                problems.append(Problem(("plans", index, "across"), f"decreases leave nothing of {on_needle}."))
             continue
         if (plan.to - plan.stitches) % plan.stitches_per_shaping:
             detail = (
@@ -349,9 +347,7 @@ def _places(plan: AcrossPlan) -> tuple[int, ...]:
 def _off_edges(after: Sequence[int], stitches: int) -> tuple[int, ...]:
     """Decreases of a flat row moved as little as it takes to keep a stitch plain at either edge."""
     from_first = list(accumulate(after, lambda before, place: max(place, before + 2), initial=1))[1:]
-    from_last = accumulate(
-        reversed(from_first), lambda later, place: min(place, later - 2), initial=stitches + 1
-    )
+    from_last = accumulate(reversed(from_first), lambda later, place: min(place, later - 2), initial=stitches + 1)
     return tuple(from_last)[:0:-1]
 
 

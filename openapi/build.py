@@ -45,9 +45,7 @@ def contract_text() -> str:
     return to_yaml(orjson.loads(document))
 
 
-def answer_of(
-    client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any], media: str = "*/*"
-) -> Any:
+def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any], media: str = "*/*") -> Any:
     """What an operation answers to an example's request: the JSON value, or the text of another media type.
 
     Raises RuntimeError where it answers anything but 200.

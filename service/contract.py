@@ -75,9 +75,7 @@ TAGS = {
 class _StrictSchemas(BasePlugin):
     """Says of every schema that it is closed, what it is, and which of its fields go together."""
 
-    def schema_helper(
-        self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any
-    ) -> dict[str, Any]:
+    def schema_helper(self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any) -> dict[str, Any]:
         """Apispec's hook: what a component says beside its properties."""
         instance = resolve_schema_instance(schema)
         assert isinstance(instance, StrictSchema)
@@ -124,9 +122,7 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     for operation in operations:
         spec.path(
             path=operation.path,
-            operations={
-                operation.method.lower(): _described(operation, examples_of(operation.name), describe)
-            },
+            operations={operation.method.lower(): _described(operation, examples_of(operation.name), describe)},
         )
     document: dict[str, Any] = spec.to_dict()
     return document
@@ -173,10 +169,7 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
         "parameters": ["RequestId"],
     }
     if operation.method == "POST":
-        described["requestBody"] = {
-            "required": True,
-            "content": {operation.takes: _body(operation, examples)},
-        }
+        described["requestBody"] = {"required": True, "content": {operation.takes: _body(operation, examples)}}
     else:
         described["parameters"] += _parameters(operation, examples, describe)
     described["responses"] = _responses(operation, examples)
@@ -222,9 +215,7 @@ def _answer(operation: Operation[Any, Any], media: str, examples: list[Example])
     return written
 
 
-def _parameters(
-    operation: Operation[Any, Any], examples: list[Example], describe: Describe
-) -> list[dict[str, Any]]:
+def _parameters(operation: Operation[Any, Any], examples: list[Example], describe: Describe) -> list[dict[str, Any]]:
     parameters = []
     for name, field in operation.schema.fields.items():
         in_path = "{" + name + "}" in operation.path
@@ -237,9 +228,7 @@ def _parameters(
                 "description": described.pop("description", ""),
                 "schema": described,
                 "examples": {
-                    e.name: {"summary": e.summary, "value": e.request[name]}
-                    for e in examples
-                    if name in e.request
+                    e.name: {"summary": e.summary, "value": e.request[name]} for e in examples if name in e.request
                 },
             }
         )
@@ -258,10 +247,7 @@ def _problem_answer(kind: Kind) -> dict[str, Any]:
         example["errors"] = [{"pointer": "/sizes/2/rounds", "detail": "must be a whole number."}]
     return {
         "description": kind.explanation,
-        "headers": {
-            "X-Request-Id": {"$ref": "#/components/headers/RequestId"},
-            **_EXTRA_HEADERS.get(kind.status, {}),
-        },
+        "headers": {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}, **_EXTRA_HEADERS.get(kind.status, {})},
         "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema, "example": example}},
     }
 

@@ -47,10 +47,7 @@ class Kind:
 
 
 BAD_REQUEST = Kind(
-    "bad-request",
-    400,
-    "Bad request",
-    "The request could not be read as HTTP. Send it again as it was meant.",
+    "bad-request", 400, "Bad request", "The request could not be read as HTTP. Send it again as it was meant."
 )
 NOT_JSON = Kind(
     "not-json",
@@ -60,10 +57,7 @@ NOT_JSON = Kind(
     "object, nesting deeper than 32 levels and more than 100,000 lists and objects are refused too.",
 )
 NOT_FOUND = Kind(
-    "not-found",
-    404,
-    "Not found",
-    "Nothing lives at this address. The contract at /openapi.json lists every address.",
+    "not-found", 404, "Not found", "Nothing lives at this address. The contract at /openapi.json lists every address."
 )
 METHOD_NOT_ALLOWED = Kind(
     "method-not-allowed",
@@ -104,8 +98,7 @@ TOO_MANY_REQUESTS = Kind(
     "too-many-requests",
     429,
     "Too many requests",
-    "More requests came from one client than the installation allows. Wait as long as the Retry-After "
-    "header says.",
+    "More requests came from one client than the installation allows. Wait as long as the Retry-After header says.",
 )
 INTERNAL_ERROR = Kind(
     "internal-error",
@@ -147,11 +140,7 @@ class Refusal(Exception):
     """
 
     def __init__(
-        self,
-        kind: Kind,
-        detail: str,
-        problems: Sequence[Problem] = (),
-        headers: Mapping[str, str] | None = None,
+        self, kind: Kind, detail: str, problems: Sequence[Problem] = (), headers: Mapping[str, str] | None = None
     ) -> None:
         self.kind = kind
         self.detail = detail
@@ -195,10 +184,7 @@ def problems_of(messages: Any, path: Path = ()) -> Iterator[Problem]:
 
 
 def problem_response(
-    kind: Kind,
-    detail: str,
-    problems: Iterable[Problem] = (),
-    headers: Mapping[str, str] | None = None,
+    kind: Kind, detail: str, problems: Iterable[Problem] = (), headers: Mapping[str, str] | None = None
 ) -> Response:
     """A problem document as an answer."""
     document: dict[str, Any] = {
@@ -244,9 +230,7 @@ def _http_error(error: HTTPException) -> Response:
 def _fault(error: Exception) -> Response:
     where = {"request_id": g.get("request_id"), "operation": request.endpoint}
     log.error("failed", exc_info=error, extra=where)
-    return problem_response(
-        INTERNAL_ERROR, "The service could not compute an answer. The fault is on its side."
-    )
+    return problem_response(INTERNAL_ERROR, "The service could not compute an answer. The fault is on its side.")
 
 
 def _in_order(problem: Problem) -> tuple[tuple[int, str], ...]:

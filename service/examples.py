@@ -33,9 +33,7 @@ def examples_of(operation: str) -> list[Example]:
     directory = files("openapi") / "examples" / operation
     if not directory.is_dir():
         return []
-    found = sorted(
-        (file for file in directory.iterdir() if file.name.endswith(".json")), key=lambda file: file.name
-    )
+    found = sorted((file for file in directory.iterdir() if file.name.endswith(".json")), key=lambda file: file.name)
     return [_read(file.name.removesuffix(".json"), file.read_bytes()) for file in found]
 
 

@@ -58,8 +58,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             tag="Service",
             method="GET",
             summary="Does the process run?",
-            description="Answers as long as the process can answer at all. Restart the instance "
-            "when it does not.",
+            description="Answers as long as the process can answer at all. Restart the instance when it does not.",
             request=NothingSchema,
             answer=LiveSchema,
             call=lambda _: Live(),

@@ -35,9 +35,7 @@ def register_observability(app: Flask) -> None:
     Call it before any other hook is registered, so that it sees a request first and an answer last.
     """
     own = CollectorRegistry()
-    answered = Counter(
-        "grading_requests", "Requests answered.", ("operation", "method", "status"), registry=own
-    )
+    answered = Counter("grading_requests", "Requests answered.", ("operation", "method", "status"), registry=own)
     seconds = Histogram(
         "grading_request_seconds",
         "Time from the request's head to its finished answer.",
@@ -52,11 +50,7 @@ def register_observability(app: Flask) -> None:
         registry=own,
     )
     Gauge(
-        "grading_build_info",
-        "1 for the version that runs.",
-        ("version",),
-        multiprocess_mode="livemax",
-        registry=own,
+        "grading_build_info", "1 for the version that runs.", ("version",), multiprocess_mode="livemax", registry=own
     ).labels(VERSION).set(1)
 
     def begin() -> None:

@@ -64,10 +64,7 @@ def lay_out(request: ChartRequest, size: ChartSize, colours: PlainColours) -> La
     below = rows[size.rounds :]
     return Layout(
         tuple(WorkedRound(row, (b, line, s, line, f, line, s, line)) for row, b, f, s in yoke),
-        tuple(
-            WorkedRound(row, (b, side, f, side))
-            for row, b, f in zip(below, back.below, front.below, strict=False)
-        ),
+        tuple(WorkedRound(row, (b, side, f, side)) for row, b, f in zip(below, back.below, front.below, strict=False)),
         tuple(WorkedRound(row, (s, under)) for row, s in zip(below, sleeve.below, strict=False)),
         (*back.off_centre, *front.off_centre, *sleeve.off_centre),
     )

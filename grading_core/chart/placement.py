@@ -71,9 +71,7 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
         raise_if_any(off_centre)
     windows = Windows(request.chart.worked_rows())
     chart = describe(request.chart)
-    sizes = tuple(
-        _place(request, size, layout, windows) for size, layout in zip(request.sizes, layouts, strict=True)
-    )
+    sizes = tuple(_place(request, size, layout, windows) for size, layout in zip(request.sizes, layouts, strict=True))
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre)]
     for index, placed in enumerate(sizes):
         remarks += size_remarks(request, index, placed)
@@ -153,8 +151,7 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
         shortest_body=finish,
         shortest_sleeve=finish,
         chart_ends_at_split=DepthChange(
-            None if come.shallower is None else _span(come.shallower, request.gauge),
-            _span(come.deeper, request.gauge),
+            None if come.shallower is None else _span(come.shallower, request.gauge), _span(come.deeper, request.gauge)
         ),
         longest_float=_longest_float(request, layout, surveys, windows),
         long_float_rounds=ByPart(
@@ -234,9 +231,7 @@ def _rounds_over(seen: Survey, what: Literal["colours", "longest_float"], limit:
 
 
 def _colour_stitches(symbols: Iterable[str], surveys: Mapping[Part, Survey]) -> ColourStitches:
-    yoke, body, sleeve = (
-        {symbol: surveys[part].stitches.get(symbol, 0) for symbol in symbols} for part in PARTS
-    )
+    yoke, body, sleeve = ({symbol: surveys[part].stitches.get(symbol, 0) for symbol in symbols} for part in PARTS)
     sleeves = {symbol: 2 * count for symbol, count in sleeve.items()}
     total = {symbol: yoke[symbol] + body[symbol] + sleeves[symbol] for symbol in symbols}
     return ColourStitches(total, yoke, body, sleeves)

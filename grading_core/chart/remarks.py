@@ -49,9 +49,7 @@ def half_stitch_problems(
     return list(found)
 
 
-def chart_remarks(
-    request: ChartRequest, axes: Sequence[Fraction], off_centre: Sequence[Problem]
-) -> Iterator[Remark]:
+def chart_remarks(request: ChartRequest, axes: Sequence[Fraction], off_centre: Sequence[Problem]) -> Iterator[Remark]:
     """Words about the chart on its sections.
 
     request: the chart and the sizes. axes: the chart's mirror axes. off_centre: accepted shifts by half a stitch.
@@ -77,10 +75,7 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
     request: the chart and the sizes. index: of the size. placed: the answer for it.
     """
     label, path = placed.label, ("sizes", index)
-    parts: tuple[tuple[Part, BodyPlacement | SleevePlacement], ...] = (
-        ("body", placed.body),
-        ("sleeve", placed.sleeve),
-    )
+    parts: tuple[tuple[Part, BodyPlacement | SleevePlacement], ...] = (("body", placed.body), ("sleeve", placed.sleeve))
     for part, below in parts:
         rounds = len(below.rounds)
         if 0 < rounds < placed.progress.finishing_rounds:
@@ -107,8 +102,7 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
     if again is not None:
         yield Remark(
             "sleeve_plain_again",
-            f"Size {label}: from sleeve round {again} the sleeve is narrower than the minimum width and "
-            "plain again.",
+            f"Size {label}: from sleeve round {again} the sleeve is narrower than the minimum width and plain again.",
             label,
             (*path, "sleeve_decrease_rounds"),
         )
@@ -136,8 +130,7 @@ def _float_remarks(request: ChartRequest, label: str, longest: LongestFloat) -> 
             label,
         )
     if request.for_children and (
-        longest.stitches > min(request.float_limit, COMMON_FLOAT_LIMIT)
-        or longest.length_cm > COMMON_FLOAT_LIMIT_CM
+        longest.stitches > min(request.float_limit, COMMON_FLOAT_LIMIT) or longest.length_cm > COMMON_FLOAT_LIMIT_CM
     ):
         yield Remark(
             "float_can_catch_fingers",

@@ -231,18 +231,10 @@ def _limit_problems(request: ChartRequest) -> Iterator[Problem]:
 
 def _size_problems(request: ChartRequest, size: ChartSize, path: Path) -> Iterator[Problem]:
     yield from _round_problems(
-        (step.round for step in size.increase_rounds),
-        size.rounds,
-        "the yoke",
-        (*path, "increase_rounds"),
-        "round",
+        (step.round for step in size.increase_rounds), size.rounds, "the yoke", (*path, "increase_rounds"), "round"
     )
     yield from _round_problems(
-        (step.round for step in size.body_shaping),
-        size.body_rounds,
-        "the body",
-        (*path, "body_shaping"),
-        "round",
+        (step.round for step in size.body_shaping), size.body_rounds, "the body", (*path, "body_shaping"), "round"
     )
     for index, step in enumerate(size.body_shaping):
         if step.stitches % 4:

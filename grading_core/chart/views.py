@@ -116,8 +116,7 @@ def front_view(request: ChartPictureRequest) -> FrontView:
         colours=placements.chart.colours,
         plain=placements.plain_colours(),
         yoke=tuple(
-            YokeView(_last_half(first), line, front, _first_half(second))
-            for first, line, front, second in yoke
+            YokeView(_last_half(first), line, front, _first_half(second)) for first, line, front, second in yoke
         ),
         body=tuple(seen("body", "front")),
         first_sleeve=tuple(map(_last_half, sleeves)),
@@ -168,16 +167,13 @@ def start_traces(placed: SizePlacement) -> tuple[Trace, ...]:
 def _stitches_in_front(layout: Layout) -> int:
     """Half of every round of yoke and body, and the front halves of both sleeves."""
     yoke, body, sleeve = (
-        sum(stretch.stitches for worked in layout.rounds(part) for stretch in worked.stretches)
-        for part in PARTS
+        sum(stretch.stitches for worked in layout.rounds(part) for stretch in worked.stretches) for part in PARTS
     )
     return (yoke + body) // 2 + sleeve
 
 
 def _too_many(path: Path, stitches: int) -> Problem:
-    return Problem(
-        path, f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}."
-    )
+    return Problem(path, f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}.")
 
 
 def _last_half(sleeve: str) -> str:

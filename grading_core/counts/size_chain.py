@@ -64,9 +64,7 @@ class _Node(NamedTuple):
     before: _Node | None
 
 
-def cheapest_chain(
-    shelves: Sequence[Shelf], weights: Weights, limit: int | None = None
-) -> Chain | Broken | None:
+def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> Chain | Broken | None:
     """One candidate from each shelf, so that the chain costs least; None where none costs less than the limit.
 
     shelves: one per size, in order. weights: of the steps. limit: what a chain must stay below. Of chains that cost
@@ -125,11 +123,7 @@ def _layer(
                         _, (was0, was1, was2), (_, old1, old2, old3) = previous
                         if was0 > count0 or was1 > count1 or was2 > count2:
                             continue
-                        cost += (
-                            second * (new1 - old1) ** 2
-                            + third * (new2 - old2) ** 2
-                            + fourth * (new3 - old3) ** 2
-                        )
+                        cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
                         if cost >= least:
                             continue
                     least, reached = cost, node

@@ -178,9 +178,7 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
     return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
 
 
-def _better(
-    targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Attempt | None
-) -> _Attempt | None:
+def _better(targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Attempt | None) -> _Attempt | None:
     """All sizes with these necks, or the best attempt so far where that is as good."""
     limit = None if best is None or best.impossible else best.cost
     if limit is not None and (neck.impossible or neck.cost >= limit):

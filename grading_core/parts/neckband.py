@@ -101,10 +101,7 @@ def pick_up(along_stitches: int, gauge: Gauge, rows_each_side: int = 0) -> PickU
     """
     ratio = gauge.stitches_per_cm / gauge.rows_per_cm
     return PickUp(
-        along_stitches,
-        rows_each_side,
-        NEAREST.round(rows_each_side * ratio),
-        ratio.limit_denominator(LONGEST_RHYTHM),
+        along_stitches, rows_each_side, NEAREST.round(rows_each_side * ratio), ratio.limit_denominator(LONGEST_RHYTHM)
     )
 
 

@@ -129,10 +129,7 @@ class HeadCheck:
 
 
 def cast_on(
-    neck: NeckStitches,
-    start: Start = "before_back",
-    way: Way = "joined",
-    drop: FrontDrop | None = None,
+    neck: NeckStitches, start: Start = "before_back", way: Way = "joined", drop: FrontDrop | None = None
 ) -> CastOn:
     """The cast-on with the place of every marker.
 
@@ -183,11 +180,7 @@ def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -
         return Impossible(reason, (Nearest(("centre",), fitting),) if front > 2 else ())
     increases = min(side - 1, (rows + 1) // 2)
     return FrontDrop(
-        rows=rows,
-        height_cm=gauge.height_cm(rows),
-        each_side=side - increases,
-        edge_increases=increases,
-        centre=middle,
+        rows=rows, height_cm=gauge.height_cm(rows), each_side=side - increases, edge_increases=increases, centre=middle
     )
 
 
@@ -245,11 +238,7 @@ def check_head(
         )
         remarks.append(Remark("young_child_neck", message, size, path))
     return HeadCheck(
-        tightest=tightest,
-        stretched_cm=stretched_cm,
-        stretch_needed=needed,
-        passes=passes,
-        remarks=tuple(remarks),
+        tightest=tightest, stretched_cm=stretched_cm, stretch_needed=needed, passes=passes, remarks=tuple(remarks)
     )
 
 
@@ -323,13 +312,7 @@ def _gaps(sequence: Sequence[tuple[str, int] | Marker]) -> tuple[Gap, ...]:
 def _gap_words(gaps: Sequence[Gap]) -> str:
     """The stitches up to one marker in every size, and the marker."""
     marker = gaps[0].marker
-    placed = (
-        ""
-        if marker is None
-        else "marker for the start of the round"
-        if marker == "start"
-        else f"marker {marker}"
-    )
+    placed = "" if marker is None else "marker for the start of the round" if marker == "start" else f"marker {marker}"
     if not any(gap.stitches for gap in gaps):
         return placed
     parts = listed([name for name, _ in max((gap.parts for gap in gaps), key=len)])

@@ -156,9 +156,7 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[str, ...]:
     return tuple(sentences)
 
 
-def lengthened(
-    part: Literal["body", "sleeve"], wanted: int, minimum: int, size: str | None
-) -> tuple[Remark, ...]:
+def lengthened(part: Literal["body", "sleeve"], wanted: int, minimum: int, size: str | None) -> tuple[Remark, ...]:
     """The remark on a part that its chart makes longer than wanted; none where it doesn't.
 
     part: whose rounds they are. wanted, minimum: rounds before the rib. size: the size's label.

@@ -105,9 +105,7 @@ def raise_back(
     """
     reach = NEAREST.round(front * FRONT_SHARE) if front_stitches is None else front_stitches
     if reach > front // 2:
-        reason = (
-            f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: they cross its centre."
-        )
+        reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: they cross its centre."
         return Impossible(reason, (Nearest(("front_stitches",), front // 2),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:

@@ -158,6 +158,4 @@ def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) ->
         if plain >= missing
     ]
     needed = counted(times, "decrease round")
-    return Impossible(
-        f"The sleeve needs {needed} above the cuff, and there is room for {room}.", tuple(nearest)
-    )
+    return Impossible(f"The sleeve needs {needed} above the cuff, and there is room for {room}.", tuple(nearest))

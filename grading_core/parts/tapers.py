@@ -24,9 +24,7 @@ class _Taper:
     after: int
 
 
-def run_tapers(
-    sizes: Sequence[Sequence[Phase[int]] | None], describe: Callable[[int], str]
-) -> tuple[str, ...]:
+def run_tapers(sizes: Sequence[Sequence[Phase[int]] | None], describe: Callable[[int], str]) -> tuple[str, ...]:
     """The shaping of every size in sentences with size runs; none where the sizes are too unlike.
 
     sizes: the phases of each size, None where the size has none. describe: what is done in a shaping round.

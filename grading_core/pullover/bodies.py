@@ -51,8 +51,7 @@ completes the size.']
         lacking = [names[0] for names in needed if not any(name in body.values for name in names)]
         if lacking:
             yield Problem(
-                ("sizes", index),
-                f"lacks {listed(lacking)}: send them, or name a body_table that completes the size.",
+                ("sizes", index), f"lacks {listed(lacking)}: send them, or name a body_table that completes the size."
             )
 
 

@@ -42,11 +42,7 @@ class Version:
 
 
 def versions(
-    gauges: Gauges,
-    lengths: Lengths,
-    band: BandWishes,
-    levels: Sequence[LevelWish],
-    changes: Changes | None,
+    gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
 ) -> Iterator[Version]:
     """The design and, where a maker changes it, the changed garment.
 
@@ -97,9 +93,7 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
     return Nearest(("changes", "yoke", "rounds"), rounds)
 
 
-def changed_numbers(
-    labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]
-) -> Iterator[ChangedNumber]:
+def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
     """Every number of the table that the changes changed, size by size.
 
     labels: of the sizes. design, changed: the tables of both versions.

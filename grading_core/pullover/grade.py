@@ -17,19 +17,8 @@ from grading_core.errors import raise_if_any
 from grading_core.pullover.bodies import body_remarks, find_wearers, missing_measurements
 from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
-from grading_core.pullover.lengths import (
-    asked_lengths,
-    changed_lengths,
-    ease_problems,
-    length_problems,
-    level_lengths,
-)
-from grading_core.pullover.measurements import (
-    fall_problems,
-    measurement_problems,
-    smallest_first,
-    target_measurements,
-)
+from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.remarks import chart_remarks, size_remarks

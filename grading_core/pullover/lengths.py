@@ -37,11 +37,7 @@ Lengths = Mapping[str, Asked]
 
 
 def asked_lengths(
-    ease: Mapping[Measurement, PerSize],
-    neck: NeckWishes,
-    yoke: YokeWishes,
-    body: BodyWishes,
-    sleeve: SleeveWishes,
+    ease: Mapping[Measurement, PerSize], neck: NeckWishes, yoke: YokeWishes, body: BodyWishes, sleeve: SleeveWishes
 ) -> Lengths:
     """What a design asks for.
 
@@ -104,9 +100,7 @@ def length_problems(lengths: Iterable[Asked], sizes: int) -> Iterator[Problem]:
     """
     for asked in lengths:
         if isinstance(asked.length, tuple) and len(asked.length) != sizes:
-            yield Problem(
-                asked.path, f"has {counted(len(asked.length), 'value')} for {counted(sizes, 'size')}."
-            )
+            yield Problem(asked.path, f"has {counted(len(asked.length), 'value')} for {counted(sizes, 'size')}.")
 
 
 def ease_problems(ease: Iterable[Measurement], levels: Sequence[LevelWish]) -> Iterator[Problem]:

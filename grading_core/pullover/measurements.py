@@ -84,9 +84,7 @@ def target_measurements(
     )
 
 
-def smallest_first(
-    wearers: Sequence[Wearer], targets: Sequence[TargetMeasurements]
-) -> tuple[TargetMeasurements, ...]:
+def smallest_first(wearers: Sequence[Wearer], targets: Sequence[TargetMeasurements]) -> tuple[TargetMeasurements, ...]:
     """The sizes from the smallest to the largest, by the body's bust, its upper arm, and the label.
 
     wearers, targets: of all sizes, in the same order.
@@ -96,11 +94,7 @@ def smallest_first(
 
 
 def measurement_problems(
-    targets: Sequence[TargetMeasurements],
-    lengths: Lengths,
-    neck: NeckWishes,
-    line_stitches: int,
-    fabrics: Fabrics,
+    targets: Sequence[TargetMeasurements], lengths: Lengths, neck: NeckWishes, line_stitches: int, fabrics: Fabrics
 ) -> Iterator[Problem]:
     """Measurements that leave nothing to knit, or too much.
 
@@ -125,9 +119,7 @@ def measurement_problems(
             )
             found.setdefault(neck_path, Problem(neck_path, detail))
         if target.bust * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
-            detail = (
-                f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
-            )
+            detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
             too_large.setdefault("stitches", detail)
         rounds += target.depth * fabrics.yoke.rows_per_cm
         rounds += (target.body_length + target.sleeve_length) * fabrics.below.rows_per_cm
@@ -167,10 +159,7 @@ def fall_problems(rising: Sequence[TargetMeasurements], lengths: Lengths) -> Ite
 
 
 def _target(
-    wearer: Wearer,
-    asked: Mapping[str, Fraction],
-    levels: Sequence[tuple[Measurement, Fraction]],
-    neck: NeckWishes,
+    wearer: Wearer, asked: Mapping[str, Fraction], levels: Sequence[tuple[Measurement, Fraction]], neck: NeckWishes
 ) -> TargetMeasurements:
     body = wearer.body
 

@@ -85,16 +85,12 @@ def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> 
     return check_head(openings, head_cm, stretch, young=wearer.young, size=wearer.label, path=("neck",))
 
 
-def _drop_front(
-    counts: Counts, height_cm: Fraction, options: Options, gauge: Gauge
-) -> FrontDrop | Impossible:
+def _drop_front(counts: Counts, height_cm: Fraction, options: Options, gauge: Gauge) -> FrontDrop | Impossible:
     # the yoke's increases have to fall on right-side rows of the drop, of which the last is one
     rule = CountRule(2, options.first % 2 if options.step == 2 else 0)
     rows = gauge.rows(height_cm, rule) or 2
     if rows >= counts.rounds:
-        reason = (
-            f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
-        )
+        reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
         return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
     drop = front_drop(counts.neck.front, rows, gauge)
     # how the front is parted follows from its stitches: nothing to ask for

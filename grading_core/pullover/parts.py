@@ -67,9 +67,7 @@ def knit_size(
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
-    knitted_body = _knit_body(
-        counts.body, target, body, version.lengths, fabrics, young=wearer.young, least=least
-    )
+    knitted_body = _knit_body(counts.body, target, body, version.lengths, fabrics, young=wearer.young, least=least)
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
@@ -97,9 +95,7 @@ def knit_size(
     )
 
 
-def _knit_yoke(
-    written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Gauge
-) -> Schedule | Impossible:
+def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Gauge) -> Schedule | Impossible:
     """The increases, adjusted where a maker asks for it in the way that disturbs the yoke least."""
     if adjustment is None:
         return schedule(written, options, gauge)

@@ -26,8 +26,7 @@ def wish_problems(
         yield Problem(("neck", "shares", "front"), "The front must not be wider than the back at the neck.")
     if neck.front_drop and neck.raise_height:
         yield Problem(
-            ("neck", "raise_height"),
-            "Either the back is raised with short rows or the front is dropped, not both.",
+            ("neck", "raise_height"), "Either the back is raised with short rows or the front is dropped, not both."
         )
     lines = yoke.options.line_stitches
     if yoke.line_to_body is not None and yoke.line_to_body > lines:

@@ -136,9 +136,7 @@ class Row:
     @property
     def run(self) -> str:
         """The values as patterns print them, centimetres to the nearest half."""
-        return size_run(
-            [to_printed_decimal(value) if isinstance(value, Fraction) else value for value in self.values]
-        )
+        return size_run([to_printed_decimal(value) if isinstance(value, Fraction) else value for value in self.values])
 
 
 @dataclass(frozen=True, slots=True)

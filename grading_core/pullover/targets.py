@@ -65,9 +65,7 @@ def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
     yield from (Problem(path, _CONFLICT) for path in dict.fromkeys(paths))
 
 
-def stitch_targets(
-    rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_stitches: int
-) -> tuple[Targets, ...]:
+def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_stitches: int) -> tuple[Targets, ...]:
     """Finished measurements in exact stitches and rounds.
 
     rising: from the smallest size to the largest, free of `fall_problems`. fabrics: the gauges. line_stitches: of each

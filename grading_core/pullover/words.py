@@ -54,9 +54,7 @@ def instructions(
 
 def _each(sizes: Mapping[str, KnittedSize], part: str) -> tuple[str, ...]:
     return tuple(
-        f"{label}: {sentence}"
-        for label, size in sizes.items()
-        for sentence in getattr(size, part).instructions()
+        f"{label}: {sentence}" for label, size in sizes.items() for sentence in getattr(size, part).instructions()
     )
 
 
@@ -104,9 +102,7 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     held = stitches(lambda each: each.split.sleeve + 2 * each.line_to_sleeve)
     underarm = f"cast on {stitches(lambda each: each.underarm)} for the underarm"
     front = stitches(lambda each: each.split.front + 2 * each.line_to_body)
-    ends = counted_run(
-        [(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch"
-    )
+    ends = counted_run([(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch")
     yield (
         f"There are {stitches(lambda each: each.yoke_total)} on the needle. Divide them in the next round, which is "
         "round 1 of the body:"

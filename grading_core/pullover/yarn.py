@@ -97,9 +97,7 @@ def _edge(edge: RibbedEdge) -> int:
     return edge.stitches * edge.rounds
 
 
-def colour_yarn(
-    size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, gauge: Gauge
-) -> tuple[Need, ...]:
+def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, gauge: Gauge) -> tuple[Need, ...]:
     """Yarn of each colour of one size.
 
     size, chart: as for `stitches_by_colour`. wishes: the yarn and a swatch, where one was weighed. gauge: of the
@@ -115,11 +113,7 @@ def stitches_by_colour(size: KnittedSize, chart: ChartRequest | None) -> dict[st
     size: with its chart placed. chart: the chart; short rows, hem, cuffs and band are in its plain colour, and so is
     the difference that a dropped front makes.
     """
-    yoke, body, sleeve = (
-        yoke_stitches(size.yoke, size.neck),
-        body_stitches(size.body),
-        sleeve_stitches(size.sleeve),
-    )
+    yoke, body, sleeve = (yoke_stitches(size.yoke, size.neck), body_stitches(size.body), sleeve_stitches(size.sleeve))
     ribs = rib_stitches(size.body, size.sleeve, size.band)
     total = yoke + body + 2 * sleeve + raise_stitches(size.neck, size.counts) + ribs
     if chart is None or size.chart is None:

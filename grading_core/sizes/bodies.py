@@ -84,9 +84,7 @@ def size_bodies(request: BodiesRequest) -> tuple[SizeBody, ...]:
     table = request.body_table
     if table is not None and table not in BODY_TABLES:
         known = ", ".join(BODY_TABLES)
-        raise ContradictionError(
-            [Problem(("body_table",), f"There is no table {table!r}; there are {known}.")]
-        )
+        raise ContradictionError([Problem(("body_table",), f"There is no table {table!r}; there are {known}.")])
     if request.sizes is not None:
         return _sent_bodies(request.sizes, table, request.labels, request.within)
     if table is None:
@@ -116,8 +114,7 @@ def _whole_table(name: str, within: Within) -> Mapping[str, SizeBody]:
     bodies = {}
     for size in BODY_TABLES[name].sizes:
         values = {
-            measurement: BodyValue(row.value_cm(within), row.origin)
-            for measurement, row in size.measurements.items()
+            measurement: BodyValue(row.value_cm(within), row.origin) for measurement, row in size.measurements.items()
         }
         bodies[size.label] = SizeBody(size.label, MappingProxyType(values))
     return MappingProxyType(bodies)
@@ -178,9 +175,7 @@ def _outside(index: int, size: SentSize, knots: Sequence[SizeBody], table: str) 
     first, last = knots[0].values["bust"].cm, knots[-1].values["bust"].cm
     if first <= bust <= last:
         return None
-    beyond, edge, by = (
-        ("below", knots[0], first - bust) if bust < first else ("above", knots[-1], bust - last)
-    )
+    beyond, edge, by = ("below", knots[0], first - bust) if bust < first else ("above", knots[-1], bust - last)
     return Problem(
         ("sizes", index, "bust"),
         f"The bust of {size.label!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "

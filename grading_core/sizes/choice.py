@@ -19,9 +19,7 @@ from grading_core.sizes.request import FinishedSize, SizeMatchRequest
 from grading_core.sizes.result import Neighbours, Offer, SizeChoice, SizeMatch
 
 
-def choose_size(
-    finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None
-) -> SizeChoice:
+def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None) -> SizeChoice:
     """The size nearest to a wanted circumference, with its neighbours.
 
     finished: one size or more, in any order. wanted, body: in cm.
@@ -129,10 +127,6 @@ def _end_remarks(choice: SizeChoice, at: str) -> Iterator[Remark]:
     """A remark where what is wanted lies beyond the smallest or the largest size."""
     best = choice.best
     if best.difference > 0 and choice.neighbours.smaller is None:
-        yield Remark(
-            "below_every_size", f"At the {at} the smallest size is still larger than wanted.", best.label
-        )
+        yield Remark("below_every_size", f"At the {at} the smallest size is still larger than wanted.", best.label)
     if best.difference < 0 and choice.neighbours.larger is None:
-        yield Remark(
-            "above_every_size", f"At the {at} the largest size is still smaller than wanted.", best.label
-        )
+        yield Remark("above_every_size", f"At the {at} the largest size is still smaller than wanted.", best.label)

@@ -96,8 +96,7 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     eases = {name: spread_ease(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     raise_if_any(_target_problems(request, bodies, eases))
     return tuple(
-        _graded(request, body, {name: eases[name][index] for name in body.values})
-        for index, body in enumerate(bodies)
+        _graded(request, body, {name: eases[name][index] for name in body.values}) for index, body in enumerate(bodies)
     )
 
 
@@ -114,9 +113,7 @@ def estimate_remarks(
     ['No published table reaches the wrist of M and L: it is an estimate. Compare it with a body.']
     """
     for name in names:
-        labels = [
-            label for label, values in bodies.items() if name in values and values[name].origin == "estimated"
-        ]
+        labels = [label for label, values in bodies.items() if name in values and values[name].origin == "estimated"]
         if labels:
             yield Remark(
                 "estimated_body",
@@ -127,16 +124,12 @@ def estimate_remarks(
 
 
 def _graded(request: SizeGradingRequest, body: SizeBody, ease: Mapping[Measurement, Fraction]) -> GradedSize:
-    measurements = {
-        name: _measurement(request, name, value, ease[name]) for name, value in body.values.items()
-    }
+    measurements = {name: _measurement(request, name, value, ease[name]) for name, value in body.values.items()}
     fit = fit_name(ease["bust"]) if "bust" in ease else None
     return GradedSize(body.label, measurements, fit)
 
 
-def _measurement(
-    request: SizeGradingRequest, name: Measurement, body: BodyValue, ease: Fraction
-) -> GradedMeasurement:
+def _measurement(request: SizeGradingRequest, name: Measurement, body: BodyValue, ease: Fraction) -> GradedMeasurement:
     across = name in _ACROSS
     per_cm = request.gauge.stitches_per_cm if across else request.gauge.rows_per_cm
     target = body.cm + ease if ease else body.cm
@@ -166,9 +159,7 @@ def _runs(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> dict[Meas
                 stitches=counts if name in _ACROSS else None,
                 rows=None if name in _ACROSS else counts,
                 finished_cm=_run(cells, lambda cell: to_printed_decimal(cell.finished, step)),
-                finished_inch=_run(
-                    cells, lambda cell: to_printed_inches(cell.finished, denominator, convention)
-                ),
+                finished_inch=_run(cells, lambda cell: to_printed_inches(cell.finished, denominator, convention)),
             )
     return runs
 
@@ -177,9 +168,7 @@ def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasu
     return size_run([None if cell is None else write(cell) for cell in cells])
 
 
-def _name_problems(
-    request: SizeGradingRequest, names: Sequence[Measurement], sizes: int
-) -> Iterator[Problem]:
+def _name_problems(request: SizeGradingRequest, names: Sequence[Measurement], sizes: int) -> Iterator[Problem]:
     for name, ease in request.ease.items():
         if name not in names:
             yield Problem(("ease", name), f"No size has a {name} to add ease to.")

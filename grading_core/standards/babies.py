@@ -18,9 +18,7 @@ BABIES = build_table(
             CYC_BABIES,
             inch="10.5 11.5 12.5 14 18",
             cm="26.5 29 31.5 35.5 45.5",
-            notes={
-                "24 months": "a leap of 4 in after 18 months, as published; it meets size 2 of the children"
-            },
+            notes={"24 months": "a leap of 4 in after 18 months, as published; it meets size 2 of the children"},
         ),
         line("back_waist_length", SIZES, CYC_BABIES, inch="6 7 7.5 8 8.5", cm="15.5 17.5 19 20.5 21.5"),
         line("cross_back", SIZES, CYC_BABIES, inch="7.25 7.75 8.25 8.5 8.75", cm="18.5 19.5 21 21.5 22"),

@@ -20,9 +20,7 @@ from grading_core.standards.sources import Source
 from grading_core.units import CM_PER_INCH
 
 AcrossMeasurement = Literal["bust", "waist", "hip", "upper_arm", "wrist", "neck", "head", "cross_back"]
-AlongMeasurement = Literal[
-    "back_waist_length", "armhole_depth", "arm_length", "back_neck_to_wrist", "back_hip_length"
-]
+AlongMeasurement = Literal["back_waist_length", "armhole_depth", "arm_length", "back_neck_to_wrist", "back_hip_length"]
 Measurement = AcrossMeasurement | AlongMeasurement
 Origin = Literal["published", "derived", "estimated"]
 Within = Literal["low", "middle", "high"]
@@ -168,9 +166,7 @@ def line(
     )
 
 
-def chest_line_notes(
-    rule: str, sizes: Sequence[str], outside: Collection[str], measured: str
-) -> dict[str, str]:
+def chest_line_notes(rule: str, sizes: Sequence[str], outside: Collection[str], measured: str) -> dict[str, str]:
     """Notes by label for figures that follow a straight line against the chest girth.
 
     rule: the line in words. outside: the labels beyond the chest girths that were measured.
@@ -183,9 +179,7 @@ def chest_line_notes(
     return {size: beyond if size in outside else rule for size in sizes}
 
 
-def build_table(
-    name: str, title: str, lines: Sequence[tuple[BodyRow, ...]], notes: Sequence[str]
-) -> BodyTable:
+def build_table(name: str, title: str, lines: Sequence[tuple[BodyRow, ...]], notes: Sequence[str]) -> BodyTable:
     """A table from its lines, which all have the same sizes in the same order."""
     labels = tuple(row.size for row in lines[0])
     by_measurement = {line[0].measurement: line for line in lines}

@@ -11,9 +11,7 @@ from grading_core.standards.children import CHILDREN
 from grading_core.standards.men import MEN
 from grading_core.standards.women import WOMEN
 
-BODY_TABLES: Mapping[str, BodyTable] = MappingProxyType(
-    {table.name: table for table in (WOMEN, MEN, CHILDREN, BABIES)}
-)
+BODY_TABLES: Mapping[str, BodyTable] = MappingProxyType({table.name: table for table in (WOMEN, MEN, CHILDREN, BABIES)})
 """By name: women, men, children, babies."""
 
 

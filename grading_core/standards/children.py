@@ -86,13 +86,7 @@ CHILDREN = build_table(
             cm="47.2-48.3 49.3-50.2",
             note="medians of girls and of boys at the age that the size names",
         )
-        + line(
-            "head",
-            SIZES[2:],
-            CYC_HEADS,
-            inch="20-22 20-22 20-22 20-22 20-22 20-22",
-            note=_TWEEN,
-        ),
+        + line("head", SIZES[2:], CYC_HEADS, inch="20-22 20-22 20-22 20-22 20-22 20-22", note=_TWEEN),
         line(
             "wrist",
             SIZES,

@@ -47,9 +47,7 @@ MEN = build_table(
             cm="44.7-45.5 46.3-47.1 47.9-48.7 49.5-50.3 51.1-51.9 52.7-53.5 54.3-55.1 55.9-56.7",
             origin="derived",
             estimated=_BEYOND,
-            notes=chest_line_notes(
-                "to the waist at the navel: 31.03 cm + 0.158 x chest", SIZES, _BEYOND, _MEASURED
-            ),
+            notes=chest_line_notes("to the waist at the navel: 31.03 cm + 0.158 x chest", SIZES, _BEYOND, _MEASURED),
         ),
         line(
             "cross_back",

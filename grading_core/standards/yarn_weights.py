@@ -17,9 +17,7 @@ SPINNERS_CHART = Source(
     "Spin Off magazine, one-page Yarn Standards chart",
     "adds wraps per inch and yards per pound to the standard categories; 1 yd/lb = 0.201591 m/100 g",
 )
-UK_TRADE = Source(
-    "uk_trade", "UK hand-dyer's article on yarn weights", "October 2024; a retail guide, not a standard"
-)
+UK_TRADE = Source("uk_trade", "UK hand-dyer's article on yarn weights", "October 2024; a retail guide, not a standard")
 SOUTHERN_USAGE = Source(
     "southern_usage",
     "Yarn comparison chart of Australia, New Zealand and the UK on a knitting information site",
@@ -112,9 +110,7 @@ def _category(
     )
 
 
-def _thickness(
-    category: int, name: str, metres: str, wraps: str, yards_per_pound: str | None = None
-) -> YarnThickness:
+def _thickness(category: int, name: str, metres: str, wraps: str, yards_per_pound: str | None = None) -> YarnThickness:
     yards = figure(yards_per_pound) if yards_per_pound else None
     return YarnThickness(
         category=category,

@@ -68,13 +68,9 @@ def _yarn_problems(yarns: Mapping[str, Yarn], gauge: Gauge | None) -> Iterator[P
     for name, yarn in yarns.items():
         if (yarn.swatch_grams is None) != (yarn.swatch_stitches is None):
             lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
-            yield Problem(
-                ("yarns", name, lacking), "is missing: a swatch needs both its weight and its stitches."
-            )
+            yield Problem(("yarns", name, lacking), "is missing: a swatch needs both its weight and its stitches.")
         elif yarn.swatch_grams is None and gauge is None:
-            yield Problem(
-                ("yarns", name), "has no weighed swatch, and the request no gauge to estimate from."
-            )
+            yield Problem(("yarns", name), "has no weighed swatch, and the request no gauge to estimate from.")
 
 
 def _size_problems(yarns: Mapping[str, Yarn], sizes: Sequence[SizeStitches]) -> Iterator[Problem]:

@@ -23,15 +23,7 @@ from grading_core.gauge import Gauge
 from grading_core.units import to_places
 from grading_core.wording import counted, repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
-from grading_core.yoke.result import (
-    METHODS,
-    AdjustedYoke,
-    Method,
-    RoundsAndDepth,
-    Schedule,
-    SizeSchedule,
-    Way,
-)
+from grading_core.yoke.result import METHODS, AdjustedYoke, Method, RoundsAndDepth, Schedule, SizeSchedule, Way
 from grading_core.yoke.schedule import finish, needed_rounds, respace, schedule
 
 LONGEST_PLAIN_SHARE = Fraction(1, 4)
@@ -243,10 +235,7 @@ def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | 
     if plain and rounds < written:
         return "plain_rounds", "Leaving out plain rounds after the last increase changes nothing else."
     if plain and (wider is None or plain.plain_rounds_at_end <= LONGEST_PLAIN_SHARE * rounds):
-        return (
-            "plain_rounds",
-            "Plain rounds after the last increase change no increase and let the chart run on.",
-        )
+        return ("plain_rounds", "Plain rounds after the last increase change no increase and let the chart run on.")
     if wider:
         return "wider", (
             f"Plain rounds alone would leave {plain.plain_rounds_at_end if plain else 0} of "

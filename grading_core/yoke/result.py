@@ -80,9 +80,7 @@ class Schedule:
     @property
     def stitches(self) -> YokeStitches:
         """Stitches on the needle."""
-        return YokeStitches(
-            self.yoke.neck.total(self.line_stitches), self.yoke.split.total(self.line_stitches)
-        )
+        return YokeStitches(self.yoke.neck.total(self.line_stitches), self.yoke.split.total(self.line_stitches))
 
     @property
     def body_as_one(self) -> bool:

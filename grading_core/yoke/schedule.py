@@ -150,9 +150,7 @@ def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Optio
     return finish(yoke, moved, options.line_stitches, gauge)
 
 
-def finish(
-    yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: int, gauge: Gauge
-) -> Schedule:
+def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: int, gauge: Gauge) -> Schedule:
     """A schedule from its increase rounds: phases, depth and slope.
 
     yoke: rounds and sections that the increase rounds lead to. line_stitches: of each raglan line.

@@ -122,10 +122,7 @@ def chart_picture(view: ChartView, _: LengthWriter) -> str:
                 ],
             ),
             svg.G(transform=[svg.Translate(_LEFT, rounded(foot))], elements=list(colours)),
-            svg.G(
-                transform=[svg.Translate(_LEFT, rounded(foot + LEGEND_LINE * len(colours)))],
-                elements=list(kinds),
-            ),
+            svg.G(transform=[svg.Translate(_LEFT, rounded(foot + LEGEND_LINE * len(colours)))], elements=list(kinds)),
         ],
     )
     return page.as_str()
@@ -155,8 +152,7 @@ def _grid(view: ChartView) -> _Grid:
 def _lines(traces: Iterable[Trace]) -> list[_Line]:
     """Back and front as one line where they start alike."""
     back, front, sleeve = (
-        tuple(trace for trace in traces if trace.section == section)
-        for section in ("back", "front", "sleeve")
+        tuple(trace for trace in traces if trace.section == section) for section in ("back", "front", "sleeve")
     )
     if [trace.pieces for trace in back] == [trace.pieces for trace in front]:
         bodies = [_Line("body", "back and front", None, back)]
@@ -170,10 +166,7 @@ def _definitions(grid: _Grid, lines: Iterable[_Line], ink: dict[str, Ink], key: 
     rows = grid.chart.worked_rows()
     drawn = ((0, len(rows) - 1 - number, row[::-1]) for number, row in enumerate(rows))
     yield svg.G(id=f"{key}-repeat", elements=stitches(drawn, ink, key))
-    yield svg.ClipPath(
-        id=f"{key}-rounds",
-        elements=[svg.Rect(width=rounded(grid.width), height=rounded(grid.height))],
-    )
+    yield svg.ClipPath(id=f"{key}-rounds", elements=[svg.Rect(width=rounded(grid.width), height=rounded(grid.height))])
     # The traces get a clear edge by leaving the stitches under it undrawn, whatever the paper is.
     yield svg.Mask(
         id=f"{key}-clear",
@@ -273,18 +266,12 @@ def _grid_lines(grid: _Grid) -> Iterator[svg.Element]:
     ends = (0, grid.rounds)
 
     def lines(strong: bool) -> str:
-        upright = [
-            f"M{x} 0V{along}" for x, n in columns.items() if strong == (n % 5 == 0 or n == grid.chart.width)
-        ]
-        level = [
-            f"M0 {y}H{across}" for y, n in rows.items() if strong == (n % grid.chart.height == 0 or n in ends)
-        ]
+        upright = [f"M{x} 0V{along}" for x, n in columns.items() if strong == (n % 5 == 0 or n == grid.chart.width)]
+        level = [f"M0 {y}H{across}" for y, n in rows.items() if strong == (n % grid.chart.height == 0 or n in ends)]
         return "".join(upright + level)
 
     for strong, width, opacity in ((False, 0.5, 0.3), (True, 1, 0.7)):
-        yield svg.Path(
-            extra={"d": lines(strong)}, fill="none", stroke=TEXT, stroke_width=width, stroke_opacity=opacity
-        )
+        yield svg.Path(extra={"d": lines(strong)}, fill="none", stroke=TEXT, stroke_width=width, stroke_opacity=opacity)
 
 
 def _numbers(grid: _Grid) -> Iterator[svg.Element]:
@@ -327,9 +314,7 @@ def _parts(grid: _Grid) -> Iterator[svg.Element]:
         if lowest > highest:
             continue
         bottom, top = grid.below(lowest), grid.below(highest + 1)
-        yield svg.Path(
-            extra={"d": f"M-36 {rounded(bottom - 1)}H-40V{rounded(top + 1)}H-36"}, fill="none", stroke=TEXT
-        )
+        yield svg.Path(extra={"d": f"M-36 {rounded(bottom - 1)}H-40V{rounded(top + 1)}H-36"}, fill="none", stroke=TEXT)
         middle = (bottom + top) / 2 + 4 - 6 * (len(words) - 1)
         for row, word in enumerate(words):
             yield text(word, -45, middle + 12 * row, 11, anchor="end")

@@ -113,9 +113,7 @@ def inks(colours: Mapping[str, Colour], ground: str) -> dict[str, Ink]:
     return found
 
 
-def stitches(
-    rows: Iterable[tuple[float, float, str]], inks: Mapping[str, Ink], key: str
-) -> list[svg.Element]:
+def stitches(rows: Iterable[tuple[float, float, str]], inks: Mapping[str, Ink], key: str) -> list[svg.Element]:
     """Stitches, each a unit square, as one shape a colour.
 
     rows: the place of each row's upper left corner, and its colours from the left. inks: of the colours. key: of
@@ -178,21 +176,15 @@ def colour_legend(
         lines[-1].append(text(name, at + 2 * size[0] + 8, 4, 12))
         at += needed
     return [
-        svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=line)
-        for number, line in enumerate(lines)
+        svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=line) for number, line in enumerate(lines)
     ]
 
 
 def _swatch(symbol: str, inks: Mapping[str, Ink], x: float, size: tuple[float, float], key: str) -> svg.G:
     width, height = size
-    frame = svg.Rect(
-        width=2, height=1, fill="none", stroke=TEXT, stroke_width=1, vector_effect="non-scaling-stroke"
-    )
+    frame = svg.Rect(width=2, height=1, fill="none", stroke=TEXT, stroke_width=1, vector_effect="non-scaling-stroke")
     return svg.G(
-        transform=[
-            svg.Translate(rounded(x), rounded(-height / 2)),
-            svg.Scale(rounded(width), rounded(height)),
-        ],
+        transform=[svg.Translate(rounded(x), rounded(-height / 2)), svg.Scale(rounded(width), rounded(height))],
         elements=[*stitches([(0, 0, symbol * 2)], inks, key), frame],
     )
 
@@ -207,9 +199,7 @@ def _mark(ink: Ink, width: float, height: float) -> svg.Element:
     x, y = rounded(x), rounded(y)
     stroke = rounded(max(0.6, reach * 0.4))
     if ink.mark == _RING:
-        return svg.Circle(
-            cx=x, cy=y, r=rounded(reach * 0.9), fill="none", stroke=ink.mark_paint, stroke_width=stroke
-        )
+        return svg.Circle(cx=x, cy=y, r=rounded(reach * 0.9), fill="none", stroke=ink.mark_paint, stroke_width=stroke)
     shape = (
         f"M{left} {bottom}L{right} {top}",
         f"M{left} {y}H{right}",

@@ -209,9 +209,7 @@ def _seam(front: _Piece, sleeve: _Piece, rounds: int, stitch: float, row: float,
     along_front = [front.place(*point) for point in _edge(ends, row, stitch)]
     along_sleeve = [sleeve.place(*point) for point in _edge(widths, row, stitch)]
     return svg.Polygon(
-        points=_points([*along_front, *reversed(along_sleeve)]),
-        fill=ink.fill or "none",
-        fill_opacity=ink.opacity,
+        points=_points([*along_front, *reversed(along_sleeve)]), fill=ink.fill or "none", fill_opacity=ink.opacity
     )
 
 
@@ -239,19 +237,13 @@ def _drawn(piece: _Piece, stitch: float, row: float, ink: dict[str, Ink], key: s
     outline = piece.outline(stitch, row)
     in_stitches = _points((x / stitch, y / row) for x, y in outline)
     return svg.G(
-        transform=[
-            svg.Translate(*map(_short, piece.origin)),
-            svg.Rotate(rounded(degrees(piece.angle))),
-        ],
+        transform=[svg.Translate(*map(_short, piece.origin)), svg.Rotate(rounded(degrees(piece.angle)))],
         elements=[
             svg.ClipPath(id=name, elements=[svg.Polygon(points=in_stitches)]),
             svg.G(
                 transform=[svg.Scale(round(stitch, 5), round(row, 5))],
                 clip_path=f"url(#{name})",
-                elements=[
-                    *stitches(rows, ink, key),
-                    svg.Polygon(points=in_stitches, fill=f"url(#{key}-loops)"),
-                ],
+                elements=[*stitches(rows, ink, key), svg.Polygon(points=in_stitches, fill=f"url(#{key}-loops)")],
             ),
             svg.Polygon(
                 points=_points(outline),
@@ -268,10 +260,7 @@ def _drawn(piece: _Piece, stitch: float, row: float, ink: dict[str, Ink], key: s
 def _loops(width: float, height: float, key: str) -> svg.Pattern:
     """The legs of a stitch, which stand on their heads in a garment knitted from the top."""
     w, h = width, height
-    legs = (
-        f"M{0.06 * w:.3f} {h:.3f}L{0.5 * w:.3f} {0.12 * h:.3f}L{0.94 * w:.3f} {h:.3f}"
-        f"M{0.5 * w:.3f} 0V{0.12 * h:.3f}"
-    )
+    legs = f"M{0.06 * w:.3f} {h:.3f}L{0.5 * w:.3f} {0.12 * h:.3f}L{0.94 * w:.3f} {h:.3f}M{0.5 * w:.3f} 0V{0.12 * h:.3f}"
     return svg.Pattern(
         id=f"{key}-loops",
         patternUnits="userSpaceOnUse",
@@ -279,13 +268,7 @@ def _loops(width: float, height: float, key: str) -> svg.Pattern:
         height=round(h, 4),
         patternTransform=[svg.Scale(round(1 / w, 6), round(1 / h, 6))],
         elements=[
-            svg.Path(
-                extra={"d": legs},
-                fill="none",
-                stroke=TEXT,
-                stroke_width=round(w * 0.1, 3),
-                stroke_opacity=0.3,
-            )
+            svg.Path(extra={"d": legs}, fill="none", stroke=TEXT, stroke_width=round(w * 0.1, 3), stroke_opacity=0.3)
         ],
     )
 

@@ -79,9 +79,7 @@ def markdown(answer: dict[str, Any]) -> str:
 def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
     sizes = answer["sizes"]
     labels = [size["label"] for size in sizes]
-    tabled = [
-        Row(f"table.{row['item']}", row["unit"], tuple(row["values"])) for row in answer.get("table", ())
-    ]
+    tabled = [Row(f"table.{row['item']}", row["unit"], tuple(row["values"])) for row in answer.get("table", ())]
     per_size = rows([{name: value for name, value in size.items() if name != "label"} for size in sizes])
     overall = rows([{name: value for name, value in answer.items() if name not in ("sizes", "table")}])
     return labels, tabled + per_size, overall

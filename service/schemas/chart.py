@@ -7,15 +7,7 @@ from typing import Any, ClassVar
 
 from marshmallow import ValidationError
 
-from grading_core.chart.grid import (
-    MAX_COLOURS,
-    MAX_COLUMNS,
-    MAX_ROWS,
-    Anchor,
-    Chart,
-    ChartDescription,
-    Colour,
-)
+from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor, Chart, ChartDescription, Colour
 from grading_core.chart.request import (
     BodyShaping,
     ChartPictureRequest,
@@ -53,27 +45,8 @@ from service.schemas.chart_rounds import (
     sleeve_rounds,
     yoke_rounds,
 )
-from service.schemas.common import (
-    MAX_LABEL,
-    MAX_SIZES,
-    ComputedSchema,
-    GaugeSchema,
-    LengthSchema,
-    RequestSchema,
-)
-from service.schemas.fields import (
-    Choice,
-    Describe,
-    Flag,
-    Hex,
-    Items,
-    Mapping,
-    Nested,
-    Number,
-    Prose,
-    Text,
-    Whole,
-)
+from service.schemas.common import MAX_LABEL, MAX_SIZES, ComputedSchema, GaugeSchema, LengthSchema, RequestSchema
+from service.schemas.fields import Choice, Describe, Flag, Hex, Items, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
 from service.schemas.records import sent_as
 from service.schemas.writing import Write
@@ -115,9 +88,7 @@ class ChartColourSchema(StrictSchema):
     record = Colour
 
     name = Text("For people.", required=True, most=60)
-    hex = Hex(
-        "Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG."
-    )
+    hex = Hex("Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG.")
 
 
 class ChartSchema(StrictSchema):
@@ -142,9 +113,7 @@ class ChartSchema(StrictSchema):
         most_bytes=MAX_BYTES,
     )
     first_row = Choice(description="The end that is worked first: row 1.")
-    repeat = Choice(
-        description="Whether the rows are worked again and again, or once and plain after them.",
-    )
+    repeat = Choice(description="Whether the rows are worked again and again, or once and plain after them.")
     colours = Mapping(
         Text("A symbol: the character that stands for the colour.", least=1, most=1),
         Nested(ChartColourSchema),
@@ -255,24 +224,13 @@ class ChartSizeSchema(StrictSchema):
         "Every yoke round that has an increase, as `POST /v1/raglan-schedules` answers them.",
         most=MAX_ROUNDS,
     )
-    underarm = Whole(
-        "Stitches cast on at each side at the split.",
-        minimum=0,
-        maximum=MAX_STITCHES,
-        unit="stitches",
-    )
+    underarm = Whole("Stitches cast on at each side at the split.", minimum=0, maximum=MAX_STITCHES, unit="stitches")
     body_rounds = Whole(
-        "Rounds of the body below the split, without the hem.",
-        minimum=0,
-        maximum=MAX_ROUNDS,
-        unit="rounds",
+        "Rounds of the body below the split, without the hem.", minimum=0, maximum=MAX_ROUNDS, unit="rounds"
     )
     body_shaping = Items(Nested(BodyShapingSchema), "The body rounds that change the body.", most=MAX_ROUNDS)
     sleeve_rounds = Whole(
-        "Rounds of each sleeve below the split, without the cuff.",
-        minimum=0,
-        maximum=MAX_ROUNDS,
-        unit="rounds",
+        "Rounds of each sleeve below the split, without the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds"
     )
     sleeve_decrease_rounds = Items(
         Whole("Counted from 1 after the split.", minimum=1, maximum=MAX_ROUNDS),
@@ -320,14 +278,10 @@ class ChartPlacementsRequestSchema(RequestSchema):
     half_stitch = Choice(
         description="What becomes of a section whose count doesn't agree with its anchor, so that the two lie half a "
         "stitch apart: the request is refused, or the section's centre lies half a stitch before the anchor, and a "
-        "warning says so.",
+        "warning says so."
     )
-    for_children = Flag(
-        "Whether the garment is for a baby or a young child, whose fingers long floats can catch.",
-    )
-    sizes = Items(
-        Nested(ChartSizeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
-    )
+    for_children = Flag("Whether the garment is for a baby or a young child, whose fingers long floats can catch.")
+    sizes = Items(Nested(ChartSizeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
 
 
 class ChartPictureRequestSchema(ChartPlacementsRequestSchema):
@@ -355,10 +309,7 @@ class SectionChangesSchema(StrictSchema):
 
 def _last_row_field() -> Whole:
     return Whole(
-        "The chart row of the last round; null where that works none.",
-        required=True,
-        nullable=True,
-        minimum=1,
+        "The chart row of the last round; null where that works none.", required=True, nullable=True, minimum=1
     )
 
 
@@ -491,10 +442,7 @@ class SizePlacementSchema(StrictSchema):
     body = Nested(BodyPlacementSchema, required=True)
     sleeve = Nested(SleevePlacementSchema, required=True)
     yoke_chart_rows = Whole(
-        "Rows of the chart worked when the yoke ends, every repeat counted.",
-        required=True,
-        minimum=0,
-        unit="rows",
+        "Rows of the chart worked when the yoke ends, every repeat counted.", required=True, minimum=0, unit="rows"
     )
     last_chart_row = _last_row_field()
     rows_left = Whole(
@@ -504,24 +452,17 @@ class SizePlacementSchema(StrictSchema):
         unit="rows",
     )
     shortest_body = Nested(
-        RoundsAndLengthSchema,
-        "The shortest body that ends with the chart's last row, without hem.",
-        required=True,
+        RoundsAndLengthSchema, "The shortest body that ends with the chart's last row, without hem.", required=True
     )
     shortest_sleeve = Nested(
         RoundsAndLengthSchema, "The shortest sleeve that ends with it, without cuff.", required=True
     )
     chart_ends_at_split = Nested(ChartEndsAtSplitSchema, required=True)
     longest_float = Nested(
-        LongestFloatSchema,
-        "Null where no colour pauses between two of its stitches.",
-        required=True,
-        nullable=True,
+        LongestFloatSchema, "Null where no colour pauses between two of its stitches.", required=True, nullable=True
     )
     floats_by_round = Nested(FloatsByRoundSchema, required=True)
-    long_float_rounds = Nested(
-        RoundsByPartSchema, "Rounds with a float longer than `float_limit`.", required=True
-    )
+    long_float_rounds = Nested(RoundsByPartSchema, "Rounds with a float longer than `float_limit`.", required=True)
     rounds_over_two_colours = Nested(
         RoundsByPartSchema, "Rounds that use more than two colours at once.", required=True
     )
@@ -546,12 +487,8 @@ class DrawnChartSchema(StrictSchema):
 
     record = ChartDescription
 
-    columns = Whole(
-        "Its width.", required=True, minimum=1, maximum=MAX_COLUMNS, unit="columns", source="chart.width"
-    )
-    rows = Whole(
-        "Its height.", required=True, minimum=1, maximum=MAX_ROWS, unit="rows", source="chart.height"
-    )
+    columns = Whole("Its width.", required=True, minimum=1, maximum=MAX_COLUMNS, unit="columns", source="chart.width")
+    rows = Whole("Its height.", required=True, minimum=1, maximum=MAX_ROWS, unit="rows", source="chart.height")
     colours = Mapping(
         Text("A symbol.", least=1, most=1),
         Nested(ChartColourSchema),

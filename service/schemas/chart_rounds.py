@@ -91,13 +91,7 @@ def yoke_rounds(rounds: Sequence[YokeRound], _: LengthWriter) -> list[dict[str, 
     """The rounds of a yoke, as `YokeRoundSchema` has them."""
     start = _start_writer()
     return [
-        {
-            "round": number,
-            "chart_row": row,
-            "back": start(back),
-            "front": start(front),
-            "sleeve": start(sleeve),
-        }
+        {"round": number, "chart_row": row, "back": start(back), "front": start(front), "sleeve": start(sleeve)}
         for number, row, back, front, sleeve, _, _ in rounds
     ]
 
@@ -114,13 +108,7 @@ def body_rounds(rounds: Sequence[BodyRound], _: LengthWriter) -> list[dict[str, 
 def sleeve_rounds(rounds: Sequence[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a sleeve, as `SleeveRoundSchema` has them."""
     return [
-        {
-            "round": number,
-            "chart_row": row,
-            "stitches": stitches,
-            "first_column": first,
-            "last_column": last,
-        }
+        {"round": number, "chart_row": row, "stitches": stitches, "first_column": first, "last_column": last}
         for number, row, stitches, first, last, _, _ in rounds
     ]
 

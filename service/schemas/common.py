@@ -12,17 +12,7 @@ from grading_core.units import to_cm
 from service.errors import pointer
 from service.lengths import REQUEST_UNIT, LengthWriter, in_request_unit
 from service.schemas.base import StrictSchema
-from service.schemas.fields import (
-    ByType,
-    Choice,
-    Items,
-    Length,
-    Nested,
-    Number,
-    Prose,
-    Text,
-    Whole,
-)
+from service.schemas.fields import ByType, Choice, Items, Length, Nested, Number, Prose, Text, Whole
 
 MAX_LENGTH = 10_000
 """No length in a request is longer, in either unit."""

@@ -22,10 +22,7 @@ from service.schemas.base import NOT_AN_OBJECT, StrictSchema
 from service.schemas.records import Attribute, choices_of, sent_as
 from service.schemas.writing import Write
 
-_MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {
-    "required": "is required.",
-    "null": "must not be null.",
-}
+_MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {"required": "is required.", "null": "must not be null."}
 _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 
@@ -251,11 +248,7 @@ class Hex(Text):
 
     def __init__(self, description: str = "", **options: Any) -> None:
         super().__init__(
-            description,
-            most=7,
-            pattern="#[0-9A-Fa-f]{6}",
-            pattern_detail="# and six hexadecimal digits",
-            **options,
+            description, most=7, pattern="#[0-9A-Fa-f]{6}", pattern_detail="# and six hexadecimal digits", **options
         )
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
@@ -375,9 +368,7 @@ class Nested(StrictField, fields.Nested):
             return
         self._usual = default
         own = record()
-        unlike = [
-            each.name for each in fields_of(record) if getattr(default, each.name) != getattr(own, each.name)
-        ]
+        unlike = [each.name for each in fields_of(record) if getattr(default, each.name) != getattr(own, each.name)]
         if unlike:
             usual = {name: sent_as(getattr(default, name)) for name in unlike}
             self.metadata = {**self.metadata, "default": usual}

@@ -49,9 +49,7 @@ class GaugeConversionsRequestSchema(RequestSchema):
     record = ConversionRequest
 
     gauge = Nested(GaugeSchema, "The fabric's own gauge.", required=True)
-    pattern_gauge = Nested(
-        GaugeSchema, "The gauge for which written counts are meant, where there is another one."
-    )
+    pattern_gauge = Nested(GaugeSchema, "The gauge for which written counts are meant, where there is another one.")
     items = Items(Nested(ConversionItemSchema), "What to convert.", least=1, most=MAX_ITEMS, required=True)
 
 
@@ -78,9 +76,7 @@ class GaugeComparisonSchema(StrictSchema):
 
     record = Comparison
 
-    stitches_ratio = Number(
-        "Own stitches per length over the pattern's, to four decimals.", required=True, places=4
-    )
+    stitches_ratio = Number("Own stitches per length over the pattern's, to four decimals.", required=True, places=4)
     rows_ratio = Number("Likewise by rows.", required=True, places=4)
     fabric = Choice(required=True, description="Judged by stitches.")
     needle = Choice(required=True, description="What to try.")

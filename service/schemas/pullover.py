@@ -65,25 +65,8 @@ from service.schemas.common import (
     RequestSchema,
     spacing_field,
 )
-from service.schemas.fields import (
-    ByType,
-    Choice,
-    Flag,
-    Items,
-    Length,
-    Mapping,
-    Nested,
-    Number,
-    Prose,
-    Text,
-    Whole,
-)
-from service.schemas.raglan import (
-    AdjustmentSchema,
-    IncreaseOptionsSchema,
-    RaglanScheduleSchema,
-    SectionsSchema,
-)
+from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema, RaglanScheduleSchema, SectionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 from service.schemas.writing import Write
 from service.schemas.yarn import YarnNeedSchema
@@ -142,7 +125,7 @@ class NeckWishesSchema(StrictSchema):
     )
     way = Choice(
         description="Whether the cast-on is joined first and the short rows are turned about the start of the "
-        "round, or is worked flat with its ends at the centre front and joined after the last row.",
+        "round, or is worked flat with its ends at the centre front and joined after the last row."
     )
     start = Choice(description="Where the round starts.")
     front_drop = Length(
@@ -152,9 +135,7 @@ class NeckWishesSchema(StrictSchema):
         maximum=MAX_LENGTH,
     )
     stretch = Number(
-        "How far the neck's edges stretch to pass the head, as a part of their circumference.",
-        minimum=0,
-        maximum=3,
+        "How far the neck's edges stretch to pass the head, as a part of their circumference.", minimum=0, maximum=3
     )
 
 
@@ -206,16 +187,10 @@ class BodyWishesSchema(StrictSchema):
 
     record = BodyWishes
 
-    length = _per_size(
-        "From the underarm, hem included; the usual one, or what finishes a chart, unless sent."
-    )
+    length = _per_size("From the underarm, hem included; the usual one, or what finishes a chart, unless sent.")
     count_rule = _count_rule("its stitches below the split")
     hem = Nested(RibbedEdgeWishesSchema, "The hem.")
-    levels = Items(
-        Nested(BodyLevelSchema),
-        "Waist and hip, from the underarm down; straight unless sent.",
-        most=2,
-    )
+    levels = Items(Nested(BodyLevelSchema), "Waist and hip, from the underarm down; straight unless sent.", most=2)
     spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
 
 
@@ -224,16 +199,12 @@ class SleeveWishesSchema(StrictSchema):
 
     record = SleeveWishes
 
-    length = _per_size(
-        "From the underarm, cuff included; the usual one, or what finishes a chart, unless sent."
-    )
+    length = _per_size("From the underarm, cuff included; the usual one, or what finishes a chart, unless sent.")
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
     spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
     plain_before = Whole("Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
-    plain_after = Whole(
-        "Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds"
-    )
+    plain_after = Whole("Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
 
 
 class BandWishesSchema(StrictSchema):
@@ -245,7 +216,7 @@ class BandWishesSchema(StrictSchema):
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")
     construction = Choice(
         description="Single, or worked to twice its height, folded and joined to its base, with or without a "
-        "fold round.",
+        "fold round."
     )
 
 
@@ -280,12 +251,7 @@ class PulloverChartSchema(StrictSchema):
     plain_colour = Text("The symbol of plain parts; the colour used most unless sent.", least=1, most=1)
     line_colour = Text("The symbol of the raglan lines; the plain colour unless sent.", least=1, most=1)
     seam_colour = Text("The symbol of the seam stitches; the plain colour unless sent.", least=1, most=1)
-    float_limit = Whole(
-        "The longest float that needs no word.",
-        minimum=0,
-        maximum=MAX_STITCHES,
-        unit="stitches",
-    )
+    float_limit = Whole("The longest float that needs no word.", minimum=0, maximum=MAX_STITCHES, unit="stitches")
 
 
 class YarnWishesSchema(StrictSchema):
@@ -293,17 +259,12 @@ class YarnWishesSchema(StrictSchema):
 
     record = YarnWishes
 
-    metres_per_100g = Number(
-        "Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres"
-    )
+    metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres")
     ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
     margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
     swatch_grams = Number("The weight of a swatch.", minimum=0.01, maximum=10_000, unit="grams")
     swatch_stitches = Whole(
-        "All stitches of that swatch, rows times stitches.",
-        minimum=1,
-        maximum=MAX_COUNT * 100,
-        unit="stitches",
+        "All stitches of that swatch, rows times stitches.", minimum=1, maximum=MAX_COUNT * 100, unit="stitches"
     )
 
 
@@ -385,9 +346,7 @@ class NeckMarkerSchema(StrictSchema):
 
     record = Gap
 
-    stitches = Whole(
-        "From the marker before, or from the beginning.", required=True, minimum=0, unit="stitches"
-    )
+    stitches = Whole("From the marker before, or from the beginning.", required=True, minimum=0, unit="stitches")
     parts = Items(Nested(NeckPartSchema), "What they are, in working order.", required=True)
     marker = ByType(
         "Its number, `start` for the start of the round, null at the end of a flat cast-on. Marker 1 follows the "
@@ -406,9 +365,7 @@ class TurnSchema(StrictSchema):
 
     row = Whole("Counted from 1.", required=True, minimum=1)
     side = Choice(required=True, description="Which side of the fabric faces in that row.")
-    stitches = Whole(
-        "Past the marker, counted in the direction of the row.", required=True, minimum=0, unit="stitches"
-    )
+    stitches = Whole("Past the marker, counted in the direction of the row.", required=True, minimum=0, unit="stitches")
     marker = Whole("The last marker passed.", required=True, minimum=1, maximum=4)
 
 
@@ -443,9 +400,7 @@ class HeadCheckSchema(StrictSchema):
 
     passes = Flag("With the stretch allowed.", required=True)
     tightest = Prose("The edge with the smallest circumference.", required=True, source="tightest.name")
-    circumference = Nested(
-        LengthSchema, "Of that edge, unstretched.", required=True, source="tightest.circumference"
-    )
+    circumference = Nested(LengthSchema, "Of that edge, unstretched.", required=True, source="tightest.circumference")
     stretched = Nested(LengthSchema, "Of that edge, stretched as far as allowed.", required=True)
     stretch_needed = Number("As a part of the circumference.", required=True, minimum=0, places=2)
 
@@ -480,12 +435,8 @@ class PulloverSplitSchema(StrictSchema):
     sections = Nested(SectionsSchema, "Between the raglan lines.", required=True, source="split")
     yoke_total = Whole("On the needle.", required=True, minimum=0, unit="stitches")
     underarm = Whole("Cast on at each side.", required=True, minimum=0, unit="stitches")
-    line_to_body = Whole(
-        "Stitches of each line that go to the body.", required=True, minimum=0, unit="stitches"
-    )
-    line_to_sleeve = Whole(
-        "Stitches of each line that go to the sleeve.", required=True, minimum=0, unit="stitches"
-    )
+    line_to_body = Whole("Stitches of each line that go to the body.", required=True, minimum=0, unit="stitches")
+    line_to_sleeve = Whole("Stitches of each line that go to the sleeve.", required=True, minimum=0, unit="stitches")
     body = Whole("Below the split.", required=True, minimum=0, unit="stitches")
     sleeve = Whole("Each, below the split.", required=True, minimum=0, unit="stitches")
 
@@ -496,9 +447,7 @@ class RibbedEdgeSchema(StrictSchema):
     record = RibbedEdge
 
     before = Whole("On the needle before it.", required=True, minimum=0, unit="stitches")
-    change = Whole(
-        "Added evenly by the adjusting round, negative where taken; 0 where there is none.", required=True
-    )
+    change = Whole("Added evenly by the adjusting round, negative where taken; 0 where there is none.", required=True)
     stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches")
     rounds = Whole("The adjusting round among them.", required=True, minimum=0, unit="rounds")
     circumference = Nested(LengthSchema, "At the gauge of the rib.", required=True)
@@ -559,15 +508,11 @@ class PulloverBandSchema(StrictSchema):
     record = Neckband
 
     construction = Choice(required=True, description="As asked.")
-    picked_up = Whole(
-        "All stitches picked up.", required=True, minimum=0, unit="stitches", source="picked_up.stitches"
-    )
+    picked_up = Whole("All stitches picked up.", required=True, minimum=0, unit="stitches", source="picked_up.stitches")
     stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches", source="edge.stitches")
     rounds = Whole("Both layers and the fold round included.", required=True, minimum=0, unit="rounds")
     height = Nested(LengthSchema, "As worn.", required=True)
-    change = Whole(
-        "Added evenly by the adjusting round, negative where taken.", required=True, source="edge.change"
-    )
+    change = Whole("Added evenly by the adjusting round, negative where taken.", required=True, source="edge.change")
     instructions = _instructions()
 
 
@@ -592,9 +537,7 @@ class MadeMeasurementSchema(StrictSchema):
 
 
 def _measured(measurement: str, description: str = "") -> Nested:
-    return Nested(
-        MadeMeasurementSchema, description, required=True, source=methodcaller("measured", measurement)
-    )
+    return Nested(MadeMeasurementSchema, description, required=True, source=methodcaller("measured", measurement))
 
 
 class FinishedPulloverSchema(StrictSchema):
@@ -655,9 +598,7 @@ class PulloverSizeSchema(StrictSchema):
     differences = Nested(CountDifferencesSchema)
     cost = Number("What this size adds to the cost.", minimum=0, places=2)
     chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
-    yarn = Items(
-        Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None
-    )
+    yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None)
 
 
 class CostSchema(StrictSchema):

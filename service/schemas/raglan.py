@@ -6,13 +6,7 @@ from typing import Any
 
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.yoke.request import (
-    Adjustment,
-    RaglanRequest,
-    WrittenYokeRequest,
-    YokeAdjustmentRequest,
-    YokeRequest,
-)
+from grading_core.yoke.request import Adjustment, RaglanRequest, WrittenYokeRequest, YokeAdjustmentRequest, YokeRequest
 from grading_core.yoke.result import (
     AdjustedYoke,
     RaglanLine,
@@ -56,16 +50,10 @@ class IncreaseRoundSchema(StrictSchema):
     body_or_back = at_most_one_of("body", "back")
     body_or_front = at_most_one_of("body", "front")
 
-    round = Whole(
-        "Counted from 1, the first round after the neck.", required=True, minimum=1, maximum=MAX_ROUNDS
-    )
+    round = Whole("Counted from 1, the first round after the neck.", required=True, minimum=1, maximum=MAX_ROUNDS)
     body = Whole("At each of the four body edges.", minimum=0, maximum=2, unit="increases")
-    back = Whole(
-        "At each back edge, where the front needs another number.", minimum=0, maximum=2, unit="increases"
-    )
-    front = Whole(
-        "At each front edge, where the back needs another number.", minimum=0, maximum=2, unit="increases"
-    )
+    back = Whole("At each back edge, where the front needs another number.", minimum=0, maximum=2, unit="increases")
+    front = Whole("At each front edge, where the back needs another number.", minimum=0, maximum=2, unit="increases")
     sleeve = Whole("At each of the four sleeve edges.", minimum=0, maximum=2, unit="increases")
 
     def build(self, loaded: dict[str, Any]) -> IncreaseRound:
@@ -103,20 +91,17 @@ class IncreaseOptionsSchema(StrictSchema):
         maximum=MAX_ROUNDS,
     )
     plain_rounds_at_end = Whole(
-        "Rounds without increases wanted before the split.",
-        minimum=0,
-        maximum=MAX_ROUNDS,
-        unit="rounds",
+        "Rounds without increases wanted before the split.", minimum=0, maximum=MAX_ROUNDS, unit="rounds"
     )
     spacing = Choice(
         description="Two neighbouring intervals, the last increase as late as they allow, in the order named; or one "
         "interval only, the surplus rounds plain after or before it."
     )
     fewer_edge = Choice(
-        description="Where the edges with fewer increases get them, always in rounds that the others use too.",
+        description="Where the edges with fewer increases get them, always in rounds that the others use too."
     )
     double_body = Choice(
-        description="Whether a body edge may get two increases in one round where the rounds don't suffice without.",
+        description="Whether a body edge may get two increases in one round where the rounds don't suffice without."
     )
     double_where = Choice(description="In which increase rounds the body is doubled.")
 
@@ -156,9 +141,7 @@ class AdjustmentSchema(StrictSchema):
     one_amount = exactly_one_of("depth", "depth_change", "rounds", "rounds_change", "own_rows")
 
     depth = Length("The new depth.", above=0, maximum=MAX_LENGTH)
-    depth_change = Length(
-        "Added to the depth; negative is shallower.", minimum=-MAX_LENGTH, maximum=MAX_LENGTH
-    )
+    depth_change = Length("Added to the depth; negative is shallower.", minimum=-MAX_LENGTH, maximum=MAX_LENGTH)
     rounds = Whole("The new rounds.", minimum=1, maximum=MAX_ROUNDS, unit="rounds")
     rounds_change = Whole(
         "Added to the rounds; negative is shallower.", minimum=-MAX_ROUNDS, maximum=MAX_ROUNDS, unit="rounds"
@@ -191,9 +174,7 @@ class YokeAdjustmentsRequestSchema(RaglanOptionsSchema):
     inline = ("options",)
 
     adjust = Nested(AdjustmentSchema, "For every size that brings none of its own.")
-    sizes = Items(
-        Nested(WrittenYokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
-    )
+    sizes = Items(Nested(WrittenYokeSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
 
 
 class PhaseStitchesSchema(StrictSchema):
@@ -250,8 +231,7 @@ class RaglanLineSchema(StrictSchema):
 def _increase_rounds(schedule: Schedule) -> list[dict[str, int]]:
     if schedule.body_as_one:
         return [
-            {"round": number, "body": body, "sleeve": sleeve}
-            for number, body, _, sleeve in schedule.increase_rounds
+            {"round": number, "body": body, "sleeve": sleeve} for number, body, _, sleeve in schedule.increase_rounds
         ]
     return [
         {"round": number, "back": back, "front": front, "sleeve": sleeve}
@@ -297,16 +277,8 @@ class RaglanScheduleSchema(StrictSchema):
     reason = Text("Why it is not feasible.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
     body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
-    back_increases = Whole(
-        "At each back edge, where the front needs another number.",
-        minimum=0,
-        unit="increases",
-    )
-    front_increases = Whole(
-        "At each front edge, where the back needs another number.",
-        minimum=0,
-        unit="increases",
-    )
+    back_increases = Whole("At each back edge, where the front needs another number.", minimum=0, unit="increases")
+    front_increases = Whole("At each front edge, where the back needs another number.", minimum=0, unit="increases")
     sleeve_increases = Whole("At each sleeve edge over the yoke.", minimum=0, unit="increases")
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
     plain_rounds_at_end = Whole("Rounds after the last increase.", minimum=0, unit="rounds")
@@ -317,14 +289,9 @@ class RaglanScheduleSchema(StrictSchema):
         source=_increase_rounds,
     )
     phases = HandWritten(
-        Nested(PhaseSchema),
-        "All rounds without gap or overlap, in the fewest phases.",
-        most=MAX_ROUNDS,
-        source=_phases,
+        Nested(PhaseSchema), "All rounds without gap or overlap, in the fewest phases.", most=MAX_ROUNDS, source=_phases
     )
-    instructions = Items(
-        Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS, source=Schedule.instructions
-    )
+    instructions = Items(Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS, source=Schedule.instructions)
     stitches = Nested(YokeStitchesSchema, "On the needle.")
     raglan_line = Nested(RaglanLineSchema, "Seen on the back.")
     front_raglan_line = Nested(RaglanLineSchema, "Seen on the front, where it differs.")

@@ -36,19 +36,12 @@ class RowPlanSchema(StrictSchema):
     record = RowPlan
 
     name = Text("Comes back with the answer.", required=True, most=100)
-    stitches = Whole(
-        "Before the first shaping.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches"
-    )
+    stitches = Whole("Before the first shaping.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
     to = Whole("After the last shaping.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
     rows = Whole("How many rows there are.", required=True, minimum=1, maximum=MAX_ROUNDS, unit="rows")
-    stitches_per_shaping = Whole(
-        "Gained or lost in one shaping row.", minimum=1, maximum=100, unit="stitches"
-    )
+    stitches_per_shaping = Whole("Gained or lost in one shaping row.", minimum=1, maximum=100, unit="stitches")
     step = Whole(
-        "1 for every row or round, 2 for right-side rows only or every second round.",
-        minimum=1,
-        maximum=2,
-        unit="rows",
+        "1 for every row or round, 2 for right-side rows only or every second round.", minimum=1, maximum=2, unit="rows"
     )
     spacing = Choice(
         description="Two neighbouring intervals in the order named, or one interval only, the surplus rows plain "
@@ -57,7 +50,7 @@ class RowPlanSchema(StrictSchema):
     plain_before = Whole("Rows kept plain at the start.", minimum=0, maximum=MAX_ROUNDS, unit="rows")
     plain_after = Whole("Rows kept plain at the end.", minimum=0, maximum=MAX_ROUNDS, unit="rows")
     worked = Choice(
-        description="In the round, or flat, for the words of the answer; unless sent, flat where `step` is 2.",
+        description="In the round, or flat, for the words of the answer; unless sent, flat where `step` is 2."
     )
 
 
@@ -68,14 +61,10 @@ class AcrossPlanSchema(StrictSchema):
 
     name = Text("Comes back with the answer.", required=True, most=100)
     stitches = Whole("On the needle.", required=True, minimum=1, maximum=MAX_STITCHES, unit="stitches")
-    across = Whole(
-        "How many to gain or lose.", required=True, minimum=1, maximum=MAX_STITCHES, unit="stitches"
-    )
+    across = Whole("How many to gain or lose.", required=True, minimum=1, maximum=MAX_STITCHES, unit="stitches")
     change = Choice(required=True, description="Which of the two.")
     worked = Choice(description="In the round, or flat.")
-    edge = Choice(
-        description="Flat only: whether the gaps at the edges are half of the others, or as large as they.",
-    )
+    edge = Choice(description="Flat only: whether the gaps at the edges are half of the others, or as large as they.")
 
 
 class ShapingSchedulesRequestSchema(StrictSchema):
@@ -98,9 +87,7 @@ class IntervalSchema(StrictSchema):
     record = Interval
 
     every = Whole(
-        "Rows from one shaping row to the next, that row included; across a row, stitches.",
-        required=True,
-        minimum=1,
+        "Rows from one shaping row to the next, that row included; across a row, stitches.", required=True, minimum=1
     )
     times = Whole("How often.", required=True, minimum=1)
 
@@ -152,10 +139,7 @@ class ShapingScheduleSchema(StrictSchema):
         source=_where_it_has("shaping_rows"),
     )
     phases = Items(
-        Nested(ShapingPhaseSchema),
-        "All rows without gap or overlap.",
-        most=MAX_ROUNDS,
-        source=_where_it_has("phases"),
+        Nested(ShapingPhaseSchema), "All rows without gap or overlap.", most=MAX_ROUNDS, source=_where_it_has("phases")
     )
     first = Whole(
         "Across a row: stitches worked when the first shaping is done; 0 in the round, where it is an interval.",
@@ -164,10 +148,7 @@ class ShapingScheduleSchema(StrictSchema):
         source=_where_it_has("first"),
     )
     last = Whole(
-        "Across a row: stitches left after the last shaping.",
-        minimum=0,
-        unit="stitches",
-        source=_where_it_has("last"),
+        "Across a row: stitches left after the last shaping.", minimum=0, unit="stitches", source=_where_it_has("last")
     )
     after = Items(
         Whole(minimum=1, unit="stitches"),
@@ -177,10 +158,7 @@ class ShapingScheduleSchema(StrictSchema):
     )
     result = Whole("Stitches at the end.", minimum=0, unit="stitches")
     instructions = Items(
-        Text(most=100_000),
-        "The schedule in sentences.",
-        most=MAX_ROUNDS,
-        source=methodcaller("instructions"),
+        Text(most=100_000), "The schedule in sentences.", most=MAX_ROUNDS, source=methodcaller("instructions")
     )
 
 

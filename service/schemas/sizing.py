@@ -27,26 +27,8 @@ from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_NAMES
 from service.lengths import REQUEST_UNIT, lengths_in
 from service.schemas.base import StrictSchema, at_least_one_of, exactly_one_of
-from service.schemas.common import (
-    MAX_SIZES,
-    ComputedSchema,
-    CountRuleSchema,
-    GaugeSchema,
-    LengthSchema,
-    RequestSchema,
-)
-from service.schemas.fields import (
-    ByType,
-    Choice,
-    Flag,
-    Items,
-    Length,
-    Mapping,
-    Nested,
-    Number,
-    Text,
-    Whole,
-)
+from service.schemas.common import MAX_SIZES, ComputedSchema, CountRuleSchema, GaugeSchema, LengthSchema, RequestSchema
+from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Text, Whole
 
 MAX_BODY = 1000
 """No body measurement is longer, in either unit."""
@@ -141,9 +123,7 @@ class SizeGradingsRequestSchema(BodiesSchema, RequestSchema):
         "By measurement: which counts are permitted. The nearest whole number unless sent.",
         most=len(MEASUREMENTS),
     )
-    printed_cm_step = Number(
-        "To what the centimetres of the size runs are rounded.", minimum=0.1, maximum=5, unit="cm"
-    )
+    printed_cm_step = Number("To what the centimetres of the size runs are rounded.", minimum=0.1, maximum=5, unit="cm")
     printed_inch_step = Choice(description="To what the inches of the size runs are rounded.")
 
 
@@ -208,8 +188,7 @@ class GradedMeasurementSchema(StrictSchema):
         "estimate where no publication reaches.",
     )
     interpolated = Flag(
-        "True where the body lies between two sizes of the table.",
-        source=lambda cell: cell.body.interpolated or None,
+        "True where the body lies between two sizes of the table.", source=lambda cell: cell.body.interpolated or None
     )
 
 
@@ -263,9 +242,7 @@ class MatchedSizeSchema(StrictSchema):
 
     label = Text("The size.", required=True, most=40)
     finished = Nested(LengthSchema, "Its circumference.", required=True)
-    ease = Nested(
-        LengthSchema, "`finished` minus the body; null where no body was sent.", required=True, nullable=True
-    )
+    ease = Nested(LengthSchema, "`finished` minus the body; null where no body was sent.", required=True, nullable=True)
     difference = Nested(LengthSchema, "`finished` minus what is wanted.", required=True)
 
 

@@ -12,13 +12,7 @@ from grading_core.standards.heads import HeadRow
 from grading_core.standards.needles import Needle
 from grading_core.standards.ranges import Range
 from grading_core.standards.sources import Source, Table
-from grading_core.standards.yarn_weights import (
-    NeedleNumbers,
-    YarnCategory,
-    YarnChart,
-    YarnThickness,
-    YarnWeights,
-)
+from grading_core.standards.yarn_weights import NeedleNumbers, YarnCategory, YarnChart, YarnThickness, YarnWeights
 from service.schemas.base import StrictSchema
 from service.schemas.common import AnswerSchema, LengthSchema
 from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Text, Whole
@@ -91,11 +85,7 @@ class BodyTableSummarySchema(StrictSchema):
     name = Text("As requests name it.", required=True)
     title = Text("In words.", required=True)
     labels = Items(Text(most=40), "Its sizes, smallest first.", required=True, most=40)
-    href = Text(
-        "Where the table is.",
-        required=True,
-        source=lambda table: BODY_TABLE_PATH.format(name=table.name),
-    )
+    href = Text("Where the table is.", required=True, source=lambda table: BODY_TABLE_PATH.format(name=table.name))
 
 
 class TableLinkSchema(StrictSchema):
@@ -111,10 +101,7 @@ class StandardsSchema(AnswerSchema):
 
     body_tables = Items(Nested(BodyTableSummarySchema), "Body measurements by size.", required=True, most=20)
     measurements = Items(
-        Nested(MeasurementMeaningSchema),
-        "The measurements that tables and requests have.",
-        required=True,
-        most=50,
+        Nested(MeasurementMeaningSchema), "The measurements that tables and requests have.", required=True, most=50
     )
     other_tables = Items(Nested(TableLinkSchema), "The other tables of the trade.", required=True, most=20)
 

@@ -85,18 +85,13 @@ class YarnSchema(StrictSchema):
 
     record = Yarn
 
-    metres_per_100g = Number(
-        "Of all strands together.", required=True, minimum=1, maximum=100_000, unit="metres"
-    )
+    metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=100_000, unit="metres")
     ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
     swatch_grams = Number(
         "The weight of a swatch: of this colour's yarn in it.", minimum=0.01, maximum=10_000, unit="grams"
     )
     swatch_stitches = Whole(
-        "All stitches of this colour in that swatch.",
-        minimum=1,
-        maximum=MAX_GARMENT_STITCHES,
-        unit="stitches",
+        "All stitches of this colour in that swatch.", minimum=1, maximum=MAX_GARMENT_STITCHES, unit="stitches"
     )
     hex = Hex("Its sRGB colour, to compare lightness.")
 
@@ -132,9 +127,7 @@ class YarnEstimatesRequestSchema(RequestSchema):
     )
     gauge = Nested(GaugeSchema, "Of the fabric; required where a yarn has no weighed swatch.")
     margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
-    sizes = Items(
-        Nested(SizeStitchesSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES
-    )
+    sizes = Items(Nested(SizeStitchesSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
 
 
 class GramsSchema(StrictSchema):
@@ -185,9 +178,7 @@ class ContrastSchema(StrictSchema):
 
     yarns = Items(Prose(), "Their names.", required=True)
     lightness = Items(
-        Number(minimum=0, maximum=100, places=1),
-        "CIE 1976 L* of each, 0 for black to 100 for white.",
-        required=True,
+        Number(minimum=0, maximum=100, places=1), "CIE 1976 L* of each, 0 for black to 100 for white.", required=True
     )
     difference = Number("By how much they differ.", required=True, minimum=0, places=1)
 

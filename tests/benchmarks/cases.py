@@ -67,12 +67,7 @@ def size_gradings(sizes: int) -> Body:
 
 def size_matches(sizes: int) -> Body:
     """The size to take out of a grading."""
-    return {
-        "grading": size_gradings(sizes),
-        "body": 92,
-        "ease": 10,
-        "own_gauge": {"stitches": 23, "rows": 32},
-    }
+    return {"grading": size_gradings(sizes), "body": 92, "ease": 10, "own_gauge": {"stitches": 23, "rows": 32}}
 
 
 def raglan_schedules(sizes: int) -> Body:
@@ -114,8 +109,7 @@ def shaping_schedules(plans: int) -> Body:
 def yarn_estimates(sizes: int) -> Body:
     """Five yarns, one of them weighed in a swatch."""
     yarns = {
-        f"yarn {place}": {"metres_per_100g": 200 + 50 * place, "hex": f"#{40 * place:02x}7d4a"}
-        for place in range(5)
+        f"yarn {place}": {"metres_per_100g": 200 + 50 * place, "hex": f"#{40 * place:02x}7d4a"} for place in range(5)
     }
     yarns["yarn 0"] |= {"swatch_grams": 8.5, "swatch_stitches": 900}
     stitches = [dict.fromkeys(yarns, 9000 + 700 * place) for place in range(sizes)]

@@ -96,9 +96,7 @@ def _side_by_side(
         service = Server("service.wsgi:app", {}, scratch / "service.log")
         running.callback(service.stop)
         bare = Server(
-            "tests.benchmarks.bare:create_app()",
-            {ANSWERS: str(scratch / "answers.json")},
-            scratch / "bare.log",
+            "tests.benchmarks.bare:create_app()", {ANSWERS: str(scratch / "answers.json")}, scratch / "bare.log"
         )
         running.callback(bare.stop)
         for server in (service, bare):
@@ -109,10 +107,7 @@ def _side_by_side(
             for _ in range(SLICES):
                 load(clients, service, case.path, body, SLICE_SECONDS, ours)
                 load(clients, bare, f"/{place}", body, SLICE_SECONDS, floor)
-            core, whole = (
-                _core_seconds(by_name[case.operation], case.body),
-                _seconds(app, case.path, case.body),
-            )
+            core, whole = (_core_seconds(by_name[case.operation], case.body), _seconds(app, case.path, case.body))
             reached[case.operation, case.name] = ours.per_second / floor.per_second
             yield (
                 case.operation, case.name, len(body), len(answer), f"{ours.per_second:.0f}",

@@ -22,12 +22,7 @@ class Server:
     """gunicorn with the deployed settings and an application, on a free port of the loopback."""
 
     def __init__(
-        self,
-        app: str,
-        environment: dict[str, str],
-        log: Path,
-        workers: int = WORKERS,
-        arguments: Sequence[str] = (),
+        self, app: str, environment: dict[str, str], log: Path, workers: int = WORKERS, arguments: Sequence[str] = ()
     ) -> None:
         self.port = _free_port()
         self._log = log
@@ -45,9 +40,7 @@ class Server:
                     *arguments,
                     app,
                 ],
-                env=os.environ
-                | environment
-                | {"BIND": f"127.0.0.1:{self.port}", "WEB_CONCURRENCY": str(workers)},
+                env=os.environ | environment | {"BIND": f"127.0.0.1:{self.port}", "WEB_CONCURRENCY": str(workers)},
                 cwd=ROOT,
                 stdout=output,
                 stderr=output,
@@ -77,9 +70,7 @@ class Server:
 
     def processor_seconds(self) -> float:
         """What all workers have used up so far (proc(5): fields 14 and 15 of stat)."""
-        stats = [
-            Path(f"/proc/{worker}/stat").read_text().rpartition(")")[2].split() for worker in self.workers()
-        ]
+        stats = [Path(f"/proc/{worker}/stat").read_text().rpartition(")")[2].split() for worker in self.workers()]
         return sum(int(stat[11]) + int(stat[12]) for stat in stats) / TICKS
 
     def resident_mib(self) -> float:
@@ -115,9 +106,7 @@ class Measured:
         return 1000 * ordered[min(int(share * len(ordered)), len(ordered) - 1)]
 
 
-def load(
-    clients: ProcessPoolExecutor, server: Server, path: str, body: bytes, seconds: float, into: Measured
-) -> None:
+def load(clients: ProcessPoolExecutor, server: Server, path: str, body: bytes, seconds: float, into: Measured) -> None:
     """Ask a server the same over and over for some seconds, and add what is seen."""
     before, started = server.processor_seconds(), time.perf_counter()
     work = [clients.submit(_keep_asking, server.port, _request(path, body), seconds) for _ in range(CLIENTS)]

@@ -75,10 +75,7 @@ def _kinds() -> Iterable[tuple[object, ...]]:
 
 def _sent() -> Iterable[tuple[object, ...]]:
     app = create_app(Config(log_level="WARNING"))
-    gets = {
-        "the contract": "/openapi.json",
-        "a table of bodies": "/v1/standards/body-tables/women",
-    }
+    gets = {"the contract": "/openapi.json", "a table of bodies": "/v1/standards/body-tables/women"}
     # Every tag is known to this client.
     ways = {"as it is": ("", {}), "compressed": ("gzip", {}), "304": ("", {"HTTP_IF_NONE_MATCH": "*"})}
     for about, path in gets.items():

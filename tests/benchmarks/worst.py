@@ -31,9 +31,7 @@ ODD_GAUGE = {"stitches": 21.987654321, "rows": 30.123456789, "over": 10.1357911}
 def main() -> None:
     """Print one row for every request and representation."""
     app = create_app(Config(log_level="WARNING"))
-    print(
-        "| operation | request | as | in | out | status | ms |\n| --- | --- | --- | --- | --- | --- | --- |"
-    )
+    print("| operation | request | as | in | out | status | ms |\n| --- | --- | --- | --- | --- | --- | --- |")
     for operation, about, body, media in worst_requests():
         sent = body if isinstance(body, bytes) else orjson.dumps(body)
         headers = {"CONTENT_TYPE": media_type(sent)}
@@ -88,12 +86,7 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
     for operation in BUILDERS:
         yield operation, "1,000 wrong places", wrong(operation), JSON
-    yield (
-        "raglan-schedules",
-        "1 MiB of nested lists",
-        b'{"sizes":' + b"[[" * 49_000 + b"]]" * 49_000 + b"}",
-        JSON,
-    )
+    yield ("raglan-schedules", "1 MiB of nested lists", b'{"sizes":' + b"[[" * 49_000 + b"]]" * 49_000 + b"}", JSON)
     yield "raglan-schedules", "1 MiB of empty objects", b'{"sizes":[' + b"{}," * 99_000 + b"{}]}", JSON
     yield "raglan-schedules", "1 MiB of digits", b'{"sizes":' + b"9" * 1_000_000 + b"}", JSON
     yield "raglan-schedules", "1 MiB of escapes", b'{"' + b"\\u003a" * 170_000 + b'":1}', JSON
@@ -108,20 +101,14 @@ def gauge_conversions() -> Body:
         {"name": "n" * 100, kinds[place % 4]: 9999 if place % 4 > 1 else 9999.123456789, "count_rule": rule}
         for place in range(MAX_ITEMS)
     ]
-    return {
-        "unit": "in",
-        "gauge": ODD_GAUGE,
-        "pattern_gauge": {"stitches": 22.7654321, "rows": 31.3},
-        "items": items,
-    }
+    return {"unit": "in", "gauge": ODD_GAUGE, "pattern_gauge": {"stitches": 22.7654321, "rows": 31.3}, "items": items}
 
 
 def size_gradings() -> Body:
     names = ("bust", "waist", "hip", "upper_arm", "wrist", "neck", "head", "cross_back", "back_waist_length",
              "armhole_depth", "arm_length", "back_neck_to_wrist", "back_hip_length")  # fmt: skip
     sizes = [
-        {"label": f"{place + 1}", **dict.fromkeys(names, 50.123456789 + place * 1.0101)}
-        for place in range(MAX_SIZES)
+        {"label": f"{place + 1}", **dict.fromkeys(names, 50.123456789 + place * 1.0101)} for place in range(MAX_SIZES)
     ]
     return {
         "unit": "in",
@@ -166,9 +153,7 @@ def irregular_yokes(sizes: int, rounds: int = 5000) -> Body:
         neck = {"back": 1, "front": 1, "sleeve": 1}
         split = {"back": 1 + 2 * body, "front": 1 + 2 * body, "sleeve": 1 + 2 * sleeve}
         written = [{"round": number, "body": 1, "sleeve": int(number in sleeves)} for number in worked]
-        made.append(
-            {"label": str(size), "rounds": rounds, "neck": neck, "split": split, "increase_rounds": written}
-        )
+        made.append({"label": str(size), "rounds": rounds, "neck": neck, "split": split, "increase_rounds": written})
     return {**even_yokes(1), "sizes": made}
 
 
@@ -240,17 +225,13 @@ def drawn(width: int, height: int) -> bytes:
 def yarn_estimates() -> Body:
     names = [f"{number:060}" for number in range(62)]
     yarn = {"metres_per_100g": 123.456789, "swatch_grams": 9.87654321, "swatch_stitches": 997}
-    sizes = [
-        {"label": str(size), "stitches": dict.fromkeys(names, 9999991 - size)} for size in range(MAX_SIZES)
-    ]
+    sizes = [{"label": str(size), "stitches": dict.fromkeys(names, 9999991 - size)} for size in range(MAX_SIZES)]
     yarns = {name: {**yarn, "hex": f"#7d{place:02x}4a"} for place, name in enumerate(names)}
     return {"gauge": ODD_GAUGE, "yarns": yarns, "sizes": sizes}
 
 
 def strand_combinations() -> Body:
-    strands = [
-        {"name": "n" * 100, "metres": 123.456789 + 7.7 * place, "grams": 49.87654321} for place in range(20)
-    ]
+    strands = [{"name": "n" * 100, "metres": 123.456789 + 7.7 * place, "grams": 49.87654321} for place in range(20)]
     return {"strands": strands}
 
 

@@ -54,9 +54,7 @@ class Instance:
 
     def metrics_directories(self) -> list[Path]:
         assert self.process
-        return [
-            base / f"pullover-grading-metrics-{self.process.pid}" for base in map(Path, ("/dev/shm", "/tmp"))
-        ]
+        return [base / f"pullover-grading-metrics-{self.process.pid}" for base in map(Path, ("/dev/shm", "/tmp"))]
 
     def workers(self) -> list[int]:
         assert self.process

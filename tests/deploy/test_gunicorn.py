@@ -120,18 +120,13 @@ def test_a_worker_killed_under_load_costs_at_most_the_request_it_held(instance, 
     [
         (b"\x16\x03\x01 nonsense\r\n\r\n", b"400"),
         (b"GET / HTTP/1.1\r\nHost: x\r\nA b: c\r\n\r\n", b"400"),
-        (
-            b"POST / HTTP/1.1\r\nHost: x\r\nTransfer-Encoding: chunked\r\nContent-Length: 3\r\n\r\n0\r\n\r\n",
-            b"400",
-        ),
+        (b"POST / HTTP/1.1\r\nHost: x\r\nTransfer-Encoding: chunked\r\nContent-Length: 3\r\n\r\n0\r\n\r\n", b"400"),
         (b"GET /" + b"x" * 3000 + b" HTTP/1.1\r\nHost: x\r\n\r\n", b"414"),
         (b"GET / HTTP/1.1\r\nHost: x\r\nA: " + b"x" * 5000 + b"\r\n\r\n", b"431"),
         (b"GET / HTTP/1.1\r\nHost: x\r\n" + b"A: b\r\n" * 70 + b"\r\n", b"431"),
     ],
 )
-def test_what_is_not_proper_http_is_answered_by_a_problem_document(
-    instance, sent: bytes, status: bytes
-) -> None:
+def test_what_is_not_proper_http_is_answered_by_a_problem_document(instance, sent: bytes, status: bytes) -> None:
     head, problem = exchange(instance.port, sent)
     assert head.startswith(b"HTTP/1.1 " + status)
     assert b"Content-Type: application/problem+json" in head

@@ -33,9 +33,7 @@ def test_tests_run_on_what_is_deployed() -> None:
     assert locked("requirements.lock").items() <= locked("requirements-test.lock").items()
 
 
-@pytest.mark.parametrize(
-    ("asked", "lock"), [("requirements.in", LOCKS[0]), ("requirements-test.in", LOCKS[1])]
-)
+@pytest.mark.parametrize(("asked", "lock"), [("requirements.in", LOCKS[0]), ("requirements-test.in", LOCKS[1])])
 def test_every_asked_package_is_locked(asked: str, lock: str) -> None:
     names = re.findall(r"^[A-Za-z][A-Za-z0-9._-]*", (DEPLOY / asked).read_text(), re.MULTILINE)
     assert names
@@ -51,7 +49,5 @@ def test_the_project_depends_on_exactly_what_the_lock_was_asked_for() -> None:
 def test_the_bill_of_materials_lists_exactly_what_is_deployed_with_licences() -> None:
     components = json.loads((DEPLOY / "sbom.json").read_text())["components"]
     listed = {canonicalize_name(component["name"]): component["version"] for component in components}
-    assert listed == {
-        canonicalize_name(name): version for name, version in locked("requirements.lock").items()
-    }
+    assert listed == {canonicalize_name(name): version for name, version in locked("requirements.lock").items()}
     assert [component["name"] for component in components if not component.get("licenses")] == []

@@ -18,8 +18,7 @@ from tests.deploy.conftest import wait_until
 DEPLOY = Path(__file__).resolve().parent.parent.parent / "deploy"
 UNHURRIED = {"rate=50r/s": "rate=5000r/s", "burst=100": "burst=5000"}
 HALF_SENT = (
-    b"POST /v1/gauge-conversions HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
-    b"Content-Length: 1000\r\n\r\n{"
+    b"POST /v1/gauge-conversions HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{"
 )
 
 
@@ -152,9 +151,7 @@ def test_a_body_at_the_limit_reaches_the_service(proxy: str) -> None:
         (b"GET / HTTP/1.1\r\nHost: x\r\nA: " + b"x" * 5000 + b"\r\n\r\n", 431),
     ],
 )
-def test_what_is_not_proper_http_is_answered_by_a_problem_document(
-    proxy: str, sent: bytes, status: int
-) -> None:
+def test_what_is_not_proper_http_is_answered_by_a_problem_document(proxy: str, sent: bytes, status: int) -> None:
     with socket.create_connection(port_of(proxy), timeout=30) as connection:
         connection.sendall(sent)
         received = b""
@@ -179,9 +176,7 @@ def test_an_unusable_request_id_is_replaced(proxy: str) -> None:
 
 
 def test_large_answers_are_compressed(proxy: str) -> None:
-    with requests.get(
-        f"{proxy}/openapi.json", headers={"Accept-Encoding": "gzip"}, timeout=10, stream=True
-    ) as answer:
+    with requests.get(f"{proxy}/openapi.json", headers={"Accept-Encoding": "gzip"}, timeout=10, stream=True) as answer:
         assert answer.headers["Content-Encoding"] == "gzip"
         assert answer.json()["openapi"].startswith("3.1")
 

@@ -96,9 +96,7 @@ def test_an_instance_told_to_drain_is_unready_in_all_its_workers_and_still_compu
     assert requests.get(f"{instance.url}/health/ready", timeout=30).ok
 
 
-def test_a_stopping_instance_answers_what_it_has_begun_and_is_ready_for_nothing_more(
-    start_instance: Callable,
-) -> None:
+def test_a_stopping_instance_answers_what_it_has_begun_and_is_ready_for_nothing_more(start_instance: Callable) -> None:
     instance = start_instance()
     with ExitStack() as connections:
 

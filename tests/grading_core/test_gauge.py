@@ -11,9 +11,7 @@ from grading_core.units import to_cm, to_places
 counts = st.integers(0, 2000)
 swatches = st.decimals(min_value=8, max_value=60, places=1)
 lengths = st.decimals(min_value=0, max_value=200, places=2)
-rules = st.builds(
-    CountRule, st.integers(1, 12), st.integers(0, 11), st.sampled_from(["nearest", "up", "down"])
-)
+rules = st.builds(CountRule, st.integers(1, 12), st.integers(0, 11), st.sampled_from(["nearest", "up", "down"]))
 
 
 def gauge_of(stitches: Decimal | int, rows: Decimal | int) -> Gauge:
@@ -32,9 +30,7 @@ def test_inches_and_centimetres_give_the_same_count(
 
 
 @given(swatches, swatches, st.integers(1, 40))
-def test_a_swatch_counted_over_twice_the_span_is_the_same_gauge(
-    stitches: Decimal, rows: Decimal, factor: int
-) -> None:
+def test_a_swatch_counted_over_twice_the_span_is_the_same_gauge(stitches: Decimal, rows: Decimal, factor: int) -> None:
     wide = Gauge.over(Fraction(stitches) * factor, Fraction(rows) * factor, Fraction(10 * factor))
     assert wide == gauge_of(stitches, rows)
 
@@ -53,9 +49,7 @@ def test_the_width_of_a_count_takes_just_that_count(stitches: Decimal, count: in
 
 
 @given(swatches, lengths)
-def test_a_count_is_never_further_from_the_length_than_half_a_stitch(
-    stitches: Decimal, length: Decimal
-) -> None:
+def test_a_count_is_never_further_from_the_length_than_half_a_stitch(stitches: Decimal, length: Decimal) -> None:
     gauge = gauge_of(stitches, stitches)
     missed = gauge.width_cm(gauge.stitches(Fraction(length))) - Fraction(length)
     assert abs(missed) <= gauge.width_cm(1) / 2
@@ -71,14 +65,9 @@ def test_scaling_gauge_and_counts_together_changes_no_length(
 
 
 @given(swatches, swatches, counts)
-def test_a_regauged_count_keeps_the_length_to_half_a_stitch(
-    own: Decimal, pattern: Decimal, count: int
-) -> None:
+def test_a_regauged_count_keeps_the_length_to_half_a_stitch(own: Decimal, pattern: Decimal, count: int) -> None:
     own_gauge, pattern_gauge = gauge_of(own, own), gauge_of(pattern, pattern)
-    for regauged in (
-        regauge_stitches(count, own_gauge, pattern_gauge),
-        regauge_rows(count, own_gauge, pattern_gauge),
-    ):
+    for regauged in (regauge_stitches(count, own_gauge, pattern_gauge), regauge_rows(count, own_gauge, pattern_gauge)):
         change = own_gauge.width_cm(regauged) - pattern_gauge.width_cm(count)
         assert abs(change) <= own_gauge.width_cm(1) / 2
 
@@ -102,9 +91,7 @@ def test_the_contracts_example_of_a_conversion_comes_out_as_printed_there() -> N
 
 
 @given(swatches, swatches, swatches, swatches)
-def test_the_fabric_is_judged_by_stitches(
-    own: Decimal, pattern: Decimal, own_rows: Decimal, rows: Decimal
-) -> None:
+def test_the_fabric_is_judged_by_stitches(own: Decimal, pattern: Decimal, own_rows: Decimal, rows: Decimal) -> None:
     compared = compare(gauge_of(own, own_rows), gauge_of(pattern, rows))
     expected = "tighter" if own > pattern else "looser" if own < pattern else "same"
     assert compared.fabric == expected

@@ -186,9 +186,7 @@ def test_a_long_schedule_of_two_overlapping_repeats_is_cut_at_the_best_place() -
 
 
 @given(st.integers(1, 60), st.integers(0, 60), st.sampled_from(TWO_INTERVALS[:2]))
-def test_two_intervals_one_after_the_other_are_at_most_two_phases(
-    events: int, more: int, spacing: Spacing
-) -> None:
+def test_two_intervals_one_after_the_other_are_at_most_two_phases(events: int, more: int, spacing: Spacing) -> None:
     places = spread(events, events + more, spacing).positions()
     assert len(phases([Event(place, "x") for place in places], events + more)) <= 2
 

@@ -23,13 +23,7 @@ from grading_core.shaping_plans import (
 from tests.oracles.fewest_phases import fewest_phases
 from tests.oracles.knitter import read
 
-SPACINGS: tuple[Spacing, ...] = (
-    "closest_first",
-    "widest_first",
-    "even",
-    "single_then_plain",
-    "plain_then_single",
-)
+SPACINGS: tuple[Spacing, ...] = ("closest_first", "widest_first", "even", "single_then_plain", "plain_then_single")
 CHANGES: tuple[Change, ...] = ("increase", "decrease")
 FLAT: tuple[tuple[Worked, Edge], ...] = (("flat", "half"), ("flat", "full"))
 WAYS: tuple[tuple[Worked, Edge], ...] = (("round", "half"), *FLAT)
@@ -182,8 +176,7 @@ def test_right_side_rows_are_said_by_the_side_of_the_first_row() -> None:
 
 
 @pytest.mark.parametrize(
-    ("step", "worked", "noun"),
-    [(1, None, "Rounds"), (2, None, "Rows"), (1, "flat", "Rows"), (2, "round", "Rounds")],
+    ("step", "worked", "noun"), [(1, None, "Rounds"), (2, None, "Rows"), (1, "flat", "Rows"), (2, "round", "Rounds")]
 )
 def test_rows_or_rounds_are_said_as_they_are_worked(step: int, worked: Worked | None, noun: str) -> None:
     made = along_rows(RowPlan(name="side", stitches=40, to=30, rows=20, step=step, worked=worked))
@@ -292,8 +285,7 @@ def can_be_worked(plan: AcrossPlan) -> bool:
     free = plan.stitches - 2 if plan.worked == "flat" else plan.stitches
     starts = range(max(0, free - 1))
     return any(
-        all(after - before >= 2 for before, after in pairwise(chosen))
-        for chosen in combinations(starts, plan.across)
+        all(after - before >= 2 for before, after in pairwise(chosen)) for chosen in combinations(starts, plan.across)
     )
 
 
@@ -322,9 +314,7 @@ def test_the_nearest_number_across_a_row_is_the_most_that_can_be_worked() -> Non
                     )
                 )
             ]
-            assert [(near.field, near.value) for near in made.nearest] == (
-                [("across", max(fits))] if fits else []
-            )
+            assert [(near.field, near.value) for near in made.nearest] == ([("across", max(fits))] if fits else [])
     assert refused >= 100
 
 

@@ -73,9 +73,7 @@ def test_two_decimals_are_rounded_half_up_as_the_decimal_module_does(number: Dec
 
 
 @given(fractions, st.integers(0, 6))
-def test_a_printed_number_is_never_further_off_than_half_its_last_place(
-    number: Fraction, places: int
-) -> None:
+def test_a_printed_number_is_never_further_off_than_half_its_last_place(number: Fraction, places: int) -> None:
     printed = exact(to_places(number, places))
     assert abs(printed - number) <= Fraction(1, 2 * 10**places)
     assert (printed * 10**places).denominator == 1
@@ -115,9 +113,7 @@ def half_up(value: Fraction) -> float:
 
 
 @given(fractions, st.sampled_from([2, 4, 8]))
-def test_printed_inches_are_the_nearest_fraction_of_the_unit_librarys_inches(
-    length_cm: Fraction, finest: int
-) -> None:
+def test_printed_inches_are_the_nearest_fraction_of_the_unit_librarys_inches(length_cm: Fraction, finest: int) -> None:
     inches = PINT.Quantity(length_cm, "cm").to("inch").magnitude
     step = Fraction(1, finest)
     assert read_printed(to_printed_inches(length_cm, finest)) == nearest_multiple(inches, step)
@@ -161,9 +157,7 @@ def test_a_tie_between_two_printed_fractions_goes_up(tie: Fraction, printed: str
     assert to_printed_fraction(tie) == printed
 
 
-@given(
-    fractions, st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(1, 4), Fraction(1, 10), Fraction(5)])
-)
+@given(fractions, st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(1, 4), Fraction(1, 10), Fraction(5)]))
 def test_a_printed_decimal_reads_back_as_the_nearest_step(value: Fraction, step: Fraction) -> None:
     assert Fraction(to_printed_decimal(value, step)) == nearest_multiple(value, step)
 

@@ -40,10 +40,7 @@ def sentence_of(*tokens: tuple[int, str]) -> str:
         ("Rounds 1 to 4: work 3 rounds plain, then in the next round shape.", [(4, "shape")]),
         ("Rounds 1 and 2: shape every round, twice.", [(1, "shape")] * 2),
         ("Rounds 1 to 9: shape every 3rd round, 3 times.", [(3, "shape")] * 3),
-        (
-            "Rounds 1 to 20: shape at intervals of 4 and 6 rounds in turn, twice over.",
-            [(4, "shape"), (6, "shape")] * 2,
-        ),
+        ("Rounds 1 to 20: shape at intervals of 4 and 6 rounds in turn, twice over.", [(4, "shape"), (6, "shape")] * 2),
         (
             "Rounds 1 to 9: work these 2 steps 3 times: work 1 round plain, then in the next round shape; "
             "in the next round rest.",
@@ -75,9 +72,7 @@ def test_a_size_without_a_value_is_a_dash_and_a_zero_is_a_zero() -> None:
 def test_a_size_run_reads_back_as_its_values() -> None:
     generator = random.Random(24)
     for _ in range(300):
-        values = [
-            generator.choice((None, generator.randint(0, 400))) for _ in range(generator.randint(1, 12))
-        ]
+        values = [generator.choice((None, generator.randint(0, 400))) for _ in range(generator.randint(1, 12))]
         assert run_values(size_run(values)) == values
 
 
@@ -99,9 +94,7 @@ def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_da
         ([2], "2 times"),
     ],
 )
-def test_a_run_takes_the_singular_only_where_every_size_has_one(
-    values: list[int | None], printed: str
-) -> None:
+def test_a_run_takes_the_singular_only_where_every_size_has_one(values: list[int | None], printed: str) -> None:
     assert counted_run(values, "time") == printed
 
 

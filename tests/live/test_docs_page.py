@@ -86,7 +86,5 @@ def test_the_demonstration_has_links_into_the_page():
 
 def test_a_script_from_elsewhere_would_not_run(page):
     """The policy holds: an inline script is refused by the browser."""
-    page.evaluate(
-        "document.body.append(Object.assign(document.createElement('script'), {text: 'window.ran = 1'}))"
-    )
+    page.evaluate("document.body.append(Object.assign(document.createElement('script'), {text: 'window.ran = 1'}))")
     assert page.evaluate("window.ran") is None

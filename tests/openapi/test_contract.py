@@ -104,10 +104,7 @@ def test_an_operation_documents_its_errors(contract, operation):
     for status in expected:
         name = responses[status]["$ref"].rpartition("/")[2]
         [(media, content)] = contract["components"]["responses"][name]["content"].items()
-        assert (media, content["schema"]["$ref"]) == (
-            "application/problem+json",
-            "#/components/schemas/Problem",
-        )
+        assert (media, content["schema"]["$ref"]) == ("application/problem+json", "#/components/schemas/Problem")
 
 
 @each_operation

@@ -80,9 +80,7 @@ def test_the_contract_shows_every_example(contract, operation):
     assert content(contract, operation, operation.media[0])["examples"].keys() == names
 
 
-@pytest.mark.parametrize(
-    ("operation", "example"), [case for case in EXAMPLES if "text/csv" in case.values[0].media]
-)
+@pytest.mark.parametrize(("operation", "example"), [case for case in EXAMPLES if "text/csv" in case.values[0].media])
 @pytest.mark.parametrize("media", ["text/csv", "text/markdown"])
 def test_an_example_is_answered_in_every_representation(client, operation, example, media):
     response = answer_of(client, operation, example.request, media)

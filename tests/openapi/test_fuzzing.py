@@ -62,10 +62,7 @@ def answered_or_contradictory(_context, response, case):
 
 @contract.parametrize()
 @settings(
-    max_examples=int(DRAWN or 25),
-    derandomize=DRAWN is None,
-    suppress_health_check=list(HealthCheck),
-    database=None,
+    max_examples=int(DRAWN or 25), derandomize=DRAWN is None, suppress_health_check=list(HealthCheck), database=None
 )
 def test_no_request_is_answered_by_a_fault_or_against_the_contract(case):
     headers = {"Accept-Encoding": "identity"}

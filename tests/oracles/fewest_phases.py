@@ -4,9 +4,7 @@ from collections.abc import Sequence
 from functools import cache
 
 
-def fewest_phases(
-    events: Sequence[tuple[int, str]], rows: int, *, mix_kinds: bool = False, longest: int = 4
-) -> int:
+def fewest_phases(events: Sequence[tuple[int, str]], rows: int, *, mix_kinds: bool = False, longest: int = 4) -> int:
     """How many phases a schedule needs at least.
 
     events: (row, kind) in rising order. A phase repeats a cycle of 1 to `longest` intervals (of one kind unless

@@ -90,11 +90,7 @@ def _size(model, wanted, rules, back_parity, sleeve_parity):
         model.add(size["neck_front"] <= size["neck_back"])
     else:
         model.add(size["neck_front"] == size["neck_back"])
-    for name, parity in (
-        ("neck_back", back_parity),
-        ("neck_front", back_parity),
-        ("neck_sleeve", sleeve_parity),
-    ):
+    for name, parity in (("neck_back", back_parity), ("neck_front", back_parity), ("neck_sleeve", sleeve_parity)):
         model.add(size[name] == 2 * model.new_int_var(0, 10_000, "") + parity)
     if rules.seam_stitches is not None:
         model.add(size["underarm"] == 2 * model.new_int_var(-50, 10_000, "") + rules.seam_stitches)

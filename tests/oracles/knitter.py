@@ -44,9 +44,7 @@ HEADED = re.compile(
     r"(?P<stitches>\d+) (?P<noun>stitch|stitches)(?: on the needle)?\."
 )
 TIMES = r"(?P<times>once|twice|\d+ times)"
-IN_TURN = re.compile(
-    rf"(?P<what>.+) at intervals of (?P<list>[\d, and]+) (?:rounds|rows) in turn, {TIMES} over"
-)
+IN_TURN = re.compile(rf"(?P<what>.+) at intervals of (?P<list>[\d, and]+) (?:rounds|rows) in turn, {TIMES} over")
 EVERY = re.compile(rf"(?P<what>.+) every (?:(?P<nth>\d+)(?:st|nd|rd|th) )?(?:round|row), {TIMES}")
 STEPS = re.compile(rf"work these (?P<many>\d+) steps {TIMES}: (?P<steps>.+)")
 STEP = re.compile(
@@ -104,9 +102,7 @@ def _times(words: str) -> int:
     return {"once": 1, "twice": 2}.get(words) or int(words.split()[0])
 
 
-INCREASES = re.compile(
-    r"increase (?P<first>\d+) (?P<noun>stitch|stitches) at (?P<rest>.+) \((?P<more>\d+) more\)"
-)
+INCREASES = re.compile(r"increase (?P<first>\d+) (?P<noun>stitch|stitches) at (?P<rest>.+) \((?P<more>\d+) more\)")
 EDGE = re.compile(r"each (back|front|body|sleeve) edge")
 
 

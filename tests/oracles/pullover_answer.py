@@ -146,9 +146,7 @@ def knit(request: Json, size: Json) -> None:
     designed, changed = request.get("band", {}), request.get("changes", {}).get("band", {})
     assert band["construction"] == {"construction": "single", **designed, **changed}["construction"]
     assert band["stitches"] == band["picked_up"] + band["change"]
-    obeys(
-        band["stitches"], {"multiple": 2, **designed.get("count_rule", {}), **changed.get("count_rule", {})}
-    )
+    obeys(band["stitches"], {"multiple": 2, **designed.get("count_rule", {}), **changed.get("count_rule", {})})
     along_rows = band["picked_up"] - neck["cast_on"] - (drop["centre"] if drop else 0)
     assert along_rows % 2 == 0
     assert bool(along_rows) <= bool(drop)

@@ -72,9 +72,7 @@ class _Requests:
     def count_rule(self) -> Json:
         multiple = self.pick((1, 2, 2, 3, 4, 4, 5, 6, 8, 12))
         return {"multiple": multiple} | self.some(
-            0.3,
-            plus=lambda: self.whole(0, multiple + 2),
-            rounding=lambda: self.pick(("nearest", "up", "down")),
+            0.3, plus=lambda: self.whole(0, multiple + 2), rounding=lambda: self.pick(("nearest", "up", "down"))
         )
 
     def gauge(self) -> Json:
@@ -99,9 +97,7 @@ class _Requests:
             labels = self.generator.sample(TABLES[table], self.sizes)
             return {"body_table": table, "labels": sorted(labels, key=TABLES[table].index)}
         low, high = BUSTS[table]
-        busts = sorted(
-            {round(self.generator.uniform(low, high) * self.to_unit, 1) for _ in range(self.sizes)}
-        )
+        busts = sorted({round(self.generator.uniform(low, high) * self.to_unit, 1) for _ in range(self.sizes)})
         self.sizes = len(busts)
         return {
             "body_table": table,
@@ -120,11 +116,7 @@ class _Requests:
         neck = self.some(
             0.3,
             circumference=lambda: self.per_size(34, 60),
-            shares=lambda: {
-                "back": self.whole(28, 40),
-                "front": self.whole(20, 28),
-                "sleeve": self.whole(5, 20),
-            },
+            shares=lambda: {"back": self.whole(28, 40), "front": self.whole(20, 28), "sleeve": self.whole(5, 20)},
             count_rule=self.count_rule,
             way=lambda: self.pick(("joined", "flat")),
             start=lambda: self.pick(("before_back", "centre_back")),

@@ -49,9 +49,12 @@ def test_the_published_distances_come_out(plan: AcrossPlan, intervals: dict[int,
 
 def test_four_increases_in_51_stitches_in_the_round_follow_the_article() -> None:
     # Example 5, Woolpack yarn shop article: gaps 13, 13, 13, 12.
-    assert made_of(
-        AcrossPlan(name="row", stitches=51, across=4, change="increase", worked="round")
-    ).after == (13, 26, 39, 51)
+    assert made_of(AcrossPlan(name="row", stitches=51, across=4, change="increase", worked="round")).after == (
+        13,
+        26,
+        39,
+        51,
+    )
 
 
 def test_four_increases_in_51_stitches_flat_halve_the_edge_gaps_as_the_article_does() -> None:
@@ -63,9 +66,7 @@ def test_four_increases_in_51_stitches_flat_halve_the_edge_gaps_as_the_article_d
 
 def test_five_increases_in_60_stitches_flat_stand_between_six_sections_of_ten() -> None:
     # Example 8, Yarnpath blog, 2005: the other convention, equal sections.
-    made = made_of(
-        AcrossPlan(name="row", stitches=60, across=5, change="increase", worked="flat", edge="full")
-    )
+    made = made_of(AcrossPlan(name="row", stitches=60, across=5, change="increase", worked="flat", edge="full"))
     assert (made.first, made.intervals, made.last) == (10, ((10, 4),), 10)
 
 

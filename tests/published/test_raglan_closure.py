@@ -43,9 +43,7 @@ def test_the_six_size_raglan_casts_on_64_and_has_72_after_its_first_increase_row
 
 
 @pytest.mark.parametrize(("more", "total", "sleeve", "body"), SIX_SIZES)
-def test_the_six_size_raglan_arrives_at_its_printed_counts(
-    more: int, total: int, sleeve: int, body: int
-) -> None:
+def test_the_six_size_raglan_arrives_at_its_printed_counts(more: int, total: int, sleeve: int, body: int) -> None:
     made = yoke_of(OPEN_FRONT, (1 + more,) * 3, 2 * (1 + more), Options())
     split = knit_to_split(made)
     assert len(made.increase_rounds) == 1 + more
@@ -68,9 +66,7 @@ TWO_RATES = list(
 def test_the_nine_size_raglan_is_decreased_at_its_two_printed_rates(
     stitches: int, every_2nd: int, every_4th: int, left: int
 ) -> None:
-    made = along_rows(
-        RowPlan(name="back", stitches=stitches, to=left, rows=2 * every_2nd + 4 * every_4th, step=2)
-    )
+    made = along_rows(RowPlan(name="back", stitches=stitches, to=left, rows=2 * every_2nd + 4 * every_4th, step=2))
     assert isinstance(made, RowSchedule)
     printed = ((2, every_2nd), (4, every_4th))
     assert made.intervals == tuple((every, times) for every, times in printed if times)
@@ -90,9 +86,7 @@ def test_the_nine_size_raglan_read_from_the_neck_down_is_increased_in_the_same_r
     options = Options(step=2, first_increase_round=1, spacing="widest_first")
     made = yoke_of(neck, (increases,) * 3, rows, options)
     # the last row of the decreases is the first of the increases
-    assert [worked.round for worked in made.increase_rounds] == [
-        rows + 1 - number for number in reversed(decreased)
-    ]
+    assert [worked.round for worked in made.increase_rounds] == [rows + 1 - number for number in reversed(decreased)]
     assert knit_to_split(made).back == stitches
 
 
@@ -129,9 +123,7 @@ def test_the_seamed_raglan_is_decreased_in_every_second_row_without_a_rest(
     back: int, bound_off: int, decreases: int, left: int, cuff: int, increases: int, sleeve: int
 ) -> None:
     for cast_on, to in ((back, left), (sleeve, 4)):
-        made = along_rows(
-            RowPlan(name="piece", stitches=cast_on - 2 * bound_off, to=to, rows=2 * decreases, step=2)
-        )
+        made = along_rows(RowPlan(name="piece", stitches=cast_on - 2 * bound_off, to=to, rows=2 * decreases, step=2))
         assert isinstance(made, RowSchedule)
         assert made.intervals == ((2, decreases),)
 
@@ -152,12 +144,7 @@ def test_the_seamed_raglans_sleeve_is_increased_as_often_as_printed(
 
 def test_the_percentage_systems_raglan_closes_between_yoke_body_and_sleeves() -> None:
     counts = Counts(
-        neck=Sections(36, 36, 4),
-        split=Sections(84, 84, 50),
-        underarm=16,
-        rounds=66,
-        line_to_body=0,
-        line_to_sleeve=0,
+        neck=Sections(36, 36, 4), split=Sections(84, 84, 50), underarm=16, rounds=66, line_to_body=0, line_to_sleeve=0
     )
     assert (counts.cast_on, counts.yoke_total, counts.body, counts.sleeve) == (80, 268, 200, 66)
 

@@ -30,9 +30,7 @@ def one_by_one(shapings: int, rows: int) -> RowPlan:
             id='2: 42 over 176 rows. "The sleeve", blog on designing one\'s own sweater, 2007',
         ),
         pytest.param(
-            RowPlan(
-                name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even"
-            ),
+            RowPlan(name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even"),
             {6: 13, 4: 13},
             id="6: 26 right-side rows in 130. Handbook chapter on drop shoulders, title not in the text seen",
         ),
@@ -56,9 +54,7 @@ def test_the_published_intervals_come_out(plan: RowPlan, intervals: dict[int, in
 
 def test_right_side_rows_alternate_six_and_four_as_the_handbook_says() -> None:
     # Example 6: "6 and 4 rows alternately, 13 times"; which of the two comes first is a choice.
-    made = made_of(
-        RowPlan(name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even")
-    )
+    made = made_of(RowPlan(name="sleeve", stitches=26, to=0, rows=130, stitches_per_shaping=1, step=2, spacing="even"))
     (phase,) = made.phases
     assert (sorted(phase.every), phase.times) == ([4, 6], 13)
 
@@ -70,9 +66,7 @@ def test_flat_work_in_pairs_of_rows_follows_the_handbook_formula(shapings: int, 
     q = 2 * (rows // (2 * shapings))
     r = (rows - shapings * q) // 2
     made = made_of(RowPlan(name="sleeve", stitches=shapings, to=0, rows=rows, stitches_per_shaping=1, step=2))
-    assert made.intervals == tuple(
-        (every, times) for every, times in ((q, shapings - r), (q + 2, r)) if times
-    )
+    assert made.intervals == tuple((every, times) for every, times in ((q, shapings - r), (q + 2, r)) if times)
 
 
 def test_one_interval_rounded_down_leaves_the_rest_straight() -> None:

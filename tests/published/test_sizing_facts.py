@@ -73,8 +73,7 @@ def test_nine_sizes_up_to_156_cm_are_completed_from_the_womens_table():
 
 
 @pytest.mark.parametrize(
-    ("part", "percent", "stitches"),
-    [("K", 100, 200), ("sleeve", 33, 66), ("underarm", 8, 16), ("neck", 40, 80)],
+    ("part", "percent", "stitches"), [("K", 100, 200), ("sleeve", 33, 66), ("underarm", 8, 16), ("neck", 40, 80)]
 )
 def test_the_percentage_system_gives_its_worked_counts(part, percent, stitches):
     gauge = per_inch(5, 7)
@@ -84,9 +83,7 @@ def test_the_percentage_system_gives_its_worked_counts(part, percent, stitches):
 def test_the_percentage_system_closes_at_its_yoke():
     """Sleeve in the yoke 66 - 16 = 50, front and back 100 - 16 = 84 each: 2 (50 + 84) = 268."""
     gauge = per_inch(5, 7)
-    sleeve, underarm, half = (
-        gauge.stitches(40 * CM_PER_INCH * Fraction(percent, 100)) for percent in (33, 8, 50)
-    )
+    sleeve, underarm, half = (gauge.stitches(40 * CM_PER_INCH * Fraction(percent, 100)) for percent in (33, 8, 50))
     assert 2 * (sleeve - underarm) + 2 * (half - underarm) == 268
 
 

@@ -21,9 +21,7 @@ TWELVE_SIZES = list(
 
 def sleeve(stitches: int, plain: int, every: int, times: int, left: int) -> RowSchedule:
     made = along_rows(
-        RowPlan(
-            name="sleeve", stitches=stitches, to=left, rows=plain + every * times, spacing="plain_then_single"
-        )
+        RowPlan(name="sleeve", stitches=stitches, to=left, rows=plain + every * times, spacing="plain_then_single")
     )
     assert isinstance(made, RowSchedule)
     return made

@@ -36,9 +36,7 @@ def sleeve(stitches: int, left: int, rounds: int, **options) -> Sleeve:
         )
     ),
 )
-def test_one_interval_with_the_surplus_worked_first_is_the_magazines_schedule(
-    stitches, plain, every, times, left
-):
+def test_one_interval_with_the_surplus_worked_first_is_the_magazines_schedule(stitches, plain, every, times, left):
     made = sleeve(stitches, left, plain + every * times, spacing="plain_then_single")
     assert made.decrease_rounds == tuple(plain + every * count for count in range(1, times + 1))
     assert (made.cuff.before, made.cuff.change) == (left, 0)

@@ -27,9 +27,7 @@ def test_four_raglan_lines_of_three_stitches_with_increases_on_either_side_grow_
     assert sections.total(3) - sections.total() == NECK.total(3) - NECK.total() == 12
 
 
-@pytest.mark.parametrize(
-    ("stitches", "needle", "words"), [(24, "larger", "tighter"), (20, "smaller", "looser")]
-)
+@pytest.mark.parametrize(("stitches", "needle", "words"), [(24, "larger", "tighter"), (20, "smaller", "looser")])
 def test_a_knitter_goes_one_or_two_needle_sizes_up_when_tight_and_down_when_loose(
     stitches: int, needle: str, words: str
 ) -> None:

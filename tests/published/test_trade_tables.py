@@ -29,9 +29,7 @@ def number(text):
 
 
 def test_every_needle_is_as_charted():
-    charted = [
-        (Fraction(line["mm"]), line["us"] or None, line["uk"] or None) for line in lines("needles.csv")
-    ]
+    charted = [(Fraction(line["mm"]), line["us"] or None, line["uk"] or None) for line in lines("needles.csv")]
     assert [(needle.mm, needle.us, needle.uk) for needle in NEEDLES.rows] == charted
 
 
@@ -60,10 +58,7 @@ def test_every_row_of_the_thickness_charts_is_as_published():
         for line, kept in zip(charted, chart.rows, strict=True):
             assert (str(kept.category), kept.name) == (line["category"], line["name"])
             metres, wraps = kept.metres_per_100g, kept.wraps_per_inch
-            assert [metres.low, metres.high] == [
-                number(line["m_per_100g_low"]),
-                number(line["m_per_100g_high"]),
-            ]
+            assert [metres.low, metres.high] == [number(line["m_per_100g_low"]), number(line["m_per_100g_high"])]
             assert [wraps.low, wraps.high] == [number(line["wpi_low"]), number(line["wpi_high"])]
 
 
@@ -112,9 +107,7 @@ def test_heads_are_as_published():
 def test_fit_bands_are_as_published():
     """Craft Yarn Council, Standards & Guidelines, fit and ease chart, current edition, inches and cm."""
     current = [
-        (band.fit, band.inch.low, band.inch.high, band.cm.low, band.cm.high)
-        for band in FITS.rows
-        if band.current
+        (band.fit, band.inch.low, band.inch.high, band.cm.low, band.cm.high) for band in FITS.rows if band.current
     ]
     assert current == [
         ("very close fitting", -4, -2, -10, -5),

@@ -24,33 +24,23 @@ def per_inch(stitches: Number, rows: Number = 1) -> Gauge:
         pytest.param(20, 4, NEAREST, 80, id="20 in edge at 16 to 4 in; forum, citing S. Melville"),
     ],
 )
-def test_a_printed_width_takes_its_printed_stitches(
-    inches: int, per_in: Number, rule: CountRule, printed: int
-) -> None:
+def test_a_printed_width_takes_its_printed_stitches(inches: int, per_in: Number, rule: CountRule, printed: int) -> None:
     assert per_inch(per_in).stitches(to_cm(inches, "in"), rule) == printed
 
 
 @pytest.mark.parametrize(
     ("inches", "per_in", "rule", "printed"),
     [
-        pytest.param(
-            10, Decimal("6.6"), NEAREST, 66, id="yoke 10 in at 6.6; Zimmermann as reported by Krisniski"
-        ),
+        pytest.param(10, Decimal("6.6"), NEAREST, 66, id="yoke 10 in at 6.6; Zimmermann as reported by Krisniski"),
         pytest.param(10, Decimal("7.5"), NEAREST, 75, id="yoke 10 in at 7.5; the same"),
         pytest.param(Decimal("7.25"), 8, NEAREST, 58, id="yoke 7.25 in at 8; Jerusha Robinson, 2015"),
         pytest.param(14, 6, NEAREST, 84, id="sleeve 14 in at 6; Paper Moon, Sleeve Magic"),
         pytest.param(20, 6, NEAREST, 120, id="20 in edge at 24 to 4 in; forum, citing S. Melville"),
-        pytest.param(
-            Decimal("15.5"), 7, DOWN, 108, id="108.5 taken as 108; K. TenDyke, 2014 (the rows derived)"
-        ),
-        pytest.param(
-            Decimal("9.5"), Decimal("8.25"), NEAREST, 78, id="78.4; Paper Moon part I (the rows derived)"
-        ),
+        pytest.param(Decimal("15.5"), 7, DOWN, 108, id="108.5 taken as 108; K. TenDyke, 2014 (the rows derived)"),
+        pytest.param(Decimal("9.5"), Decimal("8.25"), NEAREST, 78, id="78.4; Paper Moon part I (the rows derived)"),
     ],
 )
-def test_a_printed_length_takes_its_printed_rows(
-    inches: Number, per_in: Number, rule: CountRule, printed: int
-) -> None:
+def test_a_printed_length_takes_its_printed_rows(inches: Number, per_in: Number, rule: CountRule, printed: int) -> None:
     assert per_inch(1, per_in).rows(to_cm(inches, "in"), rule) == printed
 
 

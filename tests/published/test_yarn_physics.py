@@ -92,9 +92,7 @@ def test_primaries_have_the_lightness_that_references_print(colour, expected):
 
 def test_greys_have_the_lightness_that_a_colour_management_library_computes():
     # greys keep their lightness whatever the white point, so the library's D50 L* is comparable
-    transform = ImageCms.buildTransform(
-        ImageCms.createProfile("sRGB"), ImageCms.createProfile("LAB"), "RGB", "LAB"
-    )
+    transform = ImageCms.buildTransform(ImageCms.createProfile("sRGB"), ImageCms.createProfile("LAB"), "RGB", "LAB")
     for grey in range(0, 256, 5):
         pixel = ImageCms.applyTransform(Image.new("RGB", (1, 1), (grey, grey, grey)), transform)
         in_255ths = pixel.getpixel((0, 0))[0]

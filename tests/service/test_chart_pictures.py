@@ -10,10 +10,7 @@ CHART = "/v1/chart-placements/picture"
 GARMENT = "/v1/chart-placements/garment-picture"
 BOTH = pytest.mark.parametrize("path", [CHART, GARMENT])
 SVG = "{http://www.w3.org/2000/svg}"
-ARROW = {
-    "rows": ["..#..", ".###.", "#####"],
-    "colours": {".": {"name": "ground"}, "#": {"name": "motif"}},
-}
+ARROW = {"rows": ["..#..", ".###.", "#####"], "colours": {".": {"name": "ground"}, "#": {"name": "motif"}}}
 COLUMNS = 5
 
 
@@ -67,9 +64,7 @@ def traces(svg, kind):
     for line in svg.iter(f"{SVG}polyline"):
         if line.get("class") == f"starts-{kind}":
             points = [tuple(map(float, point.split(","))) for point in line.get("points").split()]
-            found.append(
-                [(round((height - y) / along + 0.5), round((width - x) / across + 0.5)) for x, y in points]
-            )
+            found.append([(round((height - y) / along + 0.5), round((width - x) / across + 0.5)) for x, y in points])
     return found
 
 
@@ -80,10 +75,7 @@ def texts(svg):
 def drawn_stitches(svg):
     """How many stitches are drawn in each paint: a line one row wide covers as many as it is long."""
     return Counter(
-        {
-            path.get("stroke"): sum(map(int, re.findall(r"h(\d+)", path.get("d"))))
-            for path in svg.iterfind(f"{SVG}path")
-        }
+        {path.get("stroke"): sum(map(int, re.findall(r"h(\d+)", path.get("d")))) for path in svg.iterfind(f"{SVG}path")}
     )
 
 
@@ -180,9 +172,7 @@ def test_the_picture_has_a_title_and_a_description(client, path):
 @BOTH
 def test_text_from_the_request_stays_text(client, path):
     label, name = '<b>"S" & \uffff', "</title><script>alert(1)</script>"
-    svg = picture(
-        client, path, size(label), chart={**ARROW, "colours": {**ARROW["colours"], ".": {"name": name}}}
-    )
+    svg = picture(client, path, size(label), chart={**ARROW, "colours": {**ARROW["colours"], ".": {"name": name}}})
     assert svg.find(f"{SVG}title").text.endswith('<b>"S" & \ufffd')
     assert name in texts(svg)
     assert svg.find(f".//{SVG}script") is None
@@ -195,10 +185,7 @@ def test_the_front_shows_every_stitch_of_front_body_and_half_sleeves(client):
         client,
         GARMENT,
         below,
-        chart={
-            **ARROW,
-            "colours": {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}},
-        },
+        chart={**ARROW, "colours": {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}}},
     )
     panels = [
         group

@@ -5,10 +5,7 @@ from itertools import pairwise
 import pytest
 
 PATH = "/v1/chart-placements"
-ARROW = {
-    "rows": ["..#..", ".###.", "#####"],
-    "colours": {".": {"name": "ground"}, "#": {"name": "motif"}},
-}
+ARROW = {"rows": ["..#..", ".###.", "#####"], "colours": {".": {"name": "ground"}, "#": {"name": "motif"}}}
 SEED = {"rows": ["..#.."], "colours": {".": {"name": "ground"}, "#": {"name": "motif"}}}
 MIDDLE = {"back": 3, "front": 3, "sleeve": 3}
 
@@ -211,10 +208,7 @@ def test_csv_counts_the_stitches_of_each_colour_in_stitches(client):
             {"sizes": [size(body_rounds=4, body_shaping=[{"round": 1, "stitches": 2}])]},
             "/sizes/0/body_shaping/0/stitches",
         ),
-        (
-            {"sizes": [size(sleeve_rounds=4, sleeve_decrease_rounds=[2, 2])]},
-            "/sizes/0/sleeve_decrease_rounds/1",
-        ),
+        ({"sizes": [size(sleeve_rounds=4, sleeve_decrease_rounds=[2, 2])]}, "/sizes/0/sleeve_decrease_rounds/1"),
         ({"sizes": [size(underarm=4, body_rounds=1)], "seam_stitches": {"body": 1}}, "/sizes/0/underarm"),
         ({"float_limit": True}, "/float_limit"),
         ({"half_stitch": "ignore"}, "/half_stitch"),

@@ -27,9 +27,7 @@ def chunk(kind, data):
 def png(width, height, scanlines, *before, bits=8, kind=2):
     """A PNG of scan lines that each begin with their filter. kind: 2 for RGB, 6 for RGBA, 0 for grey."""
     header = chunk(b"IHDR", struct.pack(">IIBBBBB", width, height, bits, kind, 0, 0, 0))
-    return (
-        SIGNATURE + header + b"".join(before) + chunk(b"IDAT", zlib.compress(scanlines)) + chunk(b"IEND", b"")
-    )
+    return SIGNATURE + header + b"".join(before) + chunk(b"IDAT", zlib.compress(scanlines)) + chunk(b"IEND", b"")
 
 
 def rgb(hex):
@@ -37,9 +35,7 @@ def rgb(hex):
 
 
 def drawn(rows=ROWS, hexes=HEX):
-    return png(
-        len(rows[0]), len(rows), b"".join(b"\0" + b"".join(rgb(hexes[s]) for s in row) for row in rows)
-    )
+    return png(len(rows[0]), len(rows), b"".join(b"\0" + b"".join(rgb(hexes[s]) for s in row) for row in rows))
 
 
 def saved(picture, **options):
@@ -78,9 +74,7 @@ def test_an_uploaded_png_is_answered_as_the_rows_that_it_shows(client):
     # Met from the top left, row by row: the ground, the motif, then the dot.
     assert response.json["chart"] == {
         "rows": ["AABCA", "ABBBA", "BBBBB"],
-        "colours": {
-            symbol: {"name": hex, "hex": hex} for symbol, hex in zip("ABC", HEX.values(), strict=True)
-        },
+        "colours": {symbol: {"name": hex, "hex": hex} for symbol, hex in zip("ABC", HEX.values(), strict=True)},
     }
 
 
@@ -114,9 +108,7 @@ def test_black_and_white_takes_a_bit_a_pixel(client):
 
 def test_a_colour_may_be_written_in_capitals(client):
     capitals = {symbol: {**colour, "hex": colour["hex"].upper()} for symbol, colour in COLOURS.items()}
-    assert (
-        client.post(PATH, json=request({"png": in_base64(drawn()), "colours": capitals})).status_code == 200
-    )
+    assert client.post(PATH, json=request({"png": in_base64(drawn()), "colours": capitals})).status_code == 200
 
 
 def test_text_in_the_file_is_passed_over_unread(client):
@@ -143,10 +135,7 @@ HOSTILE = {
     "one row too many": (png(1, 401, b"\0abc" * 401), "is 1 x 401 pixels"),
     "animated": (animated(), "is animated"),
     "16 bits": (png(1, 1, b"\0aabbcc", bits=16), "has 16 bits a sample"),
-    "transparent": (
-        png(2, 1, b"\0abc\xffabc\x80", kind=6),
-        "is transparent in pixel 2 from the left of row 1",
-    ),
+    "transparent": (png(2, 1, b"\0abc\xffabc\x80", kind=6), "is transparent in pixel 2 from the left of row 1"),
     "a transparent colour": (
         png(1, 1, b"\0\7", chunk(b"tRNS", b"\0\7"), kind=0),
         "is transparent in pixel 1 from the left of row 1",
@@ -165,10 +154,7 @@ def test_a_file_that_is_no_chart_is_refused_with_the_reason(client, file, why):
     assert error["detail"].startswith(why)
     if len(file) <= 512 * 1024:
         sent = client.post(PATH, json=request({"png": in_base64(file)}))
-        assert (sent.status_code, sent.json["errors"]) == (
-            422,
-            [{"pointer": "/chart/png", "detail": error["detail"]}],
-        )
+        assert (sent.status_code, sent.json["errors"]) == (422, [{"pointer": "/chart/png", "detail": error["detail"]}])
 
 
 @given(st.integers(8, len(drawn()) - 1), st.integers(1, 255), st.booleans())
@@ -197,13 +183,9 @@ def test_in_a_pullover_the_same_is_said_of_the_same_places(client):
     known = {symbol: twice[symbol] for symbol in ".#x"}
     for colours, wrong in ((twice, ["colours/x/hex"]), (known, ["colours/x/hex", "png"])):
         chart = {"png": in_base64(drawn()), "colours": colours}
-        response = client.post(
-            "/v1/pullovers", json={"gauge": {"stitches": 20, "rows": 30}, "chart": {"chart": chart}}
-        )
+        response = client.post("/v1/pullovers", json={"gauge": {"stitches": 20, "rows": 30}, "chart": {"chart": chart}})
         assert response.status_code == 422
-        assert [error["pointer"] for error in response.json["errors"]] == [
-            f"/chart/chart/{place}" for place in wrong
-        ]
+        assert [error["pointer"] for error in response.json["errors"]] == [f"/chart/chart/{place}" for place in wrong]
 
 
 @pytest.mark.parametrize("text", ["AAA", "AA==AAAA", "data:image/png;base64,AAAA", "AAAA\nAAAA"])

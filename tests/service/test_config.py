@@ -16,9 +16,7 @@ def test_every_setting_is_read_from_the_environment():
         "GRADING_DRAIN_FILE": "/run/draining",
     }
     assert Config.from_environment(environment) == Config(
-        cors_origins=("https://a.example", "https://b.example"),
-        log_level="DEBUG",
-        drain_file=Path("/run/draining"),
+        cors_origins=("https://a.example", "https://b.example"), log_level="DEBUG", drain_file=Path("/run/draining")
     )
 
 

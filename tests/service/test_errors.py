@@ -120,14 +120,7 @@ def test_an_object_with_endlessly_many_fields_is_one_wrong_place(client):
 # RFC 6901, section 5: the examples whose escapes differ from the plain key
 @pytest.mark.parametrize(
     ("path", "written"),
-    [
-        ((), ""),
-        (("foo", 0), "/foo/0"),
-        (("",), "/"),
-        (("a/b",), "/a~1b"),
-        (("m~n",), "/m~0n"),
-        (("~1",), "/~01"),
-    ],
+    [((), ""), (("foo", 0), "/foo/0"), (("",), "/"), (("a/b",), "/a~1b"), (("m~n",), "/m~0n"), (("~1",), "/~01")],
 )
 def test_pointers_are_escaped_as_the_standard_says(path, written):
     assert pointer(path) == written

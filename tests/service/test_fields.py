@@ -13,18 +13,7 @@ from service.lengths import REQUEST_UNIT
 from service.operation import Operation
 from service.schemas.base import UNKNOWN, StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
 from service.schemas.common import AnswerSchema
-from service.schemas.fields import (
-    ByType,
-    Choice,
-    Flag,
-    Items,
-    Length,
-    Mapping,
-    Nested,
-    Number,
-    Text,
-    Whole,
-)
+from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Text, Whole
 from tests.floors import in_a_hundred_cases
 
 
@@ -69,9 +58,7 @@ FIELDS = {
     "one": lambda: Nested(OneSchema),
     "some": lambda: Nested(SomeSchema),
     "mapping": lambda: Mapping(Choice("a", "b"), Whole(minimum=1), most=2),
-    "by_type": lambda: ByType(
-        number=Number(maximum=5), items=Items(Number(), most=2), record=Nested(PointSchema)
-    ),
+    "by_type": lambda: ByType(number=Number(maximum=5), items=Items(Number(), most=2), record=Nested(PointSchema)),
 }
 
 
@@ -189,9 +176,7 @@ def test_a_length_is_read_in_the_unit_of_the_request():
 
 def test_every_wrong_place_is_named_at_once():
     messages = refused("record", {"y": "1", "z": 2})
-    assert messages == {
-        "record": {"x": ["is required."], "y": ["must be a number."], "z": ["is not a field here."]}
-    }
+    assert messages == {"record": {"x": ["is required."], "y": ["must be a number."], "z": ["is not a field here."]}}
 
 
 def test_wrong_places_inside_mappings_and_lists_are_named_where_they_are():
@@ -242,16 +227,8 @@ def test_the_contract_closes_every_object(contract):
         assert schema["description"], name
 
 
-NUMBERS = (
-    st.integers(-3, 12) | st.floats(allow_nan=False, allow_infinity=False) | st.integers(0, 12).map(float)
-)
-SCALARS = (
-    st.none()
-    | st.booleans()
-    | NUMBERS
-    | st.text(max_size=6)
-    | st.sampled_from(["cm", "in", "a\n", "\x7f", "ab"])
-)
+NUMBERS = st.integers(-3, 12) | st.floats(allow_nan=False, allow_infinity=False) | st.integers(0, 12).map(float)
+SCALARS = st.none() | st.booleans() | NUMBERS | st.text(max_size=6) | st.sampled_from(["cm", "in", "a\n", "\x7f", "ab"])
 KEYS = st.sampled_from(["x", "y", "a", "b", "c"])
 VALUES = SCALARS | st.lists(SCALARS, max_size=4) | st.dictionaries(KEYS, SCALARS, max_size=3)
 

@@ -21,9 +21,7 @@ def items(client, request):
 
 def test_a_width_becomes_a_multiple_and_says_what_it_makes(client):
     # by hand: 107 x 2.3 = 246.1; the nearest multiple of 4 is 248; 248 / 2.3 = 107.826; / 2.54 = 42.451
-    [bust] = items(
-        client, {"gauge": OWN, "items": [{"name": "bust", "across": 107, "count_rule": {"multiple": 4}}]}
-    )
+    [bust] = items(client, {"gauge": OWN, "items": [{"name": "bust", "across": 107, "count_rule": {"multiple": 4}}]})
     assert bust == {
         "name": "bust",
         "stitches": 248,
@@ -145,9 +143,7 @@ def test_a_length_of_no_stitches_deserves_a_word(client):
     assert (warning["code"], warning["pointer"]) == ("rounded_to_nothing", "/items/0/across")
 
 
-@pytest.mark.parametrize(
-    "item", [{}, {"name": "bust"}, {"across": 1, "along": 1}, {"stitches": 1, "rows": 1}]
-)
+@pytest.mark.parametrize("item", [{}, {"name": "bust"}, {"across": 1, "along": 1}, {"stitches": 1, "rows": 1}])
 def test_an_item_has_exactly_one_amount(client, item):
     response = client.post(PATH, json={"gauge": OWN, "items": [{"across": 1}, item]})
     assert response.status_code == 422
@@ -161,22 +157,9 @@ def test_there_are_1_to_500_items(client, count):
 
 
 def test_every_wrong_place_is_named_in_one_answer(client):
-    sent = {
-        "unit": "mm",
-        "gauge": {"stitches": "22", "rows": True, "x": 1},
-        "items": [{"across": 0}, 7],
-        "yarn": 1,
-    }
+    sent = {"unit": "mm", "gauge": {"stitches": "22", "rows": True, "x": 1}, "items": [{"across": 0}, 7], "yarn": 1}
     pointers = [error["pointer"] for error in client.post(PATH, json=sent).json["errors"]]
-    assert pointers == [
-        "/gauge/rows",
-        "/gauge/stitches",
-        "/gauge/x",
-        "/items/0/across",
-        "/items/1",
-        "/unit",
-        "/yarn",
-    ]
+    assert pointers == ["/gauge/rows", "/gauge/stitches", "/gauge/x", "/items/0/across", "/items/1", "/unit", "/yarn"]
 
 
 def test_query_is_answered_like_post(client):

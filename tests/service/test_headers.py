@@ -12,9 +12,7 @@ PATH = "/v1/gauge-conversions"
 
 
 def test_a_request_id_comes_back(client):
-    assert (
-        client.get("/health/live", headers={"X-Request-Id": "a.B-9_~"}).headers["X-Request-Id"] == "a.B-9_~"
-    )
+    assert client.get("/health/live", headers={"X-Request-Id": "a.B-9_~"}).headers["X-Request-Id"] == "a.B-9_~"
 
 
 @pytest.mark.parametrize("sent", ["", "a b", "a" * 129, "é", "<script>", "a/b"])
@@ -103,9 +101,7 @@ def test_a_configured_origin_may_read_answers():
     response = client.get("/health/live", headers={"Origin": "https://shop.example"})
     assert response.headers["Access-Control-Allow-Origin"] == "https://shop.example"
     assert "X-Request-Id" in response.headers["Access-Control-Expose-Headers"]
-    assert {"Origin", "Accept", "Accept-Encoding"} <= set(
-        ", ".join(response.headers.getlist("Vary")).split(", ")
-    )
+    assert {"Origin", "Accept", "Accept-Encoding"} <= set(", ".join(response.headers.getlist("Vary")).split(", "))
     other = client.get("/health/live", headers={"Origin": "https://other.example"})
     assert "Access-Control-Allow-Origin" not in other.headers
 

@@ -125,15 +125,11 @@ def test_any_bytes_are_refused(client, operation, body):
         assert response.status_code in (400, 415, 422)
 
 
-@pytest.mark.parametrize(
-    "encoding", ["gzip", "deflate", "br", "zstd", "gzip, gzip", "identity;q=0", "\u00e9"]
-)
+@pytest.mark.parametrize("encoding", ["gzip", "deflate", "br", "zstd", "gzip, gzip", "identity;q=0", "\u00e9"])
 def test_compressed_bodies_are_refused(client, encoding):
     bomb = zlib.compress(b"0" * 10_000_000)
     for body in (gzip.compress(GOOD), bomb, GOOD):
-        response = client.post(
-            PATH, data=body, content_type="application/json", headers={"Content-Encoding": encoding}
-        )
+        response = client.post(PATH, data=body, content_type="application/json", headers={"Content-Encoding": encoding})
         check(response)
         assert response.status_code == 415
 
@@ -190,10 +186,7 @@ def test_any_method_is_answered_or_refused(client, method):
 def yokes(sizes: int, rounds: int) -> dict[str, Any]:
     neck, split = {"back": 30, "front": 30, "sleeve": 10}, {"back": 40, "front": 40, "sleeve": 20}
     size = {"rounds": rounds, "neck": neck, "split": split}
-    return {
-        "gauge": {"stitches": 22, "rows": 31},
-        "sizes": [{"label": str(place), **size} for place in range(sizes)],
-    }
+    return {"gauge": {"stitches": 22, "rows": 31}, "sizes": [{"label": str(place), **size} for place in range(sizes)]}
 
 
 @pytest.mark.parametrize(

@@ -90,9 +90,7 @@ def test_a_body_is_limited_to_one_mebibyte(client):
     assert post(client, text.ljust(2**20 + 1)).status_code == 413
 
 
-@pytest.mark.parametrize(
-    "content_type", ["text/plain", "application/xml", "application/x-www-form-urlencoded", ""]
-)
+@pytest.mark.parametrize("content_type", ["text/plain", "application/xml", "application/x-www-form-urlencoded", ""])
 def test_another_media_type_is_unsupported(client, content_type):
     response = post(client, json.dumps(GOOD), content_type)
     assert (response.status_code, response.headers["Accept"]) == (415, "application/json")
@@ -123,11 +121,7 @@ def test_the_digest_depends_on_what_a_request_says(client):
 
 
 JSON_VALUES = st.recursive(
-    st.none()
-    | st.booleans()
-    | st.integers(-(2**53), 2**53)
-    | st.floats(allow_nan=False)
-    | st.text(max_size=5),
+    st.none() | st.booleans() | st.integers(-(2**53), 2**53) | st.floats(allow_nan=False) | st.text(max_size=5),
     lambda below: st.lists(below, max_size=3) | st.dictionaries(st.text(max_size=3), below, max_size=3),
     max_leaves=8,
 )

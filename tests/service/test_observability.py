@@ -27,10 +27,7 @@ def samples(client: FlaskClient) -> dict[tuple, float]:
     """The numbers as Prometheus reads them, by their name and the values of their labels."""
     text = client.get("/metrics").text
     found = [sample for family in text_string_to_metric_families(text) for sample in family.samples]
-    return {
-        (sample.name, *(value for _, value in sorted(sample.labels.items()))): sample.value
-        for sample in found
-    }
+    return {(sample.name, *(value for _, value in sorted(sample.labels.items()))): sample.value for sample in found}
 
 
 def count(client: FlaskClient, method: str, operation: str, status: str) -> float:
@@ -67,11 +64,7 @@ def test_made_up_addresses_and_methods_make_no_labels_of_their_own(client):
         client.open(f"/v1/{name}", method=f"MADEUP{name.upper()}")
         client.get(f"/v1/standards/body-tables/{name}")
     labels = [labels for name, *labels in samples(client) if name == "grading_requests_total"]
-    assert sorted(labels) == [
-        ["GET", "none", "404"],
-        ["GET", "standards-body-table", "404"],
-        ["other", "none", "404"],
-    ]
+    assert sorted(labels) == [["GET", "none", "404"], ["GET", "standards-body-table", "404"], ["other", "none", "404"]]
 
 
 def test_nothing_is_in_flight_but_the_asking_for_numbers_itself(client):
@@ -123,11 +116,7 @@ def test_neither_log_nor_numbers_hold_what_was_sent(client, caplog):
         client.post(
             f"/v1/gauge-conversions?token={secret}",
             json=REQUEST | {"items": [{"name": secret, "across": 100}]},
-            headers={
-                "Authorization": f"Bearer {secret}",
-                "Cookie": f"session={secret}",
-                "User-Agent": secret,
-            },
+            headers={"Authorization": f"Bearer {secret}", "Cookie": f"session={secret}", "User-Agent": secret},
         )
         client.post("/v1/gauge-conversions", json={secret: secret})
         client.get(f"/{secret}")

@@ -6,10 +6,7 @@ NECK = {"back": 34, "front": 34, "sleeve": 12}
 
 
 def test_increase_rounds_come_back_as_sent_also_where_back_and_front_take_turns(client: FlaskClient) -> None:
-    worked = [
-        {"round": 2, "back": 1, "front": 0, "sleeve": 1},
-        {"round": 4, "back": 0, "front": 1, "sleeve": 0},
-    ]
+    worked = [{"round": 2, "back": 1, "front": 0, "sleeve": 1}, {"round": 4, "back": 0, "front": 1, "sleeve": 0}]
     size = {"label": "S", "rounds": 8, "neck": NECK, "split": {"back": 36, "front": 36, "sleeve": 14}}
     answer = client.post(
         "/v1/yoke-adjustments",

@@ -19,25 +19,14 @@ _EXCHANGE = re.compile(
 )
 
 EXCHANGES = {
-    found["url"].rpartition("/")[2]: (
-        found["url"],
-        orjson.loads(found["request"]),
-        orjson.loads(found["answer"]),
-    )
+    found["url"].rpartition("/")[2]: (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
     for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8"))
 }
 
 
 @pytest.mark.parametrize(
     "name",
-    [
-        "pullovers",
-        "gauge-conversions",
-        "size-gradings",
-        "raglan-schedules",
-        "yoke-adjustments",
-        "chart-placements",
-    ],
+    ["pullovers", "gauge-conversions", "size-gradings", "raglan-schedules", "yoke-adjustments", "chart-placements"],
 )
 def test_the_readme_shows_each_main_operation(name: str) -> None:
     assert name in EXCHANGES
@@ -53,9 +42,7 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
 
 def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> None:
     _, request, _ = EXCHANGES["chart-placements"]
-    pictures = re.findall(
-        r"curl -s http://127.0.0.1:8000(\S+picture) \\\n", README.read_text(encoding="utf-8")
-    )
+    pictures = re.findall(r"curl -s http://127.0.0.1:8000(\S+picture) \\\n", README.read_text(encoding="utf-8"))
     assert sorted(pictures) == ["/v1/chart-placements/garment-picture", "/v1/chart-placements/picture"]
     for picture in pictures:
         answer = client.post(picture, json=request)
@@ -66,9 +53,7 @@ def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> N
 def _without_left_out(answer: Any, shown: Any) -> Any:
     """The answer without the fields that the README leaves out of it."""
     if isinstance(answer, dict) and isinstance(shown, dict):
-        return {
-            name: _without_left_out(value, shown[name]) for name, value in answer.items() if name in shown
-        }
+        return {name: _without_left_out(value, shown[name]) for name, value in answer.items() if name in shown}
     if isinstance(answer, list) and isinstance(shown, list) and len(answer) == len(shown):
         return [_without_left_out(*pair) for pair in zip(answer, shown, strict=True)]
     return answer

@@ -47,11 +47,7 @@ def named(schemas):
 
 def by_its_own_hand(schema, method):
     """Whether a schema loads or writes what its record doesn't look like."""
-    return any(
-        method in vars(kind)
-        for kind in type(schema).__mro__[:-1]
-        if kind.__module__ != StrictSchema.__module__
-    )
+    return any(method in vars(kind) for kind in type(schema).__mro__[:-1] if kind.__module__ != StrictSchema.__module__)
 
 
 @pytest.mark.parametrize("schema", named(ASKED))

@@ -24,13 +24,7 @@ def refused(client, path, **request):
 
 def test_a_table_with_ease_and_a_rule_is_answered_in_full(client):
     # body 37 in = 93.98 cm, target 105.98; 105.98 x 2.2 = 233.2, nearest multiple of 4: 232; 232 / 2.2 = 105.45
-    answer = graded(
-        client,
-        body_table="women",
-        labels=["M"],
-        ease={"bust": 12},
-        count_rules={"bust": {"multiple": 4}},
-    )
+    answer = graded(client, body_table="women", labels=["M"], ease={"bust": 12}, count_rules={"bust": {"multiple": 4}})
     [size] = answer["sizes"]
     assert size["label"] == "M"
     assert size["measurements"]["bust"] == {
@@ -93,9 +87,7 @@ def test_printed_steps_are_chosen(client):
     # 102.1 cm = 40.197 in
     sizes = [{"label": "1", "bust": 102.1}]
     gauge = {"stitches": 100, "rows": 100}
-    run = graded(client, sizes=sizes, gauge=gauge, printed_cm_step=0.1, printed_inch_step="1/2")["runs"][
-        "bust"
-    ]
+    run = graded(client, sizes=sizes, gauge=gauge, printed_cm_step=0.1, printed_inch_step="1/2")["runs"]["bust"]
     assert (run["finished_cm"], run["finished_inch"]) == ("102.1", "40")
 
 
@@ -176,9 +168,7 @@ def test_a_match_from_a_grading_reads_it_in_its_own_unit(client):
 
 def test_a_grading_without_a_unit_is_in_that_of_the_request(client):
     grading = {"gauge": {"stitches": 20, "rows": 28}, "sizes": [{"label": "40", "bust": 40}]}
-    answer = client.post(
-        "/v1/size-matches", json={"unit": "in", "grading": grading, "garment": 40}
-    ).get_json()
+    answer = client.post("/v1/size-matches", json={"unit": "in", "grading": grading, "garment": 40}).get_json()
     assert answer["best"]["finished"]["inch"] == 40.0
 
 
@@ -227,9 +217,7 @@ def test_the_match_at_an_own_gauge_stands_beside_the_written_one(client):
     ],
 )
 def test_a_wish_that_contradicts_itself_is_refused(client, wish, pointer):
-    assert list(refused(client, "/v1/size-matches", finished=[{"label": "1", "bust": 100}], **wish)) == [
-        pointer
-    ]
+    assert list(refused(client, "/v1/size-matches", finished=[{"label": "1", "bust": 100}], **wish)) == [pointer]
 
 
 def test_an_error_in_a_grading_points_into_it(client):

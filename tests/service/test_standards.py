@@ -78,9 +78,7 @@ def test_an_unknown_body_table_is_not_found(client):
     response = client.get("/v1/standards/body-tables/dwarves")
     assert response.status_code == 404
     assert response.mimetype == "application/problem+json"
-    assert response.get_json()["detail"] == (
-        "The name in the address must be one of: women, men, children, babies."
-    )
+    assert response.get_json()["detail"] == ("The name in the address must be one of: women, men, children, babies.")
 
 
 def test_a_table_that_was_seen_is_not_sent_again(client):

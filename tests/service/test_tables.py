@@ -24,13 +24,7 @@ ANSWER = {
             "increase_rounds": [{"round": 2, "body": 1}, {"round": 4, "body": 1}],
             "every": [4, 6],
         },
-        {
-            "label": "M | L",
-            "feasible": False,
-            "reason": "=1+1",
-            "rounds": None,
-            "increase_rounds": [{"round": 3}],
-        },
+        {"label": "M | L", "feasible": False, "reason": "=1+1", "rounds": None, "increase_rounds": [{"round": 3}]},
     ],
     "runs": {"neck": {"stitches": "100 (" + DASH + ")"}},
     "warnings": [{"code": "long_float", "message": "Floats <b>"}],
@@ -133,9 +127,7 @@ def test_text_cannot_break_out_of_a_markdown_table():
 LEAVES = st.integers() | st.floats(allow_nan=False, allow_infinity=False) | st.none() | st.booleans()
 NAMES = st.sampled_from(["rounds", "body", "neck_stitches", "depth", "cm"])
 VALUES = st.recursive(
-    LEAVES,
-    lambda below: st.lists(below, max_size=3) | st.dictionaries(NAMES, below, max_size=3),
-    max_leaves=10,
+    LEAVES, lambda below: st.lists(below, max_size=3) | st.dictionaries(NAMES, below, max_size=3), max_leaves=10
 )
 SIZES = st.lists(st.dictionaries(NAMES, VALUES, min_size=1, max_size=4), min_size=1, max_size=3)
 
@@ -167,7 +159,5 @@ def test_all_three_representations_say_the_same_numbers(sizes):
             for label, item, _, value in lines
             if label == f"size {place}" and value
         )
-        in_markdown = sorted(
-            (row[0], json.dumps(json.loads(row[2 + place]))) for row in body if row[2 + place] != DASH
-        )
+        in_markdown = sorted((row[0], json.dumps(json.loads(row[2 + place]))) for row in body if row[2 + place] != DASH)
         assert in_csv == in_markdown == expected

@@ -56,8 +56,7 @@ def knit(plan, size):
     to_body = plan.line_stitches // 2 if plan.line_to_body is None else plan.line_to_body
     to_sleeve = plan.line_stitches - to_body
     body_seam, sleeve_seam = (
-        size.underarm % 2 if seam is None else seam
-        for seam in (plan.seam_stitches.body, plan.seam_stitches.sleeve)
+        size.underarm % 2 if seam is None else seam for seam in (plan.seam_stitches.body, plan.seam_stitches.sleeve)
     )
 
     def worked(section, columns, row):
@@ -66,10 +65,7 @@ def knit(plan, size):
             return [plain_stitch(section, plain) for _ in columns]
         drawn = chart.rows[row - 1] if chart.first_row == "top" else chart.rows[-row]
         drawn_from_right = drawn[::-1]
-        return [
-            Stitch(section, drawn_from_right[(column - 1) % width], (column - 1) % width + 1)
-            for column in columns
-        ]
+        return [Stitch(section, drawn_from_right[(column - 1) % width], (column - 1) % width + 1) for column in columns]
 
     def plain_stitch(section, colour):
         return Stitch(section, colour, None)

@@ -33,10 +33,7 @@ def random_plan(seed):
     weights = [6, *[1] * (len(symbols) - 1)]
     rows = tuple("".join(draw.choices(symbols, weights, k=width)) for _ in range(height))
     chart = Chart(
-        rows,
-        {s: Colour(s) for s in ".#ox"},
-        draw.choice(("bottom", "top")),
-        draw.choice(("rows", "rows", "once")),
+        rows, {s: Colour(s) for s in ".#ox"}, draw.choice(("bottom", "top")), draw.choice(("rows", "rows", "once"))
     )
     shift = draw.random() < 0.3
     back, front, sleeve = (draw.randint(1, 9) for _ in range(3))
@@ -56,9 +53,7 @@ def random_plan(seed):
         neck = Sections(*(n + 2 * draw.randint(0, 3) + draw.randint(0, odd) for n in (back, front, sleeve)))
         sizes.append(random_size(draw, label, neck, underarm))
     anchors = [
-        Fraction(
-            draw.choice([t for t in range(2, 2 * width + 2) if shift or t % 2 != n % 2] or [3 - n % 2]), 2
-        )
+        Fraction(draw.choice([t for t in range(2, 2 * width + 2) if shift or t % 2 != n % 2] or [3 - n % 2]), 2)
         for n in (back, front, sleeve)
     ]
     return ChartRequest(
@@ -67,9 +62,7 @@ def random_plan(seed):
         gauge=GAUGE,
         sizes=sizes,
         first_round=draw.randint(1, 14),
-        minimum_width=MinimumWidth(
-            draw.choice((0, draw.randint(0, 25))), draw.choice((0, draw.randint(0, 25)))
-        ),
+        minimum_width=MinimumWidth(draw.choice((0, draw.randint(0, 25))), draw.choice((0, draw.randint(0, 25)))),
         plain_colour=draw.choice(".#x"),
         line_stitches=lines,
         line_to_body=draw.choice((None, draw.randint(0, lines))),
@@ -89,9 +82,7 @@ def random_size(draw, label, neck, underarm):
     ]
     draw.shuffle(increases)
     shaping = [
-        BodyShaping(number, draw.choice((-4, 4, 8)))
-        for number in range(1, body_rounds + 1)
-        if draw.random() < 0.2
+        BodyShaping(number, draw.choice((-4, 4, 8))) for number in range(1, body_rounds + 1) if draw.random() < 0.2
     ]
     widest = neck.sleeve + 2 * sum(step.sleeve for step in increases) + underarm - 3
     decreases = [n for n in range(1, sleeve_rounds + 1) if draw.random() < 0.4][: max(0, (widest - 1) // 2)]
@@ -181,9 +172,7 @@ def test_chart_rows_run_on_through_the_split(plan, placed, garment):
 @every_garment
 def test_each_rounds_colours_and_longest_float_are_those_of_the_fabric(plan, placed, garment):
     for part in PARTS:
-        assert [here.colours for here in rounds_of(placed, part)] == [
-            len(set(row)) for row in garment.colours(part)
-        ]
+        assert [here.colours for here in rounds_of(placed, part)] == [len(set(row)) for row in garment.colours(part)]
         assert [here.longest_float for here in rounds_of(placed, part)] == [
             max((length for length, _ in floats), default=0) for floats in garment.floats(part)
         ]
@@ -209,8 +198,7 @@ def test_the_longest_float_lies_between_two_stitches_of_its_colour(plan, placed,
         (found.end.round, found.end.section, found.end.column, found.colour),
     )
     assert any(
-        tuple((number, stitch.section, stitch.column, stitch.colour) for number, stitch in (first, last))
-        == ends
+        tuple((number, stitch.section, stitch.column, stitch.colour) for number, stitch in (first, last)) == ends
         and all(stitch.colour != found.colour for _, stitch in between)
         for (first, *between, last) in (
             strand[place : place + found.stitches + 2] for place in range(len(strand) - found.stitches - 1)
@@ -269,9 +257,7 @@ def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment)
         assert seen.first_sleeve + seen.line + seen.front + seen.line + seen.second_sleeve == shown
     for seen, knitted in zip(view.body, garment.rounds["body"], strict=True):
         assert seen == "".join(s.colour for s in knitted if s.section == "front")
-    for first, second, knitted in zip(
-        view.first_sleeve, view.second_sleeve, garment.rounds["sleeve"], strict=True
-    ):
+    for first, second, knitted in zip(view.first_sleeve, view.second_sleeve, garment.rounds["sleeve"], strict=True):
         colours = "".join(s.colour for s in knitted if s.section == "sleeve")
         assert first == colours[len(colours) // 2 :]
         assert second == colours[: (len(colours) + 1) // 2]
@@ -290,10 +276,7 @@ def test_the_traces_pass_through_every_start(plan, placed, garment):
     ]
     for trace in traces:
         section = "first_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
-        starts = [
-            (number, worked(knitted, section)[1])
-            for number, knitted in enumerate(garment.rounds[trace.part], 1)
-        ]
+        starts = [(number, worked(knitted, section)[1]) for number, knitted in enumerate(garment.rounds[trace.part], 1)]
         points = [point for piece in trace.pieces for point in piece]
         assert points == [start for start in starts if start[1] is not None]
         for piece in trace.pieces:
@@ -310,41 +293,27 @@ def test_colour_counts_sum_to_the_garments_stitches(plan, placed, garment):
 def test_an_anchor_one_column_further_moves_every_column_by_one():
     for plan in PLANS:
         width = plan.chart.width
-        moved = Anchor(
-            *(anchor % width + 1 for anchor in (plan.anchor.back, plan.anchor.front, plan.anchor.sleeve))
-        )
-        for here, there in zip(
-            place_charts(plan).sizes, place_charts(replace(plan, anchor=moved)).sizes, strict=True
-        ):
+        moved = Anchor(*(anchor % width + 1 for anchor in (plan.anchor.back, plan.anchor.front, plan.anchor.sleeve)))
+        for here, there in zip(place_charts(plan).sizes, place_charts(replace(plan, anchor=moved)).sizes, strict=True):
             for part in PARTS:
                 assert columns(rounds_of(there, part)) == [
-                    None if column is None else column % width + 1
-                    for column in columns(rounds_of(here, part))
+                    None if column is None else column % width + 1 for column in columns(rounds_of(here, part))
                 ]
 
 
 def columns(rounds):
     """Every first and last column of a part, in one list."""
     sections = [
-        getattr(here, name, None)
-        for here in rounds
-        for name in ("back", "front", "sleeve")
-        if hasattr(here, name)
+        getattr(here, name, None) for here in rounds for name in ("back", "front", "sleeve") if hasattr(here, name)
     ]
-    return [
-        column for section in sections or rounds for column in (section.first_column, section.last_column)
-    ]
+    return [column for section in sections or rounds for column in (section.first_column, section.last_column)]
 
 
 def test_a_garment_of_one_colour_has_no_floats():
     for plan in PLANS:
         rows = tuple("." * plan.chart.width for _ in plan.chart.rows)
         plain = replace(
-            plan,
-            chart=replace(plan.chart, rows=rows),
-            plain_colour=".",
-            line_colour=None,
-            seam_colour=None,
+            plan, chart=replace(plan.chart, rows=rows), plain_colour=".", line_colour=None, seam_colour=None
         )
         for placed in place_charts(plain).sizes:
             assert placed.longest_float is None

@@ -9,11 +9,7 @@ from tests.grading_core.chart.small_plans import ARROW, motif_plan, picture, pla
 
 def test_a_body_decrease_moves_the_start_on_by_one_column():
     size = ChartSize(
-        label="S",
-        rounds=1,
-        neck=Sections(9, 9, 9),
-        body_rounds=3,
-        body_shaping=[BodyShaping(2, -4), BodyShaping(3, 4)],
+        label="S", rounds=1, neck=Sections(9, 9, 9), body_rounds=3, body_shaping=[BodyShaping(2, -4), BodyShaping(3, 4)]
     )
     assert list(front_view(ChartPictureRequest(plan_of(size))).body) == picture("""
              215432154
@@ -26,9 +22,7 @@ def test_a_body_decrease_moves_the_start_on_by_one_column():
 
 
 def test_a_sleeve_decrease_moves_the_start_on_by_one_column():
-    size = ChartSize(
-        label="S", rounds=1, neck=Sections(5, 5, 9), sleeve_rounds=4, sleeve_decrease_rounds=[2, 4]
-    )
+    size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 9), sleeve_rounds=4, sleeve_decrease_rounds=[2, 4])
     sleeve = place_charts(plan_of(size)).sizes[0].sleeve
     # 215432154, 1543215, 1543215, 54321 as drawn
     assert [(here.stitches, here.first_column, here.last_column) for here in sleeve.rounds] == [
@@ -58,9 +52,7 @@ def test_a_section_stays_plain_until_its_minimum_width_is_reached_while_rows_run
 
 def test_rounds_before_the_charts_first_are_plain():
     rounds = (
-        place_charts(motif_plan(ChartSize(label="S", rounds=4, neck=Sections(5, 5, 5)), first_round=3))
-        .sizes[0]
-        .rounds
+        place_charts(motif_plan(ChartSize(label="S", rounds=4, neck=Sections(5, 5, 5)), first_round=3)).sizes[0].rounds
     )
     assert [here.chart_row for here in rounds] == [None, None, 1, 2]
     assert [here.back.first_column for here in rounds] == [None, None, 1, 1]

@@ -3,10 +3,7 @@
 from dataclasses import replace
 from fractions import Fraction
 
-from grading_core.chart.grid import (
-    Chart,
-    Colour,
-)
+from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import ChartSize, MinimumWidth
 from grading_core.sections import Sections

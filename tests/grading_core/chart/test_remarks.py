@@ -3,9 +3,7 @@
 from dataclasses import replace
 from fractions import Fraction
 
-from grading_core.chart.grid import (
-    Anchor,
-)
+from grading_core.chart.grid import Anchor
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import ChartSize, MinimumWidth, SeamStitches
 from grading_core.gauge import Gauge

@@ -2,11 +2,7 @@
 
 from fractions import Fraction
 
-from grading_core.chart.grid import (
-    Anchor,
-    Chart,
-    Colour,
-)
+from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.request import BodyShaping, ChartRequest, ChartSize, SeamStitches
 from grading_core.sections import IncreaseRound, Sections
 from tests.grading_core.chart.small_plans import GAUGE, middle, plan_of, problems
@@ -51,9 +47,7 @@ def test_every_contradiction_is_named_in_the_order_of_the_request():
 
 
 def test_a_sleeve_decreased_to_nothing_is_a_contradiction():
-    size = ChartSize(
-        label="S", rounds=1, neck=Sections(4, 4, 4), sleeve_rounds=3, sleeve_decrease_rounds=[1, 3]
-    )
+    size = ChartSize(label="S", rounds=1, neck=Sections(4, 4, 4), sleeve_rounds=3, sleeve_decrease_rounds=[1, 3])
     plan = plan_of(size, anchor=middle(Fraction(5, 2)))
     assert problems(plan) == [("sizes", 0, "sleeve_decrease_rounds")]
 

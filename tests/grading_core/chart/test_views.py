@@ -39,18 +39,14 @@ def test_lines_and_underarms_continue_the_chart_below_the_split_and_a_seam_break
 def test_an_even_section_stands_on_a_half_column():
     """Columns 2 and 3 lie on either side of the centre: 4 3 . 2 1 as drawn, and the other way round as worn."""
     size = ChartSize(label="S", rounds=1, neck=Sections(4, 4, 4))
-    assert (
-        front_view(ChartPictureRequest(plan_of(size, anchor=middle(Fraction(5, 2))))).yoke[0].front == "1234"
-    )
+    assert front_view(ChartPictureRequest(plan_of(size, anchor=middle(Fraction(5, 2))))).yoke[0].front == "1234"
 
 
 def test_the_lowest_drawn_row_is_worked_first_unless_told_otherwise():
     size = ChartSize(label="S", rounds=3, neck=Sections(5, 5, 5))
     upwards = front_view(ChartPictureRequest(motif_plan(size)))
     assert [seen.front for seen in upwards.yoke] == ["#####", ".###.", "..#.."]
-    downwards = front_view(
-        ChartPictureRequest(plan_of(size, replace(ARROW, first_row="top"), plain_colour="."))
-    )
+    downwards = front_view(ChartPictureRequest(plan_of(size, replace(ARROW, first_row="top"), plain_colour=".")))
     assert [seen.front for seen in downwards.yoke] == ["..#..", ".###.", "#####"]
 
 

@@ -59,8 +59,7 @@ def test_the_chart_begins_again_or_ends_as_it_repeats():
 def test_a_centre_lies_on_a_column_or_between_two():
     assert told(motif_plan(SMALL))[1] == "It lies with column 3 on the centre of every section."
     apart = replace(
-        motif_plan(replace(SMALL, neck=Sections(5, 5, 4))),
-        anchor=Anchor(Fraction(3), Fraction(3), Fraction(5, 2)),
+        motif_plan(replace(SMALL, neck=Sections(5, 5, 4))), anchor=Anchor(Fraction(3), Fraction(3), Fraction(5, 2))
     )
     assert told(apart)[1].endswith("the place after column 2 on the centre of each sleeve.")
 

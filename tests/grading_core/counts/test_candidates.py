@@ -57,9 +57,7 @@ def test_the_options_are_all_counts_of_the_rule_within_reach_the_nearest_first(m
 
 @pytest.mark.parametrize("narrower_front", [False, True])
 @pytest.mark.parametrize(("back_parity", "sleeve_parity"), [(0, 0), (0, 1), (1, 0), (1, 1)])
-def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(
-    narrower_front, back_parity, sleeve_parity
-):
+def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(narrower_front, back_parity, sleeve_parity):
     rules = Rules(neck=CountRule(2), narrower_front=narrower_front, yoke=LINES)
     expected = []
     for back, front, sleeve in product(
@@ -88,9 +86,7 @@ def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(
 
 @pytest.mark.parametrize("doubling", ["never", "if_needed"])
 def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_cheapest_first(doubling):
-    rules = Rules(
-        body=CountRule(4), line_to_body=1, yoke=Options(line_stitches=2, step=2, double_body=doubling)
-    )
+    rules = Rules(body=CountRule(4), line_to_body=1, yoke=Options(line_stitches=2, step=2, double_body=doubling))
     back, front, neck_sleeve = NECK.counts
     # 18 increase rounds in the even ones of 36
     room, body_room = 18, 36 if doubling == "if_needed" else 18
@@ -99,11 +95,7 @@ def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_che
         body, whole_sleeve = 2 * half + 4 + 2 * underarm, sleeve + 2 + underarm
         within = all(
             abs(count - target) <= 6
-            for count, target in (
-                (body, TARGETS.body),
-                (whole_sleeve, TARGETS.sleeve),
-                (underarm, TARGETS.underarm),
-            )
+            for count, target in ((body, TARGETS.body), (whole_sleeve, TARGETS.sleeve), (underarm, TARGETS.underarm))
         )
         fits = half - front <= 2 * body_room and sleeve - neck_sleeve <= 2 * room
         if within and fits and body % 4 == 0:

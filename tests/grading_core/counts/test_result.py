@@ -8,12 +8,7 @@ from grading_core.sections import Sections
 
 # lines of 3 stitches, one of them to the body and two to the sleeve
 COUNTS = Counts(
-    neck=Sections(30, 28, 9),
-    split=Sections(80, 80, 47),
-    underarm=11,
-    rounds=58,
-    line_to_body=1,
-    line_to_sleeve=2,
+    neck=Sections(30, 28, 9), split=Sections(80, 80, 47), underarm=11, rounds=58, line_to_body=1, line_to_sleeve=2
 )
 
 

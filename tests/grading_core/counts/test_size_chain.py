@@ -70,9 +70,7 @@ def test_the_chain_costs_what_it_says(listed, weights):
 def test_a_broken_chain_names_the_first_size_that_no_chain_reaches(listed, weights):
     chain = cheapest_chain([shelf(each) for each in listed], weights)
     reached = [any(True for _ in every_chain(listed[: size + 1], weights)) for size in range(len(listed))]
-    assert (chain.size if isinstance(chain, Broken) else None) == (
-        reached.index(False) if False in reached else None
-    )
+    assert (chain.size if isinstance(chain, Broken) else None) == (reached.index(False) if False in reached else None)
 
 
 def test_no_size_makes_an_empty_chain():

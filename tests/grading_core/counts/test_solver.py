@@ -35,16 +35,7 @@ def targets(rng: random.Random, sizes: int) -> list[Targets]:
     made, neck, back, body, sleeve, underarm, rounds = [], 90.0, 0.345, 190.0, 64.0, 13.0, 66.0
     for size in range(sizes):
         sections = neck - 8
-        values = (
-            neck,
-            sections * back,
-            sections * back,
-            sections * (0.5 - back),
-            body,
-            sleeve,
-            underarm,
-            rounds,
-        )
+        values = (neck, sections * back, sections * back, sections * (0.5 - back), body, sleeve, underarm, rounds)
         made.append(target(str(size), *(Fraction(round(value * 100), 100) for value in values)))
         neck += rng.uniform(0, 5)
         body += rng.uniform(2, 28)
@@ -123,11 +114,7 @@ def test_every_total_lands_on_its_multiple(seed):
 def test_every_section_has_the_parity_demanded_and_all_sizes_have_the_same(seed):
     ruled, sizes = solved(seed)
     for section, demanded in (("back", ruled.back_parity), ("sleeve", ruled.sleeve_parity)):
-        found = {
-            getattr(sections, section) % 2
-            for size in sizes
-            for sections in (size.counts.neck, size.counts.split)
-        }
+        found = {getattr(sections, section) % 2 for size in sizes for sections in (size.counts.neck, size.counts.split)}
         assert len(found) <= 1
         if demanded:
             assert found <= {("even", "odd").index(demanded)}
@@ -261,10 +248,7 @@ def test_a_cast_on_on_any_usual_multiple_is_possible(multiple, rounding):
             ("sleeve", "sleeve_parity", "seam_stitches"),
         ),
         # odd halves with an even underarm make a body of 2 more than a multiple of 4
-        (
-            Rules(body=CountRule(4), back_parity="odd", seam_stitches=0),
-            ("body", "back_parity", "seam_stitches"),
-        ),
+        (Rules(body=CountRule(4), back_parity="odd", seam_stitches=0), ("body", "back_parity", "seam_stitches")),
     ],
 )
 def test_rules_that_contradict_each_other_are_named(ruled, named):

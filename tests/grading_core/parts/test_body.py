@@ -17,9 +17,7 @@ from tests.oracles.knitter import read
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 HEM = Rib(Gauge.over(Fraction(24), Fraction(32), Fraction(10)), Fraction(5), CountRule(4))
-SPACINGS = st.sampled_from(
-    ["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
-)
+SPACINGS = st.sampled_from(["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"])
 
 circumferences = st.integers(70, 130).map(Fraction)
 
@@ -31,9 +29,7 @@ def shaped(stitches, waist, hip, spacing="closest_first", length=42) -> Body | I
 
 @in_a_hundred_cases(90)
 @given(st.integers(160, 300), circumferences, circumferences, SPACINGS)
-def test_knitting_every_shaping_round_gives_the_stitches_of_each_level_and_of_the_hem(
-    stitches, waist, hip, spacing
-):
+def test_knitting_every_shaping_round_gives_the_stitches_of_each_level_and_of_the_hem(stitches, waist, hip, spacing):
     body = shaped(stitches, waist, hip, spacing)
     assume(isinstance(body, Body))
     changes = dict(body.shaping)
@@ -71,25 +67,17 @@ def test_the_sentences_knitted_as_told_end_with_the_hem(stitches, waist, hip, sp
         assert said.first == row + 1
         row = said.last
         for _, what in said.worked:
-            assert what.endswith("1 stitch on either side of each side marker (4 fewer)") or what.endswith(
-                "(4 more)"
-            )
+            assert what.endswith("1 stitch on either side of each side marker (4 fewer)") or what.endswith("(4 more)")
             on_needle += 4 if what.startswith("increase") else -4
         assert said.stitches == on_needle
     assert (row, on_needle) == (body.rounds, body.hem.before)
     adjusting = [sentence for sentence in body.instructions() if sentence.startswith("Work 1 round plain")]
-    assert [adjust(sentence) for sentence in adjusting] == (
-        [(on_needle, body.hem.stitches)] if body.hem.change else []
-    )
+    assert [adjust(sentence) for sentence in adjusting] == ([(on_needle, body.hem.stitches)] if body.hem.change else [])
 
 
 def test_a_body_without_levels_has_no_shaping_and_keeps_its_width():
     body = plan_body(224, Fraction(38), GAUGE, HEM)
-    assert (body.shaping, body.hem.before, body.circumference_cm) == (
-        (),
-        224,
-        Fraction(224) / Fraction(22, 10),
-    )
+    assert (body.shaping, body.hem.before, body.circumference_cm) == ((), 224, Fraction(224) / Fraction(22, 10))
     assert not any("marker" in sentence for sentence in body.instructions())
 
 
@@ -119,10 +107,7 @@ def test_more_shaping_rounds_than_rounds_are_impossible_and_a_lower_level_is_nam
     refused = plan_body(222, Fraction(38), GAUGE, HEM, levels=levels)
     assert isinstance(refused, Impossible)
     (nearest,) = refused.nearest
-    assert (nearest.field, nearest.value) == (
-        "below_rounds",
-        22,
-    )  # from 222 to 134 by fours: nearest to 132 stitches
+    assert (nearest.field, nearest.value) == ("below_rounds", 22)  # from 222 to 134 by fours: nearest to 132 stitches
     lower = [Level("waist", Fraction(60), GAUGE.height_cm(22))]
     assert isinstance(plan_body(222, Fraction(38), GAUGE, HEM, levels=lower), Body)
 
@@ -139,17 +124,13 @@ def test_a_level_that_lies_no_lower_than_the_one_before_is_a_contradiction(below
 
 
 def test_levels_in_order_contradict_nothing():
-    assert not level_problems(
-        [Level("waist", Fraction(90), Fraction(16)), Level("hip", Fraction(90), Fraction(17))]
-    )
+    assert not level_problems([Level("waist", Fraction(90), Fraction(16)), Level("hip", Fraction(90), Fraction(17))])
 
 
 def test_the_bodies_of_all_sizes_are_told_stage_by_stage_in_size_runs():
     bodies = [shaped(222, Fraction(90), Fraction(102)), shaped(262, Fraction(110), Fraction(120))]
     told = run_instructions(bodies)
-    assert told[1].startswith(
-        "Decrease 1 stitch on either side of each side marker (4 fewer) every 8th (10th) round"
-    )
+    assert told[1].startswith("Decrease 1 stitch on either side of each side marker (4 fewer) every 8th (10th) round")
     assert told[2].startswith("Increase 1 stitch on either side of each side marker (4 more)")
     assert f"There are {bodies[0].hem.before} ({bodies[1].hem.before}) stitches on the needle." in told
 

@@ -35,9 +35,7 @@ def test_the_band_is_on_its_multiple_and_changed_by_no_more_than_half_of_it(alon
     assert abs(band.edge.change) <= multiple / 2 or band.edge.stitches == multiple
 
 
-@pytest.mark.parametrize(
-    ("construction", "rounds"), [("single", 10), ("double", 20), ("double_with_fold_round", 21)]
-)
+@pytest.mark.parametrize(("construction", "rounds"), [("single", 10), ("double", 20), ("double_with_fold_round", 21)])
 def test_a_double_band_has_twice_the_rounds_and_one_more_for_a_fold_round(construction, rounds):
     # 3 cm at 32 rows to 10 cm are 9.6 rounds, nearest 10
     assert neckband(pick_up(100, GAUGE), RIB, construction).rounds == rounds
@@ -55,8 +53,7 @@ def test_all_rounds_of_a_double_band_are_told_the_adjusting_one_among_them():
     band = neckband(pick_up(98, GAUGE), RIB, "double_with_fold_round")
     told = band.instructions()
     assert (
-        told[1]
-        == "Work 1 round plain and increase 2 stitches evenly in it: (work 49, increase 1) twice. 100 stitches."
+        told[1] == "Work 1 round plain and increase 2 stitches evenly in it: (work 49, increase 1) twice. 100 stitches."
     )
     assert told[2:5] == (
         "Work 9 rounds in a rib that repeats over 4 stitches.",
@@ -76,7 +73,5 @@ def test_the_bands_of_all_sizes_are_told_in_size_runs():
     bands = [neckband(pick_up(stitches, GAUGE), RIB) for stitches in (98, 104)]
     told = run_instructions(bands)
     assert told[0].endswith("98 (104) stitches.")
-    assert told[1].startswith(
-        "Work 1 round plain and increase 2 (0) stitches evenly in it: 100 (104) stitches"
-    )
+    assert told[1].startswith("Work 1 round plain and increase 2 (0) stitches evenly in it: 100 (104) stitches")
     assert told[2] == "Work 9 (10) rounds in a rib that repeats over 4 stitches."

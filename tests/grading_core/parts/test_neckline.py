@@ -78,10 +78,7 @@ def test_a_flat_cast_on_has_its_ends_in_the_middle_of_the_front():
 
 def test_a_neck_without_line_stitches_has_the_last_marker_beside_the_start_of_the_round():
     (_, places) = cast_on(NeckStitches(30, 30, 10, 0), way="flat").instructions()
-    assert (
-        "10 stitches (second sleeve), marker 4; marker for the start of the round; 30 stitches (back)"
-        in places
-    )
+    assert "10 stitches (second sleeve), marker 4; marker for the start of the round; 30 stitches (back)" in places
 
 
 @in_a_hundred_cases(40)
@@ -148,9 +145,7 @@ def test_sizes_whose_drops_begin_on_different_sides_are_told_by_their_last_row()
 
 
 def test_the_cast_on_of_all_sizes_is_told_in_size_runs():
-    (first, places) = run_cast_on(
-        [cast_on(NeckStitches(34, 34, 12, 2)), cast_on(NeckStitches(36, 38, 13, 2))]
-    )
+    (first, places) = run_cast_on([cast_on(NeckStitches(34, 34, 12, 2)), cast_on(NeckStitches(36, 38, 13, 2))])
     assert first.startswith("Cast on 100 (108) stitches and join in the round")
     assert "36 (40) stitches (line and front), marker 3" in places
 

@@ -47,9 +47,7 @@ def test_the_adjusting_round_is_one_of_the_edges_rounds():
 
 
 def test_an_edge_that_needs_no_adjusting_round_has_none():
-    assert RibbedEdge(rib(), 44, 44, 15).instructions() == (
-        "Work 15 rounds in a rib that repeats over 4 stitches.",
-    )
+    assert RibbedEdge(rib(), 44, 44, 15).instructions() == ("Work 15 rounds in a rib that repeats over 4 stitches.",)
 
 
 def test_an_edge_of_a_single_round_that_adjusts_has_nothing_else():

@@ -21,9 +21,7 @@ GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 necks = st.builds(NeckStitches, st.integers(4, 60), st.integers(4, 60), st.integers(1, 30), st.integers(0, 8))
 
 
-def made(
-    neck: NeckStitches, pairs: int, way: str, front_stitches: int | None = None
-) -> BackRaise | Impossible:
+def made(neck: NeckStitches, pairs: int, way: str, front_stitches: int | None = None) -> BackRaise | Impossible:
     return raise_back(neck.front, neck.sleeve, neck.line_stitches, pairs, GAUGE, way, front_stitches)
 
 

@@ -17,9 +17,7 @@ from tests.oracles.knitter import read
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
-SPACINGS = st.sampled_from(
-    ["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
-)
+SPACINGS = st.sampled_from(["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"])
 
 plans = st.fixed_dictionaries(
     {
@@ -159,9 +157,7 @@ def test_a_chart_that_runs_on_makes_the_sleeve_as_long_as_it_needs_and_says_so()
 
 
 def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs():
-    told = run_instructions(
-        [planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))]
-    )
+    told = run_instructions([planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))])
     assert told[1] == (
         "Decrease 1 stitch on either side of the marker (2 fewer) every 13th (9th) round 2 (6) times, "
         "then every 14th (10th) round 7 (7) times."
@@ -170,9 +166,7 @@ def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs
 
 
 def test_a_size_without_a_step_shows_0_times_and_is_told_to_leave_it_out():
-    told = run_instructions(
-        [planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))]
-    )
+    told = run_instructions([planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))])
     assert "(–) round" in told[1]  # noqa: RUF001
     assert "(0) times" in told[1]
     assert told[1].endswith("(leave out what is worked 0 times in your size).")

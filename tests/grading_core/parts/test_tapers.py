@@ -10,10 +10,7 @@ def words(stitches: int) -> str:
 
 
 def test_plain_rounds_before_and_after_the_shaping_are_told_on_their_side_of_it():
-    sizes = [
-        [Phase(1, 8, (), 0), Phase(9, 28, ((10, 2),), 2), Phase(29, 31, (), 0)],
-        [Phase(1, 24, ((8, 2),), 3)],
-    ]
+    sizes = [[Phase(1, 8, (), 0), Phase(9, 28, ((10, 2),), 2), Phase(29, 31, (), 0)], [Phase(1, 24, ((8, 2),), 3)]]
     assert run_tapers(sizes, words) == (
         "Work 8 (0) rounds without shaping.",
         "Decrease 2 every 10th (8th) round 2 (3) times.",

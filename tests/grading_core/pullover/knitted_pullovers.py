@@ -76,17 +76,12 @@ REQUESTS = {
         gauges=Gauges(GAUGE), neck=NeckWishes(shares=Shares(Fraction(36), Fraction(30), Fraction(17)))
     ),
     "a chart that runs on": PulloverRequest(
-        gauges=Gauges(GAUGE),
-        chart=ChartWishes(chart=DIAMOND, first_round=3),
-        yoke=YokeWishes(seam_stitches=1),
+        gauges=Gauges(GAUGE), chart=ChartWishes(chart=DIAMOND, first_round=3), yoke=YokeWishes(seam_stitches=1)
     ),
     "a waist": PulloverRequest(
         gauges=Gauges(GAUGE),
         ease={"waist": Fraction(18), "hip": Fraction(8)},
-        body=BodyWishes(
-            length=Fraction(45),
-            levels=(LevelWish("waist", Fraction(16)), LevelWish("hip", Fraction(36))),
-        ),
+        body=BodyWishes(length=Fraction(45), levels=(LevelWish("waist", Fraction(16)), LevelWish("hip", Fraction(36)))),
     ),
 }
 

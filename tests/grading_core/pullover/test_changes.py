@@ -39,14 +39,8 @@ def test_longer_sleeves_and_another_band_change_nothing_above_them():
     changes = Changes(sleeve_length=Fraction(50), band=BandChange(Fraction(3), construction="double"))
     made = grade_pullover(replace(PLAIN, changes=changes))
     changed = {(change.item, change.unit) for change in made.changed}
-    assert changed <= {
-        ("sleeve", "rounds"),
-        ("finished_sleeve_length", "cm"),
-        ("band", "rounds"),
-    }
-    assert [size.counts for size in outcomes(made)] == [
-        size.counts for size in outcomes(grade_pullover(PLAIN))
-    ]
+    assert changed <= {("sleeve", "rounds"), ("finished_sleeve_length", "cm"), ("band", "rounds")}
+    assert [size.counts for size in outcomes(made)] == [size.counts for size in outcomes(grade_pullover(PLAIN))]
 
 
 def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other():
@@ -79,9 +73,7 @@ def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_
     assert nearest.field == f"changes.yoke.{field.removesuffix('_cm')}"
     for rounds, possible in ((0, True), (-1, False)):
         amount = nearest.value + (rounds if isinstance(nearest.value, int) else GAUGE.height_cm(rounds))
-        (size,) = outcomes(
-            grade_pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount}))))
-        )
+        (size,) = outcomes(grade_pullover(replace(request, changes=Changes(yoke=Adjustment(**{field: amount})))))
         assert isinstance(size, KnittedSize) is possible
 
 

@@ -45,6 +45,4 @@ def test_the_body_is_long_enough_to_finish_the_chart():
     made = grade_pullover(replace(PLAIN, chart=ChartWishes(chart=tall)))
     for size in made.sizes:
         assert size.outcome.counts.rounds + size.outcome.body.rounds >= 200
-        assert any(
-            remark.size == size.label and remark.code == "body_longer_for_chart" for remark in made.remarks
-        )
+        assert any(remark.size == size.label and remark.code == "body_longer_for_chart" for remark in made.remarks)

@@ -95,15 +95,7 @@ def test_the_order_of_the_sizes_changes_no_size():
 def test_scaling_the_gauge_and_the_body_together_changes_no_count():
     body = {"bust": 94, "upper_arm": 28, "wrist": 16}
     wishes = {"ease": {"bust": Fraction(8), "upper_arm": Fraction(6), "wrist": Fraction(2)}}
-    lengths = {
-        "circumference": 46,
-        "depth": 24,
-        "underarm": 7,
-        "body": 35,
-        "sleeve": 44,
-        "raise": 3,
-        "rib": 5,
-    }
+    lengths = {"circumference": 46, "depth": 24, "underarm": 7, "body": 35, "sleeve": 44, "raise": 3, "rib": 5}
 
     def counts(scale: int):
         gauge = Gauge(GAUGE.stitches_per_cm / scale, GAUGE.rows_per_cm / scale)
@@ -182,9 +174,7 @@ def cm(least: int, most: int):
                 double_body=st.sampled_from(["never", "if_needed"]),
             ),
         ),
-        body=st.builds(
-            BodyWishes, length=st.none() | cm(1, 60), count_rule=st.builds(CountRule, st.integers(1, 40))
-        ),
+        body=st.builds(BodyWishes, length=st.none() | cm(1, 60), count_rule=st.builds(CountRule, st.integers(1, 40))),
         sleeve=st.builds(
             SleeveWishes, length=st.none() | cm(1, 60), count_rule=st.builds(CountRule, st.integers(1, 30))
         ),
@@ -201,7 +191,5 @@ def test_whatever_is_asked_is_made_or_refused_in_words(request_):
             assert size.reason
         else:
             assert knit_to_split(size.yoke) == size.counts.split
-            assert (
-                size.counts.body + 2 * size.counts.sleeve == size.counts.yoke_total + 4 * size.counts.underarm
-            )
+            assert size.counts.body + 2 * size.counts.sleeve == size.counts.yoke_total + 4 * size.counts.underarm
     assume(any(isinstance(size, KnittedSize) for size in outcomes(made)))

@@ -12,19 +12,10 @@ from grading_core.pullover.lengths import (
     level_lengths,
     place,
 )
-from grading_core.pullover.request import (
-    BodyWishes,
-    Changes,
-    LevelWish,
-    NeckWishes,
-    SleeveWishes,
-    YokeWishes,
-)
+from grading_core.pullover.request import BodyWishes, Changes, LevelWish, NeckWishes, SleeveWishes, YokeWishes
 
 TWO = (Fraction(40), Fraction(42))
-DESIGN = asked_lengths(
-    {"bust": Fraction(10)}, NeckWishes(), YokeWishes(), BodyWishes(length=TWO), SleeveWishes()
-)
+DESIGN = asked_lengths({"bust": Fraction(10)}, NeckWishes(), YokeWishes(), BodyWishes(length=TWO), SleeveWishes())
 CHANGED = {
     **DESIGN,
     **changed_lengths(Changes(ease={"bust": Fraction(4), "wrist": Fraction(3)}, sleeve_length=Fraction(40))),

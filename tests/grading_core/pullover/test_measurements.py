@@ -8,12 +8,7 @@ import pytest
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Asked
-from grading_core.pullover.measurements import (
-    fall_problems,
-    measurement_problems,
-    smallest_first,
-    target_measurements,
-)
+from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
 from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
 from grading_core.sizes.request import EvenSteps
 
@@ -72,12 +67,8 @@ def test_an_ease_is_added_to_the_body_and_a_length_is_taken_as_it_is():
 
 def test_even_steps_and_lists_give_each_size_its_own():
     three = [replace(WEARER, label=label) for label in "SML"]
-    lengths = asked(
-        depth=EvenSteps(Fraction(20), Fraction(24)), underarm=(Fraction(6), Fraction(8), Fraction(9))
-    )
-    made = targets(
-        lengths, levels=[LevelWish("waist", (Fraction(14), Fraction(15), Fraction(16)))], wearers=three
-    )
+    lengths = asked(depth=EvenSteps(Fraction(20), Fraction(24)), underarm=(Fraction(6), Fraction(8), Fraction(9)))
+    made = targets(lengths, levels=[LevelWish("waist", (Fraction(14), Fraction(15), Fraction(16)))], wearers=three)
     assert [target.depth for target in made] == [20, 22, 24]
     assert [target.underarm for target in made] == [6, 8, 9]
     assert [target.levels[0].below_cm for target in made] == [14, 15, 16]
@@ -90,15 +81,9 @@ def test_shares_of_the_neck_are_in_any_measure():
 
 def test_sizes_rank_by_bust_then_by_upper_arm():
     stout = Wearer("B", BODY | {"upper_arm": Fraction(30)}, child=False, young=False)
-    small = Wearer(
-        "small", BODY | {"bust": Fraction(80), "upper_arm": Fraction(35)}, child=False, young=False
-    )
+    small = Wearer("small", BODY | {"bust": Fraction(80), "upper_arm": Fraction(35)}, child=False, young=False)
     wearers = [stout, WEARER, small]
-    assert [target.label for target in smallest_first(wearers, targets({}, wearers=wearers))] == [
-        "small",
-        "M",
-        "B",
-    ]
+    assert [target.label for target in smallest_first(wearers, targets({}, wearers=wearers))] == ["small", "M", "B"]
 
 
 @pytest.mark.parametrize(

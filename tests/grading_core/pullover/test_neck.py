@@ -15,12 +15,7 @@ from grading_core.yoke.request import Options
 GAUGE = Gauge(Fraction(2), Fraction(3))
 FABRICS = Fabrics(GAUGE, GAUGE, rib=Gauge(Fraction(2), Fraction(4)))
 COUNTS = Counts(
-    neck=Sections(34, 34, 12),
-    split=Sections(90, 90, 50),
-    underarm=14,
-    rounds=60,
-    line_to_body=1,
-    line_to_sleeve=1,
+    neck=Sections(34, 34, 12), split=Sections(90, 90, 50), underarm=14, rounds=60, line_to_body=1, line_to_sleeve=1
 )
 
 

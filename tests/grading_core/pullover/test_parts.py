@@ -8,14 +8,7 @@ import pytest
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import (
-    BodyWishes,
-    Changes,
-    EdgeWishes,
-    Gauges,
-    PulloverRequest,
-    SleeveWishes,
-)
+from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, PulloverRequest, SleeveWishes
 
 REQUEST = PulloverRequest(
     gauges=Gauges(Gauge.over(Fraction(22), Fraction(31), Fraction(10)), rib=Gauge(Fraction(2), Fraction(4)))

@@ -43,14 +43,8 @@ def two(**measurements):
             replace(PLAIN, labels=("M", "L"), neck=NeckWishes(circumference=(Fraction(50), Fraction(48)))),
             ("neck", "circumference"),
         ),
-        (
-            replace(PLAIN, neck=NeckWishes(shares=Shares(*map(Fraction, (3, 4, 1))))),
-            ("neck", "shares", "front"),
-        ),
-        (
-            replace(PLAIN, neck=NeckWishes(raise_height=Fraction(2), front_drop=Fraction(2))),
-            ("neck", "raise_height"),
-        ),
+        (replace(PLAIN, neck=NeckWishes(shares=Shares(*map(Fraction, (3, 4, 1))))), ("neck", "shares", "front")),
+        (replace(PLAIN, neck=NeckWishes(raise_height=Fraction(2), front_drop=Fraction(2))), ("neck", "raise_height")),
         (replace(PLAIN, neck=NeckWishes(circumference=Fraction(4))), ("neck", "circumference")),
         (replace(PLAIN, yoke=YokeWishes(line_to_body=3)), ("yoke", "line_to_body")),
         (replace(PLAIN, body=BodyWishes(count_rule=CountRule(4, 1))), ("body", "count_rule")),
@@ -61,10 +55,7 @@ def two(**measurements):
             ("chart", "chart", "rows", 1),
         ),
         (
-            replace(
-                PLAIN,
-                chart=ChartWishes(chart=DIAMOND, anchor=Anchor(Fraction(3), Fraction(5, 2), Fraction(3))),
-            ),
+            replace(PLAIN, chart=ChartWishes(chart=DIAMOND, anchor=Anchor(Fraction(3), Fraction(5, 2), Fraction(3)))),
             ("chart", "anchor", "front"),
         ),
         (
@@ -73,10 +64,7 @@ def two(**measurements):
         ),
         (replace(PLAIN, changes=Changes(ease={"bust": Fraction(-150)})), ("changes", "ease", "bust")),
         (replace(PLAIN, changes=Changes(body_length=Fraction(0))), ("changes", "body_length")),
-        (
-            replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))),
-            ("changes", "sleeve_length"),
-        ),
+        (replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))), ("changes", "sleeve_length")),
         (PulloverRequest(gauges=Gauges(Gauge(Fraction(100), Fraction(3)))), ()),
         (PulloverRequest(gauges=Gauges(Gauge(Fraction(2), Fraction(40)))), ()),
         (replace(PLAIN, changes=Changes(gauges=Gauges(Gauge(Fraction(2), Fraction(40))))), ("changes",)),

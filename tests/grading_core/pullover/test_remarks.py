@@ -34,6 +34,4 @@ def test_estimated_bodies_are_named_once_for_each_measurement_that_is_used():
     assert "wrist of XS, 2X, 3X, 4X and 5X" in remark.message
     assert estimated(grade_pullover(replace(PLAIN, labels=("S", "M")))) == []
     # the men's back waist is estimated in large sizes, but the hip length makes the body
-    assert [
-        "wrist" in each.message for each in estimated(grade_pullover(replace(PLAIN, body_table="men")))
-    ] == [True]
+    assert ["wrist" in each.message for each in estimated(grade_pullover(replace(PLAIN, body_table="men")))] == [True]

@@ -17,9 +17,7 @@ from grading_core.rounding import CountRule
 from grading_core.yoke.request import Options
 
 FABRICS = Fabrics(
-    yoke=Gauge(Fraction(2), Fraction(3)),
-    below=Gauge(Fraction(5, 2), Fraction(4)),
-    rib=Gauge(Fraction(1), Fraction(1)),
+    yoke=Gauge(Fraction(2), Fraction(3)), below=Gauge(Fraction(5, 2), Fraction(4)), rib=Gauge(Fraction(1), Fraction(1))
 )
 SMALL = TargetMeasurements(
     label="S",

@@ -37,11 +37,7 @@ def test_the_split_as_written_makes_the_body_and_the_sleeves(made):
         needle = knit_yoke(size)
         start = needle.index("s") - size.counts.line_to_sleeve
         first, needle_after = needle[start : start + held], needle[start + held :]
-        middle, second, end = (
-            needle_after[:front],
-            needle_after[front : front + other],
-            needle_after[front + other :],
-        )
+        middle, second, end = (needle_after[:front], needle_after[front : front + other], needle_after[front + other :])
         assert first.count("s") == second.count("t") == size.counts.split.sleeve
         assert set(middle) <= {"l", "f"}
         assert middle.count("f") == size.counts.split.front
@@ -59,17 +55,12 @@ def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
 
 def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
     made = grade_pullover(REQUESTS["a chart that runs on"])
-    (begun,) = zip(
-        *said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True
-    )
+    (begun,) = zip(*said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True)
     (lower,) = zip(
-        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"),
-        strict=True,
+        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"), strict=True
     )
     split = said(
-        made,
-        "split",
-        r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm",
+        made, "split", r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm"
     )
     for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
         # every increase after round 3 moves the start back, and round 2 had one before

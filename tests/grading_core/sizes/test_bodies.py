@@ -55,9 +55,7 @@ def test_a_body_that_is_a_size_of_the_table_gets_that_size(table, within):
 
 @given(st.lists(st.fractions(71, 158, max_denominator=50), min_size=2, max_size=9, unique=True))
 def test_interpolated_measurements_rise_with_the_bust(busts):
-    sizes = [
-        SentSize(f"bust {bust.numerator} of {bust.denominator}", {"bust": bust}) for bust in sorted(busts)
-    ]
+    sizes = [SentSize(f"bust {bust.numerator} of {bust.denominator}", {"bust": bust}) for bust in sorted(busts)]
     numbered = tuple(SentSize(f"{place}", size.measurements) for place, size in enumerate(sizes))
     bodies = size_bodies(BodiesRequest(body_table="women", sizes=numbered))
     for name in bodies[0].values:
@@ -90,9 +88,7 @@ def test_the_ends_of_the_published_range_are_inside_the_table():
 
 def test_a_measurement_that_falls_names_both_sizes_at_the_later_value():
     [(path, detail)] = problems(
-        sent("S", bust=84, upper_arm="28.5"),
-        sent("M", bust=94, upper_arm="27.5"),
-        sent("L", bust=104, upper_arm=33),
+        sent("S", bust=84, upper_arm="28.5"), sent("M", bust=94, upper_arm="27.5"), sent("L", bust=104, upper_arm=33)
     )
     assert path == ("sizes", 1, "upper_arm")
     assert "M has 27.5 cm" in detail
@@ -113,13 +109,10 @@ def test_lengths_of_arm_and_back_may_fall(name):
 
 
 @pytest.mark.parametrize(
-    "labels",
-    [("S", "M", "L"), ("XL", "2X", "3X"), ("34", "36", "38"), ("6 months", "12 months", "18 months")],
+    "labels", [("S", "M", "L"), ("XL", "2X", "3X"), ("34", "36", "38"), ("6 months", "12 months", "18 months")]
 )
 def test_a_bust_that_falls_against_the_labels_is_found_in_any_order(labels):
-    small, middle, large = (
-        sent(label, bust=bust) for label, bust in zip(labels, ("84", "49", "104"), strict=True)
-    )
+    small, middle, large = (sent(label, bust=bust) for label, bust in zip(labels, ("84", "49", "104"), strict=True))
     assert paths(small, middle, large) == [("sizes", 1, "bust")]
     assert paths(large, middle, small) == [("sizes", 1, "bust")]
 

@@ -36,9 +36,7 @@ def test_lengths_along_are_counted_in_rows_and_widths_in_stitches():
 
 
 def test_target_finished_and_difference_close():
-    [size] = grade(
-        sent("S", bust="84.3"), ease={"bust": Fraction(7)}, count_rules={"bust": CountRule(4)}
-    ).sizes
+    [size] = grade(sent("S", bust="84.3"), ease={"bust": Fraction(7)}, count_rules={"bust": CountRule(4)}).sizes
     bust = size.measurements["bust"]
     assert bust.target == Fraction("91.3")
     assert bust.count == 200  # 91.3 x 2.2 = 200.86
@@ -101,9 +99,7 @@ def test_ease_that_leaves_nothing_is_refused_where_it_stands():
 @given(st.permutations(range(5)), st.sampled_from([None, "women"]))
 def test_the_order_of_sending_changes_no_size(order, table):
     sizes = [sent(label, bust=80 + 9 * place, hip=90 + 8 * place) for place, label in enumerate("ABCDE")]
-    straight = {
-        size.label: size for size in grade(*sizes, body_table=table, ease={"bust": Fraction(6)}).sizes
-    }
+    straight = {size.label: size for size in grade(*sizes, body_table=table, ease={"bust": Fraction(6)}).sizes}
     shuffled = grade(*(sizes[place] for place in order), body_table=table, ease={"bust": Fraction(6)}).sizes
     assert [size.label for size in shuffled] == [sizes[place].label for place in order]
     assert all(straight[size.label] == size for size in shuffled)
@@ -116,9 +112,7 @@ def test_scaling_gauge_and_body_together_changes_no_count(factor):
         {name: cell.count for name, cell in grading.sizes[0].measurements.items()}
         for grading in (
             grade(sent("S", bust="84.7", arm_length="43.1")),
-            grade(
-                sent("S", bust=Fraction("84.7") * factor, arm_length=Fraction("43.1") * factor), gauge=larger
-            ),
+            grade(sent("S", bust=Fraction("84.7") * factor, arm_length=Fraction("43.1") * factor), gauge=larger),
         )
     ]
     assert counts[0] == counts[1]
@@ -152,9 +146,7 @@ def test_the_fit_follows_from_the_ease_at_the_bust():
 
 
 def test_ease_below_every_published_fit_is_warned_about():
-    assert [
-        remark.code for remark in grade(sent("S", bust=84), ease={"bust": Fraction("-10.16")}).remarks
-    ] == []
+    assert [remark.code for remark in grade(sent("S", bust=84), ease={"bust": Fraction("-10.16")}).remarks] == []
     [remark] = grade(sent("S", bust=84), ease={"bust": Fraction("-10.17")}).remarks
     assert (remark.code, remark.size) == ("ease_below_published_fits", "S")
 

@@ -9,9 +9,7 @@ from grading_core.standards.sources import CYC_WOMEN, NO_SOURCE
 
 SIZES = ("small", "large")
 BUST = line("bust", SIZES, CYC_WOMEN, inch="30-32 36", cm="76-82 91.5")
-WRIST = line(
-    "wrist", SIZES, NO_SOURCE, cm="15 17", estimated=("large",), notes={"large": "a guess"}, note="thin"
-)
+WRIST = line("wrist", SIZES, NO_SOURCE, cm="15 17", estimated=("large",), notes={"large": "a guess"}, note="thin")
 TABLE = build_table("two", "Two sizes", [WRIST, BUST], ["for a test"])
 
 
@@ -21,10 +19,7 @@ def value_of(label, measurement, within="middle"):
 
 def test_the_inches_count_where_there_are_any_and_the_centimetres_elsewhere():
     # 31 in and 36 in of 2.54 cm
-    assert (value_of("small", "bust"), value_of("large", "bust")) == (
-        Fraction("78.74"),
-        Fraction("91.44"),
-    )
+    assert (value_of("small", "bust"), value_of("large", "bust")) == (Fraction("78.74"), Fraction("91.44"))
     assert value_of("small", "wrist") == 15
 
 

@@ -7,13 +7,7 @@ from grading_core.standards.ranges import Range, figure
 
 @pytest.mark.parametrize(
     ("printed", "low", "high"),
-    [
-        ("9.75", "9.75", "9.75"),
-        ("36-38", 36, 38),
-        ("2.5-5", "2.5", 5),
-        ("6+", 6, None),
-        ("400-", None, 400),
-    ],
+    [("9.75", "9.75", "9.75"), ("36-38", 36, 38), ("2.5-5", "2.5", 5), ("6+", 6, None), ("400-", None, 400)],
 )
 def test_a_cell_is_read_as_it_is_printed(printed, low, high):
     ends = (None if end is None else Fraction(end) for end in (low, high))

@@ -28,15 +28,10 @@ def codes(yarns, gauge=None):
 
 
 def test_each_size_has_what_its_own_stitches_take_of_each_yarn_that_it_has():
-    sizes = [
-        SizeStitches("S", {"oat": 40_000}),
-        SizeStitches("L", {"oat": 50_000, "kelp": 1_000}),
-    ]
+    sizes = [SizeStitches("S", {"oat": 40_000}), SizeStitches("L", {"oat": 50_000, "kelp": 1_000})]
     small, large = [size.yarns for size in estimates({"oat": WEIGHED, "kelp": WEIGHED}, sizes).sizes]
     # 400 g are 800 m, and with a tenth more 8.8 balls of 50 g; 500 g are 11 balls, and 10 g one
-    assert [(need.yarn, need.grams.likely, need.metres, need.balls) for need in small] == [
-        ("oat", 400, 800, 9)
-    ]
+    assert [(need.yarn, need.grams.likely, need.metres, need.balls) for need in small] == [("oat", 400, 800, 9)]
     assert [(need.yarn, need.metres, need.balls) for need in large] == [("oat", 1000, 11), ("kelp", 20, 1)]
 
 

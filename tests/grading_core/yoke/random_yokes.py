@@ -12,13 +12,7 @@ from grading_core.yoke.schedule import schedule
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 NECK = Sections(34, 36, 11)
-SPACINGS: tuple[Spacing, ...] = (
-    "closest_first",
-    "widest_first",
-    "even",
-    "single_then_plain",
-    "plain_then_single",
-)
+SPACINGS: tuple[Spacing, ...] = ("closest_first", "widest_first", "even", "single_then_plain", "plain_then_single")
 
 
 def yoke_of(rounds: int, increases: Increases, neck: Sections = NECK) -> Yoke:
@@ -58,8 +52,6 @@ def random_schedules(seed: int, many: int) -> list[tuple[Options, Schedule]]:
     schedules = [(options, found) for options, found in made if isinstance(found, Schedule)]
     assert 10 * len(schedules) >= 6 * many
     assert 10 * sum(bool(found.increase_rounds) for _, found in schedules) >= 9 * len(schedules)
-    doubled = [
-        found for _, found in schedules if any(max(each.increases) == 2 for each in found.increase_rounds)
-    ]
+    doubled = [found for _, found in schedules if any(max(each.increases) == 2 for each in found.increase_rounds)]
     assert 20 * len(doubled) >= many
     return schedules

@@ -55,9 +55,7 @@ def random_written(generator: random.Random) -> tuple[WrittenYoke, Options]:
         rounds = generator.randint(4, 40)
         if generator.random() < 0.5:
             options = replace(options, first_increase_round=generator.choice((None, 1, 3)))
-            size = from_counts(
-                rounds, generator.randint(0, rounds // step), generator.randint(0, rounds // (2 * step))
-            )
+            size = from_counts(rounds, generator.randint(0, rounds // step), generator.randint(0, rounds // (2 * step)))
             if isinstance(schedule(size.yoke, options, GAUGE), Schedule):
                 return size, options
         else:
@@ -114,9 +112,7 @@ def can(method: Method, size: WrittenYoke, options: Options, rounds: int) -> boo
     old_grid = places(rounds, first_round(size, options, options.step), options.step, plain)
     every_round = places(rounds, options.first_increase_round or 1, 1, plain)
     if method == "plain_rounds":
-        return (
-            rounds >= size.yoke.rounds or rounds - (size.yoke.rounds - written.plain_rounds_at_end) >= plain
-        )
+        return rounds >= size.yoke.rounds or rounds - (size.yoke.rounds - written.plain_rounds_at_end) >= plain
     if method == "wider":
         return rounds > size.yoke.rounds and old_grid >= count
     if rounds >= size.yoke.rounds:
@@ -164,9 +160,7 @@ def test_the_shallowest_yoke_of_a_way_is_possible_and_the_next_smaller_is_not() 
             smaller = [r for r in range(-1, size.yoke.rounds) if can(one.method, size, options, r)]
             if smaller and rounds < size.yoke.rounds:
                 assert one.shallowest.rounds == min(smaller)
-                assert [(near.field, near.value) for near in one.schedule.nearest] == [
-                    ("rounds", min(smaller))
-                ]
+                assert [(near.field, near.value) for near in one.schedule.nearest] == [("rounds", min(smaller))]
                 checked += 1
     assert checked > 50
 
@@ -264,9 +258,7 @@ def test_doubling_needs_exactly_the_body_increases_beyond_the_rounds_of_the_writ
         found = way(adjusted, "double_body").schedule
         if isinstance(found, Schedule):
             back, front, _ = size.yoke.increases
-            grid = places(
-                rounds, first_round(size, options, options.step), options.step, options.plain_rounds_at_end
-            )
+            grid = places(rounds, first_round(size, options, options.step), options.step, options.plain_rounds_at_end)
             assert found.doubled_rounds == max(0, max(back, front) - grid)
             doubled += found.doubled_rounds > 0
     assert doubled > 20
@@ -279,9 +271,7 @@ def test_doubling_never_doubles_a_sleeve() -> None:
                 assert all(one.sleeve <= 1 for one in found.increase_rounds)
 
 
-@pytest.mark.parametrize(
-    ("where", "rounds"), [("early", [2, 4, 6]), ("late", [38, 40, 42]), ("even", [2, 16, 30])]
-)
+@pytest.mark.parametrize(("where", "rounds"), [("early", [2, 4, 6]), ("late", [38, 40, 42]), ("even", [2, 16, 30])])
 def test_doubled_rounds_lie_early_evenly_or_late_as_asked(where: str, rounds: list[int]) -> None:
     # 24 body increases in the 21 even rounds of 42: three doubled, evenly every seventh of them.
     options = replace(Options(), double_where=where)
@@ -398,9 +388,7 @@ def test_body_and_sleeve_increases_in_rounds_of_their_own_may_share_rounds_in_a_
 def test_knitting_an_adjusted_yoke_goes_through_the_written_counts_unless_it_is_doubled() -> None:
     # Wider and closer work the same rounds in the same order, so every count on the way is a written one.
     for _, _, _, adjusted in random_adjustments(12, 200):
-        written = [
-            sections for _, sections in knit(before(adjusted).yoke.neck, before(adjusted).increase_rounds)
-        ]
+        written = [sections for _, sections in knit(before(adjusted).yoke.neck, before(adjusted).increase_rounds)]
         for method, found in schedules(adjusted):
             if method != "double_body":
                 assert [sections for _, sections in knit(found.yoke.neck, found.increase_rounds)] == written

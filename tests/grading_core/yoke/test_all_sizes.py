@@ -52,11 +52,7 @@ def test_a_depth_is_compared_with_what_its_rounds_come_to_and_rounds_with_nothin
 def test_size_runs_have_one_value_per_size_and_a_dash_for_an_impossible_one() -> None:
     sizes = (size("S"), size("M", rounds=4), size("L", increases=(7, 7, 4)))
     runs = raglan_schedules(RaglanRequest(GAUGE, sizes, Options(line_stitches=2))).runs
-    assert (runs.rounds, runs.body_increases, runs.sleeve_increases) == (
-        "20 (4, 20)",
-        "5 (\u2013, 7)",
-        "3 (\u2013, 4)",
-    )
+    assert (runs.rounds, runs.body_increases, runs.sleeve_increases) == ("20 (4, 20)", "5 (\u2013, 7)", "3 (\u2013, 4)")
     # 34 + 36 + 2 x 11 stitches and four lines of two; then 2 x 5 + 2 x 5 + 4 x 3 more
     assert (runs.neck_stitches, runs.split_stitches) == ("100 (100, 100)", "132 (132, 144)")
     assert runs.back_increases is runs.front_increases is None
@@ -108,9 +104,7 @@ def test_a_size_without_any_adjustment_is_named() -> None:
 def test_an_adjustment_to_too_many_rounds_is_named_where_it_stands() -> None:
     beyond = Adjustment(rounds=MAX_ROUNDS + 1)
     sizes = (written("S"), written("M", adjust=beyond))
-    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=30))) == [
-        ("sizes", 1, "adjust")
-    ]
+    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=30))) == [("sizes", 1, "adjust")]
     assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes[:1], adjust=beyond)) == [("adjust",)]
 
 

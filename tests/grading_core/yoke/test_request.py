@@ -42,9 +42,9 @@ def test_a_change_of_rounds_counts_from_the_written_ones() -> None:
 def test_a_depth_in_inches_gives_the_rounds_of_the_same_depth_in_centimetres() -> None:
     for eighths in range(8, 160):
         inches, centimetres = to_cm(eighths / 8, "in"), to_cm(eighths * 0.3175)
-        assert Adjustment(depth_cm=inches).new_rounds(60, GAUGE) == Adjustment(
-            depth_cm=centimetres
-        ).new_rounds(60, GAUGE)
+        assert Adjustment(depth_cm=inches).new_rounds(60, GAUGE) == Adjustment(depth_cm=centimetres).new_rounds(
+            60, GAUGE
+        )
 
 
 def test_a_yoke_of_a_depth_has_the_nearest_rounds() -> None:

@@ -42,9 +42,7 @@ def test_back_and_front_are_told_as_one_only_where_no_round_has_other_numbers_fo
     told = [finish(yoke_of(4, (2, 2, 1)), rounds, 2, GAUGE) for rounds in (together, in_turn)]
     assert [made.body_as_one for made in told] == [True, False]
     # over the whole yoke both lead to the same
-    assert [(made.body_increases, made.back_increases, made.front_increases) for made in told] == [
-        (2, None, None)
-    ] * 2
+    assert [(made.body_increases, made.back_increases, made.front_increases) for made in told] == [(2, None, None)] * 2
 
 
 def test_increases_of_back_and_front_that_differ_are_told_apart() -> None:

@@ -72,9 +72,7 @@ def test_schedules_reach_the_optimum_that_a_constraint_solver_proves() -> None:
 
 
 @pytest.mark.parametrize("doubling", [False, True])
-def test_every_small_schedule_has_the_fewest_doubled_rounds_and_then_the_fewest_increase_rounds(
-    doubling: bool,
-) -> None:
+def test_every_small_schedule_has_the_fewest_doubled_rounds_and_then_the_fewest_increase_rounds(doubling: bool) -> None:
     # Every filling of up to four rounds is tried.
     for places in range(1, 5):
         best = best_counts_by_brute_force(places, doubling)
@@ -247,11 +245,7 @@ def test_a_schedule_is_refused_only_where_the_grid_has_too_few_rounds() -> None:
 def test_every_nearest_change_alone_really_makes_the_schedule_possible() -> None:
     for yoke, options, refused in impossible_cases(16, 600):
         for change in refused.nearest:
-            assert isinstance(schedule(*with_change(yoke, options, change), GAUGE), Schedule), (
-                yoke,
-                options,
-                change,
-            )
+            assert isinstance(schedule(*with_change(yoke, options, change), GAUGE), Schedule), (yoke, options, change)
 
 
 def test_of_every_nearest_number_one_less_of_a_change_does_not_do() -> None:
@@ -319,9 +313,7 @@ def test_every_section_that_shrinks_or_grows_by_an_odd_number_is_named() -> None
 
 
 def test_the_increase_rounds_after_a_first_one_on_round_one_are_the_odd_ones() -> None:
-    rounds = [
-        worked.round for worked in made_of(6, (3, 3, 3), Options(first_increase_round=1)).increase_rounds
-    ]
+    rounds = [worked.round for worked in made_of(6, (3, 3, 3), Options(first_increase_round=1)).increase_rounds]
     assert rounds == [1, 3, 5]
 
 

@@ -33,9 +33,7 @@ def row(answer, item, unit="stitches"):
 def numbers(answer):
     """The table by row: its numbers by size."""
     labels = [size["label"] for size in answer["sizes"]]
-    return {
-        (one["item"], one["unit"]): dict(zip(labels, one["values"], strict=True)) for one in answer["table"]
-    }
+    return {(one["item"], one["unit"]): dict(zip(labels, one["values"], strict=True)) for one in answer["table"]}
 
 
 def named(warnings, code):

@@ -31,17 +31,13 @@ def test_changed_lists_exactly_the_numbers_that_differ_from_the_design(make, pla
         for size in WOMEN
         if design[item, unit][size] != changed[item, unit][size]
     }
-    listed = {
-        (one["size"], one["item"], one["unit"]): (one["designed"], one["changed"]) for one in made["changed"]
-    }
+    listed = {(one["size"], one["item"], one["unit"]): (one["designed"], one["changed"]) for one in made["changed"]}
     assert expected
     assert listed == expected
     assert len(made["changed"]) == len(expected)
 
 
-@pytest.mark.parametrize(
-    "name", [name for name in CHANGES if "yoke" in CHANGES[name] and len(CHANGES[name]) == 1]
-)
+@pytest.mark.parametrize("name", [name for name in CHANGES if "yoke" in CHANGES[name] and len(CHANGES[name]) == 1])
 def test_another_yoke_depth_keeps_every_count_at_neck_and_split(make, plain, name):
     made = make(changes=CHANGES[name])
     for before, after in zip(plain["sizes"], made["sizes"], strict=True):
@@ -55,10 +51,7 @@ def test_own_rows_keep_the_depth_of_the_design(make, plain):
     made = make(changes={"yoke": {"own_rows": 33}})
     for before, after in zip(plain["sizes"], made["sizes"], strict=True):
         # at most half a round of 10 / 33 cm away
-        wanted, got = (
-            before["finished"]["depth"]["finished"]["cm"],
-            after["finished"]["depth"]["finished"]["cm"],
-        )
+        wanted, got = (before["finished"]["depth"]["finished"]["cm"], after["finished"]["depth"]["finished"]["cm"])
         assert abs(wanted - got) <= 10 / 33 / 2 + 0.01
 
 
