@@ -1,20 +1,81 @@
 """The craft of grading hand-knitted pullovers: pure computation, standard library only.
 
 Conventions: a length is a `fractions.Fraction` of centimetres, a count an int, a gauge exact stitches and rows
-per cm (`gauge.Gauge`). Requests and results are frozen dataclasses whose field names are those of the HTTP
-contract. What contradicts itself raises `errors.ContradictionError`, every wrong place at once; what cannot be
-knitted is answered with an `errors.Impossible`, and the other sizes are computed.
+per cm (`Gauge`). An operation takes one record and answers one: frozen dataclasses whose field names are those of the
+HTTP contract, a length with or without its unit (`depth_cm`). What contradicts itself raises `ContradictionError`,
+every wrong place at once; what cannot be knitted is answered with an `Impossible`, and the other sizes are computed.
 
-Where to begin:
-
-conversions.convert              lengths and counts at a gauge, and at another one
-sizes.grading.grade_sizes        body and ease to counts and finished measurements
-sizes.choice.match_sizes         which size to choose
-schedules.raglan_schedules       where every increase falls, in every size
-schedules.yoke_adjustments       the same yokes deeper or shallower
-shaping_plans.shaping_schedules  any increases or decreases over rows, or across a row
-chart.placement.place_charts     where a colourwork chart starts, in every round, section and size
-pullover.pullover                the whole garment in every size
-yarn.estimates.yarn_estimates    the yarn of every colour and size; yarn.strands.hold_together for strands
-standards                        the published tables that are built in
+The functions below are the operations, the records beside them what they take; the rest of a record's parts lie in the
+`request` module of its family.
 """
+
+from grading_core.chart.grid import Anchor, Chart, Colour
+from grading_core.chart.placement import place_charts
+from grading_core.chart.request import ChartRequest, ChartSize
+from grading_core.conversions import ConversionRequest, Item, convert
+from grading_core.errors import ContradictionError, GradingError, Impossible, Nearest, Problem, Remark
+from grading_core.gauge import Gauge
+from grading_core.pullover.grade import grade_pullover
+from grading_core.pullover.request import Gauges, PulloverRequest
+from grading_core.rounding import CountRule
+from grading_core.sections import IncreaseRound, Sections
+from grading_core.shaping_plans import AcrossPlan, RowPlan, ShapingRequest, shaping_schedules
+from grading_core.sizes.choice import match_sizes
+from grading_core.sizes.grading import grade_sizes
+from grading_core.sizes.request import EvenSteps, SentSize, SizeGradingRequest, SizeMatchRequest
+from grading_core.standards import BODY_TABLES, body_table
+from grading_core.yarn.estimates import yarn_estimates
+from grading_core.yarn.request import Strand, StrandRequest, Yarn, YarnEstimateRequest
+from grading_core.yarn.strands import hold_together
+from grading_core.yoke.all_sizes import raglan_schedules, yoke_adjustments
+from grading_core.yoke.request import Adjustment, Options, RaglanRequest, YokeAdjustmentRequest, YokeRequest
+
+__all__ = [
+    "BODY_TABLES",
+    "AcrossPlan",
+    "Adjustment",
+    "Anchor",
+    "Chart",
+    "ChartRequest",
+    "ChartSize",
+    "Colour",
+    "ContradictionError",
+    "ConversionRequest",
+    "CountRule",
+    "EvenSteps",
+    "Gauge",
+    "Gauges",
+    "GradingError",
+    "Impossible",
+    "IncreaseRound",
+    "Item",
+    "Nearest",
+    "Options",
+    "Problem",
+    "PulloverRequest",
+    "RaglanRequest",
+    "Remark",
+    "RowPlan",
+    "Sections",
+    "SentSize",
+    "ShapingRequest",
+    "SizeGradingRequest",
+    "SizeMatchRequest",
+    "Strand",
+    "StrandRequest",
+    "Yarn",
+    "YarnEstimateRequest",
+    "YokeAdjustmentRequest",
+    "YokeRequest",
+    "body_table",
+    "convert",
+    "grade_pullover",
+    "grade_sizes",
+    "hold_together",
+    "match_sizes",
+    "place_charts",
+    "raglan_schedules",
+    "shaping_schedules",
+    "yarn_estimates",
+    "yoke_adjustments",
+]

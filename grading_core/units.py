@@ -17,6 +17,10 @@ from typing import Literal
 Unit = Literal["cm", "in"]
 InchConvention = Literal["exact", "nominal"]
 InchStep = Literal["1/2", "1/4"]
+USUAL_UNIT: Unit = "cm"
+USUAL_INCH_CONVENTION: InchConvention = "exact"
+"""What lengths are in, and how centimetres become inches, where nothing else is asked."""
+
 Number = int | float | Decimal | Fraction
 
 CM_PER_INCH = Fraction(254, 100)

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from grading_core.units import InchConvention, Unit, to_answer, to_inches, to_places, to_printed_inches
+from grading_core.units import USUAL_UNIT, InchConvention, Unit, to_answer, to_inches, to_places, to_printed_inches
 
-REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default="cm")
+REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default=USUAL_UNIT)
 """The unit of every length in the request that is being answered."""
 
 
@@ -21,7 +21,7 @@ def lengths_in(unit: Any) -> Iterator[None]:
 
     unit: as it was sent; what is no unit, or missing, leaves it at centimetres.
     """
-    token = REQUEST_UNIT.set("in" if unit == "in" else "cm")
+    token = REQUEST_UNIT.set("in" if unit == "in" else USUAL_UNIT)
     try:
         yield
     finally:

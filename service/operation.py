@@ -11,6 +11,7 @@ from typing import Any, Generic, Literal, TypeVar
 from flask import Flask, Response, request
 from marshmallow import ValidationError
 
+from grading_core.units import USUAL_INCH_CONVENTION
 from service import VERSION
 from service.errors import NOT_FOUND, Refusal
 from service.json_body import digest, read_file, read_json
@@ -70,7 +71,7 @@ class Operation(Generic[Request, Result]):
             loaded, input_digest = read_file(request, self.takes)
         result = self.call(loaded)
         with lengths_in(data.get("unit")):
-            answer = self._write(result, LengthWriter(data.get("inch_convention", "exact")))
+            answer = self._write(result, LengthWriter(data.get("inch_convention", USUAL_INCH_CONVENTION)))
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]

@@ -9,7 +9,7 @@ from fractions import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement, Within
-from grading_core.units import USUAL_CM_STEP, USUAL_INCH_STEP, InchConvention, InchStep
+from grading_core.units import USUAL_CM_STEP, USUAL_INCH_CONVENTION, USUAL_INCH_STEP, InchConvention, InchStep
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +63,7 @@ class SizeGradingRequest(BodiesRequest):
     count_rules: Mapping[Measurement, CountRule] = field(default_factory=dict)
     printed_cm_step: Fraction = USUAL_CM_STEP
     printed_inch_step: InchStep = USUAL_INCH_STEP
-    inch_convention: InchConvention = "exact"
+    inch_convention: InchConvention = USUAL_INCH_CONVENTION
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, ClassVar
@@ -79,7 +78,6 @@ class StrictSchema(Schema):
 
         unknown = RAISE
 
-    builds: ClassVar[Callable[..., Any] | None] = None
     record: ClassVar[type[Any] | None] = None
     inline: ClassVar[tuple[str, ...]] = ()
     outcome: ClassVar[str | None] = None
@@ -136,9 +134,6 @@ class StrictSchema(Schema):
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid object becomes."""
-        builds = type(self).builds
-        if builds is not None:
-            return builds(**loaded)
         return loaded if self.record is None else self.record(**self._by_attribute(loaded))
 
     def write(self, value: Any, length: LengthWriter) -> dict[str, Any]:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Any, ClassVar
+from typing import Any, ClassVar, get_args
 
 from grading_core.errors import Nearest, Remark
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.units import to_cm
+from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT, InchConvention, Unit, to_cm
 from service.errors import pointer
 from service.lengths import REQUEST_UNIT, LengthWriter, in_request_unit
 from service.schemas.base import StrictSchema
@@ -28,27 +28,13 @@ MAX_LABEL = 40
 """Characters of a size's label."""
 
 
-def spacing_field(description: str = "As in `POST /v1/raglan-schedules`.") -> Choice:
-    """The field that says in which order the intervals of a schedule come."""
-    return Choice(
-        "closest_first",
-        "widest_first",
-        "even",
-        "single_then_plain",
-        "plain_then_single",
-        default="closest_first",
-        description=description,
-    )
-
-
 class RequestSchema(StrictSchema):
     """Base of every request that holds lengths."""
 
-    unit = Choice("cm", "in", default="cm", description="The unit of every length in the request.")
+    unit = Choice(*get_args(Unit), default=USUAL_UNIT, description="The unit of every length in the request.")
     inch_convention = Choice(
-        "exact",
-        "nominal",
-        default="exact",
+        *get_args(InchConvention),
+        default=USUAL_INCH_CONVENTION,
         description="How the inches of the answer are computed: 1 in = 2.54 cm, or 10 cm = 4 in as some "
         "publishers print. Inches in a request are always exact.",
     )

@@ -63,7 +63,6 @@ from service.schemas.common import (
     LengthSchema,
     NearestSchema,
     RequestSchema,
-    spacing_field,
 )
 from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema, RaglanScheduleSchema, SectionsSchema
@@ -191,7 +190,7 @@ class BodyWishesSchema(StrictSchema):
     count_rule = _count_rule("its stitches below the split")
     hem = Nested(RibbedEdgeWishesSchema, "The hem.")
     levels = Items(Nested(BodyLevelSchema), "Waist and hip, from the underarm down; straight unless sent.", most=2)
-    spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
+    spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
 
 
 class SleeveWishesSchema(StrictSchema):
@@ -202,7 +201,7 @@ class SleeveWishesSchema(StrictSchema):
     length = _per_size("From the underarm, cuff included; the usual one, or what finishes a chart, unless sent.")
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
-    spacing = spacing_field("As in `POST /v1/shaping-schedules`.")
+    spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
     plain_before = Whole("Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
     plain_after = Whole("Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
 

@@ -21,6 +21,7 @@ from grading_core.yoke.result import (
 )
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.common import (
+    MAX_LABEL,
     MAX_LENGTH,
     MAX_SIZES,
     ComputedSchema,
@@ -118,7 +119,7 @@ class YokeSchema(StrictSchema):
     record = YokeRequest
     one_height = exactly_one_of("rounds", "depth")
 
-    label = Text("The size's name, unique in the request.", required=True, most=40)
+    label = Text("The size's name, unique in the request.", required=True, most=MAX_LABEL)
     rounds = Whole("Rounds of the yoke.", minimum=1, maximum=MAX_ROUNDS, unit="rounds")
     depth = Length("Its depth instead, rounded to the nearest round.", above=0, maximum=MAX_LENGTH)
     neck = Nested(SectionsSchema, "The sections at the neck.", required=True)
@@ -269,7 +270,7 @@ class RaglanScheduleSchema(StrictSchema):
     record = SizeSchedule
     outcome = "schedule"
 
-    label = Text("As sent.", required=True, most=40, source="yoke.label")
+    label = Text("As sent.", required=True, most=MAX_LABEL, source="yoke.label")
     feasible = Flag("Whether the increases can be worked as asked.", required=True)
     rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds", source="yoke.rounds")
     depth = Nested(LengthSchema, "Of the yoke.", required=True)
@@ -368,7 +369,7 @@ class AdjustedYokeSchema(StrictSchema):
 
     record = AdjustedYoke
 
-    label = Text("As sent.", required=True, most=40, source="before.yoke.label")
+    label = Text("As sent.", required=True, most=MAX_LABEL, source="before.yoke.label")
     feasible = Flag("Whether any way can be done.", required=True)
     before = Nested(RaglanScheduleSchema, "The yoke as written.", required=True)
     options = Items(Nested(YokeOptionSchema), "All four ways.", required=True, least=4, most=4)

@@ -27,7 +27,15 @@ from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_NAMES
 from service.lengths import REQUEST_UNIT, lengths_in
 from service.schemas.base import StrictSchema, at_least_one_of, exactly_one_of
-from service.schemas.common import MAX_SIZES, ComputedSchema, CountRuleSchema, GaugeSchema, LengthSchema, RequestSchema
+from service.schemas.common import (
+    MAX_LABEL,
+    MAX_SIZES,
+    ComputedSchema,
+    CountRuleSchema,
+    GaugeSchema,
+    LengthSchema,
+    RequestSchema,
+)
 from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Text, Whole
 
 MAX_BODY = 1000
@@ -62,7 +70,7 @@ class CustomSizeSchema(StrictSchema):
 
     some_measurement = at_least_one_of(*MEASUREMENTS)
 
-    label = Text("Unique among the sizes.", required=True, most=40)
+    label = Text("Unique among the sizes.", required=True, most=MAX_LABEL)
 
     class Meta(StrictSchema.Meta):
         """A field for every measurement."""
@@ -85,7 +93,7 @@ class BodiesSchema(StrictSchema):
         "bust.",
     )
     labels = Items(
-        Text(most=40),
+        Text(most=MAX_LABEL),
         "Which sizes of the table, in the order of the answer; all of them unless sent. Not beside `sizes`.",
         least=1,
         most=MAX_SIZES,
@@ -144,7 +152,7 @@ class FinishedBustSchema(StrictSchema):
 
     record = FinishedSize
 
-    label = Text("Unique among the sizes.", required=True, most=40)
+    label = Text("Unique among the sizes.", required=True, most=MAX_LABEL)
     bust = Length("The finished circumference.", minimum=0.1, maximum=MAX_BODY, required=True)
 
 
@@ -197,7 +205,7 @@ class GradedSizeSchema(StrictSchema):
 
     record = GradedSize
 
-    label = Text("As sent.", required=True, most=40)
+    label = Text("As sent.", required=True, most=MAX_LABEL)
     fit = Choice(*FIT_NAMES, description="The published name for the ease at the bust.")
     measurements = Mapping(
         Choice(*MEASUREMENTS),
@@ -240,7 +248,7 @@ class MatchedSizeSchema(StrictSchema):
 
     record = Offer
 
-    label = Text("The size.", required=True, most=40)
+    label = Text("The size.", required=True, most=MAX_LABEL)
     finished = Nested(LengthSchema, "Its circumference.", required=True)
     ease = Nested(LengthSchema, "`finished` minus the body; null where no body was sent.", required=True, nullable=True)
     difference = Nested(LengthSchema, "`finished` minus what is wanted.", required=True)

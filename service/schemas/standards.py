@@ -14,7 +14,7 @@ from grading_core.standards.ranges import Range
 from grading_core.standards.sources import Source, Table
 from grading_core.standards.yarn_weights import NeedleNumbers, YarnCategory, YarnChart, YarnThickness, YarnWeights
 from service.schemas.base import StrictSchema
-from service.schemas.common import AnswerSchema, LengthSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSchema, LengthSchema
 from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Text, Whole
 from service.schemas.records import sent_as
 from service.schemas.writing import Write
@@ -84,7 +84,7 @@ class BodyTableSummarySchema(StrictSchema):
 
     name = Text("As requests name it.", required=True)
     title = Text("In words.", required=True)
-    labels = Items(Text(most=40), "Its sizes, smallest first.", required=True, most=40)
+    labels = Items(Text(most=MAX_LABEL), "Its sizes, smallest first.", required=True, most=MAX_SIZES)
     href = Text("Where the table is.", required=True, source=lambda table: BODY_TABLE_PATH.format(name=table.name))
 
 
@@ -133,7 +133,7 @@ class BodySizeSchema(StrictSchema):
 
     record = BodySize
 
-    label = Text("The size.", required=True, most=40)
+    label = Text("The size.", required=True, most=MAX_LABEL)
     measurements = Mapping(
         Choice(*MEASUREMENTS), Nested(BodyRowSchema), "By name.", required=True, most=len(MEASUREMENTS)
     )
@@ -146,7 +146,7 @@ class BodyTableSchema(SourcedSchema):
 
     name = Text("As requests name it.", required=True)
     title = Text("In words.", required=True)
-    sizes = Items(Nested(BodySizeSchema), "Smallest first.", required=True, most=40)
+    sizes = Items(Nested(BodySizeSchema), "Smallest first.", required=True, most=MAX_SIZES)
     notes = Items(Text(most=1000), "What holds for the table as a whole.", required=True, most=20)
 
 

@@ -14,7 +14,7 @@ from grading_core.yarn.result import (
     YarnEstimates,
 )
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
 from service.schemas.fields import Choice, Flag, Hex, Items, Mapping, Nested, Number, Prose, Text, Whole
 from service.schemas.standards import SourceSchema
 
@@ -101,7 +101,7 @@ class SizeStitchesSchema(StrictSchema):
 
     record = SizeStitches
 
-    label = Text("The size's name, unique in the request.", required=True, most=40)
+    label = Text("The size's name, unique in the request.", required=True, most=MAX_LABEL)
     stitches = Mapping(
         Text("The name of a yarn.", most=60),
         Whole(minimum=0, maximum=MAX_GARMENT_STITCHES, unit="stitches"),
