@@ -243,14 +243,10 @@ def _symbol_field(stitches: str, default: str) -> Text:
     return Text(f"The symbol of {stitches}; {default} unless sent.", least=1, most=1)
 
 
-class ChartPlacementsRequestSchema(RequestSchema):
-    """A chart, and the sizes that it is to be placed on."""
+class ChartOptionsSchema(StrictSchema):
+    """A chart, and how it is worked whatever the garment's counts are."""
 
-    record: ClassVar[type[Any] | None] = ChartRequest
-
-    gauge = Nested(GaugeSchema, "The gauge of the colourwork, measured in the round.", required=True)
     chart = Nested(ChartSchema, required=True)
-    anchor = Nested(ChartAnchorSchema, required=True)
     first_round = Whole(
         "The yoke round that works chart row 1. Later than the yoke's last, it lies in body and sleeve.",
         minimum=1,
@@ -258,6 +254,23 @@ class ChartPlacementsRequestSchema(RequestSchema):
     )
     minimum_width = Nested(MinimumWidthSchema)
     plain_colour = _symbol_field("plain sections and rounds", "the colour that the chart uses most")
+    line_colour = _symbol_field("the raglan lines", "the plain colour")
+    seam_colour = _symbol_field("the seam stitches", "the plain colour")
+    float_limit = Whole(
+        "The longest float that needs no word. That about 5 stitches (2.5 cm) need none is common practice.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        unit="stitches",
+    )
+
+
+class ChartPlacementsRequestSchema(ChartOptionsSchema, RequestSchema):
+    """A chart, and the sizes that it is to be placed on."""
+
+    record: ClassVar[type[Any] | None] = ChartRequest
+
+    gauge = Nested(GaugeSchema, "The gauge of the colourwork, measured in the round.", required=True)
+    anchor = Nested(ChartAnchorSchema, required=True)
     line_stitches = Whole("Stitches of each of the four raglan lines.", minimum=0, maximum=8, unit="stitches")
     line_to_body = Whole(
         "How many of them go to the body at the split, and the others to the sleeve; the half, rounded down, "
@@ -266,15 +279,7 @@ class ChartPlacementsRequestSchema(RequestSchema):
         maximum=8,
         unit="stitches",
     )
-    line_colour = _symbol_field("the raglan lines", "the plain colour")
     seam_stitches = Nested(SeamStitchesSchema)
-    seam_colour = _symbol_field("the seam stitches", "the plain colour")
-    float_limit = Whole(
-        "The longest float that needs no word. That about 5 stitches (2.5 cm) need none is common practice.",
-        minimum=0,
-        maximum=MAX_STITCHES,
-        unit="stitches",
-    )
     half_stitch = Choice(
         description="What becomes of a section whose count doesn't agree with its anchor, so that the two lie half a "
         "stitch apart: the request is refused, or the section's centre lies half a stitch before the anchor, and a "

@@ -46,13 +46,7 @@ from grading_core.units import to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
-from service.schemas.chart import (
-    ChartAnchorSchema,
-    ChartSchema,
-    DrawnChartSchema,
-    MinimumWidthSchema,
-    SizePlacementSchema,
-)
+from service.schemas.chart import ChartAnchorSchema, ChartOptionsSchema, DrawnChartSchema, SizePlacementSchema
 from service.schemas.common import (
     MAX_COUNT,
     MAX_LENGTH,
@@ -64,7 +58,7 @@ from service.schemas.common import (
     NearestSchema,
     RequestSchema,
 )
-from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Prose, Whole
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema, RaglanScheduleSchema, SectionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 from service.schemas.writing import Write
@@ -234,23 +228,16 @@ class BandChangeSchema(BandWishesSchema):
     count_rule = Nested(RuleChangeSchema, "Which counts are permitted for the rib.")
 
 
-class PulloverChartSchema(StrictSchema):
+class PulloverChartSchema(ChartOptionsSchema):
     """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
 
     record = ChartWishes
 
-    chart = Nested(ChartSchema, required=True)
     anchor = Nested(
         ChartAnchorSchema,
         "Unless sent, the chart's mirror axis nearest to its middle, for every section. The sections get the "
         "parity that it needs.",
     )
-    first_round = Whole("The yoke round that works chart row 1.", minimum=1, maximum=2 * MAX_ROUNDS)
-    minimum_width = Nested(MinimumWidthSchema)
-    plain_colour = Text("The symbol of plain parts; the colour used most unless sent.", least=1, most=1)
-    line_colour = Text("The symbol of the raglan lines; the plain colour unless sent.", least=1, most=1)
-    seam_colour = Text("The symbol of the seam stitches; the plain colour unless sent.", least=1, most=1)
-    float_limit = Whole("The longest float that needs no word.", minimum=0, maximum=MAX_STITCHES, unit="stitches")
 
 
 class YarnWishesSchema(StrictSchema):
