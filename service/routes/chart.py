@@ -14,12 +14,8 @@ from service.png_chart import MAX_BYTES
 from service.representations.chart_picture import chart_picture
 from service.representations.garment_picture import garment_picture
 from service.schemas.base import NothingSchema
-from service.schemas.chart import (
-    ChartPictureRequestSchema,
-    ChartPlacementsRequestSchema,
-    ChartPlacementsSchema,
-    ReadChartSchema,
-)
+from service.schemas.chart_answer import ChartPlacementsSchema, ReadChartSchema
+from service.schemas.chart_request import ChartPictureRequestSchema, ChartPlacementsRequestSchema
 
 CHART_PLACEMENTS = Operation(
     path="/v1/chart-placements",

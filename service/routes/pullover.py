@@ -5,7 +5,8 @@ from __future__ import annotations
 from grading_core.pullover.grade import grade_pullover
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.schemas.pullover import PulloversRequestSchema, PulloversSchema
+from service.schemas.pullover_answer import PulloversSchema
+from service.schemas.pullover_request import PulloversRequestSchema
 
 PULLOVERS = Operation(
     path="/v1/pullovers",

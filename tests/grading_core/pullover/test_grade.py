@@ -26,7 +26,7 @@ from grading_core.pullover.request import (
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
-from grading_core.yoke.schedule import Options
+from grading_core.yoke.request import Options
 from tests.floors import in_a_hundred_cases
 from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, outcomes, sizes_of, yoke
 from tests.oracles.knitter import knit_to_split

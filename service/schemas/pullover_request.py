@@ -1,0 +1,285 @@
+"""Requests about whole pullovers."""
+
+from __future__ import annotations
+
+from typing import Any, ClassVar
+
+from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
+from grading_core.pullover.request import (
+    BandChange,
+    BandWishes,
+    BodyWishes,
+    Changes,
+    ChartWishes,
+    EdgeWishes,
+    Gauges,
+    LevelWish,
+    NeckWishes,
+    PulloverRequest,
+    RuleChange,
+    Shares,
+    SleeveWishes,
+    YarnWishes,
+    YokeWishes,
+)
+from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
+from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
+from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
+from service.schemas.fields import ByType, Choice, Items, Length, Mapping, Nested, Number, Whole
+from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
+from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
+
+
+def _length(description: str = "", **options: Any) -> Length:
+    return Length(description, above=0, maximum=MAX_LENGTH, **options)
+
+
+def _per_size(description: str, **options: Any) -> ByType:
+    return ByType(
+        f"{description} One length, one per size, or even steps from the first size to the last.",
+        number=_length(),
+        items=Items(_length(), least=1, most=MAX_SIZES),
+        record=Nested(EaseStepsSchema),
+        **options,
+    )
+
+
+def _count_rule(of: str) -> Nested:
+    return Nested(CountRuleSchema, f"Which counts are permitted for {of}.")
+
+
+class PulloverGaugesSchema(StrictSchema):
+    """The gauges of the fabrics, each measured in the round and blocked; each part uses its own."""
+
+    record = Gauges
+
+    plain = Nested(GaugeSchema, "Of everything that no other gauge is sent for.", required=True)
+    stranded = Nested(GaugeSchema, "Of what is worked from a chart.")
+    rib = Nested(GaugeSchema, "Of hem, cuffs and neckband.")
+
+
+class NeckSharesSchema(StrictSchema):
+    """How the neck's stitches without the raglan lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17."""
+
+    record = Shares
+
+    back = Number("Of the back.", required=True, minimum=0.01, maximum=1000)
+    front = Number("Of the front; not more than the back.", required=True, minimum=0.01, maximum=1000)
+    sleeve = Number("Of each sleeve.", required=True, minimum=0.01, maximum=1000)
+
+
+class NeckWishesSchema(StrictSchema):
+    """The neck."""
+
+    record = NeckWishes
+
+    circumference = _per_size("Of the cast-on; 31 cm and 16 % of the body's bust unless sent.")
+    shares = Nested(NeckSharesSchema)
+    count_rule = _count_rule("the cast-on")
+    raise_height = Length(
+        "The height by which short rows raise the back; 0 for none. 1 in unless sent, none beside a front drop.",
+        minimum=0,
+        maximum=MAX_LENGTH,
+    )
+    way = Choice(
+        description="Whether the cast-on is joined first and the short rows are turned about the start of the "
+        "round, or is worked flat with its ends at the centre front and joined after the last row."
+    )
+    start = Choice(description="Where the round starts.")
+    front_drop = Length(
+        "The height by which the front lies lower than the back: its first stitches are cast on while the yoke is "
+        "worked flat. 0 for none.",
+        minimum=0,
+        maximum=MAX_LENGTH,
+    )
+    stretch = Number(
+        "How far the neck's edges stretch to pass the head, as a part of their circumference.", minimum=0, maximum=3
+    )
+
+
+class YokeWishesSchema(IncreaseOptionsSchema):
+    """The yoke and the split."""
+
+    record = YokeWishes
+    inline = ("options",)
+
+    depth = _per_size(
+        "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "
+        "tenth of what lies beyond, unless sent."
+    )
+    underarm = _per_size("The width cast on at each side at the split; 7 % of the finished bust unless sent.")
+    line_to_body = Whole(
+        "How many stitches of each raglan line go to the body at the split; the half, rounded down, unless sent.",
+        minimum=0,
+        maximum=8,
+        unit="stitches",
+    )
+    seam_stitches = Whole(
+        "Plain stitches that break a chart at each side below the split; as few as the underarm allows unless sent.",
+        minimum=0,
+        maximum=MAX_STITCHES,
+        unit="stitches",
+    )
+
+
+class RibbedEdgeWishesSchema(StrictSchema):
+    """A ribbed hem or cuff."""
+
+    record = EdgeWishes
+
+    height = _length("2 in, for a young child 1 in, unless sent.")
+    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+
+
+class BodyLevelSchema(StrictSchema):
+    """A height at which the body is to have its own circumference."""
+
+    record = LevelWish
+
+    measurement = Choice(required=True, description="Whose body measurement and ease make it.")
+    below = _per_size("The distance below the underarm.", required=True)
+
+
+class BodyWishesSchema(StrictSchema):
+    """The body."""
+
+    record = BodyWishes
+
+    length = _per_size("From the underarm, hem included; the usual one, or what finishes a chart, unless sent.")
+    count_rule = _count_rule("its stitches below the split")
+    hem = Nested(RibbedEdgeWishesSchema, "The hem.")
+    levels = Items(Nested(BodyLevelSchema), "Waist and hip, from the underarm down; straight unless sent.", most=2)
+    spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
+
+
+class SleeveWishesSchema(StrictSchema):
+    """Each sleeve."""
+
+    record = SleeveWishes
+
+    length = _per_size("From the underarm, cuff included; the usual one, or what finishes a chart, unless sent.")
+    count_rule = _count_rule("its stitches at the upper arm")
+    cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
+    spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
+    plain_before = Whole("Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
+    plain_after = Whole("Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
+
+
+class BandWishesSchema(StrictSchema):
+    """The neckband."""
+
+    record: ClassVar[type[Any] | None] = BandWishes
+
+    height = _length("As worn; 1 in unless sent.")
+    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    construction = Choice(
+        description="Single, or worked to twice its height, folded and joined to its base, with or without a "
+        "fold round."
+    )
+
+
+class RuleChangeSchema(CountRuleSchema):
+    """Another count rule; what isn't sent stays as designed."""
+
+    record = RuleChange
+
+
+class BandChangeSchema(BandWishesSchema):
+    """Another neckband; what isn't sent stays as designed."""
+
+    record = BandChange
+
+    height = _length("As worn.")
+    count_rule = Nested(RuleChangeSchema, "Which counts are permitted for the rib.")
+
+
+class PulloverChartSchema(ChartOptionsSchema):
+    """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
+
+    record = ChartWishes
+
+    anchor = Nested(
+        ChartAnchorSchema,
+        "Unless sent, the chart's mirror axis nearest to its middle, for every section. The sections get the "
+        "parity that it needs.",
+    )
+
+
+class YarnWishesSchema(StrictSchema):
+    """The yarn, one for all colours."""
+
+    record = YarnWishes
+
+    metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres")
+    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
+    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
+    swatch_grams = Number("The weight of a swatch.", minimum=0.01, maximum=10_000, unit="grams")
+    swatch_stitches = Whole(
+        "All stitches of that swatch, rows times stitches.", minimum=1, maximum=MAX_COUNT * 100, unit="stitches"
+    )
+
+
+def _ease() -> Mapping:
+    return ease_field(
+        "bust",
+        "upper_arm",
+        "wrist",
+        "waist",
+        "hip",
+        description="A wearable ease unless sent. Waist and hip only where the body is shaped to them.",
+    )
+
+
+def _with_gauges(loaded: dict[str, Any]) -> dict[str, Any]:
+    """A gauge alone is that of every fabric."""
+    if "gauge" in loaded:
+        loaded["gauges"] = Gauges(loaded.pop("gauge"))
+    return loaded
+
+
+class PulloverChangesSchema(StrictSchema):
+    """A maker's own changes to the design.
+
+    Another gauge or ease makes the counts anew; everything else keeps the design's counts at neck and split.
+    """
+
+    record = Changes
+    one_gauge = at_most_one_of("gauge", "gauges")
+
+    gauge = Nested(GaugeSchema, "The maker's gauge, for every fabric.")
+    gauges = Nested(PulloverGaugesSchema)
+    ease = _ease()
+    yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
+    body_length = _per_size("From the underarm.")
+    sleeve_length = _per_size("From the underarm.")
+    band = Nested(BandChangeSchema, "Another neckband.")
+
+    def build(self, loaded: dict[str, Any]) -> Changes:
+        """The changes."""
+        return Changes(**_with_gauges(loaded))
+
+
+class PulloversRequestSchema(BodiesSchema, RequestSchema):
+    """A pullover to grade. Only a gauge is required; everything else has a default that makes a wearable garment.
+
+    With neither `body_table` nor `sizes` it is graded for all women's sizes.
+    """
+
+    record = PulloverRequest
+    one_gauge = exactly_one_of("gauge", "gauges")
+
+    gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")
+    gauges = Nested(PulloverGaugesSchema)
+    ease = _ease()
+    neck = Nested(NeckWishesSchema)
+    yoke = Nested(YokeWishesSchema)
+    body = Nested(BodyWishesSchema)
+    sleeve = Nested(SleeveWishesSchema)
+    band = Nested(BandWishesSchema)
+    chart = Nested(PulloverChartSchema)
+    yarn = Nested(YarnWishesSchema)
+    changes = Nested(PulloverChangesSchema, "What a maker changes.")
+
+    def build(self, loaded: dict[str, Any]) -> Any:
+        """The request."""
+        return super().build(_with_gauges(loaded))

@@ -1,0 +1,48 @@
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from grading_core.chart.grid import Chart
+from grading_core.gauge import Gauge
+from grading_core.pullover.request import BandChange, BandWishes, Gauges, NeckWishes, PulloverRequest, RuleChange
+from grading_core.rounding import CountRule
+from grading_core.sizes.request import SentSize
+
+PLAIN, STRANDED, RIB = (Gauge(Fraction(stitches), Fraction(3)) for stitches in (2, 3, 4))
+ALL = Gauges(PLAIN, STRANDED, RIB)
+
+
+@pytest.mark.parametrize(
+    ("repeat", "yoke", "below"), [("rows", STRANDED, STRANDED), ("once", STRANDED, PLAIN), (None, PLAIN, PLAIN)]
+)
+def test_a_chart_makes_its_parts_stranded_and_one_worked_once_only_the_yoke(repeat, yoke, below):
+    fabrics = ALL.fabrics(Chart(("#.",), {}, repeat=repeat) if repeat else None)
+    assert (fabrics.yoke, fabrics.below, fabrics.rib) == (yoke, below, RIB)
+
+
+def test_a_gauge_that_is_not_sent_is_that_of_the_plain_fabric():
+    fabrics = Gauges(PLAIN).fabrics(Chart(("#.",), {}))
+    assert {fabrics.yoke, fabrics.below, fabrics.rib} == {PLAIN}
+
+
+def test_the_back_is_raised_by_an_inch_unless_told_otherwise_or_the_front_is_dropped():
+    assert NeckWishes().raise_cm == Fraction("2.54")
+    assert NeckWishes(front_drop=Fraction(3)).raise_cm == 0
+    assert NeckWishes(front_drop=Fraction(3), raise_height=Fraction(1)).raise_cm == 1
+
+
+def test_what_a_maker_does_not_change_in_a_band_stays_as_designed():
+    design = BandWishes(height=Fraction(4), count_rule=CountRule(4, 2, "up"), construction="double")
+    assert BandChange().of(design) == design
+    assert BandChange(construction="single").of(design) == replace(design, construction="single")
+    changed = BandChange(height=Fraction(2), count_rule=RuleChange(multiple=6)).of(design)
+    assert changed == BandWishes(height=Fraction(2), count_rule=CountRule(6, 2, "up"), construction="double")
+
+
+@pytest.mark.parametrize(
+    ("asked", "table"),
+    [({}, "women"), ({"body_table": "men"}, "men"), ({"sizes": (SentSize("S", {"bust": Fraction(84)}),)}, None)],
+)
+def test_bodies_are_womens_where_neither_a_table_nor_sizes_are_sent(asked, table):
+    assert PulloverRequest(gauges=Gauges(PLAIN), **asked).bodies.body_table == table
