@@ -82,7 +82,7 @@ class Operation(Generic[Request, Result]):
         if self.represent is not None:
             return self.represent
         assert self.answer is not None
-        return self.answer().write
+        return self.answer().writer
 
     def load(self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS) -> Request:
         """What `call` takes, from what was sent.

@@ -12,7 +12,8 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Path, Problem, Remark, raise_if_any
-from grading_core.rounding import NEAREST
+from grading_core.gauge import Gauge
+from grading_core.rounding import NEAREST, CountRule
 from grading_core.sizes.bodies import BodyValue, SizeBody, size_bodies
 from grading_core.sizes.request import EvenSteps, PerSize, SizeGradingRequest
 from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns, SizeGrading
@@ -95,8 +96,10 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     raise_if_any(_name_problems(request, names, len(bodies)))
     eases = {name: spread_ease(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     raise_if_any(_target_problems(request, bodies, eases))
+    rules = {name: request.count_rules.get(name, NEAREST) for name in names}
     return tuple(
-        _graded(request, body, {name: eases[name][index] for name in body.values}) for index, body in enumerate(bodies)
+        _graded(request.gauge, body, {name: eases[name][index] for name in body.values}, rules)
+        for index, body in enumerate(bodies)
     )
 
 
@@ -123,27 +126,28 @@ def estimate_remarks(
             )
 
 
-def _graded(request: SizeGradingRequest, body: SizeBody, ease: Mapping[Measurement, Fraction]) -> GradedSize:
-    measurements = {name: _measurement(request, name, value, ease[name]) for name, value in body.values.items()}
+def _graded(
+    gauge: Gauge, body: SizeBody, ease: Mapping[Measurement, Fraction], rules: Mapping[Measurement, CountRule]
+) -> GradedSize:
+    across, along = gauge.stitches_per_cm, gauge.rows_per_cm
+    measurements = {}
+    for name, value in body.values.items():
+        is_across = name in _ACROSS
+        per_cm = across if is_across else along
+        target = value.cm + ease[name] if ease[name] else value.cm
+        count = rules[name].round(target * per_cm)
+        finished = Fraction(count * per_cm.denominator, per_cm.numerator)
+        measurements[name] = GradedMeasurement(
+            body=value,
+            ease=ease[name],
+            target=target,
+            stitches=count if is_across else None,
+            rows=None if is_across else count,
+            finished=finished,
+            difference=finished - target,
+        )
     fit = fit_name(ease["bust"]) if "bust" in ease else None
     return GradedSize(body.label, measurements, fit)
-
-
-def _measurement(request: SizeGradingRequest, name: Measurement, body: BodyValue, ease: Fraction) -> GradedMeasurement:
-    across = name in _ACROSS
-    per_cm = request.gauge.stitches_per_cm if across else request.gauge.rows_per_cm
-    target = body.cm + ease if ease else body.cm
-    count = request.count_rules.get(name, NEAREST).round(target * per_cm)
-    finished = Fraction(count * per_cm.denominator, per_cm.numerator)
-    return GradedMeasurement(
-        body=body,
-        ease=ease,
-        target=target,
-        stitches=count if across else None,
-        rows=None if across else count,
-        finished=finished,
-        difference=finished - target,
-    )
 
 
 def _runs(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:

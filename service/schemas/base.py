@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, ClassVar
 
 from marshmallow import RAISE, Schema, ValidationError, missing
 
-from grading_core.errors import Impossible
 from service.lengths import LengthWriter
-from service.schemas.records import by_attribute, path_to
-from service.schemas.writing import Step, step
+from service.schemas.records import part_builders, path_to
+from service.schemas.writing import Write, compiled_writer
 
 NOT_AN_OBJECT = "must be an object."
 UNKNOWN = "is not a field here."
@@ -70,7 +70,7 @@ class StrictSchema(Schema):
     what was made, or an `Impossible` (see `writing`).
 
     Loading is our own and knows no hooks: the better part of a request's time would go into
-    marshmallow's, and a strict schema needs none of them. An answer is written by getters that are looked up once.
+    marshmallow's, and a strict schema needs none of them.
     """
 
     class Meta:
@@ -141,31 +141,37 @@ class StrictSchema(Schema):
 
         value: a record. length: writes lengths.
         """
-        written: dict[str, Any] = {}
-        outcome = None if self.outcome is None else getattr(value, self.outcome)
-        holders = (value, None, outcome) if isinstance(outcome, Impossible) else (value, outcome, None)
-        for name, holder, get, write, left_out in self._steps:
-            held = None if (held := holders[holder]) is None else get(held)
-            if held is None:
-                if not left_out:
-                    written[name] = None
-            else:
-                written[name] = held if write is None else write(held, length)
+        written: dict[str, Any] = self.writer(value, length)
         return written
 
     @cached_property
-    def _steps(self) -> list[Step]:
-        return [step(name, field, self.paths.get(name), self.outcome) for name, field in self.fields.items()]
+    def writer(self) -> Write:
+        """What makes the JSON object of a record; `write`, unless a schema has its own."""
+        own = type(self).write is not StrictSchema.write
+        return self.write if own else compiled_writer(self.fields, self.paths, self.outcome)
 
     def _by_attribute(self, loaded: dict[str, Any]) -> dict[str, Any]:
         """Loaded values by the names of the record's attributes."""
-        assert self.record is not None
-        return loaded if self._is_alike else by_attribute(self.record, self.inline, self.paths, loaded)
+        renamed, builders = self._renamed
+        if not renamed:
+            return loaded
+        named: dict[str, Any] = {}
+        parts: dict[str, dict[str, Any]] = {name: {} for name in builders}
+        for name, value in loaded.items():
+            part, attribute = renamed.get(name, (None, name))
+            (named if part is None else parts[part])[attribute] = value
+        for part, values in parts.items():
+            named[part] = builders[part](**values)
+        return named
 
     @cached_property
-    def _is_alike(self) -> bool:
-        """Whether object and record have the same names."""
-        return not self.inline and all(path == (name,) for name, path in self.paths.items())
+    def _renamed(self) -> tuple[dict[str, tuple[str | None, str]], dict[str, Callable[..., Any]]]:
+        """The fields whose attribute has another name or lies in an inline record, and what makes these."""
+        assert self.record is not None
+        renamed = {
+            name: (path[0] if len(path) > 1 else None, path[-1]) for name, path in self.paths.items() if path != (name,)
+        }
+        return renamed, part_builders(self.record, self.inline)
 
 
 def _is_last(item: tuple[str, Any]) -> int:

@@ -10,9 +10,10 @@ from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT, InchConvention, Unit, to_cm
 from service.errors import pointer
-from service.lengths import REQUEST_UNIT, LengthWriter, in_request_unit
+from service.lengths import REQUEST_UNIT, in_request_unit
 from service.schemas.base import StrictSchema
 from service.schemas.fields import ByType, Choice, Items, Length, Nested, Number, Prose, Text, Whole
+from service.schemas.writing import Write, added_later, write_length
 
 MAX_LENGTH = 10_000
 """No length in a request is longer, in either unit."""
@@ -77,9 +78,10 @@ class LengthSchema(StrictSchema):
     cm = Number(required=True, unit="cm")
     inch = Number("By the request's `inch_convention`.", required=True, unit="in")
 
-    def write(self, value: Fraction, length: LengthWriter) -> dict[str, float]:
-        """A length in cm, in both units."""
-        return length(value)
+    @property
+    def writer(self) -> Write:
+        """A length is what the writer of lengths writes."""
+        return write_length
 
 
 def _as_sent(nearest: Nearest) -> int | float | str:
@@ -126,8 +128,7 @@ class MetaSchema(StrictSchema):
 class AnswerSchema(StrictSchema):
     """Base of every JSON answer."""
 
-    meta = Nested(MetaSchema, required=True, source=lambda _: None)
-    """The service's own: `operation` adds it to what the record says."""
+    meta = Nested(MetaSchema, required=True, source=added_later)
 
 
 class ComputedSchema(AnswerSchema):

@@ -375,7 +375,7 @@ class Nested(StrictField, fields.Nested):
 
     def writer(self) -> Write:
         """Writes the object by its schema."""
-        return self.schema.write
+        return self.schema.writer
 
     def contract(self, describe: Describe) -> dict[str, Any]:
         """Nothing beside the schema's own."""

@@ -6,10 +6,10 @@ there is `depth` in the contract, whose lengths are in the request's unit.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import MISSING, fields, is_dataclass, replace
 from fractions import Fraction
-from functools import cache
+from functools import cache, partial
 from types import NoneType, UnionType
 from typing import Any, Literal, NamedTuple, Union, get_args, get_origin, get_type_hints
 
@@ -70,25 +70,16 @@ def path_to(record: type[Any], source: str, within: Sequence[str | None]) -> tup
     return ()
 
 
-def by_attribute(
-    record: type[Any], inline: Sequence[str], paths: Mapping[str, tuple[str, ...]], loaded: Mapping[str, Any]
-) -> dict[str, Any]:
-    """Loaded values by the names of a record's attributes.
-
-    inline: attributes that are records themselves. paths: the attributes of the fields.
-    """
-    named: dict[str, Any] = {}
-    parts: dict[str, dict[str, Any]] = {name: {} for name in inline}
-    for name, value in loaded.items():
-        *part, last = paths.get(name, (name,))
-        (parts[part[0]] if part else named)[last] = value
-    for name, values in parts.items():
+def part_builders(record: type[Any], inline: Sequence[str]) -> dict[str, Callable[..., Any]]:
+    """What makes each attribute of a record that is a record itself, of those of its values that were sent."""
+    builders: dict[str, Callable[..., Any]] = {}
+    for name in inline:
         found = attribute(record, name)
         assert found is not None
         kind = record_of(found.hint)
         assert kind is not None
-        named[name] = kind(**values) if found.default is MISSING else replace(found.default, **values)
-    return named
+        builders[name] = kind if found.default is MISSING else partial(replace, found.default)
+    return builders
 
 
 def _attributes(record: type[Any], path: str) -> tuple[Attribute, ...]:
