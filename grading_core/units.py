@@ -127,25 +127,13 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
 
 
-def to_printed_fraction(value: Fraction, denominator: int = _USUAL_DENOMINATOR) -> str:
-    """A number as a knitter reads it on a page: whole and common fraction.
-
-    value: for instance a length in inches. denominator: the finest fraction printed, 4 for
-    quarters. A tie goes up.
-
-    >>> to_printed_fraction(Fraction(404, 10)), to_printed_fraction(Fraction(-1, 4))
-    ('40 1/2', '-1/4')
-    """
-    return _printed_steps(_steps(value.numerator * denominator, value.denominator), denominator)
-
-
 def to_printed_inches(
     length_cm: Fraction, denominator: int = _USUAL_DENOMINATOR, convention: InchConvention = "exact"
 ) -> str:
     """A length in inches as a knitter reads it on a page.
 
-    length_cm: the length in cm. denominator: as for `to_printed_fraction`. convention: as for
-    `to_inches`.
+    length_cm: the length in cm. denominator: the finest fraction printed, 4 for quarters; a tie goes up.
+    convention: as for `to_inches`.
 
     >>> to_printed_inches(Fraction(101)), to_printed_inches(Fraction(101), convention="nominal")
     ('39 3/4', '40 1/2')

@@ -104,12 +104,12 @@ def level_problems(levels: Sequence[Level], path: Path = ("body", "levels")) -> 
     ]
 
 
-def plan_body(
+def shape_body(
     stitches: int,
+    *,
     length_cm: Fraction,
     gauge: Gauge,
     hem: Rib,
-    *,
     levels: Sequence[Level] = (),
     spacing: Spacing = "closest_first",
     minimum_rounds: int = 0,
@@ -124,7 +124,7 @@ def plan_body(
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> hem = Rib(gauge, Fraction(5), CountRule(4))
-    >>> body = plan_body(222, Fraction(38), gauge, hem)
+    >>> body = shape_body(222, length_cm=Fraction(38), gauge=gauge, hem=hem)
     >>> body.rounds, body.hem.rounds, body.hem.stitches
     (102, 16, 224)
     """

@@ -21,6 +21,7 @@ from typing import Literal
 from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Way
+from grading_core.sections import Sections
 from grading_core.units import to_places
 from grading_core.wording import counted, counted_run, listed, size_run
 
@@ -29,21 +30,6 @@ Marker = Literal["start"] | int
 
 SECTIONS = ("back", "first sleeve", "front", "second sleeve")
 """In working order; marker m follows the m-th."""
-
-
-@dataclass(frozen=True, slots=True)
-class NeckStitches:
-    """Stitches of the back, the front, each sleeve and each raglan line at the neck."""
-
-    back: int
-    front: int
-    sleeve: int
-    line_stitches: int
-
-    @property
-    def total(self) -> int:
-        """All stitches of the round."""
-        return self.back + self.front + 2 * self.sleeve + 4 * self.line_stitches
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,14 +115,20 @@ class HeadCheck:
 
 
 def cast_on(
-    neck: NeckStitches, start: Start = "before_back", way: Way = "joined", drop: FrontDrop | None = None
+    neck: Sections,
+    line_stitches: int,
+    *,
+    start: Start = "before_back",
+    way: Way = "joined",
+    drop: FrontDrop | None = None,
 ) -> CastOn:
     """The cast-on with the place of every marker.
 
-    neck: stitches of the round. start: of the round. way: whether it is joined at once. drop: a front drop, which is
-    always cast on flat. An odd back or front that is halved has the extra stitch in its later half.
+    neck: the sections of the round. line_stitches: of each raglan line. start: of the round. way: whether it is joined
+    at once. drop: a front drop, which is always cast on flat. An odd back or front that is halved has the extra stitch
+    in its later half.
 
-    >>> made = cast_on(NeckStitches(34, 34, 12, 2))
+    >>> made = cast_on(Sections(34, 34, 12), 2)
     >>> made.stitches, [(gap.stitches, gap.marker) for gap in made.gaps]
     (100, [(34, 1), (14, 2), (36, 3), (14, 4), (2, None)])
     """
@@ -145,7 +137,7 @@ def cast_on(
     else:
         fronts = _halves(neck.front)
     backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
-    line, sleeve = ("line", neck.line_stitches), neck.sleeve
+    line, sleeve = ("line", line_stitches), neck.sleeve
     # From the start of the round to the centre front, and on from there to the start.
     first: list[tuple[str, int] | Marker] = [
         ("back", backs[1]), 1, line, (SECTIONS[1], sleeve), 2, line, ("front", fronts[0]),
@@ -189,7 +181,7 @@ def neck_edge_cm(made: CastOn, gauge: Gauge, drop: FrontDrop | None = None) -> F
 
     made: the cast-on. gauge: of the yoke. drop: a front drop, whose middle stitches and two heights count too.
 
-    >>> neck_edge_cm(cast_on(NeckStitches(34, 34, 12, 2)), Gauge(Fraction(2), Fraction(3)))
+    >>> neck_edge_cm(cast_on(Sections(34, 34, 12), 2), Gauge(Fraction(2), Fraction(3)))
     Fraction(50, 1)
     """
     if drop is None:
@@ -247,7 +239,7 @@ def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
 
     cast_ons: one per size, all worked in one way.
 
-    >>> print(cast_on(NeckStitches(34, 34, 12, 0)).instructions()[1])
+    >>> print(cast_on(Sections(34, 34, 12), 0).instructions()[1])
     Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
 34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
     """

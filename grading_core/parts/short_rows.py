@@ -24,6 +24,7 @@ from typing import Literal
 from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST
+from grading_core.sections import Sections
 from grading_core.shaping import spread
 from grading_core.wording import counted, counted_run, size_run
 
@@ -85,24 +86,25 @@ def pairs_for(height_cm: Fraction, gauge: Gauge) -> int:
 
 
 def raise_back(
-    front: int,
-    sleeve: int,
+    neck: Sections,
     line_stitches: int,
     pairs: int,
     gauge: Gauge,
+    *,
     way: Way = "joined",
     front_stitches: int | None = None,
 ) -> BackRaise | Impossible:
     """The short rows that raise the back of a neck, or why they don't fit.
 
-    front, sleeve, line_stitches: stitches of the front, of each sleeve and of each raglan line at the neck.
-    pairs: of rows, 0 for no raise. gauge: for the height. way: how it is worked. front_stitches: how far into
-    the front the last turns lie at each side, at most to its centre; None for the usual share.
+    neck: the sections at the neck. line_stitches: of each raglan line. pairs: of rows, 0 for no raise. gauge: for the
+    height. way: how it is worked. front_stitches: how far into the front the last turns lie at each side, at most to
+    its centre; None for the usual share.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> [(turn.side, turn.stitches, turn.marker) for turn in raise_back(34, 12, 2, 3, gauge).turns]
+    >>> [(turn.side, turn.stitches, turn.marker) for turn in raise_back(Sections(34, 34, 12), 2, 3, gauge).turns]
     [('right', 8, 1), ('wrong', 6, 4), ('right', 14, 1), ('wrong', 12, 4), ('right', 6, 2), ('wrong', 4, 3)]
     """
+    front, sleeve = neck.front, neck.sleeve
     reach = NEAREST.round(front * FRONT_SHARE) if front_stitches is None else front_stitches
     if reach > front // 2:
         reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: they cross its centre."

@@ -55,13 +55,13 @@ class Sleeve:
         return (*sentences, *self.cuff.instructions(), _END)
 
 
-def plan_sleeve(
+def shape_sleeve(
     stitches: int,
+    *,
     length_cm: Fraction,
     gauge: Gauge,
     cuff: Rib,
     wrist_cm: Fraction,
-    *,
     spacing: Spacing = "closest_first",
     plain_before: int = 0,
     plain_after: int = 0,
@@ -79,7 +79,7 @@ def plan_sleeve(
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
-    >>> sleeve = plan_sleeve(67, Fraction(45), gauge, cuff, Fraction(20))
+    >>> sleeve = shape_sleeve(67, length_cm=Fraction(45), gauge=gauge, cuff=cuff, wrist_cm=Fraction(20))
     >>> sleeve.rounds, len(sleeve.decrease_rounds), sleeve.cuff.before, sleeve.cuff.stitches
     (124, 11, 45, 44)
     """

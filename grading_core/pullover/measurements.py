@@ -21,7 +21,7 @@ from grading_core.pullover.proportions import (
     usual_underarm_cm,
 )
 from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
-from grading_core.sizes.grading import spread_ease
+from grading_core.sizes.request import per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
 
@@ -71,8 +71,8 @@ def target_measurements(
     [103.4, 33.6, 46.0, 23.8]
     """
     sizes = len(wearers)
-    asked = {name: spread_ease(each.length, sizes) for name, each in lengths.items()}
-    below = [(level.measurement, spread_ease(level.below, sizes)) for level in levels]
+    asked = {name: per_size(each.length, sizes) for name, each in lengths.items()}
+    below = [(level.measurement, per_size(level.below, sizes)) for level in levels]
     return tuple(
         _target(
             wearer,

@@ -8,16 +8,7 @@ from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
-from grading_core.parts.neckline import (
-    FrontDrop,
-    HeadCheck,
-    NeckStitches,
-    Opening,
-    cast_on,
-    check_head,
-    front_drop,
-    neck_edge_cm,
-)
+from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import BackRaise, pairs_for, raise_back
 from grading_core.pullover.bodies import Wearer
@@ -48,8 +39,7 @@ def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, gauge: Gaug
             return short_rows
         raised = short_rows
     sections = counts.neck
-    stitches = NeckStitches(sections.back, sections.front, sections.sleeve, counts.line_stitches)
-    begun = cast_on(stitches, wishes.start, wishes.way, drop)
+    begun = cast_on(sections, counts.line_stitches, start=wishes.start, way=wishes.way, drop=drop)
     return Neck(
         cast_on=begun,
         sections=sections,
@@ -100,7 +90,7 @@ def _drop_front(counts: Counts, height_cm: Fraction, options: Options, gauge: Ga
 def _raise_back(counts: Counts, wishes: NeckWishes, gauge: Gauge) -> BackRaise | Impossible:
     pairs = pairs_for(wishes.raise_cm, gauge)
     neck = counts.neck
-    raised = raise_back(neck.front, neck.sleeve, counts.line_stitches, pairs, gauge, wishes.way)
+    raised = raise_back(neck, counts.line_stitches, pairs, gauge, way=wishes.way)
     if isinstance(raised, BackRaise):
         return raised
     nearest = (

@@ -11,9 +11,9 @@ from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
-from grading_core.parts.body import Body, plan_body
+from grading_core.parts.body import Body, shape_body
 from grading_core.parts.ribbing import Rib
-from grading_core.parts.sleeve import Sleeve, plan_sleeve
+from grading_core.parts.sleeve import Sleeve, shape_sleeve
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
 from grading_core.pullover.lengths import Lengths, place
@@ -122,11 +122,11 @@ def _knit_body(
 ) -> Body | Impossible:
     """The body, or why its shaping doesn't fit; of a length that isn't asked, long enough to finish a chart."""
     gauge, hem = fabrics.below, _rib(wishes.hem, fabrics.rib, young=young)
-    body = plan_body(
+    body = shape_body(
         stitches,
-        target.body_length,
-        gauge,
-        hem,
+        length_cm=target.body_length,
+        gauge=gauge,
+        hem=hem,
         levels=target.levels,
         spacing=wishes.spacing,
         minimum_rounds=0 if "body_length" in lengths else least,
@@ -156,12 +156,12 @@ def _knit_sleeve(
 ) -> Sleeve | Impossible:
     """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
     gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
-    sleeve = plan_sleeve(
+    sleeve = shape_sleeve(
         stitches,
-        target.sleeve_length,
-        gauge,
-        cuff,
-        target.wrist,
+        length_cm=target.sleeve_length,
+        gauge=gauge,
+        cuff=cuff,
+        wrist_cm=target.wrist,
         spacing=wishes.spacing,
         plain_before=wishes.plain_before,
         plain_after=wishes.plain_after,

@@ -9,54 +9,21 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
-from typing import Literal
 
 from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sizes.bodies import BodyValue, SizeBody, size_bodies
-from grading_core.sizes.request import EvenSteps, PerSize, SizeGradingRequest
+from grading_core.sizes.request import SizeGradingRequest, per_size
 from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns, SizeGrading
 from grading_core.standards import Measurement
-from grading_core.standards.body import ACROSS, MEASUREMENTS
+from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
 from grading_core.units import to_printed_decimal, to_printed_inches
 from grading_core.wording import counted, listed, size_run
 
-CountUnit = Literal["stitches", "rows"]
-
 _NO_EASE = Fraction(0)
 _ACROSS = frozenset(ACROSS)
-
-
-def count_unit(measurement: Measurement) -> CountUnit:
-    """What a measurement is counted in: stitches across, rows along.
-
-    >>> count_unit("bust"), count_unit("armhole_depth")
-    ('stitches', 'rows')
-    """
-    return "stitches" if measurement in _ACROSS else "rows"
-
-
-def spread_ease(ease: PerSize, sizes: int) -> tuple[Fraction, ...]:
-    """The ease of each size, in cm.
-
-    ease: one number, one per size, or even steps. sizes: how many; a single size takes the first
-    end of even steps.
-
-    Raises ValueError where a list has another length.
-
-    >>> [float(cm) for cm in spread_ease(EvenSteps(Fraction(20), Fraction(25)), 3)]
-    [20.0, 22.5, 25.0]
-    """
-    if isinstance(ease, Fraction):
-        return (ease,) * sizes
-    if isinstance(ease, EvenSteps):
-        step = (ease.last - ease.first) / max(1, sizes - 1)
-        return tuple(ease.first + step * index for index in range(sizes))
-    if len(ease) != sizes:
-        raise ValueError(f"{len(ease)} values for {sizes} sizes")
-    return ease
 
 
 def grade_sizes(request: SizeGradingRequest) -> SizeGrading:
@@ -83,7 +50,7 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     that no size has, for a list of ease of the wrong length, and where ease leaves nothing to knit.
 
     >>> from grading_core.gauge import Gauge
-    >>> from grading_core.sizes.request import SentSize
+    >>> from grading_core.sizes.request import per_size, SentSize
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> body = SentSize("S", {"bust": Fraction(84)})
     >>> request = SizeGradingRequest(gauge=gauge, sizes=(body,), ease={"bust": Fraction(12)})
@@ -94,7 +61,7 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     bodies = size_bodies(request)
     names = tuple(name for name in MEASUREMENTS if any(name in body.values for body in bodies))
     raise_if_any(_name_problems(request, names, len(bodies)))
-    eases = {name: spread_ease(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
+    eases = {name: per_size(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     raise_if_any(_target_problems(request, bodies, eases))
     rules = {name: request.count_rules.get(name, NEAREST) for name in names}
     return tuple(

@@ -91,3 +91,24 @@ class SizeMatchRequest:
     ease: Fraction | None = None
     written_gauge: Gauge | None = None
     own_gauge: Gauge | None = None
+
+
+def per_size(length: PerSize, sizes: int) -> tuple[Fraction, ...]:
+    """The length of each size, in cm.
+
+    length: one for all sizes, one per size, or even steps. sizes: how many; a single size takes the first
+    end of even steps.
+
+    Raises ValueError where a list has another length.
+
+    >>> [float(cm) for cm in per_size(EvenSteps(Fraction(20), Fraction(25)), 3)]
+    [20.0, 22.5, 25.0]
+    """
+    if isinstance(length, Fraction):
+        return (length,) * sizes
+    if isinstance(length, EvenSteps):
+        step = (length.last - length.first) / max(1, sizes - 1)
+        return tuple(length.first + step * index for index in range(sizes))
+    if len(length) != sizes:
+        raise ValueError(f"{len(length)} values for {sizes} sizes")
+    return length

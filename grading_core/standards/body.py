@@ -24,6 +24,7 @@ AlongMeasurement = Literal["back_waist_length", "armhole_depth", "arm_length", "
 Measurement = AcrossMeasurement | AlongMeasurement
 Origin = Literal["published", "derived", "estimated"]
 Within = Literal["low", "middle", "high"]
+CountUnit = Literal["stitches", "rows"]
 
 ACROSS: tuple[Measurement, ...] = get_args(AcrossMeasurement)
 """Measured along a row of stitches."""
@@ -177,6 +178,15 @@ def chest_line_notes(rule: str, sizes: Sequence[str], outside: Collection[str], 
         "as an estimate (common practice, no source): compare with a body"
     )
     return {size: beyond if size in outside else rule for size in sizes}
+
+
+def count_unit(measurement: Measurement) -> CountUnit:
+    """What a measurement is counted in: stitches across, rows along.
+
+    >>> count_unit("bust"), count_unit("armhole_depth")
+    ('stitches', 'rows')
+    """
+    return "stitches" if measurement in ACROSS else "rows"
 
 
 def build_table(name: str, title: str, lines: Sequence[tuple[BodyRow, ...]], notes: Sequence[str]) -> BodyTable:

@@ -31,7 +31,8 @@ from service.schemas.chart_rounds import (
     yoke_rounds,
 )
 from service.schemas.common import MAX_SIZES, ComputedSchema, LengthSchema
-from service.schemas.fields import Choice, Items, Mapping, Nested, Prose, Text, Whole
+from service.schemas.containers import Items, Mapping, Nested
+from service.schemas.fields import Choice, Prose, Text, Whole
 
 
 def _rounds_field(description: str, required: bool = True) -> Items:

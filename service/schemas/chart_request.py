@@ -22,7 +22,8 @@ from service.lengths import LengthWriter
 from service.png_chart import MAX_BYTES, read_png
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import MAX_LABEL, MAX_SIZES, GaugeSchema, RequestSchema
-from service.schemas.fields import Choice, Describe, Flag, Hex, Items, Mapping, Nested, Number, Text, Whole
+from service.schemas.containers import Items, Mapping, Nested
+from service.schemas.fields import Choice, Describe, Flag, Hex, Number, Text, Whole
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
 from service.schemas.records import sent_as
 from service.schemas.writing import Write

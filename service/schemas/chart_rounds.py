@@ -13,7 +13,8 @@ from grading_core.chart.result import BodyRound, SectionStart, SleeveRound, Yoke
 from grading_core.limits import MAX_ROUNDS
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
-from service.schemas.fields import Items, Nested, Whole
+from service.schemas.containers import Items, Nested
+from service.schemas.fields import Whole
 from service.schemas.writing import Write
 
 

@@ -12,7 +12,8 @@ from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT, InchConvention
 from service.errors import pointer
 from service.lengths import REQUEST_UNIT, in_request_unit
 from service.schemas.base import StrictSchema
-from service.schemas.fields import ByType, Choice, Items, Length, Nested, Number, Prose, Text, Whole
+from service.schemas.containers import ByType, Items, Nested
+from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
 from service.schemas.writing import Write, added_later, write_length
 
 MAX_LENGTH = 10_000

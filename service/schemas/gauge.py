@@ -17,7 +17,8 @@ from service.schemas.common import (
     LengthSchema,
     RequestSchema,
 )
-from service.schemas.fields import Choice, Items, Length, Nested, Number, Prose, Text, Whole
+from service.schemas.containers import Items, Nested
+from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
 
 KINDS: tuple[Kind, ...] = get_args(Kind)
 

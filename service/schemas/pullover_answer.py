@@ -29,7 +29,8 @@ from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
-from service.schemas.fields import ByType, Choice, Flag, Items, Nested, Number, Prose, Whole
+from service.schemas.containers import ByType, Items, Nested
+from service.schemas.fields import Choice, Flag, Number, Prose, Whole
 from service.schemas.raglan import RaglanScheduleSchema, SectionsSchema
 from service.schemas.writing import Write
 from service.schemas.yarn import YarnNeedSchema

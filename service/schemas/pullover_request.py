@@ -25,7 +25,8 @@ from grading_core.pullover.request import (
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
-from service.schemas.fields import ByType, Choice, Items, Length, Mapping, Nested, Number, Whole
+from service.schemas.containers import ByType, Items, Mapping, Nested
+from service.schemas.fields import Choice, Length, Number, Whole
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 

@@ -30,7 +30,8 @@ from service.schemas.common import (
     NearestSchema,
     RequestSchema,
 )
-from service.schemas.fields import Choice, Flag, Items, Length, Nested, Number, Text, Whole
+from service.schemas.containers import Items, Nested
+from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
 from service.schemas.writing import Write
 
 

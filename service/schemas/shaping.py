@@ -20,7 +20,8 @@ from grading_core.shaping_plans import (
 )
 from service.schemas.base import StrictSchema
 from service.schemas.common import ComputedSchema, NearestSchema
-from service.schemas.fields import ByField, Choice, Flag, Items, Nested, Text, Whole
+from service.schemas.containers import ByField, Items, Nested
+from service.schemas.fields import Choice, Flag, Text, Whole
 
 MAX_PLANS = 100
 

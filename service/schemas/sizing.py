@@ -36,7 +36,8 @@ from service.schemas.common import (
     LengthSchema,
     RequestSchema,
 )
-from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Text, Whole
+from service.schemas.containers import ByType, Items, Mapping, Nested
+from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
 
 MAX_BODY = 1000
 """No body measurement is longer, in either unit."""

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from typing import Any, get_args
 
-from grading_core.sizes.grading import CountUnit, count_unit
 from grading_core.standards import BODY_TABLES, BodyRow, BodyTable
-from grading_core.standards.body import MEANINGS, MEASUREMENTS, BodySize
+from grading_core.standards.body import MEANINGS, MEASUREMENTS, BodySize, CountUnit, count_unit
 from grading_core.standards.fit import FitBand
 from grading_core.standards.heads import HeadRow
 from grading_core.standards.needles import Needle
@@ -15,7 +14,8 @@ from grading_core.standards.sources import Source, Table
 from grading_core.standards.yarn_weights import NeedleNumbers, YarnCategory, YarnChart, YarnThickness, YarnWeights
 from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSchema, LengthSchema
-from service.schemas.fields import Choice, Flag, Items, Mapping, Nested, Number, Text, Whole
+from service.schemas.containers import Items, Mapping, Nested
+from service.schemas.fields import Choice, Flag, Number, Text, Whole
 from service.schemas.records import sent_as
 from service.schemas.writing import Write
 

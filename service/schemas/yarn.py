@@ -15,7 +15,8 @@ from grading_core.yarn.result import (
 )
 from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_LABEL, MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
-from service.schemas.fields import Choice, Flag, Hex, Items, Mapping, Nested, Number, Prose, Text, Whole
+from service.schemas.containers import Items, Mapping, Nested
+from service.schemas.fields import Choice, Flag, Hex, Number, Prose, Text, Whole
 from service.schemas.standards import SourceSchema
 
 MAX_STRANDS = 20

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from grading_core.units import (
+    CM_PER_INCH,
     exact,
     square_root,
     to_answer,
@@ -14,7 +15,6 @@ from grading_core.units import (
     to_inches,
     to_places,
     to_printed_decimal,
-    to_printed_fraction,
     to_printed_inches,
 )
 
@@ -134,13 +134,13 @@ def nearest_multiple(value: Fraction, step: Fraction) -> Fraction:
 
 @given(fractions, st.sampled_from([1, 2, 4, 8]))
 def test_a_printed_fraction_reads_back_as_the_nearest_one(value: Fraction, denominator: int) -> None:
-    printed = to_printed_fraction(value, denominator)
+    printed = to_printed_inches(value * CM_PER_INCH, denominator)
     assert read_printed(printed) == nearest_multiple(value, Fraction(1, denominator))
 
 
 @given(st.integers(-4000, 4000))
 def test_a_printed_fraction_stands_in_lowest_terms_behind_its_whole_number(eighths: int) -> None:
-    printed = to_printed_fraction(Fraction(eighths, 8), 8)
+    printed = to_printed_inches(Fraction(eighths, 8) * CM_PER_INCH, 8)
     *_, last = printed.removeprefix("-").split(" ")
     if "/" in last:
         numerator, denominator = map(int, last.split("/"))
@@ -154,7 +154,7 @@ def test_a_printed_fraction_stands_in_lowest_terms_behind_its_whole_number(eight
     [(Fraction(1, 8), "1/4"), (Fraction(3, 8), "1/2"), (Fraction(-1, 8), "0"), (Fraction(79, 8), "10")],
 )
 def test_a_tie_between_two_printed_fractions_goes_up(tie: Fraction, printed: str) -> None:
-    assert to_printed_fraction(tie) == printed
+    assert to_printed_inches(tie * CM_PER_INCH) == printed
 
 
 @given(fractions, st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(1, 4), Fraction(1, 10), Fraction(5)]))

@@ -1,7 +1,29 @@
 """A knitter of short rows, who works every stitch of every row."""
 
-from grading_core.parts.neckline import NeckStitches, cast_on
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from grading_core.parts.neckline import cast_on
 from grading_core.parts.short_rows import BackRaise
+from grading_core.sections import Sections
+
+
+class NeckStitches(NamedTuple):
+    """Stitches of the back, the front, each sleeve and each raglan line at the neck."""
+
+    back: int
+    front: int
+    sleeve: int
+    line_stitches: int
+
+    @property
+    def sections(self) -> Sections:
+        return Sections(self.back, self.front, self.sleeve)
+
+    @property
+    def total(self) -> int:
+        return self.back + self.front + 2 * self.sleeve + 4 * self.line_stitches
 
 
 def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[int], set[int]]:
@@ -10,7 +32,7 @@ def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[in
     Places are counted in working order from the start of the round; those before it are negative.
     """
     markers, place = {}, 0
-    for gap in cast_on(neck, "before_back", "joined").gaps:
+    for gap in cast_on(neck.sections, neck.line_stitches).gaps:
         place += gap.stitches
         markers[gap.marker] = place
     centre_front = markers[2] + neck.line_stitches + neck.front // 2

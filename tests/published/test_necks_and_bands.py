@@ -8,11 +8,12 @@ import pytest
 
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import neckband, pick_up
-from grading_core.parts.neckline import FrontDrop, NeckStitches, Opening, cast_on, check_head
+from grading_core.parts.neckline import FrontDrop, Opening, cast_on, check_head
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import pairs_for, raise_back
 from grading_core.pullover.proportions import USUAL_RAISE_CM, USUAL_STRETCH
 from grading_core.rounding import CountRule
+from grading_core.sections import Sections
 from grading_core.standards.heads import HEADS
 
 INCH = Fraction(254, 100)
@@ -31,13 +32,13 @@ INCH = Fraction(254, 100)
     ),
 )
 def test_the_sections_of_a_printed_neck_are_its_cast_on(body, sleeve, total):
-    assert cast_on(NeckStitches(body, body, sleeve, 0)).stitches == total
+    assert cast_on(Sections(body, body, sleeve), 0).stitches == total
 
 
 def test_an_open_front_is_cast_on_as_its_pattern_prints_it():
     # cast on 64 as 1, 14, 34, 14, 1 (Knitty, spring 2007)
     drop = FrontDrop(rows=8, height_cm=Fraction(3), each_side=1, edge_increases=0, centre=32)
-    made = cast_on(NeckStitches(34, 34, 14, 0), drop=drop)
+    made = cast_on(Sections(34, 34, 14), 0, drop=drop)
     assert made.stitches == 64
     assert [gap.stitches for gap in made.gaps if gap.stitches] == [1, 14, 34, 14, 1]
 
@@ -50,7 +51,7 @@ def test_the_usual_raise_takes_three_or_four_pairs(rows_per_inch, pairs):
 
 def test_six_rows_are_three_pairs():
     # 6 rows of back-neck shaping (a comparison of yokes after a handbook)
-    assert raise_back(30, 10, 2, 3, Gauge(Fraction(2), Fraction(3))).rows == 6
+    assert raise_back(Sections(30, 30, 10), 2, 3, Gauge(Fraction(2), Fraction(3))).rows == 6
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ import pytest
 
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib
-from grading_core.parts.sleeve import Sleeve, plan_sleeve
+from grading_core.parts.sleeve import Sleeve, shape_sleeve
 from grading_core.rounding import CountRule
 
 PER_CM = Gauge(Fraction(1), Fraction(1))
@@ -17,7 +17,9 @@ CUFF = Rib(PER_CM, Fraction(10), CountRule(2))
 
 def sleeve(stitches: int, left: int, rounds: int, **options) -> Sleeve:
     """A sleeve in a fabric of one stitch and one row to the cm, so that lengths are counts."""
-    made = plan_sleeve(stitches, Fraction(rounds + 10), PER_CM, CUFF, Fraction(left), **options)
+    made = shape_sleeve(
+        stitches, length_cm=Fraction(rounds + 10), gauge=PER_CM, cuff=CUFF, wrist_cm=Fraction(left), **options
+    )
     assert isinstance(made, Sleeve)
     return made
 
@@ -53,7 +55,7 @@ def test_an_inch_plain_at_the_top_and_before_the_cuff_leaves_84_rounds_for_the_s
     inch = Fraction(254, 100)
     six = Gauge(5 / inch, 6 / inch)
     cuff = Rib(six, 2 * inch, CountRule(2))
-    made = plan_sleeve(64, 18 * inch, six, cuff, 8 * inch, plain_before=6, plain_after=6)
+    made = shape_sleeve(64, length_cm=18 * inch, gauge=six, cuff=cuff, wrist_cm=8 * inch, plain_before=6, plain_after=6)
     assert isinstance(made, Sleeve)
     assert (made.rounds, made.rounds - 6 - 6) == (96, 84)
     assert made.decrease_rounds == tuple(range(13, 91, 7))

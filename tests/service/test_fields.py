@@ -13,7 +13,8 @@ from service.lengths import REQUEST_UNIT
 from service.operation import Operation
 from service.schemas.base import UNKNOWN, StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
 from service.schemas.common import AnswerSchema
-from service.schemas.fields import ByType, Choice, Flag, Items, Length, Mapping, Nested, Number, Text, Whole
+from service.schemas.containers import ByType, Items, Mapping, Nested
+from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
 from tests.floors import in_a_hundred_cases
 
 

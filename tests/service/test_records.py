@@ -9,7 +9,7 @@ from service.config import Config
 from service.routes import operations
 from service.schemas.base import StrictSchema
 from service.schemas.common import RequestSchema
-from service.schemas.fields import Mapping
+from service.schemas.containers import Mapping
 from service.schemas.records import path_to
 
 OPERATIONS = operations(Config())

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.parts.body import Body, Level, level_problems, plan_body, run_instructions
+from grading_core.parts.body import Body, Level, level_problems, run_instructions, shape_body
 from grading_core.parts.ribbing import Rib
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
@@ -24,7 +24,7 @@ circumferences = st.integers(70, 130).map(Fraction)
 
 def shaped(stitches, waist, hip, spacing="closest_first", length=42) -> Body | Impossible:
     levels = [Level("waist", waist, Fraction(16)), Level("hip", hip, Fraction(34))]
-    return plan_body(stitches, Fraction(length), GAUGE, HEM, levels=levels, spacing=spacing)
+    return shape_body(stitches, length_cm=Fraction(length), gauge=GAUGE, hem=HEM, levels=levels, spacing=spacing)
 
 
 @in_a_hundred_cases(90)
@@ -76,20 +76,20 @@ def test_the_sentences_knitted_as_told_end_with_the_hem(stitches, waist, hip, sp
 
 
 def test_a_body_without_levels_has_no_shaping_and_keeps_its_width():
-    body = plan_body(224, Fraction(38), GAUGE, HEM)
+    body = shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM)
     assert (body.shaping, body.hem.before, body.circumference_cm) == ((), 224, Fraction(224) / Fraction(22, 10))
     assert not any("marker" in sentence for sentence in body.instructions())
 
 
 def test_the_length_is_that_of_the_rounds_and_the_hem_at_their_own_gauges():
-    body = plan_body(224, Fraction(38), GAUGE, HEM)
+    body = shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM)
     # hem: 5 cm are 16 rounds of 3.2; 33 cm of 3.1 rounds are 102.3, nearest 102
     assert (body.rounds, body.hem.rounds) == (102, 16)
     assert body.length_cm == Fraction(1020, 31) + 5
 
 
 def test_a_chart_that_runs_on_makes_the_body_as_long_as_it_needs_and_says_so():
-    body = plan_body(224, Fraction(12), GAUGE, HEM, minimum_rounds=60, size="S")
+    body = shape_body(224, length_cm=Fraction(12), gauge=GAUGE, hem=HEM, minimum_rounds=60, size="S")
     assert body.rounds == 60
     assert [remark.code for remark in body.remarks] == ["body_longer_for_chart"]
 
@@ -104,17 +104,17 @@ def test_a_level_below_the_hem_is_impossible_and_the_rounds_that_reach_it_are_na
 
 def test_more_shaping_rounds_than_rounds_are_impossible_and_a_lower_level_is_named():
     levels = [Level("waist", Fraction(60), Fraction(5))]
-    refused = plan_body(222, Fraction(38), GAUGE, HEM, levels=levels)
+    refused = shape_body(222, length_cm=Fraction(38), gauge=GAUGE, hem=HEM, levels=levels)
     assert isinstance(refused, Impossible)
     (nearest,) = refused.nearest
     assert (nearest.field, nearest.value) == ("below_rounds", 22)  # from 222 to 134 by fours: nearest to 132 stitches
     lower = [Level("waist", Fraction(60), GAUGE.height_cm(22))]
-    assert isinstance(plan_body(222, Fraction(38), GAUGE, HEM, levels=lower), Body)
+    assert isinstance(shape_body(222, length_cm=Fraction(38), gauge=GAUGE, hem=HEM, levels=lower), Body)
 
 
 def test_no_change_is_named_where_none_alone_would_do():
     levels = [Level("waist", Fraction(60), Fraction(5)), Level("hip", Fraction(100), Fraction(60))]
-    assert plan_body(222, Fraction(38), GAUGE, HEM, levels=levels).nearest == ()
+    assert shape_body(222, length_cm=Fraction(38), gauge=GAUGE, hem=HEM, levels=levels).nearest == ()
 
 
 @pytest.mark.parametrize("below", [16, 15])
@@ -136,5 +136,5 @@ def test_the_bodies_of_all_sizes_are_told_stage_by_stage_in_size_runs():
 
 
 def test_a_size_that_is_impossible_shows_a_dash():
-    told = run_instructions([plan_body(224, Fraction(38), GAUGE, HEM), Impossible("too short")])
+    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), Impossible("too short")])
     assert told[0] == "Work 102 (–) rounds without shaping."  # noqa: RUF001

@@ -10,7 +10,6 @@ from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.neckline import (
     FrontDrop,
-    NeckStitches,
     Opening,
     cast_on,
     check_head,
@@ -19,7 +18,9 @@ from grading_core.parts.neckline import (
     run_cast_on,
     run_drop,
 )
+from grading_core.sections import Sections
 from tests.floors import in_a_hundred_cases
+from tests.oracles.short_row_knitter import NeckStitches
 
 STRETCH = Fraction(2, 5)
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -31,14 +32,14 @@ starts = st.sampled_from(["before_back", "centre_back"])
 
 @given(necks, starts, st.sampled_from(["joined", "flat"]))
 def test_the_stitches_up_to_the_markers_and_after_them_are_the_whole_cast_on(neck, start, way):
-    made = cast_on(neck, start, way)
+    made = cast_on(neck.sections, neck.line_stitches, start=start, way=way)
     assert sum(gap.stitches for gap in made.gaps) == made.stitches
     assert made.stitches == neck.back + neck.front + 2 * neck.sleeve + 4 * neck.line_stitches
 
 
 @given(necks, starts, st.sampled_from(["joined", "flat"]))
 def test_from_marker_to_marker_lie_a_line_and_a_section_whatever_the_start(neck, start, way):
-    made = cast_on(neck, start, way)
+    made = cast_on(neck.sections, neck.line_stitches, start=start, way=way)
     needle: list[object] = []
     for gap in made.gaps:
         needle += [None] * gap.stitches
@@ -55,7 +56,7 @@ def test_from_marker_to_marker_lie_a_line_and_a_section_whatever_the_start(neck,
 
 
 def test_each_marker_follows_its_section_and_stands_before_the_line():
-    made = cast_on(NECK)
+    made = cast_on(NECK.sections, NECK.line_stitches)
     assert [(gap.parts[-1][0], gap.marker) for gap in made.gaps] == [
         ("back", 1),
         ("first sleeve", 2),
@@ -66,18 +67,18 @@ def test_each_marker_follows_its_section_and_stands_before_the_line():
 
 
 def test_a_start_at_the_centre_back_leaves_half_of_the_back_before_it_and_half_after_it():
-    made = cast_on(NECK, "centre_back")
+    made = cast_on(NECK.sections, NECK.line_stitches, start="centre_back")
     assert made.gaps[0].parts == (("back", 17),)
     assert made.gaps[-1].parts == (("line", 3), ("back", 16))
 
 
 def test_a_flat_cast_on_has_its_ends_in_the_middle_of_the_front():
-    made = cast_on(NECK, way="flat")
+    made = cast_on(NECK.sections, NECK.line_stitches, way="flat")
     assert (made.gaps[0].parts[0], made.gaps[-1].parts[-1]) == (("front", 18), ("front", 17))
 
 
 def test_a_neck_without_line_stitches_has_the_last_marker_beside_the_start_of_the_round():
-    (_, places) = cast_on(NeckStitches(30, 30, 10, 0), way="flat").instructions()
+    (_, places) = cast_on(Sections(30, 30, 10), 0, way="flat").instructions()
     assert "10 stitches (second sleeve), marker 4; marker for the start of the round; 30 stitches (back)" in places
 
 
@@ -113,7 +114,7 @@ def test_a_front_of_two_stitches_has_no_middle_to_offer():
 
 def test_a_dropped_front_is_cast_on_with_the_same_stitches_at_both_ends():
     drop = front_drop(35, 8, GAUGE)
-    made = cast_on(NECK, drop=drop)
+    made = cast_on(NECK.sections, NECK.line_stitches, drop=drop)
     assert made.way == "flat"
     assert made.gaps[0].stitches == made.gaps[-1].stitches - 3 == drop.each_side
     assert made.stitches == 33 + 24 + 12 + 2 * drop.each_side
@@ -121,7 +122,7 @@ def test_a_dropped_front_is_cast_on_with_the_same_stitches_at_both_ends():
 
 def test_the_edge_of_a_dropped_neck_has_its_stitches_and_both_heights():
     drop = FrontDrop(rows=8, height_cm=Fraction(2), each_side=4, edge_increases=4, centre=19)
-    made = cast_on(NECK, drop=drop)
+    made = cast_on(NECK.sections, NECK.line_stitches, drop=drop)
     gauge = Gauge(Fraction(2), Fraction(4))
     assert neck_edge_cm(made, gauge, drop) == Fraction(made.stitches + 19, 2) + 4
 
@@ -145,7 +146,7 @@ def test_sizes_whose_drops_begin_on_different_sides_are_told_by_their_last_row()
 
 
 def test_the_cast_on_of_all_sizes_is_told_in_size_runs():
-    (first, places) = run_cast_on([cast_on(NeckStitches(34, 34, 12, 2)), cast_on(NeckStitches(36, 38, 13, 2))])
+    (first, places) = run_cast_on([cast_on(Sections(34, 34, 12), 2), cast_on(Sections(36, 38, 13), 2)])
     assert first.startswith("Cast on 100 (108) stitches and join in the round")
     assert "36 (40) stitches (line and front), marker 3" in places
 

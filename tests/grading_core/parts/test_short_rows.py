@@ -10,11 +10,10 @@ from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.parts.neckline import NeckStitches
 from grading_core.parts.short_rows import BackRaise, pairs_for, raise_back, run_instructions
 from grading_core.wording import DASH
 from tests.floors import in_a_hundred_cases
-from tests.oracles.short_row_knitter import knit
+from tests.oracles.short_row_knitter import NeckStitches, knit
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 
@@ -22,7 +21,7 @@ necks = st.builds(NeckStitches, st.integers(4, 60), st.integers(4, 60), st.integ
 
 
 def made(neck: NeckStitches, pairs: int, way: str, front_stitches: int | None = None) -> BackRaise | Impossible:
-    return raise_back(neck.front, neck.sleeve, neck.line_stitches, pairs, GAUGE, way, front_stitches)
+    return raise_back(neck.sections, neck.line_stitches, pairs, GAUGE, way=way, front_stitches=front_stitches)
 
 
 @in_a_hundred_cases(80)

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib
-from grading_core.parts.sleeve import Sleeve, plan_sleeve, run_instructions
+from grading_core.parts.sleeve import Sleeve, run_instructions, shape_sleeve
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
 from tests.oracles.edge_knitter import adjust
@@ -48,7 +48,7 @@ short_plans = st.fixed_dictionaries(
 
 def planned(stitches, length_cm, wrist_cm, multiple=4, **options) -> Sleeve | Impossible:
     cuff = Rib(RIB_GAUGE, Fraction(5), CountRule(multiple))
-    return plan_sleeve(stitches, length_cm, GAUGE, cuff, wrist_cm, **options)
+    return shape_sleeve(stitches, length_cm=length_cm, gauge=GAUGE, cuff=cuff, wrist_cm=wrist_cm, **options)
 
 
 @in_a_hundred_cases(60)

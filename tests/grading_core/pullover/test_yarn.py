@@ -5,13 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from grading_core.parts.neckline import NeckStitches
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import stitches_by_colour
 from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes, sizes_of
-from tests.oracles.short_row_knitter import knit
+from tests.oracles.short_row_knitter import NeckStitches, knit
 
 
 def knit_yoke_stitches(size: KnittedSize) -> int:

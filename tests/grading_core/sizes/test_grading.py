@@ -7,7 +7,6 @@ from hypothesis import strategies as st
 
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sizes.grading import spread_ease
 from grading_core.sizes.request import EvenSteps, SentSize
 from grading_core.wording import DASH
 from tests.grading_core.sizes.sent_sizes import GAUGE, grade, paths, sent
@@ -60,12 +59,6 @@ def test_the_count_is_the_nearest_permitted_one_by_trial(body, ease, multiple, p
 
 
 # Ease
-
-
-def test_ease_may_be_one_number_one_per_size_or_even_steps():
-    assert spread_ease(Fraction(5), 3) == (5, 5, 5)
-    assert spread_ease((Fraction(1), Fraction(2)), 2) == (1, 2)
-    assert spread_ease(EvenSteps(Fraction(20), Fraction(25)), 3) == (20, Fraction("22.5"), 25)
 
 
 def test_no_ease_is_sent_means_no_ease():

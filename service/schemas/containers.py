@@ -1,0 +1,232 @@
+"""Strict fields that hold others: lists, objects, objects whose names are data, and values of several kinds."""
+
+from __future__ import annotations
+
+from dataclasses import fields as fields_of
+from dataclasses import is_dataclass
+from typing import Any
+
+from marshmallow import ValidationError, fields
+
+from service.schemas.base import NOT_AN_OBJECT, StrictSchema
+from service.schemas.fields import Choice, Describe, Number, Prose, StrictField, Text
+from service.schemas.records import Attribute, sent_as
+from service.schemas.writing import Write
+
+
+class Items(StrictField, fields.List[Any]):
+    """A list, loaded as a tuple.
+
+    inner: the field of every item. least, most: how many items; a list in a request has both. They
+    are checked before the items are, so that an endless list costs nothing.
+    """
+
+    def __init__(
+        self,
+        inner: fields.Field[Any],
+        description: str = "",
+        *,
+        least: int = 0,
+        most: int | None = None,
+        **options: Any,
+    ) -> None:
+        self.least = least
+        self.most = most
+        super().__init__(description, cls_or_instance=inner, **options)
+
+    def writer(self) -> Write:
+        """Writes each item."""
+        write = _writer(self.inner)
+        return (
+            (lambda values, _: list(values))
+            if write is None
+            else lambda values, length: [write(value, length) for value in values]
+        )
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        limits = {"minItems": self.least or None, "maxItems": self.most}
+        return {"type": "array"} | {name: limit for name, limit in limits.items() if limit is not None}
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not list:
+            raise ValidationError("must be a list.")
+        if len(value) < self.least or (self.most is not None and len(value) > self.most):
+            limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
+            raise ValidationError(f"must have {limits} items and has {len(value)}.")
+        loaded, errors = [], {}
+        for place, each in enumerate(value):
+            try:
+                loaded.append(self.inner.deserialize(each))
+            except ValidationError as error:
+                errors[place] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return tuple(loaded)
+
+
+class Nested(StrictField, fields.Nested):
+    """An object with a schema of its own. Where the record has a default for it, what isn't sent is as there."""
+
+    schema: StrictSchema
+
+    def __init__(self, schema: type[StrictSchema], description: str = "", **options: Any) -> None:
+        self._usual: Any = None
+        super().__init__(description, nested=schema, **options)
+
+    def link(self, attribute: Attribute) -> None:
+        """Take from the core's record what the object is where it is left out."""
+        record, default = self.schema.record, attribute.default
+        if record is None or not isinstance(default, record) or not is_dataclass(record):
+            return
+        self._usual = default
+        own = record()
+        unlike = [each.name for each in fields_of(record) if getattr(default, each.name) != getattr(own, each.name)]
+        if unlike:
+            usual = {name: sent_as(getattr(default, name)) for name in unlike}
+            self.metadata = {**self.metadata, "default": usual}
+
+    def writer(self) -> Write:
+        """Writes the object by its schema."""
+        return self.schema.writer
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """Nothing beside the schema's own."""
+        return {}
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        return self.schema.load(value, usual=self._usual)
+
+
+class Mapping(StrictField):
+    """An object whose field names are data: names to values of one kind, loaded as a dict.
+
+    keys: the field that checks each name. values: the field of each value. least, most: how many.
+    """
+
+    def __init__(
+        self,
+        keys: Text | Choice,
+        values: fields.Field[Any],
+        description: str = "",
+        *,
+        least: int = 0,
+        most: int,
+        **options: Any,
+    ) -> None:
+        self.keys = keys
+        self.values = values
+        self.least = least
+        self.most = most
+        super().__init__(description, **options)
+
+    def writer(self) -> Write:
+        """Writes each value."""
+        write = _writer(self.values)
+        return (
+            (lambda named, _: dict(named))
+            if write is None
+            else lambda named, length: {name: write(value, length) for name, value in named.items()}
+        )
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        return {
+            "type": "object",
+            "additionalProperties": describe(self.values),
+            "propertyNames": self.keys.contract(describe),
+            "minProperties": self.least,
+            "maxProperties": self.most,
+        }
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        self.values._bind_to_schema(field_name, self)
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not dict:
+            raise ValidationError(NOT_AN_OBJECT)
+        if not self.least <= len(value) <= self.most:
+            raise ValidationError(f"must have {self.least} to {self.most} fields and has {len(value)}.")
+        loaded, errors = {}, {}
+        for name, below in value.items():
+            try:
+                loaded[self.keys.deserialize(name)] = self.values.deserialize(below)
+            except ValidationError as error:
+                errors[name] = error.messages
+        if errors:
+            raise ValidationError(errors)
+        return loaded
+
+
+class _Union(StrictField):
+    """A value of one of several kinds. alternatives: the field of each."""
+
+    alternatives: list[fields.Field[Any]]
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field enforces."""
+        kinds = [describe(field) for field in self.alternatives]
+        return {"oneOf": [*kinds, {"type": "null"}] if self.allow_none else kinds}
+
+    def _bind_to_schema(self, field_name: str, parent: Any) -> None:
+        super()._bind_to_schema(field_name, parent)
+        for field in self.alternatives:
+            field._bind_to_schema(field_name, self)
+
+
+class ByType(_Union):
+    """A value that may come in several JSON types, each with its own field.
+
+    number, text, items, record: the field for a number, a string, an array, an object.
+    """
+
+    def __init__(
+        self,
+        description: str = "",
+        *,
+        number: Number | None = None,
+        text: Text | Prose | Choice | None = None,
+        items: Items | None = None,
+        record: Nested | Mapping | None = None,
+        **options: Any,
+    ) -> None:
+        named: tuple[tuple[str, tuple[type, ...], fields.Field[Any] | None], ...] = (
+            ("a number", (int, float), number),
+            ("text", (str,), text),
+            ("a list", (list,), items),
+            ("an object", (dict,), record),
+        )
+        self.alternatives = [field for _, _, field in named if field]
+        self._by_type = {kind: field for _, kinds, field in named if field for kind in kinds}
+        self._wanted = f"must be {' or '.join(name for name, _, field in named if field)}."
+        super().__init__(description, **options)
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        field = self._by_type.get(type(value))
+        if field is None:
+            raise ValidationError(self._wanted)
+        return field.deserialize(value)
+
+
+class ByField(_Union):
+    """An object of one of two kinds, told apart by whether it has a certain field.
+
+    name: that field. having: the object that has it. lacking: the one that doesn't.
+    """
+
+    def __init__(self, name: str, *, having: Nested, lacking: Nested, **options: Any) -> None:
+        self.name_told_by = name
+        self.alternatives = [having, lacking]
+        super().__init__(**options)
+
+    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not dict:
+            raise ValidationError(NOT_AN_OBJECT)
+        field = self.alternatives[0 if self.name_told_by in value else 1]
+        return field.deserialize(value)
+
+
+def _writer(field: fields.Field[Any]) -> Write | None:
+    assert isinstance(field, StrictField)
+    return field.writer()
