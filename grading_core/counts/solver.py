@@ -114,7 +114,7 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     """
     best: _Attempt | None = None
     necks_by_parity = [
-        _settle([necks(wanted, rules, back, sleeve) for wanted in targets], NECK_WEIGHTS)
+        _settle([necks(target, rules, back, sleeve) for target in targets], NECK_WEIGHTS)
         for back, sleeve in _open_parities(rules)
     ]
     for settled in sorted(necks_by_parity, key=lambda settled: (settled.impossible, settled.cost)):
@@ -123,9 +123,9 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
     sizes: list[Solved | Impossible] = []
     underarm: int | None = None
-    for wanted, chosen in zip(targets, best.sizes, strict=True):
-        solved = _solved(wanted, rules, chosen)
-        sizes.append(solved or _impossible(wanted, rules, chosen, underarm))
+    for target, chosen in zip(targets, best.sizes, strict=True):
+        solved = _solved(target, rules, chosen)
+        sizes.append(solved or _impossible(target, rules, chosen, underarm))
         underarm = solved.counts.underarm if solved else underarm
     cost = Fraction(best.cost, UNIT)
     return Solution(tuple(sizes), cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
@@ -185,13 +185,13 @@ def _better(targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Att
         return best
     sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
     splits = _settle(
-        [_splits(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)],
+        [_splits(target, rules, size) for target, size in zip(targets, sizes, strict=True)],
         SPLIT_WEIGHTS,
         None if limit is None else limit - neck.cost,
     )
     sizes = [size._replace(split=split) for size, split in zip(sizes, splits.chosen, strict=True)]
     depths = _settle(
-        [_rounds(wanted, rules, size) for wanted, size in zip(targets, sizes, strict=True)], ROUNDS_WEIGHTS
+        [_rounds(target, rules, size) for target, size in zip(targets, sizes, strict=True)], ROUNDS_WEIGHTS
     )
     sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, depths.chosen, strict=True)]
     attempt = _Attempt(depths.impossible, neck.cost + splits.cost + depths.cost, tuple(sizes))
@@ -280,13 +280,13 @@ def _no_split(targets: Targets, rules: Rules, neck: Candidate) -> Impossible:
     """The body or the sleeve has fewer stitches than its section at the neck and the underarm need."""
     back, _, sleeve = neck.counts
     underarm = NEAREST.round(targets.underarm)
-    for name, wanted, least in (
+    for name, target, least in (
         ("body", targets.body, 2 * back + 4 * rules.line_to_body + 2 * underarm),
         ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm),
     ):
-        if wanted < least:
+        if target < least:
             reason = (
-                f"The {name} should have {counted(floor(wanted), 'stitch')}, and its section at the "
+                f"The {name} should have {counted(floor(target), 'stitch')}, and its section at the "
                 f"neck, its share of the lines and the underarm have {least} already."
             )
             return Impossible(reason, (Nearest((name,), least),))

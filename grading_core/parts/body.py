@@ -128,8 +128,8 @@ def shape_body(
     >>> body.rounds, body.hem.rounds, body.hem.stitches
     (102, 16, 224)
     """
-    wanted = hem.rounds_before(length_cm, gauge)
-    rounds = max(wanted, minimum_rounds)
+    by_length = hem.rounds_before(length_cm, gauge)
+    rounds = max(by_length, minimum_rounds)
     shaped = _shape(stitches, rounds, gauge, levels, spacing)
     if isinstance(shaped, _Misfit):
         return _impossible(shaped, stitches, rounds, gauge, levels, spacing)
@@ -145,7 +145,7 @@ def shape_body(
         hem=edge,
         circumference_cm=gauge.width_cm(stitches),
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
-        remarks=lengthened("body", wanted, minimum_rounds, size),
+        remarks=lengthened("body", by_length, minimum_rounds, size),
     )
 
 
@@ -166,20 +166,20 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
 
     bodies: one per size, all with the same levels; a size that is impossible shows a dash.
     """
-    made = [body if isinstance(body, Body) else None for body in bodies]
-    stages = [None if body is None else _stages(body) for body in made]
+    known = [body if isinstance(body, Body) else None for body in bodies]
+    stages = [None if body is None else _stages(body) for body in known]
     sentences: list[str] = []
     for stage in range(max((len(size) for size in stages if size), default=0)):
         phases_of_sizes = [None if size is None else size[stage] for size in stages]
-        told = run_tapers(phases_of_sizes, shaping_words)
-        if not told and any(phases_of_sizes):
+        sentences_of_stage = run_tapers(phases_of_sizes, shaping_words)
+        if not sentences_of_stage and any(phases_of_sizes):
             return ()
-        sentences += told
-    shaped = any(body.shaping for body in made if body)
+        sentences += sentences_of_stage
+    shaped = any(body.shaping for body in known if body)
     if shaped:
-        run = counted_run([body.hem.before if body else None for body in made], "stitch")
+        run = counted_run([body.hem.before if body else None for body in known], "stitch")
         sentences.append(f"There are {run} on the needle.")
-    edges = run_edges([body.hem if body else None for body in made])
+    edges = run_edges([body.hem if body else None for body in known])
     return (*_markers(shaped), *sentences, *edges, _END)
 
 

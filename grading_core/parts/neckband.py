@@ -139,15 +139,15 @@ def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
     pick_ups: one per size; the same fabric, so one rhythm along row ends.
     """
     along = "1 stitch for each cast-on stitch"
-    if any(made.rows_each_side for made in pick_ups):
+    if any(each.rows_each_side for each in pick_ups):
         rhythm = pick_ups[0].rhythm
-        sides = counted_run([made.along_rows_each_side for made in pick_ups], "stitch")
-        rows = size_run([made.rows_each_side for made in pick_ups])
+        sides = counted_run([each.along_rows_each_side for each in pick_ups], "stitch")
+        rows = size_run([each.rows_each_side for each in pick_ups])
         along += (
             f" and {sides} along the {rows} row ends at each side of the front, that is "
             f"about {rhythm.numerator} for every {counted(rhythm.denominator, 'row')}"
         )
-    total = counted_run([made.stitches for made in pick_ups], "stitch")
+    total = counted_run([each.stitches for each in pick_ups], "stitch")
     return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
 
 

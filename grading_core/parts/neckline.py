@@ -176,17 +176,17 @@ def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -
     )
 
 
-def neck_edge_cm(made: CastOn, gauge: Gauge, drop: FrontDrop | None = None) -> Fraction:
+def neck_edge_cm(edge: CastOn, gauge: Gauge, drop: FrontDrop | None = None) -> Fraction:
     """The circumference of the neck's edge before a band, in cm.
 
-    made: the cast-on. gauge: of the yoke. drop: a front drop, whose middle stitches and two heights count too.
+    edge: the cast-on. gauge: of the yoke. drop: a front drop, whose middle stitches and two heights count too.
 
     >>> neck_edge_cm(cast_on(Sections(34, 34, 12), 2), Gauge(Fraction(2), Fraction(3)))
     Fraction(50, 1)
     """
     if drop is None:
-        return gauge.width_cm(made.stitches)
-    return gauge.width_cm(made.stitches + drop.centre) + 2 * drop.height_cm
+        return gauge.width_cm(edge.stitches)
+    return gauge.width_cm(edge.stitches + drop.centre) + 2 * drop.height_cm
 
 
 def check_head(
@@ -243,8 +243,8 @@ def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
     Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
 34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
     """
-    total = counted_run([made.stitches for made in cast_ons], "stitch")
-    places = [_gap_words([made.gaps[place] for made in cast_ons]) for place in range(len(cast_ons[0].gaps))]
+    total = counted_run([each.stitches for each in cast_ons], "stitch")
+    places = [_gap_words([each.gaps[place] for each in cast_ons]) for place in range(len(cast_ons[0].gaps))]
     order = "; ".join(place for place in places if place)
     if cast_ons[0].way == "joined":
         first = f"Cast on {total} and join in the round, right side outside, without a twist."

@@ -156,18 +156,18 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[str, ...]:
     return tuple(sentences)
 
 
-def lengthened(part: Literal["body", "sleeve"], wanted: int, minimum: int, size: str | None) -> tuple[Remark, ...]:
-    """The remark on a part that its chart makes longer than wanted; none where it doesn't.
+def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: str | None) -> tuple[Remark, ...]:
+    """The remark on a part that its chart makes longer than asked; none where it doesn't.
 
-    part: whose rounds they are. wanted, minimum: rounds before the rib. size: the size's label.
+    part: whose rounds they are. asked, minimum: rounds before the rib. size: the size's label.
 
     >>> lengthened("body", 60, 64, "S")[0].code
     'body_longer_for_chart'
     """
-    if wanted >= minimum:
+    if asked >= minimum:
         return ()
     message = (
-        f"The {part} would have {counted(wanted, 'round')} before the rib, and its chart needs {minimum}: it is made "
-        f"{counted(minimum - wanted, 'round')} longer. Ask for a length to have it shorter."
+        f"The {part} would have {counted(asked, 'round')} before the rib, and its chart needs {minimum}: it is made "
+        f"{counted(minimum - asked, 'round')} longer. Ask for a length to have it shorter."
     )
     return (Remark(f"{part}_longer_for_chart", message, size),)

@@ -131,11 +131,11 @@ def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
 
     raises: one per size, all worked in one way, None where the size has none to tell.
     """
-    known = [made for made in raises if made]
-    most = max((made.rows for made in known), default=0)
+    known = [each for each in raises if each]
+    most = max((each.rows for each in known), default=0)
     if not most:
         return ()
-    rows = counted_run([made.rows if made else None for made in raises], "short row")
+    rows = counted_run([each.rows if each else None for each in raises], "short row")
     about = (
         "beginning at the start of the round and turning about it"
         if known[0].way == "joined"
@@ -146,10 +146,10 @@ def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
         "know best, and close each turn when you next come to it. Stitches past a marker are counted in the "
         "direction in which you are working."
     ]
-    if any(made is None or made.rows < most for made in raises):
+    if any(each is None or each.rows < most for each in raises):
         sentences.append("A dash means that your size has no such row: go on to the last row.")
     for row in range(most):
-        turns = [made.turns[row] if made and row < made.rows else None for made in raises]
+        turns = [each.turns[row] if each and row < each.rows else None for each in raises]
         side = "right" if row % 2 == 0 else "wrong"
         sentences.append(f"Row {row + 1} ({side} side): work to {_places(turns)}, turn.")
     return (*sentences, _last_row(known[0].way))

@@ -83,8 +83,8 @@ def shape_sleeve(
     >>> sleeve.rounds, len(sleeve.decrease_rounds), sleeve.cuff.before, sleeve.cuff.stitches
     (124, 11, 45, 44)
     """
-    wanted = cuff.rounds_before(length_cm, gauge)
-    rounds = max(wanted, minimum_rounds)
+    by_length = cuff.rounds_before(length_cm, gauge)
+    rounds = max(by_length, minimum_rounds)
     cuff_stitches = cuff.for_circumference(wrist_cm)
     times = max(0, stitches - cuff_stitches) // STITCHES_PER_DECREASE
     if not times:
@@ -114,7 +114,7 @@ def shape_sleeve(
         upper_arm_cm=gauge.width_cm(stitches),
         wrist_difference_cm=edge.circumference_cm - wrist_cm,
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
-        remarks=lengthened("sleeve", wanted, minimum_rounds, size),
+        remarks=lengthened("sleeve", by_length, minimum_rounds, size),
     )
 
 
