@@ -30,7 +30,7 @@ def attribute(record: type[Any], name: str) -> Attribute | None:
     record: a dataclass or a named tuple. name: the field's.
     """
     for candidate in (name, f"{name}_cm"):
-        if hasattr(record, candidate):
+        if candidate in getattr(record, "__dataclass_fields__", ()) or hasattr(record, candidate):
             return Attribute(candidate, _hint(record, candidate), _defaults(record).get(candidate, MISSING))  # type: ignore[arg-type]
     return None
 
@@ -110,7 +110,7 @@ def _hints(record: Hashable) -> dict[str, Any]:
 
 
 def _hint(record: type[Any], name: str) -> Any:
-    found = getattr(record, name)
+    found = getattr(record, name, None)
     if isinstance(found, property):
         return get_type_hints(found.fget).get("return", Any)
     return _hints(record).get(name, Any)  # type: ignore[arg-type]
