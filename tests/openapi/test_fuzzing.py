@@ -8,7 +8,6 @@ systematically; others are drawn freely. deploy/fuzz.sh draws more, and others i
 import os
 from io import BytesIO
 
-import pytest
 import schemathesis
 from hypothesis import HealthCheck, settings, strategies
 from marshmallow import ValidationError
@@ -17,10 +16,14 @@ from schemathesis.checks import CHECKS, load_all_checks
 
 from service.app import create_app
 from service.config import Config
+from service.errors import problems_of
 from service.routes import operations
+from service.schemas.chart_request import ChartColourSchema, ChartSchema
 
 DRAWN = os.environ.get("FUZZ_REQUESTS")
 SCHEMAS = {operation.path: operation.schema for operation in operations(Config())}
+
+PICTURES_FIELDS = {"png": ChartSchema().fields["png"], "hex": ChartColourSchema().fields["hex"]}
 
 load_all_checks()
 # A valid request may still contradict itself, which `answered_or_contradictory` tells from a contract that promises
@@ -57,7 +60,18 @@ def answered_or_contradictory(_context, response, case):
     try:
         SCHEMAS[case.operation.path].load(case.body)
     except ValidationError as error:
-        pytest.fail(f"The contract allows it, the schema refuses it: {error.messages}")
+        refused = [problem for problem in problems_of(error.messages) if not _is_the_pictures(problem, case.body)]
+        assert refused == [], "The contract allows it, the schema refuses it."
+
+
+def _is_the_pictures(problem, body):
+    """Whether what is wrong is the picture in a field that is itself as the contract has it: no schema can say so."""
+    *_, last = problem.path
+    if last not in PICTURES_FIELDS:
+        return False
+    for step in problem.path:
+        body = body[step]
+    return PICTURES_FIELDS[last].deserialize(body) is not None
 
 
 @contract.parametrize()
