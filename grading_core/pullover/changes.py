@@ -44,14 +44,14 @@ class Version:
 def versions(
     gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
 ) -> Iterator[Version]:
-    """The design and, where a maker changes it, the changed garment.
+    """The design and, where a maker changes its counts, the changed garment.
 
     gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
     yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
-    if changes:
+    if changes and not changes.keep_counts:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
         yield Version(
             gauges=changes.gauges or gauges,

@@ -3,7 +3,8 @@
 Bodies; finished measurements; targets and rules; the counts of all sizes from cast-on to split; the parts of each
 size; the chart laid over what there is; yarn; table and words; words of warning. A size that can't be knitted says why,
 and the others are made. A maker's changes are a second version that goes through the same stages from the measurements
-on, with the design's counts where its targets are the same.
+on, with the design's counts where its targets are the same. A maker who keeps the counts at another gauge gets the
+design, and beside each size what it then measures.
 """
 
 from __future__ import annotations
@@ -19,6 +20,14 @@ from grading_core.pullover.changes import adjustment_problems, changed_numbers, 
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
+from grading_core.pullover.own_gauge import (
+    Wishes,
+    at_own_gauge,
+    keep_counts_problems,
+    own_gauge_problems,
+    own_gauge_remarks,
+    own_gauge_table,
+)
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.remarks import chart_remarks, size_remarks
@@ -55,6 +64,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, request.yarn, chart),
+            *keep_counts_problems(changes),
             *missing_measurements(bodies, lengths, levels),
         ]
     )
@@ -85,7 +95,8 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             wearer.label: knit(counts[wearer.label], target, wearer, version, fabrics)
             for wearer, target in zip(wearers, measurements, strict=True)
         }
-        tables.append(table(outcomes.values()))
+        shown = table(outcomes.values())
+        tables.append(shown)
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
     plan = plan_chart(chart, anchor, yoke, fabrics.yoke)
@@ -97,17 +108,28 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
             knitted[label] = replace(size, yarn=yarn)
 
+    own = changes.gauges if changes and changes.keep_counts else None
+    if own:
+        fabrics = own.fabrics(chart.chart if chart else None)
+        raise_if_any(own_gauge_problems(knitted.values(), fabrics))
+        wishes = Wishes(neck=neck, increases=yoke.options, sleeve=sleeve, chart=plan, yarn=request.yarn)
+        knitted = at_own_gauge(knitted, wearers, fabrics, wishes)
+    sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
+    if own:
+        tables.append(own_gauge_table(size.outcome for size in sizes))
+
     return Pullover(
-        sizes=tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items()),
+        sizes=sizes,
         chart=describe(chart.chart) if chart else None,
         cost=solution.cost,
         unevenness=solution.unevenness,
-        table=tables[-1],
-        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan),
+        table=shown,
+        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan, own),
         changed=tuple(changed_numbers([*outcomes], tables[0], tables[-1])),
         remarks=(
             *body_remarks(bodies, version.lengths, levels, request.body_table),
             *size_remarks(knitted),
             *chart_remarks(placements, neck.start),
+            *own_gauge_remarks(knitted.values()),
         ),
     )

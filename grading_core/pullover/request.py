@@ -228,12 +228,13 @@ class YarnWishes(Yarn):
 class Changes:
     """A maker's own changes to a design.
 
-    Another gauge or ease makes the counts anew. Everything else keeps the design's counts at neck and split: yoke says
-    how much deeper or shallower; body_length and sleeve_length are from the underarm; band is what differs in the
-    neckband.
+    Another gauge or ease makes the counts anew, unless keep_counts says that the written ones are knitted at the other
+    gauge. Everything else keeps the design's counts at neck and split: yoke says how much deeper or shallower;
+    body_length and sleeve_length are from the underarm; band is what differs in the neckband.
     """
 
     gauges: Gauges | None = None
+    keep_counts: bool = False
     ease: Mapping[Measurement, PerSize] | None = None
     yoke: Adjustment | None = None
     body_length: PerSize | None = None

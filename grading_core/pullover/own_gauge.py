@@ -1,0 +1,266 @@
+"""The written counts at a maker's own gauge: what they measure, and what to correct in rounds.
+
+Nothing is graded anew. Unchanged counts change the garment: a length is its count over the own gauge. A length is the
+design's again with as many rounds more or fewer as the difference has at the own row gauge, to the nearest round, a tie
+to the longer; never with fewer than increases, decreases and chart need (arithmetic of the craft; that added rounds are
+worked plain before the split and the ribs is common practice, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, fields, replace
+from fractions import Fraction
+from math import floor
+
+from grading_core.chart.grid import progress
+from grading_core.chart.request import ChartRequest
+from grading_core.errors import Impossible, Problem, Remark
+from grading_core.gauge import Gauge
+from grading_core.limits import MAX_ROUNDS_IN_ALL
+from grading_core.parts.neckline import HeadCheck, neck_edge_cm
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.measurements import too_many_rounds
+from grading_core.pullover.neck import pass_head
+from grading_core.pullover.parts import measure
+from grading_core.pullover.request import Changes, Fabrics, NeckWishes, SleeveWishes, YarnWishes
+from grading_core.pullover.result import AtOwnGauge, Corrections, FinishedMeasurements, KnittedSize, Row
+from grading_core.pullover.table import table
+from grading_core.pullover.yarn import colour_yarn
+from grading_core.sizes.choice import choose_size
+from grading_core.sizes.request import FinishedSize
+from grading_core.units import to_places, to_printed_decimal
+from grading_core.wording import counted, counted_run, listed, size_run
+from grading_core.yoke.adjustment import adjust
+from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
+from grading_core.yoke.result import Method
+
+_METHODS: Mapping[Method, str] = {
+    "wider": "space the increases wider, over all of its rounds",
+    "closer": "space the increases closer, in every round where they need it",
+    "double_body": "work two body increases at an edge in as many increase rounds as it needs, spaced as written",
+}
+"""How a yoke takes its correction where plain rounds after the last increase don't do it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wishes:
+    """What was asked for the design, as far as a maker's gauge touches it.
+
+    neck: its stretch. increases: of the yoke. sleeve: its plain rounds. chart, yarn: None without any.
+    """
+
+    neck: NeckWishes
+    increases: Options
+    sleeve: SleeveWishes
+    chart: ChartRequest | None
+    yarn: YarnWishes | None
+
+
+def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
+    """Changes that can't stand beside counts that are kept.
+
+    changes: a maker's, None for none.
+
+    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
+    [('changes', 'keep_counts'), ('changes', 'body_length')]
+    """
+    if changes is None or not changes.keep_counts:
+        return
+    if changes.gauges is None:
+        detail = "needs a gauge beside it: the written counts are measured at it."
+        yield Problem(("changes", "keep_counts"), detail)
+    unchanged = Changes()
+    for name in (each.name for each in fields(Changes)):
+        sent = getattr(changes, name)
+        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
+            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
+            yield Problem(("changes", name), detail)
+
+
+def own_gauge_problems(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Problem]:
+    """A row gauge at which the design's lengths take more rounds than one answer holds.
+
+    sizes: those that are possible. own: the maker's gauges.
+    """
+    rounds = Fraction(0)
+    for size in sizes:
+        rounds += size.finished.depth * own.yoke.rows_per_cm
+        rounds += (size.finished.body_length + size.finished.sleeve_length) * own.below.rows_per_cm
+    if rounds > MAX_ROUNDS_IN_ALL:
+        yield Problem(("changes",), too_many_rounds(round(rounds)))
+
+
+def at_own_gauge(
+    sizes: Mapping[str, KnittedSize], wearers: Sequence[Wearer], own: Fabrics, wishes: Wishes
+) -> dict[str, KnittedSize]:
+    """Every size with what its counts come to at the maker's gauge.
+
+    sizes: those that are possible, by label, with chart and yarn. wearers: of all sizes. own: the maker's gauges.
+    wishes: for the design.
+    """
+    finished = {
+        label: measure(
+            size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.yoke.height_cm(size.counts.rounds)
+        )
+        for label, size in sizes.items()
+    }
+    busts = [FinishedSize(label, made.bust) for label, made in finished.items()]
+    worn_by = {wearer.label: wearer for wearer in wearers}
+    made: dict[str, KnittedSize] = {}
+    for label, size in sizes.items():
+        head = _head(size, worn_by[label], own, wishes.neck.stretch)
+        corrections, remarks = _correct(size, finished[label], label, own, wishes)
+        measured = AtOwnGauge(
+            finished=finished[label],
+            target=size.target,
+            nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
+            corrections=corrections,
+            head=head,
+            yarn=colour_yarn(size, wishes.chart, wishes.yarn, own.below) if wishes.yarn else (),
+            remarks=(*_head_remarks(head), *remarks),
+        )
+        made[label] = replace(size, at_own_gauge=measured)
+    return made
+
+
+def own_gauge_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
+    """The table of all sizes with the finished measurements of the maker's gauge.
+
+    outcomes: of all sizes in order, those that are possible from `at_own_gauge`.
+    """
+    return table(
+        replace(size, finished=size.at_own_gauge.finished)
+        if isinstance(size, KnittedSize) and size.at_own_gauge
+        else size
+        for size in outcomes
+    )
+
+
+def own_gauge_remarks(sizes: Iterable[KnittedSize]) -> Iterator[Remark]:
+    """What deserves a word at the maker's gauge.
+
+    sizes: those that are possible.
+    """
+    for size in sizes:
+        if size.at_own_gauge:
+            yield from size.at_own_gauge.remarks
+
+
+def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tuple[str, ...]:
+    """The written counts at the maker's gauge in sentences with size runs; none where nobody asks.
+
+    sizes: those that are possible, by label. gauge_words: the maker's gauge.
+    """
+    made = [size.at_own_gauge for size in sizes.values() if size.at_own_gauge]
+    if not made:
+        return ()
+    names = ("bust", "depth", "body_length", "sleeve_length")
+    runs = [size_run([to_printed_decimal(getattr(each.finished, name)) for each in made]) for name in names]
+    bust, depth, body, sleeve = (f"{run} cm" for run in runs)
+    corrections = [each.corrections for each in made]
+    steps = [
+        step
+        for part, rounds in (
+            ("the yoke", [each.yoke for each in corrections]),
+            ("the body", [each.body for each in corrections]),
+            ("each sleeve", [each.sleeve for each in corrections]),
+        )
+        for step in _steps(part, rounds)
+    ]
+    sentences = [
+        f"At your gauge of {gauge_words} the stitches and rounds as written measure {bust} round the bust; the yoke is "
+        f"{depth} deep, the body {body} and each sleeve {sleeve} long, from the underarm."
+    ]
+    if steps:
+        sentences.append(
+            f"For the lengths of the design {listed(steps)}. Work added rounds plain, after the last increases of the "
+            "yoke or above the rib. Leave out plain rounds, evenly from between the shaping rounds where there are any."
+        )
+    else:
+        sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
+    for method, words in _METHODS.items():
+        labels = [label for label, each in zip(sizes, corrections, strict=True) if each.yoke_method == method]
+        if labels:
+            sentences.append(f"In the yoke of {listed(labels)} {words}.")
+    nearest = size_run([each.nearest_size for each in made])
+    sentences.append(f"At your gauge the size that comes nearest to the bust of {size_run([*sizes])} is {nearest}.")
+    return tuple(sentences)
+
+
+def _steps(part: str, rounds: Sequence[int]) -> Iterator[str]:
+    """What to do in one part in every size, as far as any size has something to do."""
+    for verb, sign in (("add", 1), ("leave out", -1)):
+        many = [max(0, sign * each) for each in rounds]
+        if any(many):
+            yield f"{verb} {counted_run(many, 'round')} in {part}"
+
+
+def _head(size: KnittedSize, wearer: Wearer, own: Fabrics, stretch: Fraction) -> HeadCheck | None:
+    neck, edge = size.neck, size.band.edge
+    drop = neck.drop and replace(neck.drop, height_cm=own.yoke.height_cm(neck.drop.rows))
+    neck = replace(neck, edge_cm=neck_edge_cm(neck.cast_on, own.yoke, drop))
+    band = replace(size.band, edge=replace(edge, rib=replace(edge.rib, gauge=own.rib)))
+    return pass_head(wearer, neck, band, stretch)
+
+
+def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
+    if head and not head.passes:
+        for remark in head.remarks:
+            # a caution for the young stands beside the design already
+            if remark.code == "neck_does_not_pass_head":
+                yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
+
+
+def _correct(
+    size: KnittedSize, made: FinishedMeasurements, label: str, own: Fabrics, wishes: Wishes
+) -> tuple[Corrections, tuple[Remark, ...]]:
+    """The rounds for the design's lengths, and a word for each part that can't lose as many as that."""
+    remarks: list[Remark] = []
+
+    def limited(part: str, wanted: int, least: int, gauge: Gauge) -> int:
+        if wanted >= least:
+            return wanted
+        deep = "deep" if part == "yoke" else "long"
+        rounds, spare = counted(-wanted, "round"), -least or "none"
+        excess = to_places(gauge.height_cm(least - wanted), 1)
+        message = (
+            f"At the maker's gauge the {part} would be as {deep} as designed with {rounds} left out, and it can spare "
+            f"{spare}: it stays {excess} cm too {deep}."
+        )
+        remarks.append(Remark(f"{part}_too_{deep}_at_own_gauge", message, label, ("changes",)))
+        return least
+
+    written, designed = size.yoke.yoke, size.finished
+    wanted = _nearest(designed.depth - made.depth, own.yoke)
+    rounds, method = _adjusted(written, written.rounds + wanted, wishes.increases, own.yoke)
+    yoke = limited("yoke", wanted, rounds - written.rounds, own.yoke)
+
+    chart = wishes.chart
+    unfinished = progress(chart.chart, chart.first_round, written.rounds + yoke).finishing_rounds if chart else 0
+    decreases, below = len(size.sleeve.decrease_rounds), own.below
+    plain = wishes.sleeve.plain_before + wishes.sleeve.plain_after if decreases else 0
+    parts: dict[str, int] = {}
+    for part, part_rounds, shaping, lacking_cm in (
+        ("body", size.body.rounds, len(size.body.shaping), designed.body_length - made.body_length),
+        ("sleeve", size.sleeve.rounds, decreases + plain, designed.sleeve_length - made.sleeve_length),
+    ):
+        # what is shorter than its chart by design may stay so
+        least = max(shaping, min(unfinished, part_rounds)) - part_rounds
+        parts[part] = limited(part, _nearest(lacking_cm, below), least, below)
+    return Corrections(yoke, parts["body"], parts["sleeve"], method), tuple(remarks)
+
+
+def _adjusted(written: Yoke, rounds: int, options: Options, gauge: Gauge) -> tuple[int, Method]:
+    """The rounds that a yoke can have which are nearest to those wanted, and how it takes them."""
+    adjusted = adjust(WrittenYoke(written), Adjustment(rounds=rounds), options, gauge)
+    if adjusted.recommended is None:
+        rounds = min(way.shallowest.rounds for way in adjusted.options if way.shallowest)
+        adjusted = adjust(WrittenYoke(written), Adjustment(rounds=rounds), options, gauge)
+    assert adjusted.recommended is not None
+    return rounds, adjusted.recommended
+
+
+def _nearest(length_cm: Fraction, gauge: Gauge) -> int:
+    """The rounds of a difference in length, a tie to the longer."""
+    return floor(length_cm * gauge.rows_per_cm + Fraction(1, 2))
