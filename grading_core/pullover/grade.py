@@ -74,7 +74,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
 
     counted, tables = None, []
     for version in versions(request.gauges, lengths, request.band, levels, changes):
-        fabrics = version.gauges.fabrics(chart.chart if chart else None)
+        fabrics = version.gauges.fabrics(chart)
         measurements = target_measurements(wearers, version.lengths, neck, levels)
         rising = smallest_first(wearers, measurements)
         problems = [
@@ -87,7 +87,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         targets = stitch_targets(rising, fabrics, lines)
         if targets != counted:
             counted, solution = targets, solve(targets, rules)
-        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
+        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.rounds))
 
         counts = {target.label: solved for target, solved in zip(targets, solution.sizes, strict=True)}
         knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
@@ -99,18 +99,18 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         tables.append(shown)
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    plan = plan_chart(chart, anchor, yoke, fabrics.yoke)
+    plan = plan_chart(chart, anchor, yoke, version.gauges)
     placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
         for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
+            yarn = colour_yarn(size, plan, request.yarn, fabrics.rounds.at(size.counts.rounds + 1))
             knitted[label] = replace(size, yarn=yarn)
 
     own = changes.gauges if changes and changes.keep_counts else None
     if own:
-        fabrics = own.fabrics(chart.chart if chart else None)
+        fabrics = own.fabrics(chart)
         raise_if_any(own_gauge_problems(knitted.values(), fabrics))
         wishes = Wishes(neck=neck, increases=yoke.options, sleeve=sleeve, chart=plan, yarn=request.yarn)
         knitted = at_own_gauge(knitted, wearers, fabrics, wishes)

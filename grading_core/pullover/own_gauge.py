@@ -3,7 +3,7 @@
 Nothing is graded anew. Unchanged counts change the garment: a length is its count over the own gauge. A length is the
 design's again with as many rounds more or fewer as the difference has at the own row gauge, to the nearest round, a tie
 to the longer; never with fewer than increases, decreases and chart need (arithmetic of the craft; that added rounds are
-worked plain before the split and the ribs is common practice, no source).
+worked without shaping before the split and the ribs is common practice, no source).
 """
 
 from __future__ import annotations
@@ -16,21 +16,23 @@ from math import floor
 from grading_core.chart.grid import progress
 from grading_core.chart.request import ChartRequest
 from grading_core.errors import Impossible, Problem, Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import HeadCheck, neck_edge_cm
+from grading_core.parts.ribbing import RibbedEdge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
 from grading_core.pullover.parts import measure
 from grading_core.pullover.request import Changes, Fabrics, NeckWishes, SleeveWishes, YarnWishes
-from grading_core.pullover.result import AtOwnGauge, Corrections, FinishedMeasurements, KnittedSize, Row
+from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
 from grading_core.pullover.table import table
 from grading_core.pullover.yarn import colour_yarn
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import counted, counted_run, listed, size_run
+from grading_core.yarn.result import Need
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import Method
@@ -85,8 +87,9 @@ def own_gauge_problems(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[P
     """
     rounds = Fraction(0)
     for size in sizes:
-        rounds += size.finished.depth * own.yoke.rows_per_cm
-        rounds += (size.finished.body_length + size.finished.sleeve_length) * own.below.rows_per_cm
+        designed, below = size.finished, own.rounds.below(size.counts.rounds)
+        rounds += own.rounds.exact_rows(designed.depth)
+        rounds += below.exact_rows(designed.body_length) + below.exact_rows(designed.sleeve_length)
     if rounds > MAX_ROUNDS_IN_ALL:
         yield Problem(("changes",), too_many_rounds(round(rounds)))
 
@@ -101,7 +104,7 @@ def at_own_gauge(
     """
     finished = {
         label: measure(
-            size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.yoke.height_cm(size.counts.rounds)
+            size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.rounds.height_cm(size.counts.rounds)
         )
         for label, size in sizes.items()
     }
@@ -110,14 +113,14 @@ def at_own_gauge(
     made: dict[str, KnittedSize] = {}
     for label, size in sizes.items():
         head = _head(size, worn_by[label], own, wishes.neck.stretch)
-        corrections, remarks = _correct(size, finished[label], label, own, wishes)
+        corrections, remarks = _correct(size, label, own, wishes)
         measured = AtOwnGauge(
             finished=finished[label],
             target=size.target,
             nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
             corrections=corrections,
             head=head,
-            yarn=colour_yarn(size, wishes.chart, wishes.yarn, own.below) if wishes.yarn else (),
+            yarn=_yarn(size, own, wishes),
             remarks=(*_head_remarks(head), *remarks),
         )
         made[label] = replace(size, at_own_gauge=measured)
@@ -174,8 +177,8 @@ def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tupl
     ]
     if steps:
         sentences.append(
-            f"For the lengths of the design {listed(steps)}. Work added rounds plain, after the last increases of the "
-            "yoke or above the rib. Leave out plain rounds, evenly from between the shaping rounds where there are any."
+            f"For the lengths of the design {listed(steps)}. Work added rounds without shaping, after the last increases "
+            "of the yoke or above the rib; leave out rounds without shaping, evenly from between the others."
         )
     else:
         sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
@@ -198,8 +201,8 @@ def _steps(part: str, rounds: Sequence[int]) -> Iterator[str]:
 
 def _head(size: KnittedSize, wearer: Wearer, own: Fabrics, stretch: Fraction) -> HeadCheck | None:
     neck, edge = size.neck, size.band.edge
-    drop = neck.drop and replace(neck.drop, height_cm=own.yoke.height_cm(neck.drop.rows))
-    neck = replace(neck, edge_cm=neck_edge_cm(neck.cast_on, own.yoke, drop))
+    drop = neck.drop and replace(neck.drop, height_cm=own.rounds.height_cm(neck.drop.rows))
+    neck = replace(neck, edge_cm=neck_edge_cm(neck.cast_on, own.rounds, drop))
     band = replace(size.band, edge=replace(edge, rib=replace(edge.rib, gauge=own.rib)))
     return pass_head(wearer, neck, band, stretch)
 
@@ -212,46 +215,55 @@ def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
                 yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
 
 
-def _correct(
-    size: KnittedSize, made: FinishedMeasurements, label: str, own: Fabrics, wishes: Wishes
-) -> tuple[Corrections, tuple[Remark, ...]]:
+def _yarn(size: KnittedSize, own: Fabrics, wishes: Wishes) -> tuple[Need, ...]:
+    if wishes.yarn is None:
+        return ()
+    return colour_yarn(size, wishes.chart, wishes.yarn, own.rounds.at(size.counts.rounds + 1))
+
+
+def _correct(size: KnittedSize, label: str, own: Fabrics, wishes: Wishes) -> tuple[Corrections, tuple[Remark, ...]]:
     """The rounds for the design's lengths, and a word for each part that can't lose as many as that."""
     remarks: list[Remark] = []
+    written, designed = size.yoke.yoke, size.finished
 
-    def limited(part: str, wanted: int, least: int, gauge: Gauge) -> int:
+    def correct(part: str, fabric: Fabric, height_cm: Fraction, rounds: int, least: int) -> int:
+        wanted = _nearest(height_cm, fabric)
         if wanted >= least:
-            return wanted
-        deep = "deep" if part == "yoke" else "long"
-        rounds, spare = counted(-wanted, "round"), -least or "none"
-        excess = to_places(gauge.height_cm(least - wanted), 1)
+            return wanted - rounds
+        deep, spare = "deep" if part == "yoke" else "long", rounds - least
+        excess = to_places(fabric.height_cm(least) - height_cm, 1)
         message = (
-            f"At the maker's gauge the {part} would be as {deep} as designed with {rounds} left out, and it can spare "
-            f"{spare}: it stays {excess} cm too {deep}."
+            f"At the maker's gauge the {part} would be as {deep} as designed with {counted(rounds - wanted, 'round')} "
+            f"left out, and it can spare {spare or 'none'}: it stays {excess} cm too {deep}."
         )
         remarks.append(Remark(f"{part}_too_{deep}_at_own_gauge", message, label, ("changes",)))
-        return least
+        return least - rounds
 
-    written, designed = size.yoke.yoke, size.finished
-    wanted = _nearest(designed.depth - made.depth, own.yoke)
-    rounds, method = _adjusted(written, written.rounds + wanted, wishes.increases, own.yoke)
-    yoke = limited("yoke", wanted, rounds - written.rounds, own.yoke)
+    least, method = _adjusted(written, _nearest(designed.depth, own.rounds), wishes.increases, own.rounds)
+    yoke = correct("yoke", own.rounds, designed.depth, written.rounds, least)
 
-    chart = wishes.chart
-    unfinished = progress(chart.chart, chart.first_round, written.rounds + yoke).finishing_rounds if chart else 0
-    decreases, below = len(size.sleeve.decrease_rounds), own.below
-    plain = wishes.sleeve.plain_before + wishes.sleeve.plain_after if decreases else 0
-    parts: dict[str, int] = {}
-    for part, part_rounds, shaping, lacking_cm in (
-        ("body", size.body.rounds, len(size.body.shaping), designed.body_length - made.body_length),
-        ("sleeve", size.sleeve.rounds, decreases + plain, designed.sleeve_length - made.sleeve_length),
-    ):
+    # what is below follows the corrected yoke, in which a chart comes further or less far
+    split, chart = written.rounds + yoke, wishes.chart
+    below = own.rounds.below(split)
+    unfinished = progress(chart.chart, chart.first_round, split).finishing_rounds if chart else 0
+
+    def correct_below(part: str, length_cm: Fraction, edge: RibbedEdge, rounds: int, shaping: int) -> int:
         # what is shorter than its chart by design may stay so
-        least = max(shaping, min(unfinished, part_rounds)) - part_rounds
-        parts[part] = limited(part, _nearest(lacking_cm, below), least, below)
-    return Corrections(yoke, parts["body"], parts["sleeve"], method), tuple(remarks)
+        least = max(shaping, min(unfinished, rounds))
+        return correct(part, below, length_cm - own.rib.height_cm(edge.rounds), rounds, least)
+
+    body, sleeve, decreases = size.body, size.sleeve, len(size.sleeve.decrease_rounds)
+    plain = wishes.sleeve.plain_before + wishes.sleeve.plain_after if decreases else 0
+    corrections = Corrections(
+        yoke,
+        correct_below("body", designed.body_length, body.hem, body.rounds, len(body.shaping)),
+        correct_below("sleeve", designed.sleeve_length, sleeve.cuff, sleeve.rounds, decreases + plain),
+        method,
+    )
+    return corrections, tuple(remarks)
 
 
-def _adjusted(written: Yoke, rounds: int, options: Options, gauge: Gauge) -> tuple[int, Method]:
+def _adjusted(written: Yoke, rounds: int, options: Options, gauge: Fabric) -> tuple[int, Method]:
     """The rounds that a yoke can have which are nearest to those wanted, and how it takes them."""
     adjusted = adjust(WrittenYoke(written), Adjustment(rounds=rounds), options, gauge)
     if adjusted.recommended is None:
@@ -261,6 +273,6 @@ def _adjusted(written: Yoke, rounds: int, options: Options, gauge: Gauge) -> tup
     return rounds, adjusted.recommended
 
 
-def _nearest(length_cm: Fraction, gauge: Gauge) -> int:
-    """The rounds of a difference in length, a tie to the longer."""
-    return floor(length_cm * gauge.rows_per_cm + Fraction(1, 2))
+def _nearest(height_cm: Fraction, fabric: Fabric) -> int:
+    """The rounds for a height, a tie to the longer; below zero where the ribs alone are higher."""
+    return floor(fabric.exact_rows(height_cm) + Fraction(1, 2))

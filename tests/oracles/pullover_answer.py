@@ -46,7 +46,7 @@ class Fabric:
 
 
 class Fabrics:
-    """The fabric of each part: a chart that repeats is worked on body and sleeves too, one worked once is not.
+    """The fabric of each round, counted from the yoke's first on: stranded where a row of the chart is worked.
 
     kept_at: the changes of a maker who knits the written counts, whose gauges then are the fabric's.
     """
@@ -58,10 +58,20 @@ class Fabrics:
         gauges = sent.get("gauges") or {"plain": sent["gauge"]}
         plain = Fabric(gauges["plain"], unit)
         stranded = Fabric(gauges["stranded"], unit) if "stranded" in gauges else plain
-        chart = request.get("chart")
         self.rib = Fabric(gauges["rib"], unit) if "rib" in gauges else plain
-        self.yoke = stranded if chart else plain
-        self.below = stranded if chart and chart["chart"].get("repeat", "rows") == "rows" else plain
+        self.plain, self._stranded, self._chart = plain, stranded, request.get("chart")
+
+    def of(self, number: int) -> Fabric:
+        """What a round is knitted in."""
+        if self._chart is None or number < self._chart.get("first_round", 1):
+            return self.plain
+        worked = number - self._chart.get("first_round", 1) + 1
+        once = self._chart["chart"].get("repeat", "rows") == "once"
+        return self.plain if once and worked > len(self._chart["chart"]["rows"]) else self._stranded
+
+    def high(self, after: int, rounds: int) -> Fraction:
+        """Height of so many rounds after one."""
+        return sum((self.of(after + number).high(1) for number in range(1, rounds + 1)), Fraction(0))
 
 
 def feasible(answer: Json) -> list[Json]:
@@ -90,7 +100,7 @@ def check(request: Json, answer: Json) -> None:
 def check_own_gauge(request: Json, answer: Json) -> None:
     """Fail where the written counts measure something else at the maker's gauge, or are corrected to other lengths."""
     designed, own = Fabrics(request), Fabrics(request, kept_at=request["changes"])
-    busts = {size["label"]: own.below.wide(size["split"]["body"]) for size in feasible(answer)}
+    busts = {size["label"]: own.of(size["yoke"]["rounds"] + 1).wide(size["split"]["body"]) for size in feasible(answer)}
     wanted = {size["label"]: size["finished"]["bust"]["target"]["cm"] for size in feasible(answer)}
     for size in feasible(answer):
         kept = size["at_own_gauge"]
@@ -100,23 +110,23 @@ def check_own_gauge(request: Json, answer: Json) -> None:
         # targets are told to 0.01 cm
         far = {label: abs(bust - exact(wanted[size["label"]])) for label, bust in busts.items()}
         assert far[kept["nearest_size"]] <= min(far.values()) + Fraction(1, 100)
-        for part, part_fabrics, rounds, rib_rounds in (
-            ("yoke", (designed.yoke, own.yoke), size["yoke"]["rounds"], 0),
-            ("body", (designed.below, own.below), size["body"]["rounds"], size["body"]["hem"]["rounds"]),
-            ("sleeve", (designed.below, own.below), size["sleeve"]["rounds"], size["sleeve"]["cuff"]["rounds"]),
+        split = size["yoke"]["rounds"]
+        corrected = split + kept["corrections"]["yoke"]
+        for part, after, own_after, rounds, rib_rounds in (
+            ("yoke", 0, 0, split, 0),
+            ("body", split, corrected, size["body"]["rounds"], size["body"]["hem"]["rounds"]),
+            ("sleeve", split, corrected, size["sleeve"]["rounds"], size["sleeve"]["cuff"]["rounds"]),
         ):
-            written = part_fabrics[0].high(rounds) + designed.rib.high(rib_rounds)
             correction = kept["corrections"][part]
-
-            def miss(change: int, part_fabrics=part_fabrics, rounds=rounds, rib_rounds=rib_rounds, written=written):
-                return abs(part_fabrics[1].high(rounds + change) + own.rib.high(rib_rounds) - written)
-
+            written = designed.high(after, rounds) + designed.rib.high(rib_rounds) - own.rib.high(rib_rounds)
+            # one round more is no better; one fewer isn't either, unless no more can be left out, which is said
+            missed, with_more = (abs(own.high(own_after, rounds + correction + more) - written) for more in (0, 1))
             assert rounds + correction >= (part == "yoke")
-            # one round more is no better; one fewer isn't either, unless nothing more can be left out, which is said
-            assert miss(correction) <= miss(correction + 1)
+            assert missed <= with_more
             code = f"{part}_too_{'deep' if part == 'yoke' else 'long'}_at_own_gauge"
             said = [one for one in answer["warnings"] if one["code"] == code and one["size"] == size["label"]]
-            assert bool(said) == (miss(correction - 1) < miss(correction))
+            half_a_round = own.of(own_after + rounds + correction).high(1) / 2
+            assert bool(said) == (own.high(own_after, rounds + correction) - written > half_a_round)
         decreases = len(size["sleeve"]["decrease_rounds"])
         assert size["sleeve"]["rounds"] + kept["corrections"]["sleeve"] >= decreases
         assert size["body"]["rounds"] + kept["corrections"]["body"] >= len(size["body"]["shaping"])
@@ -329,18 +339,20 @@ def _worked_short_rows(size: Json) -> int:
 def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> None:
     neck, yoke = size["neck"], size["yoke"]
     body, sleeve, hem, cuff = size["body"], size["sleeve"], size["body"]["hem"], size["sleeve"]["cuff"]
+    split = yoke["rounds"]
+    first_below = fabrics.of(split + 1)
     lengths = {
-        "bust": fabrics.below.wide(size["split"]["body"]),
-        "upper_arm": fabrics.below.wide(size["split"]["sleeve"]),
-        "neck": fabrics.yoke.wide(yoke["stitches"]["neck"]),
-        "depth": fabrics.yoke.high(yoke["rounds"]),
-        "underarm": fabrics.below.wide(size["split"]["underarm"]),
+        "bust": first_below.wide(size["split"]["body"]),
+        "upper_arm": first_below.wide(size["split"]["sleeve"]),
+        "neck": fabrics.of(1).wide(yoke["stitches"]["neck"]),
+        "depth": fabrics.high(0, split),
+        "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
         "wrist": fabrics.rib.wide(cuff["stitches"]),
-        "body_length": fabrics.below.high(body["rounds"]) + fabrics.rib.high(hem["rounds"]),
-        "sleeve_length": fabrics.below.high(sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
+        "body_length": fabrics.high(split, body["rounds"]) + fabrics.rib.high(hem["rounds"]),
+        "sleeve_length": fabrics.high(split, sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
     }
-    raised = fabrics.yoke.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
+    raised = fabrics.plain.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
     lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
     if own_rows:
         del lengths["depth"], lengths["total_length"]
