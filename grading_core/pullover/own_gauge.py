@@ -177,8 +177,8 @@ def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tupl
     ]
     if steps:
         sentences.append(
-            f"For the lengths of the design {listed(steps)}. Work added rounds without shaping, after the last increases "
-            "of the yoke or above the rib; leave out rounds without shaping, evenly from between the others."
+            f"For the lengths of the design {listed(steps)}. Work added rounds without shaping, after the last "
+            "increases of the yoke or above the rib; leave out rounds without shaping, evenly from between the others."
         )
     else:
         sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
