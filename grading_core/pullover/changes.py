@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, fields, replace
 
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Nearest, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
 from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
@@ -14,6 +14,12 @@ from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.yoke.request import Adjustment
+
+_MAKERS: Mapping[Path, Path] = {
+    ("body", "length"): ("changes", "body_length"),
+    ("sleeve", "length"): ("changes", "sleeve_length"),
+}
+"""Lengths of the design, and where a maker asks for them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,9 +42,17 @@ class Version:
         """
         if not self.changed or problem.path[:1] == ("changes",):
             return problem
-        # a length that is what the others leave can be asked for
-        unasked = ("body_length",) if problem.path == ("body", "length") else ()
-        return replace(problem, path=("changes", *unasked))
+        return replace(problem, path=("changes",))
+
+    def offer(self, impossible: Impossible) -> Impossible:
+        """Why a size of this version is impossible, with lengths offered where a maker asks for them.
+
+        impossible: with places in the design, or among the changes.
+        """
+        if not self.changed:
+            return impossible
+        nearest = (replace(each, path=_MAKERS.get(each.path, each.path)) for each in impossible.nearest)
+        return replace(impossible, nearest=tuple(nearest))
 
 
 def versions(
@@ -60,6 +74,28 @@ def versions(
             adjustment=changes.yoke,
             changed=True,
         )
+
+
+def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
+    """Changes that can't stand beside counts that are kept.
+
+    changes: a maker's, None for none.
+
+    >>> from fractions import Fraction
+    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
+    [('changes', 'keep_counts'), ('changes', 'body_length')]
+    """
+    if changes is None or not changes.keep_counts:
+        return
+    if changes.gauges is None:
+        detail = "needs a gauge beside it: the written counts are measured at it."
+        yield Problem(("changes", "keep_counts"), detail)
+    unchanged = Changes()
+    for name in (each.name for each in fields(Changes)):
+        sent = getattr(changes, name)
+        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
+            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
+            yield Problem(("changes", name), detail)
 
 
 def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:

@@ -9,13 +9,13 @@ worked without shaping before the split and the ribs is common practice, no sour
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import replace
 from fractions import Fraction
 from math import floor
 
 from grading_core.chart.grid import progress
 from grading_core.chart.request import ChartRequest
-from grading_core.errors import Impossible, Problem, Remark
+from grading_core.errors import Impossible, Problem, Remark, raise_if_any
 from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import HeadCheck, neck_edge_cm
@@ -24,7 +24,7 @@ from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
 from grading_core.pullover.parts import measure
-from grading_core.pullover.request import Changes, Fabrics, NeckWishes, SleeveWishes, YarnWishes
+from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
 from grading_core.pullover.table import table
 from grading_core.pullover.yarn import colour_yarn
@@ -32,7 +32,6 @@ from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
 from grading_core.units import to_places, to_printed_decimal
 from grading_core.wording import counted, counted_run, listed, size_run
-from grading_core.yarn.result import Need
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import Method
@@ -45,63 +44,20 @@ _METHODS: Mapping[Method, str] = {
 """How a yoke takes its correction where plain rounds after the last increase don't do it."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Wishes:
-    """What was asked for the design, as far as a maker's gauge touches it.
-
-    neck: its stretch. increases: of the yoke. sleeve: its plain rounds. chart, yarn: None without any.
-    """
-
-    neck: NeckWishes
-    increases: Options
-    sleeve: SleeveWishes
-    chart: ChartRequest | None
-    yarn: YarnWishes | None
-
-
-def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
-    """Changes that can't stand beside counts that are kept.
-
-    changes: a maker's, None for none.
-
-    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
-    [('changes', 'keep_counts'), ('changes', 'body_length')]
-    """
-    if changes is None or not changes.keep_counts:
-        return
-    if changes.gauges is None:
-        detail = "needs a gauge beside it: the written counts are measured at it."
-        yield Problem(("changes", "keep_counts"), detail)
-    unchanged = Changes()
-    for name in (each.name for each in fields(Changes)):
-        sent = getattr(changes, name)
-        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
-            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
-            yield Problem(("changes", name), detail)
-
-
-def own_gauge_problems(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Problem]:
-    """A row gauge at which the design's lengths take more rounds than one answer holds.
-
-    sizes: those that are possible. own: the maker's gauges.
-    """
-    rounds = Fraction(0)
-    for size in sizes:
-        designed, below = size.finished, own.rounds.below(size.counts.rounds)
-        rounds += own.rounds.exact_rows(designed.depth)
-        rounds += below.exact_rows(designed.body_length) + below.exact_rows(designed.sleeve_length)
-    if rounds > MAX_ROUNDS_IN_ALL:
-        yield Problem(("changes",), too_many_rounds(round(rounds)))
-
-
 def at_own_gauge(
-    sizes: Mapping[str, KnittedSize], wearers: Sequence[Wearer], own: Fabrics, wishes: Wishes
+    sizes: Mapping[str, KnittedSize], wearers: Sequence[Wearer], request: PulloverRequest, chart: ChartRequest | None
 ) -> dict[str, KnittedSize]:
-    """Every size with what its counts come to at the maker's gauge.
+    """Every size with what its counts come to at the maker's gauge; as it is where no maker keeps the counts.
 
-    sizes: those that are possible, by label, with chart and yarn. wearers: of all sizes. own: the maker's gauges.
-    wishes: for the design.
+    sizes: those that are possible, by label, with chart and yarn. wearers: of all sizes. request: what is asked. chart:
+    as planned, None without one.
+
+    Raises ContradictionError for a row gauge at which the design's lengths take more rounds than one answer holds.
     """
+    if request.kept_at is None:
+        return dict(sizes)
+    own = request.kept_at.fabrics(request.chart)
+    raise_if_any(_too_many_rounds(sizes.values(), own))
     finished = {
         label: measure(
             size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.rounds.height_cm(size.counts.rounds)
@@ -112,15 +68,16 @@ def at_own_gauge(
     worn_by = {wearer.label: wearer for wearer in wearers}
     made: dict[str, KnittedSize] = {}
     for label, size in sizes.items():
-        head = _head(size, worn_by[label], own, wishes.neck.stretch)
-        corrections, remarks = _correct(size, label, own, wishes)
+        head = _head(size, worn_by[label], own, request.neck.stretch)
+        corrections, remarks = _correct(size, label, own, request, chart)
+        gauge_below = own.rounds.at(size.counts.rounds + 1)
         measured = AtOwnGauge(
             finished=finished[label],
             target=size.target,
             nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
             corrections=corrections,
             head=head,
-            yarn=_yarn(size, own, wishes),
+            yarn=colour_yarn(size, chart, request.yarn, gauge_below) if request.yarn else (),
             remarks=(*_head_remarks(head), *remarks),
         )
         made[label] = replace(size, at_own_gauge=measured)
@@ -215,13 +172,19 @@ def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
                 yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
 
 
-def _yarn(size: KnittedSize, own: Fabrics, wishes: Wishes) -> tuple[Need, ...]:
-    if wishes.yarn is None:
-        return ()
-    return colour_yarn(size, wishes.chart, wishes.yarn, own.rounds.at(size.counts.rounds + 1))
+def _too_many_rounds(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Problem]:
+    rounds = Fraction(0)
+    for size in sizes:
+        designed, below = size.finished, own.rounds.below(size.counts.rounds)
+        rounds += own.rounds.exact_rows(designed.depth)
+        rounds += below.exact_rows(designed.body_length) + below.exact_rows(designed.sleeve_length)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        yield Problem(("changes",), too_many_rounds(round(rounds)))
 
 
-def _correct(size: KnittedSize, label: str, own: Fabrics, wishes: Wishes) -> tuple[Corrections, tuple[Remark, ...]]:
+def _correct(
+    size: KnittedSize, label: str, own: Fabrics, request: PulloverRequest, chart: ChartRequest | None
+) -> tuple[Corrections, tuple[Remark, ...]]:
     """The rounds for the design's lengths, and a word for each part that can't lose as many as that."""
     remarks: list[Remark] = []
     written, designed = size.yoke.yoke, size.finished
@@ -239,11 +202,11 @@ def _correct(size: KnittedSize, label: str, own: Fabrics, wishes: Wishes) -> tup
         remarks.append(Remark(f"{part}_too_{deep}_at_own_gauge", message, label, ("changes",)))
         return least - rounds
 
-    least, method = _adjusted(written, _nearest(designed.depth, own.rounds), wishes.increases, own.rounds)
+    least, method = _adjusted(written, _nearest(designed.depth, own.rounds), request.yoke.options, own.rounds)
     yoke = correct("yoke", own.rounds, designed.depth, written.rounds, least)
 
     # what is below follows the corrected yoke, in which a chart comes further or less far
-    split, chart = written.rounds + yoke, wishes.chart
+    split = written.rounds + yoke
     below = own.rounds.below(split)
     unfinished = progress(chart.chart, chart.first_round, split).finishing_rounds if chart else 0
 
@@ -253,7 +216,7 @@ def _correct(size: KnittedSize, label: str, own: Fabrics, wishes: Wishes) -> tup
         return correct(part, below, length_cm - own.rib.height_cm(edge.rounds), rounds, least)
 
     body, sleeve, decreases = size.body, size.sleeve, len(size.sleeve.decrease_rounds)
-    plain = wishes.sleeve.plain_before + wishes.sleeve.plain_after if decreases else 0
+    plain = request.sleeve.plain_before + request.sleeve.plain_after if decreases else 0
     corrections = Corrections(
         yoke,
         correct_below("body", designed.body_length, body.hem, body.rounds, len(body.shaping)),

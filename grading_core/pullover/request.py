@@ -267,3 +267,8 @@ class PulloverRequest(BodiesRequest):
         """Where the bodies are from."""
         table = self.body_table or ("women" if self.sizes is None else None)
         return BodiesRequest(body_table=table, labels=self.labels, sizes=self.sizes, within=self.within)
+
+    @property
+    def kept_at(self) -> Gauges | None:
+        """The gauges at which a maker knits the written counts; None where none does."""
+        return self.changes.gauges if self.changes and self.changes.keep_counts else None

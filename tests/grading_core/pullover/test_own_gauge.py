@@ -8,20 +8,10 @@ import pytest
 from grading_core.errors import ContradictionError, Impossible
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.own_gauge import keep_counts_problems, run_instructions
-from grading_core.pullover.request import (
-    BandChange,
-    BodyWishes,
-    Changes,
-    EdgeWishes,
-    Gauges,
-    NeckWishes,
-    SleeveWishes,
-    YarnWishes,
-)
+from grading_core.pullover.own_gauge import run_instructions
+from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, NeckWishes, SleeveWishes, YarnWishes
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
-from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, outcomes, sizes_of, yoke
 
 LOOSER = Gauge.over(Fraction(20), Fraction(28), Fraction(10))
@@ -228,23 +218,6 @@ def test_an_estimate_of_yarn_goes_by_the_own_stitch_and_a_swatch_stays():
     weighed = replace(estimated, yarn=replace(estimated.yarn, swatch_grams=Fraction(10), swatch_stitches=1000))
     (size,) = sizes_of(kept(weighed, LOOSER))
     assert size.at_own_gauge.yarn == size.yarn
-
-
-def test_counts_are_kept_beside_a_gauge_and_nothing_else():
-    changes = Changes(
-        keep_counts=True,
-        ease={"bust": Fraction(4)},
-        yoke=Adjustment(rounds=70),
-        body_length=Fraction(40),
-        sleeve_length=Fraction(40),
-        band=BandChange(height=Fraction(3)),
-    )
-    names = [problem.path[1] for problem in keep_counts_problems(changes)]
-    assert names == ["keep_counts", "ease", "yoke", "body_length", "sleeve_length", "band"]
-    assert not [*keep_counts_problems(Changes(keep_counts=True, gauges=Gauges(LOOSER), ease={}))]
-    assert not [*keep_counts_problems(Changes(body_length=Fraction(40)))]
-    with pytest.raises(ContradictionError):
-        grade_pullover(replace(PLAIN, changes=changes))
 
 
 def test_a_gauge_at_which_the_lengths_take_too_many_rounds_is_refused():
