@@ -18,6 +18,7 @@ from grading_core.pullover.bodies import body_remarks, find_wearers, missing_mea
 from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
@@ -80,9 +81,12 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
 
         counts = {target.label: solved for target, solved in zip(targets, solution.sizes, strict=True)}
+        levelled = level_stitches(rising, solution.sizes, fabrics.below)
         knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
         outcomes = {
-            wearer.label: knit(counts[wearer.label], target, wearer, version, fabrics)
+            wearer.label: knit(
+                counts[wearer.label], target, wearer, version, fabrics, level_stitches=levelled.get(wearer.label, ())
+            )
             for wearer, target in zip(wearers, measurements, strict=True)
         }
         tables.append(table(outcomes.values()))
@@ -97,17 +101,19 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
             knitted[label] = replace(size, yarn=yarn)
 
+    gauges = version.gauges.used(chart.chart if chart else None)
     return Pullover(
         sizes=tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items()),
+        gauges=gauges,
         chart=describe(chart.chart) if chart else None,
         cost=solution.cost,
         unevenness=solution.unevenness,
         table=tables[-1],
-        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan),
+        instructions=instructions(knitted, gauges, neck.start, plan),
         changed=tuple(changed_numbers([*outcomes], tables[0], tables[-1])),
         remarks=(
             *body_remarks(bodies, version.lengths, levels, request.body_table),
-            *size_remarks(knitted),
+            *size_remarks(knitted, yoke.options),
             *chart_remarks(placements, neck.start),
         ),
     )

@@ -47,6 +47,13 @@ class Gauges:
     stranded: Gauge | None = None
     rib: Gauge | None = None
 
+    def used(self, chart: Chart | None) -> Gauges:
+        """Those that anything is knitted at: without a chart nothing is stranded.
+
+        chart: on the yoke.
+        """
+        return self if chart else replace(self, stranded=None)
+
     def fabrics(self, chart: Chart | None) -> Fabrics:
         """The gauge of each part.
 
