@@ -7,9 +7,9 @@ swatch settles it, is common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, Self
 
 from grading_core.rounding import NEAREST, CountRule
 
@@ -21,7 +21,7 @@ stitches fall by 4 % a needle size (super fine), 6 % (fine), 7 % (light) and 12 
 it. With one yarn a size or two are therefore worth about a tenth at most.
 """
 
-Fabric = Literal["tighter", "looser", "same"]
+Tightness = Literal["tighter", "looser", "same"]
 NeedleChange = Literal["larger", "smaller", "none"]
 
 
@@ -73,6 +73,10 @@ class Gauge:
         """The rows for a length in cm, rounded by a count rule."""
         return rule.round(along_cm * self.rows_per_cm)
 
+    def exact_rows(self, along_cm: Fraction) -> Fraction:
+        """The rows that a length in cm comes to, not rounded."""
+        return along_cm * self.rows_per_cm
+
     def width_cm(self, stitches: int) -> Fraction:
         """The width in cm of so many stitches."""
         # As Fraction divides, without its detours: an answer holds hundreds of lengths.
@@ -81,6 +85,18 @@ class Gauge:
     def height_cm(self, rows: int) -> Fraction:
         """The height in cm of so many rows."""
         return Fraction(rows * self.rows_per_cm.denominator, self.rows_per_cm.numerator)
+
+    def at(self, number: int) -> Self:
+        """The gauge of a round, which is the same in all: what makes a gauge a `fabric.Fabric`."""
+        return self
+
+    def below(self, rounds: int) -> Self:
+        """What follows so many rounds: the same."""
+        return self
+
+    def with_rows(self, rows: Fraction) -> Self:
+        """The same with another count of rows over the span in which rows were counted."""
+        return replace(self, rows_per_cm=rows / self.rows_span_cm)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,7 +110,7 @@ class Comparison:
 
     stitches_ratio: Fraction
     rows_ratio: Fraction
-    fabric: Fabric
+    fabric: Tightness
     needle: NeedleChange
     advice: str
 
@@ -148,7 +164,7 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
     return Comparison(stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice)
 
 
-def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Fabric, NeedleChange, str]:
+def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Tightness, NeedleChange, str]:
     """How the fabric is, the needle to try, and the advice."""
     if stitches_ratio == 1:
         if rows_ratio == 1:
@@ -159,7 +175,7 @@ def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Fabric, Need
             "Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths given in "
             "rows.",
         )
-    fabric: Fabric = "tighter" if stitches_ratio > 1 else "looser"
+    fabric: Tightness = "tighter" if stitches_ratio > 1 else "looser"
     if abs(stitches_ratio - 1) > FARTHEST_BY_NEEDLE:
         return (
             fabric,

@@ -16,6 +16,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
@@ -112,7 +113,7 @@ def shape_body(
     stitches: int,
     *,
     length_cm: Fraction,
-    gauge: Gauge,
+    gauge: Fabric,
     hem: Rib,
     levels: Sequence[Level] = (),
     level_stitches: Sequence[int] | None = None,
@@ -123,7 +124,7 @@ def shape_body(
 ) -> Body | Impossible:
     """The body of one size, or why its shaping doesn't fit.
 
-    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's fabric.
+    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's rounds.
     hem: its rib; it has as many stitches as the body, put on the multiple. levels: from the underarm down, free of
     `level_problems`. level_stitches: at each of them, reached by fours; None takes the nearest. spacing: the order of
     the intervals. minimum_rounds: before the hem, as a chart that runs on below the yoke needs; a shorter body is
@@ -138,7 +139,7 @@ def shape_body(
     by_length = hem.rounds_before(length_cm, gauge)
     rounds = max(by_length, minimum_rounds)
     if level_stitches is None:
-        level_stitches = [nearest_at_level(stitches, level.circumference_cm, gauge) for level in levels]
+        level_stitches = [nearest_at_level(stitches, level, gauge) for level in levels]
     legs = _legs(stitches, level_stitches, levels, gauge)
     misfit = _misfit(legs, rounds)
     if misfit:
@@ -147,7 +148,7 @@ def shape_body(
         (leg.above + place, leg.change) for leg in legs for place in spread(leg.times, leg.room, spacing).positions()
     )
     reached = tuple(
-        ShapedLevel(leg.level, leg.at, count, gauge.width_cm(count))
+        ShapedLevel(leg.level, leg.at, count, gauge_at_level(leg.level, gauge).width_cm(count))
         for leg, count in zip(legs, level_stitches, strict=True)
     )
     last = stitches + sum(change for _, change in shaping)
@@ -159,22 +160,31 @@ def shape_body(
         phases=phases([Event(number, change) for number, change in shaping], rounds),
         levels=reached,
         hem=edge,
-        circumference_cm=gauge.width_cm(stitches),
+        circumference_cm=gauge.at(1).width_cm(stitches),
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
         underarm=underarm,
         remarks=lengthened("body", by_length, minimum_rounds, size),
     )
 
 
-def nearest_at_level(stitches: int, circumference_cm: Fraction, gauge: Gauge) -> int:
-    """The count nearest to a circumference that shaping by fours reaches; a tie goes up.
+def gauge_at_level(level: Level, gauge: Fabric) -> Gauge:
+    """The gauge at which a level is measured: that of its round.
 
-    stitches: from which it is reached. circumference_cm: wanted. gauge: of the body's fabric.
+    level: of the body. gauge: of the body's rounds.
+    """
+    return gauge.at(max(gauge.rows(level.below_cm), 1))
 
-    >>> nearest_at_level(222, Fraction(90), Gauge(Fraction(2), Fraction(3)))
+
+def nearest_at_level(stitches: int, level: Level, gauge: Fabric) -> int:
+    """The count nearest to a level's circumference that shaping by fours reaches; a tie goes up.
+
+    stitches: from which it is reached. level: with what is wanted. gauge: of the body's rounds.
+
+    >>> nearest_at_level(222, Level("waist", Fraction(90), Fraction(18)), Gauge(Fraction(2), Fraction(3)))
     182
     """
-    return CountRule(STITCHES_PER_SHAPING, stitches).round(circumference_cm * gauge.stitches_per_cm)
+    exact = level.circumference_cm * gauge_at_level(level, gauge).stitches_per_cm
+    return CountRule(STITCHES_PER_SHAPING, stitches).round(exact)
 
 
 def shaping_words(change: int, underarms: Sequence[Underarm | None] = ()) -> str:
@@ -246,7 +256,7 @@ def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
     return stages
 
 
-def _legs(stitches: int, counts: Sequence[int], levels: Sequence[Level], gauge: Gauge) -> list[_Leg]:
+def _legs(stitches: int, counts: Sequence[int], levels: Sequence[Level], gauge: Fabric) -> list[_Leg]:
     """What has to be shaped on the way to each level."""
     legs, above = [], 0
     for level, count in zip(levels, counts, strict=True):

@@ -15,51 +15,55 @@ from math import lcm
 from grading_core.counts.size_chain import Candidate, Chain, cheapest_chain
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
-from grading_core.parts.body import STITCHES_PER_SHAPING, nearest_at_level
+from grading_core.fabric import Fabric
+from grading_core.parts.body import STITCHES_PER_SHAPING, Level, gauge_at_level, nearest_at_level
 from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.yoke.request import Adjustment
 
 _NO_WEIGHTS = (0, 0, 0, 0)
 
 
 def level_stitches(
-    rising: Sequence[TargetMeasurements], solved: Sequence[Solved | Impossible], gauge: Gauge
+    rising: Sequence[TargetMeasurements],
+    solved: Mapping[str, Solved | Impossible],
+    adjustment: Adjustment | None,
+    rounds: Fabric,
 ) -> Mapping[str, tuple[int, ...]]:
     """The stitches at every level, by the label of each size that has counts.
 
-    rising: from the smallest size to the largest. solved: their counts, or why there are none. gauge: of the body.
+    rising: from the smallest size to the largest. solved: by label, the counts or why there are none. adjustment: of
+    the yoke, None for none. rounds: of the yoke, and on below it those of the body.
 
-    Of all counts that shaping by fours reaches, and that fall from size to size only where the circumference wanted
-    does, those of the least summed squared distance from it.
+    Of all counts that shaping by fours reaches, and that fall from size to size only where what is wanted does, in
+    stitches, those of the least summed squared distance from it.
     """
-    sizes = [
-        (target.label, size.counts.body, target.levels)
-        for target, size in zip(rising, solved, strict=True)
-        if isinstance(size, Solved)
-    ]
+    sizes = []
+    for target in rising:
+        size = solved[target.label]
+        if isinstance(size, Solved):
+            written = size.counts.rounds
+            yoke = adjustment.new_rounds(written, rounds) if adjustment else written
+            sizes.append((target, size.counts.body, rounds.below(yoke)))
     per_level = (
-        _rising_counts([body for _, body, _ in sizes], [level.circumference_cm for level in levels], gauge)
-        for levels in zip(*(levels for _, _, levels in sizes), strict=True)
+        _rising_counts([(body, target.levels[place], fabric) for target, body, fabric in sizes])
+        for place in range(len(rising[0].levels) if rising else 0)
     )
     counts = [*zip(*per_level, strict=True)] or [()] * len(sizes)
-    return {label: found for (label, _, _), found in zip(sizes, counts, strict=True)}
+    return {target.label: found for (target, _, _), found in zip(sizes, counts, strict=True)}
 
 
-def _rising_counts(bodies: Sequence[int], wanted_cm: Sequence[Fraction], gauge: Gauge) -> list[int]:
-    """The counts at one level. bodies: the stitches from which they are reached. wanted_cm: around each."""
-    # where the circumference wanted falls the count may too: from there on the sizes are a run of their own
+def _rising_counts(sizes: Sequence[tuple[int, Level, Fabric]]) -> list[int]:
+    """The counts at one level. sizes: the stitches from which it is reached, the level, and the body's rounds."""
+    wanted = [level.circumference_cm * gauge_at_level(level, fabric).stitches_per_cm for _, level, fabric in sizes]
+    # where what is wanted falls the count may too: from there on the sizes are a run of their own
     falls = [0]
-    for before, after in pairwise(wanted_cm):
+    for before, after in pairwise(wanted):
         falls.append(falls[-1] + (after < before))
     counts: list[int] = []
-    for _, places in groupby(range(len(bodies)), key=falls.__getitem__):
+    for _, places in groupby(range(len(sizes)), key=falls.__getitem__):
         run = [*places]
-        targets = [wanted_cm[place] * gauge.stitches_per_cm for place in run]
-        unit = lcm(*(target.denominator for target in targets))
-        shelves = [
-            partial(_nearest_counts, nearest_at_level(bodies[place], wanted_cm[place], gauge), target, unit)
-            for place, target in zip(run, targets, strict=True)
-        ]
+        unit = lcm(*(wanted[place].denominator for place in run))
+        shelves = [partial(_nearest_counts, nearest_at_level(*sizes[place]), wanted[place], unit) for place in run]
         chain = cheapest_chain(shelves, _NO_WEIGHTS)
         assert isinstance(chain, Chain)  # a larger count is always there
         counts += [candidate.counts[0] for candidate in chain.candidates]

@@ -11,6 +11,7 @@ from grading_core.chart.grid import progress
 from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Nearest
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
 from grading_core.parts.ribbing import Rib
@@ -60,23 +61,24 @@ def knit_size(
     fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part. level_stitches: of the body.
     """
     if isinstance(solved, Impossible):
-        return without_counts(solved, wearer, version.lengths, fabrics)
+        return without_counts(solved, wearer, target.depth, version.lengths, fabrics)
     written = solved.counts.yoke(wearer.label)
-    increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.yoke)
+    increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.rounds)
     if isinstance(increases, Impossible):
         return increases
     counts = replace(solved.counts, rounds=increases.yoke.rounds)
-    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics.yoke)
+    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics)
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
+    below = replace(fabrics, rounds=fabrics.rounds.below(counts.rounds))
     underarm = Underarm(counts.underarm, seam_stitches(counts.underarm, yoke.seam_stitches, charted=chart is not None))
     knitted_body = _knit_body(
         counts.body,
         target,
         body,
         version.lengths,
-        fabrics,
+        below,
         level_stitches=level_stitches,
         underarm=underarm,
         young=wearer.young,
@@ -85,7 +87,7 @@ def knit_size(
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, fabrics, underarm=underarm, young=wearer.young, least=least
+        counts.sleeve, target, sleeve, version.lengths, below, underarm=underarm, young=wearer.young, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
@@ -118,7 +120,7 @@ def seam_stitches(underarm: int, asked: int | None, *, charted: bool) -> int:
     return (underarm % 2 if charted else 0) if asked is None else asked
 
 
-def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Gauge) -> Schedule | Impossible:
+def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Fabric) -> Schedule | Impossible:
     """The increases, adjusted where a maker asks for it in the way that disturbs the yoke least."""
     if adjustment is None:
         return schedule(written, options, gauge)
@@ -138,7 +140,7 @@ def _knit_body(
     target: TargetMeasurements,
     wishes: BodyWishes,
     lengths: Lengths,
-    fabrics: Fabrics,
+    below: Fabrics,
     *,
     level_stitches: Sequence[int],
     underarm: Underarm,
@@ -146,7 +148,7 @@ def _knit_body(
     least: int,
 ) -> Body | Impossible:
     """The body, or why its shaping doesn't fit; of a length that isn't asked, long enough to finish a chart."""
-    gauge, hem = fabrics.below, _rib(wishes.hem, fabrics.rib, young=young)
+    gauge, hem = below.rounds, _rib(wishes.hem, below.rib, young=young)
     body = shape_body(
         stitches,
         length_cm=target.body_length,
@@ -176,14 +178,14 @@ def _knit_sleeve(
     target: TargetMeasurements,
     wishes: SleeveWishes,
     lengths: Lengths,
-    fabrics: Fabrics,
+    below: Fabrics,
     *,
     underarm: Underarm,
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
     """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
-    gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
+    gauge, cuff = below.rounds, _rib(wishes.cuff, below.rib, young=young)
     sleeve = shape_sleeve(
         stitches,
         length_cm=target.sleeve_length,
@@ -234,9 +236,9 @@ def _finished(
     return FinishedMeasurements(
         bust=body.circumference_cm,
         upper_arm=sleeve.upper_arm_cm,
-        neck=fabrics.yoke.width_cm(counts.cast_on),
+        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
         depth=yoke.depth_cm,
-        underarm=fabrics.below.width_cm(counts.underarm),
+        underarm=fabrics.rounds.at(counts.rounds + 1).width_cm(counts.underarm),
         hem=body.hem.circumference_cm,
         wrist=sleeve.cuff.circumference_cm,
         body_length=body.length_cm,

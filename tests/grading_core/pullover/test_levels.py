@@ -27,13 +27,13 @@ def chosen(bodies, hips):
     rising = [
         SimpleNamespace(label=str(place), levels=(Level("hip", hip, Fraction(20)),)) for place, hip in enumerate(hips)
     ]
-    solved = [
-        Impossible("")
+    solved = {
+        str(place): Impossible("")
         if body is None
-        else Solved(counts=SimpleNamespace(body=body), differences=None, cost=Fraction(0))  # type: ignore[arg-type]
-        for body in bodies
-    ]
-    return level_stitches(rising, solved, GAUGE)  # type: ignore[arg-type]
+        else Solved(counts=SimpleNamespace(body=body, rounds=60), differences=None, cost=Fraction(0))  # type: ignore[arg-type]
+        for place, body in enumerate(bodies)
+    }
+    return level_stitches(rising, solved, None, GAUGE)  # type: ignore[arg-type]
 
 
 @given(
