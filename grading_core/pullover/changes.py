@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
+from fractions import Fraction
 
 from grading_core.counts.solver import Solution, Solved
 from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
@@ -13,6 +14,7 @@ from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problem
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
 
 _MAKERS: Mapping[Path, Path] = {
@@ -131,13 +133,13 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
 
 
 def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
-    """Every number of the table that the changes changed, size by size.
+    """Every number of the table that the changes changed for a reader, size by size.
 
-    labels: of the sizes. design, changed: the tables of both versions.
+    labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
     """
     for index, label in enumerate(labels):
         for before, after in zip(design, changed, strict=True):
-            if before.values[index] != after.values[index]:
+            if _as_read(before.values[index]) != _as_read(after.values[index]):
                 yield ChangedNumber(
                     size=label,
                     item=before.item,
@@ -145,3 +147,7 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
                     designed=before.values[index],
                     changed=after.values[index],
                 )
+
+
+def _as_read(value: int | Fraction | None) -> int | float | None:
+    return to_places(value) if isinstance(value, Fraction) else value

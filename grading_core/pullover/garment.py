@@ -17,6 +17,7 @@ from grading_core.pullover.bodies import Wearer, find_wearers, missing_measureme
 from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import (
     fall_problems,
     measurement_problems,
@@ -110,8 +111,12 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
 
         knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
         counts = solved.by_label
+        levelled = level_stitches(possible, counts, version.adjustment, fabrics.rounds)
         made = {
-            wearer.label: empty[wearer.label] or knit(counts[wearer.label], target, wearer, version, fabrics)
+            wearer.label: empty[wearer.label]
+            or knit(
+                counts[wearer.label], target, wearer, version, fabrics, level_stitches=levelled.get(wearer.label, ())
+            )
             for wearer, target in zip(wearers, measurements, strict=True)
             if empty[wearer.label] or wearer.label in counts
         }

@@ -55,17 +55,19 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
     compared = own_gauge_table(size.outcome for size in sizes) if request.kept_at else made
 
+    gauges = version.gauges.used(charted=request.chart is not None)
     return Pullover(
         sizes=sizes,
+        gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solution.cost,
         unevenness=garment.solution.unevenness,
         table=made,
-        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan, request.kept_at),
+        instructions=instructions(knitted, gauges, neck.start, plan, request.kept_at),
         changed=tuple(changed_numbers([*outcomes], designed, compared)),
         remarks=(
             *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
-            *size_remarks(knitted),
+            *size_remarks(knitted, yoke.options),
             *chart_remarks(placements, neck.start),
             *own_gauge_remarks(knitted.values()),
         ),

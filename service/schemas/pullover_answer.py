@@ -7,25 +7,16 @@ from operator import itemgetter, methodcaller
 
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
+from grading_core.gauge import Gauge, Swatch
 from grading_core.parts.body import Body, ShapedLevel
 from grading_core.parts.neckband import Neckband
-from grading_core.parts.neckline import FrontDrop, Gap, HeadCheck
+from grading_core.parts.neckline import FrontDrop, Gap
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
-from grading_core.pullover.result import (
-    AtOwnGauge,
-    ChangedNumber,
-    Corrections,
-    Instructions,
-    KnittedSize,
-    Measured,
-    Neck,
-    Pullover,
-    PulloverSize,
-    Row,
-)
-from grading_core.units import to_places
+from grading_core.pullover.request import Gauges
+from grading_core.pullover.result import ChangedNumber, Instructions, KnittedSize, Neck, Pullover, PulloverSize, Row
+from grading_core.units import cm_per_inch, to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
@@ -33,9 +24,14 @@ from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import ByType, Items, Nested
 from service.schemas.fields import Choice, Flag, Number, Prose, Whole
+from service.schemas.pullover_measurements import (
+    AtOwnGaugeSchema,
+    ColourYarnSchema,
+    FinishedPulloverSchema,
+    HeadCheckSchema,
+)
 from service.schemas.raglan import RaglanScheduleSchema, SectionsSchema
 from service.schemas.writing import Write
-from service.schemas.yarn import YarnNeedSchema
 
 
 class NeckPartSchema(StrictSchema):
@@ -95,18 +91,6 @@ class FrontDropSchema(StrictSchema):
     each_side = Whole("Cast on for the front at each side.", required=True, minimum=0, unit="stitches")
     increase_rows = Items(Whole(minimum=1), "The rows with an increase at each front edge.", required=True)
     centre = Whole("Cast on at the end of the last row.", required=True, minimum=0, unit="stitches")
-
-
-class HeadCheckSchema(StrictSchema):
-    """Whether the neck passes the head."""
-
-    record = HeadCheck
-
-    passes = Flag("With the stretch allowed.", required=True)
-    tightest = Prose("The edge with the smallest circumference.", required=True, source="tightest.name")
-    circumference = Nested(LengthSchema, "Of that edge, unstretched.", required=True, source="tightest.circumference")
-    stretched = Nested(LengthSchema, "Of that edge, stretched as far as allowed.", required=True)
-    stretch_needed = Number("As a part of the circumference.", required=True, minimum=0, places=2)
 
 
 def _instructions() -> Items:
@@ -218,85 +202,6 @@ class PulloverBandSchema(StrictSchema):
     height = Nested(LengthSchema, "As worn.", required=True)
     change = Whole("Added evenly by the adjusting round, negative where taken.", required=True, source="edge.change")
     instructions = _instructions()
-
-
-class ColourNameSchema(StrictSchema):
-    """Whose yarn it is."""
-
-    colour = Prose("Its name.", required=True, source="yarn")
-
-
-class ColourYarnSchema(YarnNeedSchema, ColourNameSchema):
-    """Yarn of one colour."""
-
-
-class MadeMeasurementSchema(StrictSchema):
-    """A finished measurement, with what was wanted where something was."""
-
-    record = Measured
-
-    target = Nested(LengthSchema)
-    finished = Nested(LengthSchema, required=True)
-    difference = Nested(LengthSchema, "Finished minus target.")
-
-
-def _measured(measurement: str, description: str = "") -> Nested:
-    return Nested(MadeMeasurementSchema, description, required=True, source=methodcaller("measured", measurement))
-
-
-class FinishedPulloverSchema(StrictSchema):
-    """What one size measures when it is done."""
-
-    bust = _measured("bust")
-    upper_arm = _measured("upper_arm")
-    neck = _measured("neck", "Of the cast-on round.")
-    depth = _measured("depth", "Of the yoke, without the raised back.")
-    underarm = _measured("underarm", "Each.")
-    hem = _measured("hem")
-    wrist = _measured("wrist")
-    body_length = _measured("body_length")
-    sleeve_length = _measured("sleeve_length")
-    total_length = _measured("total_length", "At the centre back, raise included.")
-
-
-class CorrectionsSchema(StrictSchema):
-    """Rounds to add, or where negative to leave out, so that lengths are the design's again."""
-
-    record = Corrections
-
-    yoke = Whole("Before the split.", required=True, unit="rounds")
-    body = Whole("Before the hem.", required=True, unit="rounds")
-    sleeve = Whole("Before the cuff.", required=True, unit="rounds")
-    yoke_method = Choice(
-        required=True, description="How the yoke takes them, one of the methods of `POST /v1/yoke-adjustments`."
-    )
-
-
-class AtOwnGaugeSchema(StrictSchema):
-    """The size as written, knitted at the maker's own gauge."""
-
-    record = AtOwnGauge
-
-    finished = Nested(
-        FinishedPulloverSchema, "Against what the design asks for.", required=True, source=lambda size: size
-    )
-    nearest_size = Prose(
-        "The written size whose finished bust at this gauge comes nearest to the one wanted here; of two equally near "
-        "ones the larger.",
-        required=True,
-    )
-    corrections = Nested(
-        CorrectionsSchema,
-        "For depth, body length and sleeve length of the design; no more are left out than increases, decreases and "
-        "chart allow.",
-        required=True,
-    )
-    head = Nested(HeadCheckSchema, "Where the size's head is known.")
-    yarn = Items(
-        Nested(ColourYarnSchema),
-        "By colour, where yarn is asked for: a swatch's weight stays, an estimate goes by the stitches of this gauge.",
-        source=lambda size: size.yarn or None,
-    )
 
 
 def _difference(of: str, unit: str = "stitches") -> Number:
@@ -431,12 +336,50 @@ class ChangedNumberSchema(StrictSchema):
     )
 
 
+class SwatchSchema(StrictSchema):
+    """What is counted over a span, to two decimals."""
+
+    record = Swatch
+
+    stitches = Number(required=True, minimum=0, unit="stitches", places=2)
+    rows = Number(required=True, minimum=0, unit="rows", places=2)
+
+
+class OverFourInches(Nested):
+    """What a gauge counts over 4 in, by the convention of the request."""
+
+    def writer(self) -> Write:
+        """Writes the counts."""
+        write = super().writer()
+        return lambda gauge, length: write(gauge.swatch(4 * cm_per_inch(length.convention)), length)
+
+
+class UsedGaugeSchema(StrictSchema):
+    """One gauge over the usual spans."""
+
+    record = Gauge
+
+    per_10_cm = Nested(SwatchSchema, required=True, source=lambda gauge: gauge.swatch(Fraction(10)))
+    per_4_in = OverFourInches(SwatchSchema, "By `inch_convention`.", required=True, source=lambda gauge: gauge)
+
+
+class UsedGaugesSchema(StrictSchema):
+    """The gauges of the fabrics that are used; the instructions print them as the trade does, 10 cm = 4 in."""
+
+    record = Gauges
+
+    plain = Nested(UsedGaugeSchema, "Of everything that has no other one.", required=True)
+    stranded = Nested(UsedGaugeSchema, "Of what is worked from a chart.")
+    rib = Nested(UsedGaugeSchema, "Of hem, cuffs and neckband.")
+
+
 class PulloversSchema(ComputedSchema):
     """The pullover in every size, in the order asked."""
 
     record = Pullover
 
     sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
+    gauges = Nested(UsedGaugesSchema, required=True)
     cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
     table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
     instructions = Items(

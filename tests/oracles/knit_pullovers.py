@@ -102,11 +102,15 @@ def knit_request(client: FlaskClient, request: Json) -> Seen:
     response = client.post("/v1/pullovers", json=request)
     asked = set(_options(request))
     seen.options.update((option, "requests") for option in asked)
+    answer = response.json
+    assert answer is not None
     if response.status_code == 422:
         seen.refused = 1
+        for error in answer["errors"]:
+            if not _is_in(request, error["pointer"]):
+                seen.disagreements.append(("pointer", f"{error['pointer']}: {error['detail']}", request))
         return seen
-    answer = response.json
-    if response.status_code != 200 or answer is None:
+    if response.status_code != 200:
         seen.disagreements.append(("status", f"answered {response.status_code}", request))
         return seen
 
@@ -491,6 +495,17 @@ def _set(request: Json, path: str, value: Any) -> None:
     else:
         demand(isinstance(place, dict), f"{path} leads nowhere")
         place[steps[-1]] = value
+
+
+def _is_in(request: Json, pointer: str) -> bool:
+    """Whether a JSON Pointer leads to something in the request."""
+    place: Any = request
+    for step in pointer.split("/")[1:]:
+        try:
+            place = place[int(step)] if isinstance(place, list) else place[step]
+        except (KeyError, IndexError):
+            return False
+    return True
 
 
 def _options(request: Any, path: str = "") -> Iterator[str]:

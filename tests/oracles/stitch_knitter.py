@@ -118,7 +118,8 @@ class Garment:
         for number, name in enumerate(WORKING_ORDER, 1):
             place = self.markers[number]
             before, after = needle[(place - 1) % around], needle[place % around]
-            demand(before in (name, "front"), f"marker {number} stands behind the {before}")
+            if "sleeve" not in name or neck["sections"]["sleeve"]:
+                expect(before, name, f"what comes before marker {number}")
             if self.lines:
                 expect(after, "line", f"what follows marker {number}")
         drop = neck.get("front_drop")
