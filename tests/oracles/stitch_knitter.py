@@ -9,6 +9,7 @@ wallpaper of the chart, new ones stand beside the edge stitch.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
@@ -166,6 +167,10 @@ class Garment:
         for side, places in reached.items():
             demand(places == sorted(set(places)), f"turns on the {side} side: {places}")
         back = [place for place in heights if self.needle[place % around] == "back"]
+        if turns[-1]["marker"] == 3:
+            expect(
+                turns[-1]["stitches"], neck["back_raise"]["front_stitches"], "reach of the short rows into the front"
+            )
         lowest, rows = min(heights.values()), len(turns)
         demand({heights[place] for place in back} == {lowest + rows}, "the back isn't raised by all rows")
         expect(lowest, int(flat), "rows over the centre front")
@@ -323,9 +328,11 @@ class Garment:
         rounds = [*self.yoke, *self.body, *self.sleeve, *self.sleeve]
         return sum(worked.stitches for worked in rounds) + self.elsewhere
 
-    def high(self, part: str, rounds: int | None = None) -> Fraction:
-        """Height of the first rounds of a part, or of all of them."""
-        return sum((worked.fabric.high(1) for worked in getattr(self, part)[:rounds]), Fraction(0))
+    def high(self, part: str, rounds: int | None = None, fabrics: Fabrics | None = None) -> Fraction:
+        """Height of the first rounds of a part, or of all of them; fabrics: in others than they were meant for."""
+        after = 0 if part == "yoke" else self.size["yoke"]["rounds"]
+        worked = range(after + 1, after + len(getattr(self, part)[:rounds]) + 1)
+        return height(fabrics or self.fabrics, worked)
 
     @cached_property
     def colour_counts(self) -> dict[str, Counter[str]]:
@@ -348,6 +355,12 @@ class Garment:
             found.append(longest)
             before = here
         return found
+
+
+def height(fabrics: Fabrics, rounds: Iterable[int]) -> Fraction:
+    """Height of rounds, each as high as its own fabric has it."""
+    counted: Counter[Fraction] = Counter(fabrics.of(number).rows_per_cm for number in rounds)
+    return sum((many / rows for rows, many in counted.items()), Fraction(0))
 
 
 def _pass(heights: dict[int, int], here: int, there: int) -> int:
