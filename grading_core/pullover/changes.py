@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from fractions import Fraction
 
 from grading_core.counts.solver import Solution, Solved
@@ -60,14 +60,14 @@ class Version:
 def versions(
     gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
 ) -> Iterator[Version]:
-    """The design and, where a maker changes it, the changed garment.
+    """The design and, where a maker changes its counts, the changed garment.
 
     gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
     yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
-    if changes:
+    if changes and not changes.keep_counts:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
         yield Version(
             gauges=changes.gauges or gauges,
@@ -76,6 +76,28 @@ def versions(
             adjustment=changes.yoke,
             changed=True,
         )
+
+
+def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
+    """Changes that can't stand beside counts that are kept.
+
+    changes: a maker's, None for none.
+
+    >>> from fractions import Fraction
+    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
+    [('changes', 'keep_counts'), ('changes', 'body_length')]
+    """
+    if changes is None or not changes.keep_counts:
+        return
+    if changes.gauges is None:
+        detail = "needs a gauge beside it: the written counts are measured at it."
+        yield Problem(("changes", "keep_counts"), detail)
+    unchanged = Changes()
+    for name in (each.name for each in fields(Changes)):
+        sent = getattr(changes, name)
+        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
+            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
+            yield Problem(("changes", name), detail)
 
 
 def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:

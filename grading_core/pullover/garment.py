@@ -14,7 +14,7 @@ from functools import partial
 from grading_core.counts.solver import Solution
 from grading_core.errors import Impossible, raise_if_any
 from grading_core.pullover.bodies import Wearer, find_wearers, missing_measurements
-from grading_core.pullover.changes import Version, adjustment_problems, versions
+from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.levels import level_stitches
@@ -81,6 +81,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, request.yarn, chart),
+            *keep_counts_problems(changes),
             *missing_measurements(bodies, lengths, levels),
         ]
     )

@@ -107,7 +107,32 @@ def knit_size(
         sleeve=knitted_sleeve,
         band=band,
         target=target,
-        finished=_finished(counts, fabrics, knitted_neck, increases, knitted_body, knitted_sleeve),
+        finished=measure(counts, fabrics, knitted_neck, knitted_body, knitted_sleeve, depth_cm=increases.depth_cm),
+    )
+
+
+def measure(
+    counts: Counts, fabrics: Fabrics, neck: Neck, body: Body, sleeve: Sleeve, *, depth_cm: Fraction
+) -> FinishedMeasurements:
+    """What one size measures, at the gauges that it was made for or at others.
+
+    counts, neck, body, sleeve: of the size; only their stitches, rows and rounds count. fabrics: the gauges. depth_cm:
+    of the yoke, whose rounds may have a row gauge of their own.
+    """
+    below, rib = fabrics.rounds.below(counts.rounds), fabrics.rib
+    first_below, hem, cuff = below.at(1), body.hem, sleeve.cuff
+    body_cm = below.height_cm(body.rounds) + rib.height_cm(hem.rounds)
+    return FinishedMeasurements(
+        bust=first_below.width_cm(body.stitches),
+        upper_arm=first_below.width_cm(sleeve.stitches),
+        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
+        depth=depth_cm,
+        underarm=first_below.width_cm(counts.underarm),
+        hem=rib.width_cm(hem.stitches),
+        wrist=rib.width_cm(cuff.stitches),
+        body_length=body_cm,
+        sleeve_length=below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds),
+        total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,
     )
 
 
@@ -227,21 +252,3 @@ def _why_too_wide(seam: int, body: Body, sleeve: Sleeve) -> Impossible | None:
     reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
     widest = room - (seam - room) % 2  # the underarm keeps its parity
     return Impossible(reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ())
-
-
-def _finished(
-    counts: Counts, fabrics: Fabrics, neck: Neck, yoke: Schedule, body: Body, sleeve: Sleeve
-) -> FinishedMeasurements:
-    raise_cm = neck.raised.height_cm if neck.raised else Fraction(0)
-    return FinishedMeasurements(
-        bust=body.circumference_cm,
-        upper_arm=sleeve.upper_arm_cm,
-        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
-        depth=yoke.depth_cm,
-        underarm=fabrics.rounds.at(counts.rounds + 1).width_cm(counts.underarm),
-        hem=body.hem.circumference_cm,
-        wrist=sleeve.cuff.circumference_cm,
-        body_length=body.length_cm,
-        sleeve_length=sleeve.length_cm,
-        total_length=raise_cm + yoke.depth_cm + body.length_cm,
-    )

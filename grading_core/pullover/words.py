@@ -12,6 +12,7 @@ from grading_core.gauge import Gauge
 from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
 from grading_core.parts.underarm import Underarm, any_seams, seam_run, start_words
+from grading_core.pullover import own_gauge
 from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import Instructions, KnittedSize, Part
 from grading_core.units import CM_PER_INCH, to_places
@@ -20,12 +21,17 @@ from grading_core.yoke import words as yoke_words
 
 
 def instructions(
-    sizes: Mapping[str, KnittedSize], gauges: Gauges, start: Start, chart: ChartRequest | None
+    sizes: Mapping[str, KnittedSize],
+    gauges: Gauges,
+    start: Start,
+    chart: ChartRequest | None,
+    own: Gauges | None = None,
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 
     sizes: those that are possible, by label. Where they are too unlike to be told together, each is told by itself.
     gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None without one.
+    own: the gauges of a maker who keeps the counts, None where there is none.
     """
     if not sizes:
         return ()
@@ -45,6 +51,8 @@ def instructions(
         dropped = any(size.neck.drop for size in knitted)
         told = chart_words.run_instructions(chart, placed, seams=any_seams(underarms), dropped_front=dropped)
         parts.insert(1, ("chart", told))
+    if own:
+        parts.append(("own_gauge", own_gauge.run_instructions(sizes, _gauge(own.plain))))
     return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
 
 

@@ -16,7 +16,9 @@ from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import (
+    AtOwnGauge,
     ChangedNumber,
+    Corrections,
     Instructions,
     KnittedSize,
     Measured,
@@ -259,6 +261,46 @@ class FinishedPulloverSchema(StrictSchema):
     total_length = _measured("total_length", "At the centre back, raise included.")
 
 
+class CorrectionsSchema(StrictSchema):
+    """Rounds to add, or where negative to leave out, so that lengths are the design's again."""
+
+    record = Corrections
+
+    yoke = Whole("Before the split.", required=True, unit="rounds")
+    body = Whole("Before the hem.", required=True, unit="rounds")
+    sleeve = Whole("Before the cuff.", required=True, unit="rounds")
+    yoke_method = Choice(
+        required=True, description="How the yoke takes them, one of the methods of `POST /v1/yoke-adjustments`."
+    )
+
+
+class AtOwnGaugeSchema(StrictSchema):
+    """The size as written, knitted at the maker's own gauge."""
+
+    record = AtOwnGauge
+
+    finished = Nested(
+        FinishedPulloverSchema, "Against what the design asks for.", required=True, source=lambda size: size
+    )
+    nearest_size = Prose(
+        "The written size whose finished bust at this gauge comes nearest to the one wanted here; of two equally near "
+        "ones the larger.",
+        required=True,
+    )
+    corrections = Nested(
+        CorrectionsSchema,
+        "For depth, body length and sleeve length of the design; no more are left out than increases, decreases and "
+        "chart allow.",
+        required=True,
+    )
+    head = Nested(HeadCheckSchema, "Where the size's head is known.")
+    yarn = Items(
+        Nested(ColourYarnSchema),
+        "By colour, where yarn is asked for: a swatch's weight stays, an estimate goes by the stitches of this gauge.",
+        source=lambda size: size.yarn or None,
+    )
+
+
 def _difference(of: str, unit: str = "stitches") -> Number:
     return Number(of, required=True, unit=unit, places=2)
 
@@ -311,6 +353,7 @@ class PulloverSizeSchema(StrictSchema):
     cost = Number("What this size adds to the cost.", minimum=0, places=2)
     chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
     yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None)
+    at_own_gauge = Nested(AtOwnGaugeSchema, "Where `changes.keep_counts` is sent.")
 
 
 class CostSchema(StrictSchema):
