@@ -16,6 +16,8 @@ from typing import NamedTuple
 
 from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
 from grading_core.gauge import Gauge
+from grading_core.parts import bust_darts
+from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
 from grading_core.rounding import CountRule
@@ -64,7 +66,7 @@ class Body:
     stitches: at the split. rounds: before the hem. shaping: (round, stitches gained or lost), lost ones negative.
     phases: rounds 1 to the last, each kind the stitches gained or lost. levels: what was reached at each.
     hem: its rib and rounds. circumference_cm: at the split. length_cm: from underarm to edge, hem included.
-    remarks: what deserves a word.
+    remarks: what deserves a word. bust_darts: short rows over the front, None without any.
     """
 
     stitches: int
@@ -76,11 +78,18 @@ class Body:
     circumference_cm: Fraction
     length_cm: Fraction
     remarks: tuple[Remark, ...]
+    bust_darts: BustDarts | None = None
+
+    @property
+    def front_length_cm(self) -> Fraction:
+        """From underarm to edge over the bust, hem included."""
+        return self.length_cm + (self.bust_darts.height_cm if self.bust_darts else 0)
 
     def instructions(self) -> tuple[str, ...]:
         """The body in sentences, with the stitches on the needle."""
         stitches = self.stitches
-        sentences = list(_markers(bool(self.shaping)))
+        sentences = list(_markers(self.shaping or self.bust_darts))
+        sentences += self.bust_darts.instructions() if self.bust_darts else ()
         for phase in self.phases:
             stitches += phase.times * sum(kind for _, kind in phase.cycle)
             total = counted(stitches, "stitch")
@@ -180,7 +189,8 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
         run = counted_run([body.hem.before if body else None for body in known], "stitch")
         sentences.append(f"There are {run} on the needle.")
     edges = run_edges([body.hem if body else None for body in known])
-    return (*_markers(shaped), *sentences, *edges, _END)
+    darts = bust_darts.run_instructions([body.bust_darts if body else None for body in known])
+    return (*_markers(shaped or darts), *darts, *sentences, *edges, _END)
 
 
 class _Misfit(NamedTuple):
@@ -192,8 +202,8 @@ class _Misfit(NamedTuple):
     at: int
 
 
-def _markers(shaped: bool) -> tuple[str, ...]:
-    return ("Place a side marker in the middle of each underarm.",) if shaped else ()
+def _markers(needed: object) -> tuple[str, ...]:
+    return ("Place a side marker in the middle of each underarm.",) if needed else ()
 
 
 def _stages(body: Body) -> list[tuple[Phase[int], ...]]:

@@ -54,7 +54,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         [
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
-            *wish_problems(neck, yoke, request.yarn, chart),
+            *wish_problems(neck, yoke, body, request.yarn, chart),
             *missing_measurements(bodies, lengths, levels),
         ]
     )

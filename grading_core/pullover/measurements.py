@@ -28,8 +28,11 @@ from grading_core.units import to_places
 FEWEST_NECK_STITCHES = 8
 """Between the raglan lines, two to a section."""
 
-RISING = ("bust", "upper_arm", "neck", "depth", "underarm")
+RISING = ("bust", "upper_arm", "neck", "depth", "underarm", "front_extra")
 """What must not fall from a size to a larger one."""
+
+EXTRAS = ("front_extra", "bust_darts")
+"""What a garment may do without, and cannot have less of than nothing."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +41,8 @@ class TargetMeasurements:
 
     bust, upper_arm, neck: circumferences; the neck's is the cast-on's. depth: of the yoke, without a raised back.
     underarm: width of one. wrist: circumference of the cuff. body_length, sleeve_length: from the underarm, rib
-    included. levels: of the body's shaping, from the underarm down. back_share, front_share: of the neck's stitches
+    included. levels: of the body's shaping, from the underarm down. front_extra: width of the front beyond that of the
+    back. bust_darts: length of the front beyond that of the back. back_share, front_share: of the neck's stitches
     without the raglan lines; the sleeves have the rest.
     """
 
@@ -52,8 +56,15 @@ class TargetMeasurements:
     body_length: Fraction
     sleeve_length: Fraction
     levels: tuple[Level, ...]
+    front_extra: Fraction = Fraction(0)
+    bust_darts: Fraction = Fraction(0)
     back_share: Fraction
     front_share: Fraction
+
+    @property
+    def front_length(self) -> Fraction:
+        """Of the front from the underarm, over the bust."""
+        return self.body_length + self.bust_darts
 
 
 def target_measurements(
@@ -111,6 +122,11 @@ def measurement_problems(
             if cm <= 0:
                 detail = f"leaves no {name.replace('_', ' ')} in size {target.label}: {to_places(cm)} cm."
                 found.setdefault(path, Problem(path, detail))
+        for name in EXTRAS:
+            cm = getattr(target, name)
+            if cm < 0:
+                path = place(lengths, name)
+                found.setdefault(path, Problem(path, f"must not be less than 0, and is in size {target.label}."))
         sections = target.neck * fabrics.yoke.stitches_per_cm - 4 * line_stitches
         if sections < FEWEST_NECK_STITCHES:
             detail = (
@@ -118,11 +134,11 @@ def measurement_problems(
                 f"lines, and needs {FEWEST_NECK_STITCHES}."
             )
             found.setdefault(neck_path, Problem(neck_path, detail))
-        if target.bust * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
+        if (target.bust + target.front_extra) * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
             detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
             too_large.setdefault("stitches", detail)
         rounds += target.depth * fabrics.yoke.rows_per_cm
-        rounds += (target.body_length + target.sleeve_length) * fabrics.below.rows_per_cm
+        rounds += (target.front_length + target.sleeve_length) * fabrics.below.rows_per_cm
         for problem in level_problems(target.levels):
             found.setdefault(problem.path, problem)
     if rounds > MAX_ROUNDS_IN_ALL:
@@ -181,6 +197,8 @@ def _target(
         body_length=asked.get("body_length", total - depth - neck.raise_cm),
         sleeve_length=asked.get("sleeve_length", body.get("arm_length", Fraction(0))),
         levels=tuple(Level(name, around(name), below) for name, below in levels),
+        front_extra=asked.get("front_extra", Fraction(0)),
+        bust_darts=asked.get("bust_darts", Fraction(0)),
         back_share=back_share,
         front_share=front_share,
     )
@@ -198,6 +216,8 @@ def _neck_shares(shares: Shares | None, bust_cm: Fraction) -> tuple[Fraction, Fr
 def _left_to_knit(lengths: Lengths, *, raised: bool) -> Iterator[tuple[str, Path]]:
     """The measurements that may come to nothing, each with what is to blame."""
     for name, path in PLACES.items():
+        if name in EXTRAS:
+            continue
         if name in lengths or path[0] == "ease":
             yield name, place(lengths, name)
         elif name == "body_length":

@@ -95,6 +95,7 @@ def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_
                 sleeve=size.upper_arm * below.stitches_per_cm,
                 underarm=size.underarm * below.stitches_per_cm,
                 rounds=size.depth * yoke.rows_per_cm,
+                front_extra=size.front_extra * below.stitches_per_cm,
             )
         )
     return tuple(targets)
@@ -117,6 +118,8 @@ def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, fabrics:
             return Nearest(place(lengths, "depth"), yoke.height_cm(int(nearest.value)))
         case ("underarm",):
             return Nearest(place(lengths, "underarm"), below.width_cm(int(nearest.value)))
+        case ("front_extra",):
+            return Nearest(place(lengths, "front_extra"), below.width_cm(int(nearest.value)))
         case ("body",):
             return Nearest(place(lengths, "bust"), below.width_cm(int(nearest.value)) - wearer.body["bust"])
         case ("sleeve",):
