@@ -65,6 +65,12 @@ def test_an_ease_is_added_to_the_body_and_a_length_is_taken_as_it_is():
     assert target.body_length == 42 + Fraction("15.24") - 20 - Fraction("2.54")
 
 
+def test_the_front_is_as_wide_and_as_long_as_the_back_unless_asked_otherwise():
+    (usual,), (shaped,) = targets({}), targets(asked(front_extra=Fraction(3), bust_darts=Fraction(2)))
+    assert (usual.front_extra, usual.front_length) == (0, usual.body_length)
+    assert (shaped.front_extra, shaped.front_length, shaped.bust) == (3, usual.body_length + 2, usual.bust)
+
+
 def test_even_steps_and_lists_give_each_size_its_own():
     three = [replace(WEARER, label=label) for label in "SML"]
     lengths = asked(depth=EvenSteps(Fraction(20), Fraction(24)), underarm=(Fraction(6), Fraction(8), Fraction(9)))
@@ -96,6 +102,8 @@ def test_sizes_rank_by_bust_then_by_upper_arm():
         ({}, NeckWishes(raise_height=Fraction(40)), ("neck", "raise_height")),
         ({"bust": Fraction(400)}, NeckWishes(), ("body", "length")),
         ({"neck": Fraction(7)}, NeckWishes(), ("asked", "neck")),
+        ({"front_extra": Fraction(-1)}, NeckWishes(), ("asked", "front_extra")),
+        ({"bust_darts": Fraction(-1)}, NeckWishes(), ("asked", "bust_darts")),
     ],
 )
 def test_what_leaves_nothing_to_knit_is_told_at_the_wish_that_is_to_blame(lengths, neck, path):

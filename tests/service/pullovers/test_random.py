@@ -6,7 +6,7 @@ from tests.oracles.random_pullovers import random_request
 
 @pytest.mark.parametrize("hundred", range(3))
 def test_requests_at_random_are_answered_by_pullovers_that_close_or_by_their_wrong_places(client, hundred):
-    answered = refused = made = 0
+    answered = refused = made = wider = darted = 0
     for seed in range(100 * hundred, 100 * hundred + 100):
         request = random_request(seed)
         response = client.post("/v1/pullovers", json=request)
@@ -24,9 +24,13 @@ def test_requests_at_random_are_answered_by_pullovers_that_close_or_by_their_wro
         for size in response.json["sizes"]:
             assert size["feasible"] or size["nearest"], (seed, size)
             made += size["feasible"]
+            darted += "bust_darts" in size.get("body", ())
+            wider += size["feasible"] and len(set(_halves(size))) > 1
     assert answered > 50
     assert refused >= 5
     assert made > 150
+    assert darted > 20
+    assert wider > 20
 
 
 def _found(request, pointer):
@@ -38,3 +42,8 @@ def _found(request, pointer):
         except (KeyError, IndexError):
             return False
     return True
+
+
+def _halves(size):
+    sections = size["split"]["sections"]
+    return sections["back"], sections["front"]
