@@ -20,6 +20,7 @@ from fractions import Fraction
 from math import floor
 
 from grading_core.errors import Impossible, Nearest
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
 from grading_core.shaping import spread
@@ -79,17 +80,17 @@ class BustDarts:
         return run_instructions([self])
 
 
-def dart_round(rounds: int, gauge: Gauge, *, charted: Container[int], shaped: Container[int]) -> int | Impossible:
+def dart_round(rounds: int, gauge: Fabric, *, charted: Container[int], shaped: Container[int]) -> int | Impossible:
     """The round of the body within which the short rows are worked, or why there is none.
 
-    rounds: of the body before its hem. gauge: of the body. charted, shaped: its rounds that work a chart, and that
-    shape it.
+    rounds: of the body before its hem. gauge: of the body, round by round. charted, shaped: its rounds that work a
+    chart, and that shape it.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> dart_round(100, gauge, charted=range(0), shaped=()), dart_round(100, gauge, charted=range(1, 21), shaped=(21,))
     (9, 22)
     """
-    first, last = gauge.rows(BELOW_UNDERARM_CM) + 1, floor(DEEPEST_CM * gauge.rows_per_cm) + 1
+    first, last = gauge.rows(BELOW_UNDERARM_CM) + 1, floor(gauge.exact_rows(DEEPEST_CM)) + 1
     free = next((number for number in range(first, last + 1) if number not in charted and number not in shaped), None)
     if free is None:
         return Impossible(

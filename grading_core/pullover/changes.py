@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from grading_core.counts.solver import Solution, Solved
 from grading_core.errors import Nearest, Problem, raise_if_any
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
@@ -62,7 +62,7 @@ def versions(
         )
 
 
-def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Gauge) -> Iterator[Problem]:
+def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:
     """A yoke that is made too deep for one answer.
 
     adjustment: of the yoke, None for none. solution: the counts of all sizes. gauge: of the yoke.
@@ -75,19 +75,20 @@ def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge
         yield Problem(("changes", "yoke"), too_many_rounds(rounds))
 
 
-def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
+def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Fabric) -> Nearest:
     """A number of rounds in the way in which a maker asks for the yoke.
 
     adjustment: as asked. rounds: of the yoke. written: of the design's. gauge: of the yoke.
 
     >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
     >>> nearest_adjustment(Adjustment(rounds_change=-20), 60, 72, Gauge(Fraction(2), Fraction(3)))
     Nearest(path=('changes', 'yoke', 'rounds_change'), value=-12)
     """
     if adjustment.depth_cm is not None:
         return Nearest(("changes", "yoke", "depth"), gauge.height_cm(rounds))
     if adjustment.depth_change_cm is not None:
-        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds - written))
+        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds) - gauge.height_cm(written))
     if adjustment.rounds_change is not None:
         return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
     return Nearest(("changes", "yoke", "rounds"), rounds)

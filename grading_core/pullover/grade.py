@@ -64,7 +64,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
 
     counted, tables = None, []
     for version in versions(request.gauges, lengths, request.band, levels, changes):
-        fabrics = version.gauges.fabrics(chart.chart if chart else None)
+        fabrics = version.gauges.fabrics(chart)
         measurements = target_measurements(wearers, version.lengths, neck, levels)
         rising = smallest_first(wearers, measurements)
         problems = [
@@ -77,7 +77,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         targets = stitch_targets(rising, fabrics, lines)
         if targets != counted:
             counted, solution = targets, solve(targets, rules)
-        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
+        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.rounds))
 
         counts = {target.label: solved for target, solved in zip(targets, solution.sizes, strict=True)}
         knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
@@ -88,13 +88,13 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         tables.append(table(outcomes.values()))
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    plan = plan_chart(chart, anchor, yoke, fabrics.yoke)
+    plan = plan_chart(chart, anchor, yoke, version.gauges)
     placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
         for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
+            yarn = colour_yarn(size, plan, request.yarn, fabrics.rounds.at(size.counts.rounds + 1))
             knitted[label] = replace(size, yarn=yarn)
 
     return Pullover(

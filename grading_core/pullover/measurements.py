@@ -127,18 +127,19 @@ def measurement_problems(
             if cm < 0:
                 path = place(lengths, name)
                 found.setdefault(path, Problem(path, f"must not be less than 0, and is in size {target.label}."))
-        sections = target.neck * fabrics.yoke.stitches_per_cm - 4 * line_stitches
+        sections = target.neck * fabrics.rounds.at(1).stitches_per_cm - 4 * line_stitches
         if sections < FEWEST_NECK_STITCHES:
             detail = (
                 f"The neck of size {target.label} has room for {to_places(sections, 1)} stitches beside the raglan "
                 f"lines, and needs {FEWEST_NECK_STITCHES}."
             )
             found.setdefault(neck_path, Problem(neck_path, detail))
-        if (target.bust + target.front_extra) * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
+        yoke_rounds = fabrics.rounds.rows(max(target.depth, Fraction(0)))
+        below = fabrics.rounds.below(yoke_rounds)
+        if (target.bust + target.front_extra) * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
             detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
             too_large.setdefault("stitches", detail)
-        rounds += target.depth * fabrics.yoke.rows_per_cm
-        rounds += (target.front_length + target.sleeve_length) * fabrics.below.rows_per_cm
+        rounds += yoke_rounds + below.exact_rows(target.front_length) + below.exact_rows(target.sleeve_length)
         for problem in level_problems(target.levels):
             found.setdefault(problem.path, problem)
     if rounds > MAX_ROUNDS_IN_ALL:
