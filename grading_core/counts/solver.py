@@ -41,7 +41,7 @@ from grading_core.counts.candidates import (
 )
 from grading_core.counts.request import Parity, Rules, Targets
 from grading_core.counts.result import Counts
-from grading_core.counts.size_chain import Broken, Candidate, Shelf, Weights, cheapest_chain
+from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain
 from grading_core.errors import Impossible, Nearest
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
@@ -52,8 +52,6 @@ _DEMANDS = ("neck", "body", "sleeve", "back_parity", "sleeve_parity", "seam_stit
 """The fields of the rules that can contradict each other."""
 
 _ANY_ROUNDS = 1_000_000
-
-_ALL = 1_000_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,7 +208,7 @@ def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None
         chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
         if not isinstance(chain, Broken):
             break
-        del taking_part[chain.size]
+        taking_part = [size for place, size in enumerate(taking_part) if place not in chain.sizes]
     if chain is None:
         return _Settled(len(shelves), 0, chosen)
     for size, candidate in zip(taking_part, chain.candidates, strict=True):
@@ -270,7 +268,7 @@ def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | No
         least = before.split.back, before.split.sleeve, before.underarm
 
         def follows(eased: Targets) -> bool:
-            splits = _splits(eased, rules, size)(_ALL)
+            splits = _splits(eased, rules, size)(ALL)
             return any(all(map(ge, split.counts, least)) for split in splits)
 
         closer = _nearest_extra(targets, before.front_extra // 2, follows)
