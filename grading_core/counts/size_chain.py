@@ -11,7 +11,7 @@ cheapest candidates of each size. All candidates of a size that are left out sha
 as much as the cheapest of them and nothing towards its neighbours. So no chain of candidates is cheaper
 than the cheapest chain of candidates and stand-ins, and where that one holds no stand-in it is the
 optimum. Where it holds some, every size shows twice as many candidates and the programme runs again,
-before long only those that lie on some chain of all sizes.
+before long only those that lie on some chain of all sizes, and then all of these.
 """
 
 from __future__ import annotations
@@ -99,7 +99,7 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
             candidates = tuple(candidate for candidate in chain if candidate is not None)
             if len(candidates) == len(shelves):
                 return Chain(cost, candidates)
-        count *= 2
+        count = ALL if linked else 2 * count
         if layers is None or (count > MOST_SHOWN_UNLINKED and not linked):
             # a layer is empty only where the chain is broken, so that the loop ends
             links = _linked(shelves)
