@@ -26,8 +26,8 @@ FIRST_SHOWN = 6
 MOST_SHOWN_UNLINKED = 24
 """Where more are needed, those that lie on no chain are sorted out first."""
 
-ALL = 1_000_000
-"""More candidates than any size has."""
+ALL = 4_096
+"""More candidates than the counts of any size have; of a shelf without end so many are looked at at most."""
 
 _NO_CHAIN = 1 << 80
 

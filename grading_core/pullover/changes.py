@@ -2,18 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Nearest, Problem, raise_if_any
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
 from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
+
+_MAKERS: Mapping[Path, Path] = {
+    ("body", "length"): ("changes", "body_length"),
+    ("sleeve", "length"): ("changes", "sleeve_length"),
+}
+"""Lengths of the design, and where a maker asks for them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,9 +44,17 @@ class Version:
         """
         if not self.changed or problem.path[:1] == ("changes",):
             return problem
-        # a length that is what the others leave can be asked for
-        unasked = ("body_length",) if problem.path == ("body", "length") else ()
-        return replace(problem, path=("changes", *unasked))
+        return replace(problem, path=("changes",))
+
+    def offer(self, impossible: Impossible) -> Impossible:
+        """Why a size of this version is impossible, with lengths offered where a maker asks for them.
+
+        impossible: with places in the design, or among the changes.
+        """
+        if not self.changed:
+            return impossible
+        nearest = (replace(each, path=_MAKERS.get(each.path, each.path)) for each in impossible.nearest)
+        return replace(impossible, nearest=tuple(nearest))
 
 
 def versions(
@@ -95,13 +111,13 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
 
 
 def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
-    """Every number of the table that the changes changed, size by size.
+    """Every number of the table that the changes changed for a reader, size by size.
 
-    labels: of the sizes. design, changed: the tables of both versions.
+    labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
     """
     for index, label in enumerate(labels):
         for before, after in zip(design, changed, strict=True):
-            if before.values[index] != after.values[index]:
+            if _as_read(before.values[index]) != _as_read(after.values[index]):
                 yield ChangedNumber(
                     size=label,
                     item=before.item,
@@ -109,3 +125,7 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
                     designed=before.values[index],
                     changed=after.values[index],
                 )
+
+
+def _as_read(value: int | Fraction | None) -> int | float | None:
+    return to_places(value) if isinstance(value, Fraction) else value

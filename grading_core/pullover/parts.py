@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from itertools import accumulate
@@ -17,6 +18,7 @@ from grading_core.parts.bust_darts import dart_front, dart_round
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import pairs_for
 from grading_core.parts.sleeve import Sleeve, shape_sleeve
+from grading_core.parts.underarm import Underarm
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
 from grading_core.pullover.lengths import Lengths, place
@@ -53,11 +55,12 @@ def knit_size(
     body: BodyWishes,
     sleeve: SleeveWishes,
     chart: ChartWishes | None,
+    level_stitches: Sequence[int],
 ) -> KnittedSize | Impossible:
     """One size, or why it can't be knitted; its chart and yarn are still to come.
 
     solved: its counts, or why it has none. target: its measurements. wearer: who it is for. version: of the garment.
-    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part.
+    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part. level_stitches: of the body.
     """
     if isinstance(solved, Impossible):
         return without_counts(solved, wearer, target.depth, version.lengths, fabrics)
@@ -71,7 +74,18 @@ def knit_size(
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
     below = replace(fabrics, rounds=fabrics.rounds.below(counts.rounds))
-    knitted_body = _knit_body(counts.body, target, body, version.lengths, below, young=wearer.young, least=least)
+    underarm = Underarm(counts.underarm, seam_stitches(counts.underarm, yoke.seam_stitches, charted=chart is not None))
+    knitted_body = _knit_body(
+        counts.body,
+        target,
+        body,
+        version.lengths,
+        below,
+        level_stitches=level_stitches,
+        underarm=underarm,
+        young=wearer.young,
+        least=least,
+    )
     if isinstance(knitted_body, Impossible):
         return knitted_body
     no_back = _why_no_back(counts, knitted_body, version.lengths, below.rounds.at(1))
@@ -81,11 +95,11 @@ def knit_size(
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, below, young=wearer.young, least=least
+        counts.sleeve, target, sleeve, version.lengths, below, underarm=underarm, young=wearer.young, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
-    if chart and yoke.seam_stitches:
+    if yoke.seam_stitches:
         seam_too_wide = _why_too_wide(yoke.seam_stitches, counts, knitted_body, knitted_sleeve)
         if seam_too_wide:
             return seam_too_wide
@@ -103,6 +117,15 @@ def knit_size(
         target=target,
         finished=_finished(counts, fabrics, knitted_neck, increases, knitted_body, knitted_sleeve),
     )
+
+
+def seam_stitches(underarm: int, asked: int | None, *, charted: bool) -> int:
+    """The seam stitches in the middle of an underarm.
+
+    underarm: its stitches. asked: None where they aren't. charted: whether a chart is there, which where nothing is
+    asked is broken by as few as the underarm's parity allows; without one there is nothing to break.
+    """
+    return (underarm % 2 if charted else 0) if asked is None else asked
 
 
 def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Fabric) -> Schedule | Impossible:
@@ -127,6 +150,8 @@ def _knit_body(
     lengths: Lengths,
     below: Fabrics,
     *,
+    level_stitches: Sequence[int],
+    underarm: Underarm,
     young: bool,
     least: int,
 ) -> Body | Impossible:
@@ -138,8 +163,10 @@ def _knit_body(
         gauge=gauge,
         hem=hem,
         levels=target.levels,
+        level_stitches=level_stitches,
         spacing=wishes.spacing,
         minimum_rounds=0 if "body_length" in lengths else least,
+        underarm=underarm,
         size=target.label,
     )
     if isinstance(body, Body):
@@ -148,7 +175,7 @@ def _knit_body(
     nearest = (
         Nearest(place(lengths, "body_length"), gauge.height_cm(int(each.value)) + hem_cm)
         if each.field == "rounds"
-        else Nearest(("body", "levels", "below"), gauge.height_cm(int(each.value)))
+        else Nearest(("body", *each.path[:2], "below"), gauge.height_cm(int(each.value)))
         for each in body.nearest
     )
     return Impossible(body.reason, tuple(nearest))
@@ -161,6 +188,7 @@ def _knit_sleeve(
     lengths: Lengths,
     below: Fabrics,
     *,
+    underarm: Underarm,
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
@@ -176,6 +204,7 @@ def _knit_sleeve(
         plain_before=wishes.plain_before,
         plain_after=wishes.plain_after,
         minimum_rounds=0 if "sleeve_length" in lengths else least,
+        underarm=underarm,
         size=target.label,
     )
     if isinstance(sleeve, Sleeve):
@@ -252,13 +281,14 @@ def _why_no_back(counts: Counts, body: Body, lengths: Lengths, gauge: Gauge) -> 
 
 
 def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
-    """Why the breaks of the chart take a whole part of the garment, or None."""
-    # a break at each side of the body, one under the sleeve
+    """Why the seams take a whole part of the garment, or None."""
+    # one at each side of the body, one under the sleeve
     room = min(_narrowest_back(counts, body), sleeve.cuff.before) - 1
     if seam <= room:
         return None
     reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
-    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), room - (seam - room) % 2),))
+    widest = room - (seam - room) % 2  # the underarm keeps its parity
+    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ())
 
 
 def _finished(

@@ -52,6 +52,13 @@ class Gauges:
     stranded: Gauge | None = None
     rib: Gauge | None = None
 
+    def used(self, *, charted: bool) -> Gauges:
+        """Those that anything is knitted at: without a chart nothing is stranded.
+
+        charted: whether a chart is there.
+        """
+        return self if charted else replace(self, stranded=None)
+
     def fabrics(self, options: ChartOptions | None) -> Fabrics:
         """What each round is knitted in.
 

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
+from types import MappingProxyType
 
 from grading_core.chart.grid import Anchor, neck_parity
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import conflicts
+from grading_core.counts.solver import Solution, Solved, conflicts, solve
 from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
@@ -71,11 +73,51 @@ def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
     yield from (Problem(path, _CONFLICT) for path in dict.fromkeys(paths))
 
 
-def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_stitches: int) -> tuple[Targets, ...]:
+@dataclass(frozen=True, slots=True)
+class SolvedTargets:
+    """Targets, and the counts chosen for them. expected: the targets before the rounds of the yokes were known."""
+
+    expected: tuple[Targets, ...]
+    solution: Solution
+
+    @property
+    def by_label(self) -> dict[str, Solved | Impossible]:
+        """The counts of each size, or why it has none."""
+        return {target.label: size for target, size in zip(self.expected, self.solution.sizes, strict=True)}
+
+
+def solve_targets(
+    rising: Sequence[TargetMeasurements], fabrics: Fabrics, rules: Rules, known: SolvedTargets | None
+) -> SolvedTargets:
+    """The counts of all sizes, chosen anew where their targets aren't those of another version.
+
+    rising, fabrics: as for `stitch_targets`. rules: of all sizes. known: the other version, None where there is none.
+    """
+    lines = rules.yoke.line_stitches
+    expected = stitch_targets(rising, fabrics, lines)
+    if known and known.expected == expected:
+        return known
+    solution = solve(expected, rules)
+    rounds = {
+        target.label: size.counts.rounds
+        for target, size in zip(expected, solution.sizes, strict=True)
+        if isinstance(size, Solved)
+    }
+    # a yoke with other rounds than its depth comes to may be split in another fabric
+    settled = stitch_targets(rising, fabrics, lines, rounds)
+    return SolvedTargets(expected, solution if settled == expected else solve(settled, rules))
+
+
+def stitch_targets(
+    rising: Sequence[TargetMeasurements],
+    fabrics: Fabrics,
+    line_stitches: int,
+    yoke_rounds: Mapping[str, int] = MappingProxyType({}),
+) -> tuple[Targets, ...]:
     """Finished measurements in exact stitches and rounds.
 
     rising: from the smallest size to the largest, free of `fall_problems`. fabrics: the gauges. line_stitches: of each
-    raglan line.
+    raglan line. yoke_rounds: by label, where they are known; else what the depth comes to.
 
     The neck is measured in round 1, body, sleeves and underarms in their first round below the split, each at the gauge
     of its round. None of them falls from size to size, though one size's split may lie in a chart's rounds and the
@@ -85,7 +127,8 @@ def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_
     targets: list[Targets] = []
     for size in rising:
         rounds = fabrics.rounds.exact_rows(size.depth)
-        below = fabrics.rounds.at(NEAREST.round(rounds) + 1)
+        split = yoke_rounds.get(size.label, NEAREST.round(rounds))
+        below = fabrics.rounds.at(split + 1)
         neck = size.neck * fabrics.rounds.at(1).stitches_per_cm
         sections = neck - 4 * line_stitches
         back, front = sections * size.back_share, sections * size.front_share
