@@ -19,6 +19,7 @@ from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import (
+    extra_problems,
     fall_problems,
     measurement_problems,
     nothing_to_knit,
@@ -80,7 +81,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
         [
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
-            *wish_problems(neck, yoke, request.yarn, chart),
+            *wish_problems(neck, yoke, body, request.yarn, chart),
             *keep_counts_problems(changes),
             *missing_measurements(bodies, lengths, levels),
         ]
@@ -96,6 +97,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
         rising = smallest_first(wearers, measurements)
         problems = [
             *measurement_problems(measurements, fabrics),
+            *extra_problems(measurements, version.lengths),
             *fall_problems(rising, version.lengths),
             *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
         ]

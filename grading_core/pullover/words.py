@@ -122,6 +122,8 @@ def _split(counts: Sequence[Counts], underarms: Sequence[Underarm | None], start
         "later round of the body starts and ends there."
     )
     yield f"The body has {stitches(lambda each: each.body)}. {body_starts} The other markers are no longer needed."
+    if any(each.front_extra for each in counts):
+        yield f"From underarm to underarm the front has {stitches(lambda each: each.front_extra)} more than the back."
     yield (
         f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
         f"{stitches(lambda each: each.sleeve)}. Its rounds start and end {start_words(underarms, 'the underarm')}; the "

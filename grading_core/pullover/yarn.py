@@ -63,7 +63,7 @@ def raise_stitches(neck: Neck, counts: Counts) -> int:
 
 
 def body_stitches(body: Body) -> int:
-    """Stitches worked in the rounds of the body, without the hem.
+    """Stitches worked in the rounds of the body and in the short rows over its front, without the hem.
 
     body: of the size.
     """
@@ -72,7 +72,7 @@ def body_stitches(body: Body) -> int:
     for number in range(1, body.rounds + 1):
         stitches += shaping.get(number, 0)
         worked += stitches
-    return worked
+    return worked + (body.bust_darts.stitches if body.bust_darts else 0)
 
 
 def sleeve_stitches(sleeve: Sleeve) -> int:

@@ -10,7 +10,7 @@ from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import stitches_by_colour
 from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes, sizes_of
-from tests.oracles.short_row_knitter import NeckStitches, knit
+from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
 
 
 def knit_yoke_stitches(size: KnittedSize) -> int:
@@ -35,6 +35,15 @@ def knit_short_rows(size: KnittedSize) -> int:
     return sum(rows_above.values())
 
 
+def knit_dart_rows(size: KnittedSize) -> int:
+    """What the short rows over the bust add to the round that they belong to."""
+    darts = size.body.bust_darts
+    if darts is None:
+        return 0
+    back, front, _, _ = knit_darts(30, darts.front, darts.turns)
+    return sum(back) + sum(front) - 30 - darts.front
+
+
 def test_all_colours_together_are_every_stitch_worked(made):
     for size in sizes_of(made):
         yoke = knit_yoke_stitches(size)
@@ -47,7 +56,8 @@ def test_all_colours_together_are_every_stitch_worked(made):
         fabric = yoke + sum(body[1:]) + 2 * sum(sleeve[1:])
         hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
         ribs = hem.rounds * hem.stitches + 2 * cuff.rounds * cuff.stitches + band.rounds * band.edge.stitches
-        assert sum(stitches_by_colour(size, None).values()) == fabric + knit_short_rows(size) + ribs
+        short_rows = knit_short_rows(size) + knit_dart_rows(size)
+        assert sum(stitches_by_colour(size, None).values()) == fabric + short_rows + ribs
         if size.chart:
             assert sum(size.chart.stitches_by_colour.total.values()) == fabric
 
