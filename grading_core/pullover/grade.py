@@ -9,7 +9,6 @@ on, with the design's counts where its targets are the same.
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from grading_core.chart.grid import describe
 from grading_core.counts.solver import solve
@@ -17,17 +16,17 @@ from grading_core.errors import raise_if_any
 from grading_core.pullover.bodies import body_remarks, find_wearers, missing_measurements
 from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
+from grading_core.pullover.garment import Garment
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
-from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
-from grading_core.pullover.remarks import chart_remarks, size_remarks
+from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
 from grading_core.pullover.table import table
-from grading_core.pullover.targets import count_rules, rule_problems, stitch_targets
+from grading_core.pullover.targets import count_rules, rule_problems
 from grading_core.pullover.words import instructions
-from grading_core.pullover.yarn import colour_yarn
+from grading_core.pullover.yarn import colour_yarn, yarn_remarks
 from grading_core.sizes.bodies import size_bodies
 
 
@@ -74,17 +73,24 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         ]
         raise_if_any(version.blame(problem) for problem in problems)
 
-        targets = stitch_targets(rising, fabrics, lines)
-        if targets != counted:
-            counted, solution = targets, solve(targets, rules)
+        garment = Garment(
+            wearers=wearers,
+            measurements=measurements,
+            version=version,
+            fabrics=fabrics,
+            rules=rules,
+            neck=neck,
+            yoke=yoke,
+            body=body,
+            sleeve=sleeve,
+            chart=chart,
+        )
+        if garment.targets != counted:
+            counted, solution = garment.targets, solve(garment.targets, rules)
         raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
 
-        counts = {target.label: solved for target, solved in zip(targets, solution.sizes, strict=True)}
-        knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
-        outcomes = {
-            wearer.label: knit(counts[wearer.label], target, wearer, version, fabrics)
-            for wearer, target in zip(wearers, measurements, strict=True)
-        }
+        counts = garment.counts(solution)
+        outcomes = {wearer.label: garment.knit(counts, wearer.label) for wearer in wearers}
         tables.append(table(outcomes.values()))
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
@@ -107,7 +113,8 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         changed=tuple(changed_numbers([*outcomes], tables[0], tables[-1])),
         remarks=(
             *body_remarks(bodies, version.lengths, levels, request.body_table),
-            *size_remarks(knitted),
+            *garment_remarks(garment, counts, knitted),
+            *(yarn_remarks(request.yarn, knitted, charted=chart is not None) if request.yarn else ()),
             *chart_remarks(placements, neck.start),
         ),
     )
