@@ -7,13 +7,13 @@ swatch settles it, is common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, Self
 
 from grading_core.rounding import NEAREST, CountRule
 
-Fabric = Literal["tighter", "looser", "same"]
+Tightness = Literal["tighter", "looser", "same"]
 NeedleChange = Literal["larger", "smaller", "none"]
 
 
@@ -49,6 +49,10 @@ class Gauge:
         """The rows for a length in cm, rounded by a count rule."""
         return rule.round(along_cm * self.rows_per_cm)
 
+    def exact_rows(self, along_cm: Fraction) -> Fraction:
+        """The rows that a length in cm comes to, not rounded."""
+        return along_cm * self.rows_per_cm
+
     def width_cm(self, stitches: int) -> Fraction:
         """The width in cm of so many stitches."""
         # As Fraction divides, without its detours: an answer holds hundreds of lengths.
@@ -57,6 +61,18 @@ class Gauge:
     def height_cm(self, rows: int) -> Fraction:
         """The height in cm of so many rows."""
         return Fraction(rows * self.rows_per_cm.denominator, self.rows_per_cm.numerator)
+
+    def at(self, number: int) -> Self:
+        """The gauge of a round, which is the same in all: what makes a gauge a `fabric.Fabric`."""
+        return self
+
+    def below(self, rounds: int) -> Self:
+        """What follows so many rounds: the same."""
+        return self
+
+    def with_rows(self, rows: Fraction) -> Self:
+        """The same with another count of rows over the span in which rows were counted."""
+        return replace(self, rows_per_cm=rows / self.rows_span_cm)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,7 +85,7 @@ class Comparison:
 
     stitches_ratio: Fraction
     rows_ratio: Fraction
-    fabric: Fabric
+    fabric: Tightness
     needle: NeedleChange
     advice: str
 
@@ -109,7 +125,7 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
     """
     stitches_ratio = own.stitches_per_cm / pattern.stitches_per_cm
     rows_ratio = own.rows_per_cm / pattern.rows_per_cm
-    fabric: Fabric
+    fabric: Tightness
     needle: NeedleChange
     if stitches_ratio > 1:
         fabric, needle = "tighter", "larger"

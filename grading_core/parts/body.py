@@ -15,7 +15,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
 from grading_core.rounding import CountRule
@@ -108,7 +108,7 @@ def shape_body(
     stitches: int,
     *,
     length_cm: Fraction,
-    gauge: Gauge,
+    gauge: Fabric,
     hem: Rib,
     levels: Sequence[Level] = (),
     spacing: Spacing = "closest_first",
@@ -117,11 +117,12 @@ def shape_body(
 ) -> Body | Impossible:
     """The body of one size, or why its shaping doesn't fit.
 
-    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's fabric.
+    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's rounds.
     hem: its rib; it has as many stitches as the body, put on the multiple. levels: from the underarm down, free of
     `level_problems`. spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below
     the yoke needs; a shorter body is lengthened to it, and a remark says so. size: its label, for remarks.
 
+    >>> from grading_core.gauge import Gauge
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> hem = Rib(gauge, Fraction(5), CountRule(4))
     >>> body = shape_body(222, length_cm=Fraction(38), gauge=gauge, hem=hem)
@@ -143,7 +144,7 @@ def shape_body(
         phases=phases([Event(number, change) for number, change in shaping], rounds),
         levels=reached,
         hem=edge,
-        circumference_cm=gauge.width_cm(stitches),
+        circumference_cm=gauge.at(1).width_cm(stitches),
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
         remarks=lengthened("body", by_length, minimum_rounds, size),
     )
@@ -207,7 +208,7 @@ def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
 
 
 def _shape(
-    stitches: int, rounds: int, gauge: Gauge, levels: Sequence[Level], spacing: Spacing
+    stitches: int, rounds: int, gauge: Fabric, levels: Sequence[Level], spacing: Spacing
 ) -> tuple[tuple[ShapedLevel, ...], tuple[tuple[int, int], ...]] | _Misfit:
     """The levels as reached and every shaping round, or the first level that doesn't fit."""
     reached: list[ShapedLevel] = []
@@ -215,21 +216,22 @@ def _shape(
     four = CountRule(STITCHES_PER_SHAPING, stitches)
     above = 0
     for index, level in enumerate(levels):
-        target = four.round(level.circumference_cm * gauge.stitches_per_cm)
-        times = abs(target - stitches) // STITCHES_PER_SHAPING
         at = gauge.rows(level.below_cm)
+        here = gauge.at(max(at, 1))
+        target = four.round(level.circumference_cm * here.stitches_per_cm)
+        times = abs(target - stitches) // STITCHES_PER_SHAPING
         if times > at - above or at > rounds:
             return _Misfit(index, times, above, at)
         change = STITCHES_PER_SHAPING if target > stitches else -STITCHES_PER_SHAPING
         places = spread(times, at - above, spacing).positions()
         shaping += [(above + place, change) for place in places]
         stitches, above = target, at
-        reached.append(ShapedLevel(level, at, stitches, gauge.width_cm(stitches)))
+        reached.append(ShapedLevel(level, at, stitches, here.width_cm(stitches)))
     return tuple(reached), tuple(shaping)
 
 
 def _impossible(
-    misfit: _Misfit, stitches: int, rounds: int, gauge: Gauge, levels: Sequence[Level], spacing: Spacing
+    misfit: _Misfit, stitches: int, rounds: int, gauge: Fabric, levels: Sequence[Level], spacing: Spacing
 ) -> Impossible:
     """Why a level doesn't fit, with those single changes that make the whole body fit."""
     place, times, above, at = misfit

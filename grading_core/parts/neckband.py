@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
 from grading_core.wording import counted, counted_run, size_run
@@ -75,6 +75,7 @@ class Neckband:
     def instructions(self) -> tuple[str, ...]:
         """The band in sentences, for one size.
 
+        >>> from grading_core.gauge import Gauge
         >>> from grading_core.rounding import CountRule
         >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
         >>> for sentence in neckband(pick_up(100, gauge), Rib(gauge, Fraction(3), CountRule(2))).instructions():
@@ -87,22 +88,23 @@ class Neckband:
         return (*_pick_ups([self.picked_up]), *ribbed, *_finish([self]))
 
 
-def pick_up(along_stitches: int, gauge: Gauge, rows_each_side: int = 0) -> PickUp:
+def pick_up(along_stitches: int, gauge: Fabric, rows_each_side: int = 0) -> PickUp:
     """Stitches to pick up round a neck.
 
-    along_stitches: cast on, or held, round the neck. gauge: of the fabric with the row ends. rows_each_side: row
+    along_stitches: cast on, or held, round the neck. gauge: of the rounds that the row ends are of. rows_each_side: row
     ends at each side of a front drop.
 
     Source: see the module's docstring.
 
+    >>> from grading_core.gauge import Gauge
     >>> made = pick_up(80, Gauge.over(Fraction(21), Fraction(28), Fraction(10)), 12)
     >>> made.along_rows_each_side, made.rhythm, made.stitches
     (9, Fraction(3, 4), 98)
     """
-    ratio = gauge.stitches_per_cm / gauge.rows_per_cm
-    return PickUp(
-        along_stitches, rows_each_side, NEAREST.round(rows_each_side * ratio), ratio.limit_denominator(LONGEST_RHYTHM)
-    )
+    rows = [gauge.at(number) for number in range(1, rows_each_side + 1)]
+    exact = sum((row.stitches_per_cm / row.rows_per_cm for row in rows), Fraction(0))
+    ratio = exact / rows_each_side if rows_each_side else Fraction(1)
+    return PickUp(along_stitches, rows_each_side, NEAREST.round(exact), ratio.limit_denominator(LONGEST_RHYTHM))
 
 
 def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single") -> Neckband:
@@ -113,6 +115,7 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
 
     Source: see the module's docstring; 10 rows, a fold row, 10 rows is a published example.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge(Fraction(2), Fraction(4))
     >>> rib = Rib(gauge, Fraction(5, 2), CountRule(4))

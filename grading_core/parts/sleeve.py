@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from grading_core.errors import Impossible, Nearest, Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
 from grading_core.shaping import Phase, Spacing
@@ -59,7 +59,7 @@ def shape_sleeve(
     stitches: int,
     *,
     length_cm: Fraction,
-    gauge: Gauge,
+    gauge: Fabric,
     cuff: Rib,
     wrist_cm: Fraction,
     spacing: Spacing = "closest_first",
@@ -71,11 +71,12 @@ def shape_sleeve(
     """The sleeve of one size, or why its decreases don't fit.
 
     stitches: at the upper arm. length_cm: wanted from underarm to edge, cuff included. gauge: of the sleeve's
-    fabric. cuff: its rib. wrist_cm: finished circumference of the cuff, at the rib's gauge. spacing: the
+    rounds. cuff: its rib. wrist_cm: finished circumference of the cuff, at the rib's gauge. spacing: the
     order of the intervals. plain_before, plain_after: rounds without decreases wanted at the top and
     before the cuff. minimum_rounds: before the cuff, as a chart that runs on below the yoke needs; a shorter
     sleeve is lengthened to it, and a remark says so. size: its label, for remarks.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
@@ -111,7 +112,7 @@ def shape_sleeve(
         decrease_rounds=taper.shaping_rows,
         phases=taper.phases,
         cuff=edge,
-        upper_arm_cm=gauge.width_cm(stitches),
+        upper_arm_cm=gauge.at(1).width_cm(stitches),
         wrist_difference_cm=edge.circumference_cm - wrist_cm,
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
         remarks=lengthened("sleeve", by_length, minimum_rounds, size),

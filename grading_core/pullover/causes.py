@@ -12,10 +12,10 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import Solved, solve
+from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Path
-from grading_core.pullover.garment import Garment
 from grading_core.pullover.lengths import place
+from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.wording import counted, listed
@@ -97,24 +97,24 @@ class Relaxation:
 
     cause: Cause
     touches: frozenset[str]
-    relax: Callable[[Garment], Garment]
+    relax: Callable[[Making], Making]
 
 
 class Inquiry:
-    """Asks for the causes of what is amiss in one garment.
+    """Asks for the causes of what is amiss in one making.
 
-    garment: that is knitted. counts: its own, from `Garment.counts`.
+    making: that is knitted. counts: its own, from `Making.solve`.
     """
 
-    def __init__(self, garment: Garment, counts: Mapping[str, Solved | Impossible]) -> None:
-        self.garment = garment
-        self._relaxations = tuple(relaxations(garment))
+    def __init__(self, making: Making, counts: Mapping[str, Solved | Impossible]) -> None:
+        self.making = making
+        self._relaxations = tuple(relaxations(making))
         self._counts: dict[tuple[tuple[Targets, ...], Rules], Mapping[str, Solved | Impossible]] = {
-            (garment.targets, garment.rules): counts
+            (making.targets, making.rules): counts
         }
         self._sizes_solved = 0
         self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
-        self._relaxed: dict[tuple[Cause, ...], tuple[Garment, Mapping[str, Solved | Impossible]]] = {}
+        self._relaxed: dict[tuple[Cause, ...], tuple[Making, Mapping[str, Solved | Impossible]]] = {}
         self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
 
     def causes(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
@@ -137,7 +137,7 @@ class Inquiry:
         )
 
     def _has_others(self, measurement: str, labels: Sequence[str]) -> bool:
-        return measurement in COUNTED and len(labels) == 1 and len(self.garment.wearers) > 1
+        return measurement in COUNTED and len(labels) == 1 and len(self.making.labels) > 1
 
     def _together(
         self, measurement: str, tried: Sequence[Relaxation], labels: Sequence[str], fits: Fits
@@ -165,54 +165,54 @@ class Inquiry:
     def _knit(self, given_up: Sequence[Relaxation], label: str) -> KnittedSize | Impossible | None:
         key = tuple(each.cause for each in given_up)
         if (key, label) not in self._knitted:
-            garment, counts = self._make(key, given_up, label)
-            self._knitted[key, label] = garment.knit(counts, label) if counts else None
+            making, counts = self._make(key, given_up, label)
+            self._knitted[key, label] = making.knit(counts, label) if counts else None
         return self._knitted[key, label]
 
     def _make(
         self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str
-    ) -> tuple[Garment, Mapping[str, Solved | Impossible]]:
+    ) -> tuple[Making, Mapping[str, Solved | Impossible]]:
         """The garment without what is given up, and its counts: solved anew where they are others, none if too many."""
         if key in self._relaxed and label in self._relaxed[key][1]:
             return self._relaxed[key]
-        garment = self.garment
+        making = self.making
         for each in given_up:
-            garment = each.relax(garment)
-        asked = (garment.targets, garment.rules)
+            making = each.relax(making)
+        asked = (making.targets, making.rules)
         if asked not in self._counts:
-            self._sizes_solved += len(garment.wearers)
+            self._sizes_solved += len(making.labels)
             if self._sizes_solved > MOST_SIZES:
-                return garment, {}
-            self._counts[asked] = garment.counts(solve(*asked))
-        self._relaxed[key] = (garment, self._counts[asked])
+                return making, {}
+            self._counts[asked] = making.solve().by_label
+        self._relaxed[key] = (making, self._counts[asked])
         return self._relaxed[key]
 
 
-def relaxations(garment: Garment) -> Iterator[Relaxation]:
+def relaxations(making: Making) -> Iterator[Relaxation]:
     """All that can be given up in a garment: rules that demand something, and lengths that are asked for.
 
-    garment: any.
+    making: any.
     """
-    yield from _rule_relaxations(garment)
-    yield from _yoke_relaxations(garment)
-    yield from _edge_relaxations(garment)
-    version = garment.version
+    yield from _rule_relaxations(making)
+    yield from _yoke_relaxations(making)
+    yield from _edge_relaxations(making)
+    version = making.version
     for name, (words, touches) in _LENGTHS.items():
         if name in version.lengths:
-            yield Relaxation(Cause(words, place(version.lengths, name)), touches, _without_length(garment, name))
-    if garment.neck.shares:
+            yield Relaxation(Cause(words, place(version.lengths, name)), touches, _without_length(making, name))
+    if making.neck.shares:
         yield Relaxation(Cause("the shares of the neck", ("neck", "shares")), frozenset({"armhole"}), _usual_shares)
     if version.adjustment:
         yield Relaxation(
             Cause("the maker's yoke", ("changes", "yoke")),
             frozenset({"armhole", "total_length", "total_steps"}),
-            lambda garment: replace(garment, version=replace(garment.version, adjustment=None)),
+            lambda making: replace(making, version=replace(making.version, adjustment=None)),
         )
-    if garment.chart:
+    if making.chart:
         yield Relaxation(
             Cause("the chart, of which the last repeat is finished", ("chart",)),
             frozenset({"body_length", "sleeve_length", "total_length", "total_steps"}),
-            lambda garment: replace(garment, chart=None),
+            lambda making: replace(making, chart=None),
         )
 
 
@@ -230,8 +230,8 @@ def rule_words(rule: CountRule, of: str) -> str:
     return f"the multiple of {rule.multiple}{rounding} of {of} (a smaller multiple would come nearer)"
 
 
-def _rule_relaxations(garment: Garment) -> Iterator[Relaxation]:
-    rules = garment.rules
+def _rule_relaxations(making: Making) -> Iterator[Relaxation]:
+    rules = making.rules
     for name, of in (("neck", "the cast-on"), ("body", "the body"), ("sleeve", "the sleeve")):
         rule: CountRule = getattr(rules, name)
         if _demands(rule):
@@ -241,20 +241,20 @@ def _rule_relaxations(garment: Garment) -> Iterator[Relaxation]:
         parity = getattr(rules, name)
         if parity:
             words = f"the chart's anchor at the {section}, which asks for an {parity} number of stitches"
-            path = ("chart", "anchor", section) if garment.chart and garment.chart.anchor else ("chart",)
+            path = ("chart", "anchor", section) if making.chart and making.chart.anchor else ("chart",)
             yield Relaxation(Cause(words, path), COUNTED, _without_rule(**{name: None}))
     if rules.seam_stitches is not None:
         words = f"the {counted(rules.seam_stitches, 'seam stitch')}"
 
-        def no_seam(garment: Garment) -> Garment:
-            freed = replace(garment.rules, seam_stitches=None)
-            return replace(garment, rules=freed, yoke=replace(garment.yoke, seam_stitches=None))
+        def no_seam(making: Making) -> Making:
+            freed = replace(making.rules, seam_stitches=None)
+            return replace(making, rules=freed, yoke=replace(making.yoke, seam_stitches=None))
 
         yield Relaxation(Cause(words, ("yoke", "seam_stitches")), COUNTED, no_seam)
 
 
-def _yoke_relaxations(garment: Garment) -> Iterator[Relaxation]:
-    options = garment.yoke.options
+def _yoke_relaxations(making: Making) -> Iterator[Relaxation]:
+    options = making.yoke.options
     for name, freest, asks, words in (
         ("step", 1, options.step > 1, "increases in every second round at most"),
         (
@@ -275,26 +275,26 @@ def _yoke_relaxations(garment: Garment) -> Iterator[Relaxation]:
             yield Relaxation(Cause(words, ("yoke", name)), COUNTED, _with_option(**{name: freest}))
 
 
-def _edge_relaxations(garment: Garment) -> Iterator[Relaxation]:
+def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
     for part, edge, rule_touches, height_touches in (
         ("body", "hem", frozenset({"hem"}), frozenset({"body_length", "total_length", "total_steps"})),
         ("sleeve", "cuff", frozenset({"wrist", "hand", "arm"}), frozenset({"sleeve_length"})),
     ):
-        rule: CountRule = getattr(getattr(garment, part), edge).count_rule
+        rule: CountRule = getattr(getattr(making, part), edge).count_rule
         if _demands(rule):
             cause = Cause(rule_words(rule, f"the {edge}"), (part, edge, "count_rule"))
             yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST))
-        lowest = 1 / garment.fabrics.rib.rows_per_cm
+        lowest = 1 / making.fabrics.rib.rows_per_cm
         cause = Cause(f"the height of the {edge}", (part, edge, "height"))
         yield Relaxation(cause, height_touches, _with_edge(part, edge, height=lowest))
-    rule = garment.version.band.count_rule
+    rule = making.version.band.count_rule
     if _demands(rule):
 
-        def plain_band(garment: Garment) -> Garment:
-            band = replace(garment.version.band, count_rule=NEAREST)
-            return replace(garment, version=replace(garment.version, band=band))
+        def plain_band(making: Making) -> Making:
+            band = replace(making.version.band, count_rule=NEAREST)
+            return replace(making, version=replace(making.version, band=band))
 
-        cause = Cause(rule_words(rule, "the neckband"), garment.version.band_rule)
+        cause = Cause(rule_words(rule, "the neckband"), making.version.band_rule)
         yield Relaxation(cause, frozenset({"neckband"}), plain_band)
 
 
@@ -302,43 +302,43 @@ def _demands(rule: CountRule) -> bool:
     return rule.multiple > 1 or rule.rounding != "nearest"
 
 
-def _without_rule(**freed: CountRule | None) -> Callable[[Garment], Garment]:
-    return lambda garment: replace(garment, rules=replace(garment.rules, **freed))  # type: ignore[arg-type]
+def _without_rule(**freed: CountRule | None) -> Callable[[Making], Making]:
+    return lambda making: replace(making, rules=replace(making.rules, **freed))  # type: ignore[arg-type]
 
 
-def _without_length(garment: Garment, name: str) -> Callable[[Garment], Garment]:
-    usual = cache(garment.usual)
-    return lambda garment: garment.with_length(name, usual(name))
+def _without_length(making: Making, name: str) -> Callable[[Making], Making]:
+    usual = cache(making.usual)
+    return lambda making: making.with_length(name, usual(name))
 
 
-def _with_option(**options: object) -> Callable[[Garment], Garment]:
-    def relax(garment: Garment) -> Garment:
-        freed = replace(garment.yoke.options, **options)  # type: ignore[arg-type]
-        return replace(garment, rules=replace(garment.rules, yoke=freed), yoke=replace(garment.yoke, options=freed))
-
-    return relax
-
-
-def _with_edge(part: str, edge: str, **wishes: object) -> Callable[[Garment], Garment]:
-    def relax(garment: Garment) -> Garment:
-        of_part = getattr(garment, part)
-        return replace(garment, **{part: replace(of_part, **{edge: replace(getattr(of_part, edge), **wishes)})})
+def _with_option(**options: object) -> Callable[[Making], Making]:
+    def relax(making: Making) -> Making:
+        freed = replace(making.yoke.options, **options)  # type: ignore[arg-type]
+        return replace(making, rules=replace(making.rules, yoke=freed), yoke=replace(making.yoke, options=freed))
 
     return relax
 
 
-def _usual_shares(garment: Garment) -> Garment:
-    neck = replace(garment.neck, shares=None)
-    usual = replace(garment, neck=neck).usual()
+def _with_edge(part: str, edge: str, **wishes: object) -> Callable[[Making], Making]:
+    def relax(making: Making) -> Making:
+        of_part = getattr(making, part)
+        return replace(making, **{part: replace(of_part, **{edge: replace(getattr(of_part, edge), **wishes)})})
+
+    return relax
+
+
+def _usual_shares(making: Making) -> Making:
+    neck = replace(making.neck, shares=None)
+    usual = replace(making, neck=neck).usual()
     measurements = tuple(
         replace(target, back_share=shared.back_share, front_share=shared.front_share)
-        for target, shared in zip(garment.measurements, usual, strict=True)
+        for target, shared in zip(making.measurements, usual, strict=True)
     )
-    rules = replace(garment.rules, narrower_front=False)
-    return replace(garment, neck=neck, measurements=measurements, rules=rules)
+    rules = replace(making.rules, narrower_front=False)
+    return replace(making, neck=neck, measurements=measurements, rules=rules)
 
 
 def _alone(label: str) -> Relaxation:
     """The size without the others."""
     words = "the other sizes: no count may fall from size to size, and the parity of the sections is the same in all"
-    return Relaxation(Cause(words, None), COUNTED, lambda garment: garment.alone(label))
+    return Relaxation(Cause(words, None), COUNTED, lambda making: replace(making, labels=frozenset({label})))

@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Nearest, Path, Problem, raise_if_any
-from grading_core.gauge import Gauge
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.yoke.request import Adjustment
+
+_MAKERS: Mapping[Path, Path] = {
+    ("body", "length"): ("changes", "body_length"),
+    ("sleeve", "length"): ("changes", "sleeve_length"),
+}
+"""Lengths of the design, and where a maker asks for them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,9 +44,17 @@ class Version:
         """
         if not self.changed or problem.path[:1] == ("changes",):
             return problem
-        # a length that is what the others leave can be asked for
-        unasked = ("body_length",) if problem.path == ("body", "length") else ()
-        return replace(problem, path=("changes", *unasked))
+        return replace(problem, path=("changes",))
+
+    def offer(self, impossible: Impossible) -> Impossible:
+        """Why a size of this version is impossible, with lengths offered where a maker asks for them.
+
+        impossible: with places in the design, or among the changes.
+        """
+        if not self.changed:
+            return impossible
+        nearest = (replace(each, path=_MAKERS.get(each.path, each.path)) for each in impossible.nearest)
+        return replace(impossible, nearest=tuple(nearest))
 
 
 def versions(
@@ -67,7 +81,7 @@ def versions(
         )
 
 
-def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Gauge) -> Iterator[Problem]:
+def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:
     """A yoke that is made too deep for one answer.
 
     adjustment: of the yoke, None for none. solution: the counts of all sizes. gauge: of the yoke.
@@ -80,19 +94,20 @@ def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge
         yield Problem(("changes", "yoke"), too_many_rounds(rounds))
 
 
-def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
+def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Fabric) -> Nearest:
     """A number of rounds in the way in which a maker asks for the yoke.
 
     adjustment: as asked. rounds: of the yoke. written: of the design's. gauge: of the yoke.
 
     >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
     >>> nearest_adjustment(Adjustment(rounds_change=-20), 60, 72, Gauge(Fraction(2), Fraction(3)))
     Nearest(path=('changes', 'yoke', 'rounds_change'), value=-12)
     """
     if adjustment.depth_cm is not None:
         return Nearest(("changes", "yoke", "depth"), gauge.height_cm(rounds))
     if adjustment.depth_change_cm is not None:
-        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds - written))
+        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds) - gauge.height_cm(written))
     if adjustment.rounds_change is not None:
         return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
     return Nearest(("changes", "yoke", "rounds"), rounds)

@@ -24,7 +24,7 @@ def fit_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[
 
     sizes: those that are possible, by label. inquiry: into their garment.
     """
-    wearers = {wearer.label: wearer for wearer in inquiry.garment.wearers}
+    wearers = {wearer.label: wearer for wearer in inquiry.making.wearers}
     for label, size in sizes.items():
         yield from _girths(size, wearers[label], inquiry)
         yield from _armhole(size, wearers[label], inquiry)
@@ -63,7 +63,7 @@ def _girths(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Rem
     ]
     girths += [
         (level.measurement, level.measurement, _level_girth(index))
-        for index, level in enumerate(inquiry.garment.body.levels)
+        for index, level in enumerate(inquiry.making.body.levels)
     ]
     for name, words, around in girths:
         if around(size) < wearer.body[name]:
@@ -83,7 +83,7 @@ def _below_body(
     body: Fraction,
 ) -> Remark:
     """The remark on a girth that is less than the body's: for the ease, where that is negative, or else for a rule."""
-    label, lengths = size.target.label, inquiry.garment.version.lengths
+    label, lengths = size.target.label, inquiry.making.version.lengths
     levels = {level.name: level.circumference_cm for level in size.target.levels}
     wanted: Fraction = levels[name] if name in levels else getattr(size.target, name)
     causes = inquiry.causes(name, [label], lambda size: around(size) >= body) if wanted >= body else Causes(())

@@ -1,105 +1,134 @@
-"""One version of a garment: all that its counts and parts follow from, and the making of them."""
+"""The garment in every size, as far as its parts: its stages in the order of the craft.
+
+Bodies; finished measurements; targets and rules; the counts of all sizes from cast-on to split; the parts of each size.
+A size that can't be knitted says why, and the others are made. A maker's changes are a second version that goes through
+the same stages from the measurements on, with the design's counts where its targets are the same.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
 
-from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Impossible
-from grading_core.pullover.bodies import Wearer
-from grading_core.pullover.changes import Version
-from grading_core.pullover.measurements import TargetMeasurements, smallest_first, target_measurements
-from grading_core.pullover.parts import knit_size
-from grading_core.pullover.request import BodyWishes, ChartWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
+from grading_core.errors import Impossible, raise_if_any
+from grading_core.pullover.bodies import find_wearers, missing_measurements
+from grading_core.pullover.changes import adjustment_problems, versions
+from grading_core.pullover.chart import chart_anchor
+from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.making import Making
+from grading_core.pullover.measurements import (
+    fall_problems,
+    measurement_problems,
+    nothing_to_knit,
+    smallest_first,
+    target_measurements,
+)
+from grading_core.pullover.problems import wish_problems
+from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize
-from grading_core.pullover.targets import stitch_targets
+from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
+from grading_core.sizes.bodies import SizeBody, size_bodies
 
-_FOLLOWING: Mapping[str, tuple[str, ...]] = {"depth": ("body_length",), "sleeve_length": ("wrist",)}
-"""What another length leaves: it follows where it isn't asked for itself."""
+Outcomes = Mapping[str, KnittedSize | Impossible]
+"""By label, in the order asked."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Garment:
-    """What one version is made from.
+    """All sizes, as far as their parts.
 
-    wearers, measurements: of all sizes, in the same order. version: as designed, or as a maker changes it. fabrics: the
-    gauges. rules: of the counts. neck, yoke, body, sleeve, chart: the wishes for each part.
+    bodies: of all sizes. rising: the labels from the smallest size to the largest. designed, outcomes: the
+    sizes as designed, and with a maker's changes; the same without any. making, solved: of the latter.
     """
 
-    wearers: tuple[Wearer, ...]
-    measurements: tuple[TargetMeasurements, ...]
-    version: Version
-    fabrics: Fabrics
-    rules: Rules
-    neck: NeckWishes
-    yoke: YokeWishes
-    body: BodyWishes
-    sleeve: SleeveWishes
-    chart: ChartWishes | None
+    bodies: tuple[SizeBody, ...]
+    rising: tuple[str, ...]
+    designed: Outcomes
+    outcomes: Outcomes
+    making: Making
+    solved: SolvedTargets
 
-    @property
-    def rising(self) -> tuple[TargetMeasurements, ...]:
-        """The measurements from the smallest size to the largest."""
-        return smallest_first(self.wearers, self.measurements)
 
-    @property
-    def targets(self) -> tuple[Targets, ...]:
-        """The measurements in stitches and rounds, from the smallest size to the largest."""
-        return stitch_targets(self.rising, self.fabrics, self.yoke.options.line_stitches)
+def knit_garment(request: PulloverRequest, among: Collection[str] | None = None) -> Garment:
+    """The parts of every size as designed, and with a maker's changes.
 
-    def counts(self, solution: Solution) -> dict[str, Solved | Impossible]:
-        """The counts by label.
+    request: what is asked. among: labels of the sizes to knit, whose counts are then chosen without the others; None
+    for all.
 
-        solution: of `targets`.
-        """
-        return {target.label: solved for target, solved in zip(self.rising, solution.sizes, strict=True)}
+    Raises ContradictionError for everything in the request that contradicts itself, apart from the length of the
+    chart's answer.
 
-    def knit(self, counts: Mapping[str, Solved | Impossible], label: str) -> KnittedSize | Impossible:
-        """One size, or why it can't be knitted.
+    >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.pullover.request import Gauges
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> knit_garment(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M"))).outcomes["M"].counts.body
+    226
+    """
+    neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
+    levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
 
-        counts: from `counts`. label: of the size.
-        """
-        place = [wearer.label for wearer in self.wearers].index(label)
-        return knit_size(
-            counts[label],
-            self.measurements[place],
-            self.wearers[place],
-            self.version,
-            self.fabrics,
-            neck=self.neck,
-            yoke=self.yoke,
-            body=self.body,
-            sleeve=self.sleeve,
-            chart=self.chart,
+    bodies = size_bodies(request.bodies)
+    lengths = asked_lengths(request.ease, neck, yoke, body, sleeve)
+    all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
+    raise_if_any(
+        [
+            *length_problems(all_lengths, len(bodies)),
+            *ease_problems(request.ease, levels),
+            *wish_problems(neck, yoke, request.yarn, chart),
+            *missing_measurements(bodies, lengths, levels),
+        ]
+    )
+    wearers = find_wearers(bodies, request.bodies.body_table)
+    rules = count_rules(neck, yoke, body, sleeve, chart_anchor(chart))
+
+    solved: SolvedTargets | None = None
+    outcomes: list[Outcomes] = []
+    for version in versions(request.gauges, lengths, request.band, levels, changes):
+        fabrics = version.gauges.fabrics(chart)
+        measurements = target_measurements(wearers, version.lengths, neck, levels)
+        rising = smallest_first(wearers, measurements)
+        problems = [
+            *measurement_problems(measurements, fabrics),
+            *fall_problems(rising, version.lengths),
+            *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
+        ]
+        raise_if_any(version.blame(problem) for problem in problems)
+
+        empty = {
+            wearer.label: nothing_to_knit(target, wearer, version.lengths, neck, lines, fabrics)
+            for wearer, target in zip(wearers, measurements, strict=True)
+        }
+        making = Making(
+            wearers=wearers,
+            measurements=measurements,
+            labels=frozenset(label for label, why in empty.items() if not why and (not among or label in among)),
+            version=version,
+            fabrics=fabrics,
+            rules=rules,
+            neck=neck,
+            yoke=yoke,
+            body=body,
+            sleeve=sleeve,
+            chart=chart,
+        )
+        solved = making.solve(solved)
+        raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
+
+        counts = solved.by_label
+        made = {
+            label: why or making.knit(counts, label) for label, why in empty.items() if why or label in making.labels
+        }
+        outcomes.append(
+            {label: version.offer(size) if isinstance(size, Impossible) else size for label, size in made.items()}
         )
 
-    def usual(self, *names: str) -> tuple[TargetMeasurements, ...]:
-        """The measurements of all sizes, were some of the lengths not asked for.
-
-        names: of these, as `lengths.PLACES` has them.
-        """
-        lengths = {name: asked for name, asked in self.version.lengths.items() if name not in names}
-        return target_measurements(self.wearers, lengths, self.neck, self.body.levels)
-
-    def with_length(self, name: str, others: Sequence[TargetMeasurements]) -> Garment:
-        """The garment with one length of other measurements, and with what that length leaves there.
-
-        name: as `lengths.PLACES` has it. others: of all sizes; all else stays, even what is usually a part of that
-        length.
-        """
-        names = (name, *_FOLLOWING.get(name, ()))
-        measurements = tuple(
-            replace(target, **{each: getattr(other, each) for each in names})
-            for target, other in zip(self.measurements, others, strict=True)
-        )
-        return replace(self, measurements=measurements)
-
-    def alone(self, label: str) -> Garment:
-        """The garment in one size.
-
-        label: of the size.
-        """
-        place = [wearer.label for wearer in self.wearers].index(label)
-        return replace(self, wearers=(self.wearers[place],), measurements=(self.measurements[place],))
+    assert solved is not None  # there is always the design
+    return Garment(
+        bodies=tuple(bodies),
+        rising=tuple(target.label for target in rising),
+        designed=outcomes[0],
+        outcomes=outcomes[-1],
+        making=making,
+        solved=solved,
+    )

@@ -1,9 +1,7 @@
 """A whole top-down raglan pullover in every size, as a recipe: its stages in the order of the craft.
 
-Bodies; finished measurements; targets and rules; the counts of all sizes from cast-on to split; the parts of each
-size; the chart laid over what there is; yarn; table and words; words of warning. A size that can't be knitted says why,
-and the others are made. A maker's changes are a second version that goes through the same stages from the measurements
-on, with the design's counts where its targets are the same.
+The garment as far as its parts (see `garment`); what would make an impossible size possible; the chart laid over what
+there is; yarn; table and words; words of warning.
 """
 
 from __future__ import annotations
@@ -11,23 +9,17 @@ from __future__ import annotations
 from dataclasses import replace
 
 from grading_core.chart.grid import describe
-from grading_core.counts.solver import solve
-from grading_core.errors import raise_if_any
-from grading_core.pullover.bodies import body_remarks, find_wearers, missing_measurements
-from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
+from grading_core.pullover.bodies import body_remarks
+from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
-from grading_core.pullover.garment import Garment
-from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
-from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
-from grading_core.pullover.problems import wish_problems
+from grading_core.pullover.garment import knit_garment
+from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
 from grading_core.pullover.table import table
-from grading_core.pullover.targets import count_rules, rule_problems
 from grading_core.pullover.words import instructions
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
-from grading_core.sizes.bodies import size_bodies
 
 
 def grade_pullover(request: PulloverRequest) -> Pullover:
@@ -43,78 +35,34 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     >>> {(row.item, row.unit): row.values for row in pullover.table}["body", "stitches"]
     (202, 226, 250)
     """
-    neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
-    levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
-
-    bodies = size_bodies(request.bodies)
-    lengths = asked_lengths(request.ease, neck, yoke, body, sleeve)
-    all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
-    raise_if_any(
-        [
-            *length_problems(all_lengths, len(bodies)),
-            *ease_problems(request.ease, levels),
-            *wish_problems(neck, yoke, request.yarn, chart),
-            *missing_measurements(bodies, lengths, levels),
-        ]
-    )
-    wearers = find_wearers(bodies, request.bodies.body_table)
-    anchor = chart_anchor(chart)
-    rules = count_rules(neck, yoke, body, sleeve, anchor)
-
-    counted, tables = None, []
-    for version in versions(request.gauges, lengths, request.band, levels, changes):
-        fabrics = version.gauges.fabrics(chart.chart if chart else None)
-        measurements = target_measurements(wearers, version.lengths, neck, levels)
-        rising = smallest_first(wearers, measurements)
-        problems = [
-            *measurement_problems(measurements, version.lengths, neck, lines, fabrics),
-            *fall_problems(rising, version.lengths),
-            *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
-        ]
-        raise_if_any(version.blame(problem) for problem in problems)
-
-        garment = Garment(
-            wearers=wearers,
-            measurements=measurements,
-            version=version,
-            fabrics=fabrics,
-            rules=rules,
-            neck=neck,
-            yoke=yoke,
-            body=body,
-            sleeve=sleeve,
-            chart=chart,
-        )
-        if garment.targets != counted:
-            counted, solution = garment.targets, solve(garment.targets, rules)
-        raise_if_any(adjustment_problems(version.adjustment, solution, fabrics.yoke))
-
-        counts = garment.counts(solution)
-        outcomes = {wearer.label: garment.knit(counts, wearer.label) for wearer in wearers}
-        tables.append(table(outcomes.values()))
+    garment = knit_garment(request)
+    outcomes = with_nearest(request, garment, lambda changed, among: knit_garment(changed, among).outcomes)
+    designed, made = table(garment.designed.values()), table(outcomes.values())
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    plan = plan_chart(chart, anchor, yoke, fabrics.yoke)
-    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in wearers))
+    making, neck, yoke = garment.making, request.neck, request.yoke
+    version = making.version
+    plan = plan_chart(request.chart, chart_anchor(request.chart), yoke, version.gauges)
+    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in making.wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
         for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, fabrics.below)
+            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds.at(size.counts.rounds + 1))
             knitted[label] = replace(size, yarn=yarn)
 
     return Pullover(
         sizes=tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items()),
-        chart=describe(chart.chart) if chart else None,
-        cost=solution.cost,
-        unevenness=solution.unevenness,
-        table=tables[-1],
+        chart=describe(request.chart.chart) if request.chart else None,
+        cost=garment.solved.solution.cost,
+        unevenness=garment.solved.solution.unevenness,
+        table=made,
         instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan),
-        changed=tuple(changed_numbers([*outcomes], tables[0], tables[-1])),
+        changed=tuple(changed_numbers([*outcomes], designed, made)),
         remarks=(
-            *body_remarks(bodies, version.lengths, levels, request.body_table),
-            *garment_remarks(garment, counts, knitted),
-            *(yarn_remarks(request.yarn, knitted, charted=chart is not None) if request.yarn else ()),
+            *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
+            *garment_remarks(making, garment.solved.by_label, knitted),
+            *(yarn_remarks(request.yarn, knitted, charted=plan is not None) if request.yarn else ()),
             *chart_remarks(placements, neck.start),
         ),
     )

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Nearest
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
 from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
@@ -20,21 +21,21 @@ from grading_core.wording import counted
 from grading_core.yoke.request import Options
 
 
-def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, gauge: Gauge) -> Neck | Impossible:
+def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, fabrics: Fabrics) -> Neck | Impossible:
     """The cast-on with a raised back or a dropped front, or why they don't fit; the head is still to come.
 
-    counts: of the size, with the rounds of its yoke. wishes: for the neck. options: how the yoke is increased. gauge:
-    of the yoke.
+    counts: of the size, with the rounds of its yoke. wishes: for the neck. options: how the yoke is increased.
+    fabrics: the gauges; short rows are plain.
     """
     raised: BackRaise | None = None
     drop: FrontDrop | None = None
     if wishes.front_drop:
-        dropped = _drop_front(counts, wishes.front_drop, options, gauge)
+        dropped = _drop_front(counts, wishes.front_drop, options, fabrics.rounds)
         if isinstance(dropped, Impossible):
             return dropped
         drop = dropped
     elif wishes.raise_cm:
-        short_rows = _raise_back(counts, wishes, gauge)
+        short_rows = _raise_back(counts, wishes, fabrics.plain)
         if isinstance(short_rows, Impossible):
             return short_rows
         raised = short_rows
@@ -46,7 +47,7 @@ def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, gauge: Gaug
         line_stitches=counts.line_stitches,
         raised=raised,
         drop=drop,
-        edge_cm=neck_edge_cm(begun, gauge, drop),
+        edge_cm=neck_edge_cm(begun, fabrics.rounds, drop),
         head=None,
     )
 
@@ -58,7 +59,7 @@ def knit_band(neck: Neck, wishes: BandWishes, fabrics: Fabrics) -> Neckband:
     """
     height_cm = USUAL_BAND_HEIGHT_CM if wishes.height is None else wishes.height
     rows, centre = (neck.drop.rows, neck.drop.centre) if neck.drop else (0, 0)
-    picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.yoke, rows)
+    picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.rounds, rows)
     return neckband(picked_up, Rib(fabrics.rib, height_cm, wishes.count_rule), wishes.construction)
 
 
@@ -75,7 +76,7 @@ def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> 
     return check_head(openings, head_cm, stretch, young=wearer.young, size=wearer.label, path=("neck",))
 
 
-def _drop_front(counts: Counts, height_cm: Fraction, options: Options, gauge: Gauge) -> FrontDrop | Impossible:
+def _drop_front(counts: Counts, height_cm: Fraction, options: Options, gauge: Fabric) -> FrontDrop | Impossible:
     # the yoke's increases have to fall on right-side rows of the drop, of which the last is one
     rule = CountRule(2, options.first % 2 if options.step == 2 else 0)
     rows = gauge.rows(height_cm, rule) or 2

@@ -10,6 +10,7 @@ from grading_core.chart.grid import progress
 from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Nearest
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
 from grading_core.parts.ribbing import Rib
@@ -57,21 +58,22 @@ def knit_size(
     fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part.
     """
     if isinstance(solved, Impossible):
-        return without_counts(solved, wearer, version.lengths, fabrics)
+        return without_counts(solved, wearer, target.depth, version.lengths, fabrics)
     written = solved.counts.yoke(wearer.label)
-    increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.yoke)
+    increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.rounds)
     if isinstance(increases, Impossible):
         return increases
     counts = replace(solved.counts, rounds=increases.yoke.rounds)
-    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics.yoke)
+    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics)
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
-    knitted_body = _knit_body(counts.body, target, body, version.lengths, fabrics, young=wearer.young, least=least)
+    below = replace(fabrics, rounds=fabrics.rounds.below(counts.rounds))
+    knitted_body = _knit_body(counts.body, target, body, version.lengths, below, young=wearer.young, least=least)
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, fabrics, young=wearer.young, least=least
+        counts.sleeve, target, sleeve, version.lengths, below, young=wearer.young, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
@@ -95,7 +97,7 @@ def knit_size(
     )
 
 
-def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Gauge) -> Schedule | Impossible:
+def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Fabric) -> Schedule | Impossible:
     """The increases, adjusted where a maker asks for it in the way that disturbs the yoke least."""
     if adjustment is None:
         return schedule(written, options, gauge)
@@ -115,13 +117,13 @@ def _knit_body(
     target: TargetMeasurements,
     wishes: BodyWishes,
     lengths: Lengths,
-    fabrics: Fabrics,
+    below: Fabrics,
     *,
     young: bool,
     least: int,
 ) -> Body | Impossible:
     """The body, or why its shaping doesn't fit; of a length that isn't asked, long enough to finish a chart."""
-    gauge, hem = fabrics.below, _rib(wishes.hem, fabrics.rib, young=young)
+    gauge, hem = below.rounds, _rib(wishes.hem, below.rib, young=young)
     body = shape_body(
         stitches,
         length_cm=target.body_length,
@@ -149,13 +151,13 @@ def _knit_sleeve(
     target: TargetMeasurements,
     wishes: SleeveWishes,
     lengths: Lengths,
-    fabrics: Fabrics,
+    below: Fabrics,
     *,
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
     """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
-    gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
+    gauge, cuff = below.rounds, _rib(wishes.cuff, below.rib, young=young)
     sleeve = shape_sleeve(
         stitches,
         length_cm=target.sleeve_length,
@@ -204,9 +206,9 @@ def _finished(
     return FinishedMeasurements(
         bust=body.circumference_cm,
         upper_arm=sleeve.upper_arm_cm,
-        neck=fabrics.yoke.width_cm(counts.cast_on),
+        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
         depth=yoke.depth_cm,
-        underarm=fabrics.below.width_cm(counts.underarm),
+        underarm=fabrics.rounds.at(counts.rounds + 1).width_cm(counts.underarm),
         hem=body.hem.circumference_cm,
         wrist=sleeve.cuff.circumference_cm,
         body_length=body.length_cm,

@@ -11,18 +11,18 @@ from grading_core.errors import Impossible, Remark
 from grading_core.parts.neckline import Start
 from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.fit import fit_remarks
-from grading_core.pullover.garment import Garment
+from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.wanted import far_remarks
 from grading_core.pullover.whole import depth_remarks, total_length_remarks
 
 
 def garment_remarks(
-    garment: Garment, counts: Mapping[str, Solved | Impossible], sizes: Mapping[str, KnittedSize]
+    making: Making, counts: Mapping[str, Solved | Impossible], sizes: Mapping[str, KnittedSize]
 ) -> Iterator[Remark]:
     """What deserves a word about a garment: its parts, and where it isn't what was wanted or doesn't fit.
 
-    garment: as designed, or as a maker changes it. counts: its own, from `Garment.counts`. sizes: those that are
+    making: as designed, or as a maker changes it. counts: its own, from `Making.solve`. sizes: those that are
     possible, by label.
     """
     for size in sizes.values():
@@ -30,7 +30,7 @@ def garment_remarks(
         yield from size.sleeve.remarks
         if size.neck.head:
             yield from size.neck.head.remarks
-    inquiry = Inquiry(garment, counts)
+    inquiry = Inquiry(making, counts)
     yield from far_remarks(sizes, inquiry)
     yield from fit_remarks(sizes, inquiry)
     yield from depth_remarks(sizes, inquiry)

@@ -11,8 +11,9 @@ from dataclasses import dataclass, field, fields, replace
 from fractions import Fraction
 from typing import Literal
 
-from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.grid import Anchor
 from grading_core.chart.request import ChartOptions
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
@@ -28,11 +29,15 @@ from grading_core.yoke.request import Adjustment, Options
 
 @dataclass(frozen=True, slots=True)
 class Fabrics:
-    """The gauge of each part of the garment. below: of body and sleeves. rib: of hem, cuffs and neckband."""
+    """What the garment is knitted in.
 
-    yoke: Gauge
-    below: Gauge
+    plain: of what no chart is worked in, such as short rows. rib: of hem, cuffs and neckband. rounds: of the yoke,
+    and on below it those of body and sleeves, counted from the first of the yoke.
+    """
+
+    plain: Gauge
     rib: Gauge
+    rounds: Fabric
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,21 +52,18 @@ class Gauges:
     stranded: Gauge | None = None
     rib: Gauge | None = None
 
-    def fabrics(self, chart: Chart | None) -> Fabrics:
-        """The gauge of each part.
+    def fabrics(self, options: ChartOptions | None) -> Fabrics:
+        """What each round is knitted in.
 
-        chart: on the yoke; one that repeats runs on below it, one that is worked once leaves body and sleeves plain.
+        options: of the chart, None without one; its rounds are stranded.
 
-        >>> plain, stranded = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(2), Fraction(2))
-        >>> Gauges(plain, stranded).fabrics(Chart(("#.",), {}, repeat="once")) == Fabrics(stranded, plain, plain)
+        >>> gauge = Gauge(Fraction(2), Fraction(3))
+        >>> Gauges(gauge).fabrics(None) == Fabrics(plain=gauge, rib=gauge, rounds=gauge)
         True
         """
-        charted = self.stranded or self.plain
-        return Fabrics(
-            yoke=charted if chart else self.plain,
-            below=charted if chart and chart.repeat == "rows" else self.plain,
-            rib=self.rib or self.plain,
-        )
+        stranded = options and self.stranded
+        rounds = options.charted_fabric(self.plain, stranded) if options and stranded else self.plain
+        return Fabrics(plain=self.plain, rib=self.rib or self.plain, rounds=rounds)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from fractions import Fraction
 from grading_core.errors import Path, Remark
 from grading_core.parts.body import STITCHES_PER_SHAPING
 from grading_core.pullover.causes import Inquiry
-from grading_core.pullover.garment import Garment
+from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.units import to_places
 
@@ -67,28 +67,30 @@ def far_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[
             yield Remark("far_from_wanted", message, label, far.path)
 
 
-def wanted_cm(measurement: str, size: KnittedSize, garment: Garment) -> Fraction | None:
+def wanted_cm(measurement: str, size: KnittedSize, making: Making) -> Fraction | None:
     """What a measurement of one size should come to, in cm; None where a maker's yoke says otherwise.
 
-    measurement: one of `_MEASUREMENTS`. size: as it is knitted. garment: that it is of.
+    measurement: one of `_MEASUREMENTS`. size: as it is knitted. making: that it is of.
 
     Ribs keep the stitches of the fabric before them, so a hem or a band at another gauge is wanted as wide as these
     stitches are in rib.
     """
-    target, adjusted = size.target, garment.version.adjustment is not None
+    target, adjusted = size.target, making.version.adjustment is not None
     if measurement == "hem":
+        body = size.body
+        last = body.levels[-1] if body.levels else body
         around = target.levels[-1].circumference_cm if target.levels else target.bust
-        stitches = around * size.body.stitches / size.body.circumference_cm
-        return stitches / size.body.hem.rib.gauge.stitches_per_cm
+        stitches = around * last.stitches / last.circumference_cm
+        return stitches / body.hem.rib.gauge.stitches_per_cm
     if measurement == "neckband":
         return size.band.edge.rib.gauge.width_cm(size.band.edge.before)
     if measurement == "depth":
         return None if adjusted else target.depth
     if measurement == "total_length":
-        asked = garment.version.lengths.get("body_length")
+        asked = making.version.lengths.get("body_length")
         if adjusted and asked and asked.path[0] == "changes":
             return None
-        return garment.neck.raise_cm + target.depth + target.body_length
+        return making.neck.raise_cm + target.depth + target.body_length
     wanted: Fraction = getattr(target, measurement)
     return wanted
 
@@ -107,7 +109,7 @@ def finished_cm(measurement: str, size: KnittedSize) -> Fraction:
 def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
     stitch_cm = size.body.circumference_cm / size.body.stitches
     for measurement, words in _MEASUREMENTS.items():
-        wanted = wanted_cm(measurement, size, inquiry.garment)
+        wanted = wanted_cm(measurement, size, inquiry.making)
         if wanted is None or (measurement == "hem" and _is_straight(size)):
             continue
         tolerance = _neck_tolerance_cm(size) if measurement == "neck" else FAR_CM

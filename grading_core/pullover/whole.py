@@ -37,12 +37,12 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
 
     sizes: those that are possible, by label. inquiry: into their garment.
     """
-    garment = inquiry.garment
-    version = garment.version
+    making = inquiry.making
+    version = making.version
     if version.adjustment is None and "depth" not in version.lengths:
         return
     path = ("changes", "yoke") if version.adjustment else place(version.lengths, "depth")
-    for usual in garment.usual("depth", "body_length"):
+    for usual in making.usual("depth", "body_length"):
         size = sizes.get(usual.label)
         if size is None:
             continue
@@ -54,7 +54,7 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
             f"The yoke is {to_places(depth, 1)} cm deep, {words} for this size, whose usual depth is "
             f"{to_places(usual.depth, 1)} cm. The total length is then {to_places(size.finished.total_length, 1)} cm"
         )
-        total = garment.neck.raise_cm + usual.depth + usual.body_length
+        total = making.neck.raise_cm + usual.depth + usual.body_length
         now = size.finished.body_length
         restored = now + total - size.finished.total_length
         if usual.body_length > 0 and abs(restored - now) <= SAME_TOTAL_CM:
@@ -72,8 +72,8 @@ def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> 
 
     sizes: those that are possible, by label. inquiry: into their garment.
     """
-    wearers = {wearer.label: wearer for wearer in inquiry.garment.wearers}
-    rising = [target.label for target in inquiry.garment.rising if target.label in sizes]
+    wearers = {wearer.label: wearer for wearer in inquiry.making.wearers}
+    rising = [target.label for target in inquiry.making.rising if target.label in sizes]
     for smaller, larger in pairwise(rising):
         growth = _growth(sizes[smaller], sizes[larger])
         back = _back_growth(wearers[smaller], wearers[larger])

@@ -19,7 +19,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from grading_core.errors import Impossible, Nearest, Problem
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.units import to_places
 from grading_core.wording import counted, repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
@@ -40,7 +40,7 @@ class _Change:
 
     before: Schedule
     rounds: int
-    gauge: Gauge
+    gauge: Fabric
 
     @property
     def written(self) -> int:
@@ -80,12 +80,13 @@ def written_problems(sizes: Sequence[WrittenYoke]) -> list[Problem]:
     return problems
 
 
-def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: Gauge) -> AdjustedYoke:
+def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: Fabric) -> AdjustedYoke:
     """Every way to make one size's yoke deeper or shallower, and the one to take.
 
     size: the yoke as written, free of contradictions. adjustment: how much. options: the grid and
     the orders asked for; whether doubling is allowed there does not restrict the ways. gauge: the pattern's.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.sections import Sections
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> written = WrittenYoke(Yoke("S", 60, Sections(34, 34, 12), Sections(82, 82, 50)))
@@ -94,7 +95,7 @@ def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: G
     ('double_body', 3)
     """
     written = size.yoke.rounds
-    rounds, own_gauge = adjustment.new_rounds(written, gauge), adjustment.gauge(gauge)
+    rounds, own_gauge = adjustment.new_rounds(written, gauge), adjustment.fabric(gauge)
     before: Schedule | Impossible
     if size.increase_rounds is None:
         before = schedule(size.yoke, options, gauge)

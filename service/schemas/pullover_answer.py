@@ -289,7 +289,15 @@ class PulloverSizeSchema(StrictSchema):
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
     reason = Prose("Why it can't.")
-    nearest = Items(Nested(NearestSchema), "What alone would make it feasible.")
+    nearest = Items(
+        Nested(NearestSchema), "Each alone makes it feasible as it stands, all obstacles in its way considered."
+    )
+    together = Items(
+        Nested(NearestSchema),
+        "Where nothing alone does: the smallest combination found that makes it feasible.",
+        least=2,
+        most=3,
+    )
     neck = Nested(PulloverNeckSchema)
     yoke = Nested(RaglanScheduleSchema, "As `POST /v1/raglan-schedules` answers it.", source=_yoke)
     split = Nested(PulloverSplitSchema, source="counts")

@@ -7,17 +7,19 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.counts.solver import solve
 from grading_core.gauge import Gauge
-from grading_core.pullover import causes
 from grading_core.pullover.causes import MOST_SIZES, Inquiry, relaxations, rule_words
+from grading_core.pullover.garment import knit_garment
 from grading_core.pullover.grade import grade_pullover
+from grading_core.pullover.making import Making
+from grading_core.pullover.remarks import garment_remarks
 from grading_core.pullover.request import BodyWishes, EdgeWishes, Gauges, NeckWishes, SleeveWishes, YokeWishes
+from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
 from grading_core.yoke.request import Options
 from tests.grading_core.pullover.knitted_pullovers import PLAIN
-from tests.grading_core.pullover.test_garment import garment_of
+from tests.grading_core.pullover.test_making import making_of
 
 DEMANDING = replace(
     PLAIN,
@@ -35,7 +37,7 @@ DEMANDING = replace(
 
 
 def places(request_):
-    return {".".join(map(str, each.cause.path)) for each in relaxations(garment_of(request_))}
+    return {".".join(map(str, each.cause.path)) for each in relaxations(making_of(request_))}
 
 
 def test_every_rule_and_every_length_that_is_asked_for_can_be_given_up():
@@ -64,11 +66,12 @@ def test_a_multiple_is_only_blamed_where_there_is_one():
 def test_no_answer_solves_more_sizes_again_than_are_allowed(number, monkeypatch):
     solved = []
 
-    def counting(targets, rules):
-        solved.append(len(targets))
-        return solve(targets, rules)
+    def counting(self, known=None):
+        solved.append(len(self.labels))
+        return solve(self, known)
 
-    monkeypatch.setattr(causes, "solve", counting)
+    solve = Making.solve
+    monkeypatch.setattr(Making, "solve", counting)
     names = ("bust", "upper_arm", "wrist", "arm_length", "back_waist_length")
     bodies = [(70 + step, 24 + Fraction(step, 4), 15, 40, 40) for step in range(number)]
     sizes = tuple(
@@ -76,22 +79,28 @@ def test_no_answer_solves_more_sizes_again_than_are_allowed(number, monkeypatch)
         for step, body in enumerate(bodies)
     )
     gauges = Gauges(Gauge.over(Fraction(16), Fraction(22), Fraction(10)))
-    made = grade_pullover(replace(DEMANDING, gauges=gauges, sizes=sizes))
-    assert sum(remark.code == "far_from_wanted" for remark in made.remarks) > number
+    garment = knit_garment(replace(DEMANDING, gauges=gauges, sizes=sizes))
+    knitted = {label: size for label, size in garment.outcomes.items() if isinstance(size, KnittedSize)}
+    del solved[:]
+    remarks = [*garment_remarks(garment.making, garment.solved.by_label, knitted)]
+    assert sum(remark.code == "far_from_wanted" for remark in remarks) > number
     assert 0 < sum(solved) <= MOST_SIZES
-    assert any("fewer sizes at a time" in remark.message for remark in made.remarks) == (number == 40)
+    assert any("fewer sizes at a time" in remark.message for remark in remarks) == (number == 40)
     # each rule once for all sizes: none of the sets of sizes is solved over and over for each of them
     assert len([size for size in solved if size == number]) <= MOST_SIZES // number
 
 
 def test_a_garment_that_is_as_wanted_is_not_solved_again(monkeypatch):
-    monkeypatch.setattr(causes, "solve", lambda targets, rules: pytest.fail("solved again"))
+    solved = []
+    solve = Making.solve
+    monkeypatch.setattr(Making, "solve", lambda *asked: solved.append(asked) or solve(*asked))
     assert grade_pullover(replace(PLAIN, labels=("S", "M", "L"))).remarks == ()
+    assert len(solved) == 1
 
 
 def test_what_is_never_as_wanted_has_no_cause():
-    garment = garment_of(replace(PLAIN, labels=("M",), body=BodyWishes(count_rule=CountRule(8))))
-    inquiry = Inquiry(garment, garment.counts(solve(garment.targets, garment.rules)))
+    making = making_of(replace(PLAIN, labels=("M",), body=BodyWishes(count_rule=CountRule(8))))
+    inquiry = Inquiry(making, making.solve().by_label)
     assert inquiry.causes("bust", ["M"], lambda size: False).found == ()
     found = inquiry.causes("bust", ["M"], lambda size: size.counts.body % 8 != 0)
     assert [cause.path for cause in found.found] == [("body", "count_rule")]

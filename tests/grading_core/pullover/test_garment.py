@@ -1,76 +1,41 @@
-"""One version of a garment, made as a whole and in other ways."""
-
-from __future__ import annotations
+"""The garment as far as its parts."""
 
 from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
-from grading_core.counts.request import Rules
-from grading_core.counts.solver import solve
-from grading_core.pullover.bodies import find_wearers
-from grading_core.pullover.changes import versions
-from grading_core.pullover.garment import Garment
-from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.lengths import asked_lengths
-from grading_core.pullover.measurements import target_measurements
-from grading_core.pullover.request import BodyWishes, SleeveWishes, YokeWishes
-from grading_core.pullover.targets import count_rules
-from grading_core.sizes.bodies import size_bodies
-from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes
-
-SIZES = replace(PLAIN, labels=("L", "S"))
+from grading_core.errors import ContradictionError
+from grading_core.pullover.garment import knit_garment
+from grading_core.pullover.request import BodyWishes, Changes
+from grading_core.pullover.result import KnittedSize
+from tests.grading_core.pullover.knitted_pullovers import PLAIN
 
 
-def garment_of(asked) -> Garment:
-    neck, yoke, body, sleeve = asked.neck, asked.yoke, asked.body, asked.sleeve
-    lengths = asked_lengths(asked.ease, neck, yoke, body, sleeve)
-    (version,) = versions(asked.gauges, lengths, asked.band, body.levels, None)
-    wearers = find_wearers(size_bodies(asked.bodies), "women")
-    return Garment(
-        wearers=wearers,
-        measurements=target_measurements(wearers, lengths, neck, body.levels),
-        version=version,
-        fabrics=asked.gauges.fabrics(None),
-        rules=count_rules(neck, yoke, body, sleeve, None),
-        neck=neck,
-        yoke=yoke,
-        body=body,
-        sleeve=sleeve,
-        chart=None,
-    )
+def test_without_changes_the_garment_is_as_designed():
+    garment = knit_garment(PLAIN)
+    assert garment.outcomes == garment.designed
+    assert all(isinstance(size, KnittedSize) for size in garment.outcomes.values())
 
 
-@pytest.fixture(scope="module")
-def garment() -> Garment:
-    return garment_of(replace(SIZES, yoke=YokeWishes(depth=Fraction(21)), sleeve=SleeveWishes(length=Fraction(40))))
+def test_sizes_come_in_the_order_asked_and_are_ranked_by_size():
+    garment = knit_garment(replace(PLAIN, labels=("L", "S", "M")))
+    assert [*garment.outcomes] == ["L", "S", "M"]
+    assert garment.rising == ("S", "M", "L")
 
 
-def test_it_is_knitted_as_the_answer_has_it_whatever_the_order_of_its_sizes():
-    garment = garment_of(SIZES)
-    assert [target.label for target in garment.targets] == ["S", "L"]
-    counts = garment.counts(solve(garment.targets, garment.rules))
-    knitted = [garment.knit(counts, label) for label in ("L", "S")]
-    assert [size.counts for size in knitted] == [size.counts for size in outcomes(grade_pullover(SIZES))]
+def test_changes_that_touch_no_count_keep_the_designs():
+    garment = knit_garment(replace(PLAIN, labels=("S", "M"), changes=Changes(sleeve_length=Fraction(40))))
+    for label, size in garment.designed.items():
+        assert garment.outcomes[label].counts == size.counts
+        assert garment.outcomes[label].sleeve.rounds != size.sleeve.rounds
 
 
-def test_a_length_that_is_not_asked_for_is_the_usual_one_and_leaves_what_it_leaves(garment):
-    plain = garment_of(SIZES)
-    freed = garment.with_length("depth", garment.usual("depth"))
-    for size, usual in zip(freed.measurements, plain.measurements, strict=True):
-        assert (size.depth, size.body_length) == (usual.depth, usual.body_length)
-        assert size.sleeve_length == 40
+def test_some_sizes_can_be_knitted_alone():
+    assert [*knit_garment(PLAIN, ["M", "XL"]).outcomes] == ["M", "XL"]
 
 
-def test_what_a_length_leaves_stays_where_it_is_asked_for():
-    asked = garment_of(replace(SIZES, yoke=YokeWishes(depth=Fraction(21)), body=BodyWishes(length=Fraction(36))))
-    freed = asked.with_length("depth", asked.usual("depth"))
-    assert {size.body_length for size in freed.measurements} == {36}
-
-
-def test_a_size_alone_has_its_own_measurements(garment):
-    alone = garment.alone("S")
-    assert [wearer.label for wearer in alone.wearers] == ["S"]
-    assert alone.measurements == garment.measurements[1:]
-    assert isinstance(alone.rules, Rules)
+def test_a_list_with_too_few_lengths_is_refused():
+    with pytest.raises(ContradictionError) as error:
+        knit_garment(replace(PLAIN, body=BodyWishes(length=(Fraction(40), Fraction(41)))))
+    assert [problem.path for problem in error.value.problems] == [("body", "length")]

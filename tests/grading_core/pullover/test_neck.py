@@ -13,14 +13,14 @@ from grading_core.sections import Sections
 from grading_core.yoke.request import Options
 
 GAUGE = Gauge(Fraction(2), Fraction(3))
-FABRICS = Fabrics(GAUGE, GAUGE, rib=Gauge(Fraction(2), Fraction(4)))
+FABRICS = Fabrics(plain=GAUGE, rib=Gauge(Fraction(2), Fraction(4)), rounds=GAUGE)
 COUNTS = Counts(
     neck=Sections(34, 34, 12), split=Sections(90, 90, 50), underarm=14, rounds=60, line_to_body=1, line_to_sleeve=1
 )
 
 
 def shape(**wishes) -> Neck | Impossible:
-    return shape_neck(COUNTS, NeckWishes(**wishes), Options(), GAUGE)
+    return shape_neck(COUNTS, NeckWishes(**wishes), Options(), FABRICS)
 
 
 def test_the_back_is_raised_by_1_in_unless_asked_otherwise():
@@ -33,7 +33,7 @@ def test_the_back_is_raised_by_1_in_unless_asked_otherwise():
 def test_the_increases_fall_on_right_side_rows_of_the_drop():
     # of 5 cm, 15 rows, with increases in every second round from the second on: even rows
     assert shape(front_drop=Fraction(5)).drop.rows == 16
-    odd = shape_neck(COUNTS, NeckWishes(front_drop=Fraction(5)), Options(first_increase_round=3), GAUGE)
+    odd = shape_neck(COUNTS, NeckWishes(front_drop=Fraction(5)), Options(first_increase_round=3), FABRICS)
     assert odd.drop.rows == 15
 
 

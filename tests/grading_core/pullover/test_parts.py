@@ -5,7 +5,6 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, PulloverRequest, SleeveWishes
@@ -42,7 +41,6 @@ def test_a_length_in_a_nearest_change_has_its_rib():
     assert mended.finished.sleeve_length == nearest.value
 
 
-def test_a_change_of_ease_that_leaves_no_body_is_told_where_a_body_length_can_be_asked():
-    with pytest.raises(ContradictionError) as error:
-        knit(replace(REQUEST, labels=("M",), changes=Changes(ease={"bust": Fraction(400)})))
-    assert [problem.path for problem in error.value.problems] == [("changes", "body_length")]
+def test_a_change_of_ease_that_leaves_no_body_offers_a_body_length_among_the_changes():
+    impossible = knit(replace(REQUEST, labels=("M",), changes=Changes(ease={"bust": Fraction(400)})))
+    assert ("changes", "body_length") in [each.path for each in (*impossible.nearest, *impossible.together)]
