@@ -16,7 +16,7 @@ from typing import Literal
 from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
-from grading_core.wording import counted, counted_run, size_run
+from grading_core.wording import counted_run, size_run
 
 Construction = Literal["single", "double", "double_with_fold_round"]
 
@@ -29,14 +29,26 @@ class PickUp:
     """Stitches picked up round a neck.
 
     along_stitches: 1 for each stitch cast on or held. rows_each_side: row ends at each side of a front
-    drop, 0 where there is none. along_rows_each_side: stitches picked up along them. rhythm: the same as a
-    short ratio of stitches to rows.
+    drop, 0 where there is none. along_rows_each_side: stitches picked up along them.
     """
 
     along_stitches: int
     rows_each_side: int
     along_rows_each_side: int
-    rhythm: Fraction
+
+    @property
+    def rhythm(self) -> Fraction | None:
+        """What is picked up along row ends as a short ratio of stitches to rows, None where there are none.
+
+        The nearest to the stitches that really are picked up, which a ratio of the gauges need not be.
+
+        >>> PickUp(80, 6, 4).rhythm
+        Fraction(2, 3)
+        """
+        if not self.rows_each_side:
+            return None
+        made = Fraction(self.along_rows_each_side, self.rows_each_side)
+        return made.limit_denominator(LONGEST_RHYTHM) or made
 
     @property
     def stitches(self) -> int:
@@ -101,10 +113,9 @@ def pick_up(along_stitches: int, gauge: Fabric, rows_each_side: int = 0) -> Pick
     >>> made.along_rows_each_side, made.rhythm, made.stitches
     (9, Fraction(3, 4), 98)
     """
-    rows = [gauge.at(number) for number in range(1, rows_each_side + 1)]
+    rows = (gauge.at(number) for number in range(1, rows_each_side + 1))
     exact = sum((row.stitches_per_cm / row.rows_per_cm for row in rows), Fraction(0))
-    ratio = exact / rows_each_side if rows_each_side else Fraction(1)
-    return PickUp(along_stitches, rows_each_side, NEAREST.round(exact), ratio.limit_denominator(LONGEST_RHYTHM))
+    return PickUp(along_stitches, rows_each_side, NEAREST.round(exact))
 
 
 def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single") -> Neckband:
@@ -139,19 +150,28 @@ def run_instructions(bands: Sequence[Neckband]) -> tuple[str, ...]:
 def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
     """How the stitches of every size are picked up, in sentences with size runs.
 
-    pick_ups: one per size; the same fabric, so one rhythm along row ends.
+    pick_ups: one per size.
     """
     along = "1 stitch for each cast-on stitch"
-    if any(each.rows_each_side for each in pick_ups):
-        rhythm = pick_ups[0].rhythm
+    rhythms = [each.rhythm for each in pick_ups]
+    if any(rhythms):
         sides = counted_run([each.along_rows_each_side for each in pick_ups], "stitch")
         rows = size_run([each.rows_each_side for each in pick_ups])
         along += (
-            f" and {sides} along the {rows} row ends at each side of the front, that is "
-            f"about {rhythm.numerator} for every {counted(rhythm.denominator, 'row')}"
+            f" and {sides} along the {rows} row ends at each side of the front, that is about {_rhythm_words(rhythms)}"
         )
     total = counted_run([each.stitches for each in pick_ups], "stitch")
     return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
+
+
+def _rhythm_words(rhythms: Sequence[Fraction | None]) -> str:
+    """So many stitches for so many rows: once where all sizes agree, else with size runs."""
+    if len(set(rhythms)) == 1:
+        rhythms = rhythms[:1]
+    stitches = size_run([None if rhythm is None else rhythm.numerator for rhythm in rhythms])
+    return (
+        f"{stitches} for every {counted_run([None if each is None else each.denominator for each in rhythms], 'row')}"
+    )
 
 
 def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:

@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
+from types import MappingProxyType
+from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
 from grading_core.counts.solver import Solved
@@ -40,6 +42,9 @@ _LENGTHS: Mapping[str, tuple[str, frozenset[str]]] = {
 }
 """Each length in words, and what else it may keep from being what is wanted."""
 
+WIDTHS = frozenset({"bust", "upper_arm", "neck", "underarm", "hem", "wrist", "hand", "arm", "armhole"})
+"""What is another at another gauge, whatever is added or left out in rounds."""
+
 Fits = Callable[..., bool]
 """Whether one or more sizes are as wanted: called with each as it would be knitted."""
 
@@ -50,6 +55,9 @@ class Cause:
 
     words: str
     path: Path | None
+
+
+_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes", "gauges"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,21 +108,36 @@ class Relaxation:
     relax: Callable[[Making], Making]
 
 
+class _Relaxed(NamedTuple):
+    """A garment without what is given up, its counts, and the stitches at its body's levels."""
+
+    making: Making
+    counts: Mapping[str, Solved | Impossible]
+    levels: Mapping[str, tuple[int, ...]]
+
+
 class Inquiry:
     """Asks for the causes of what is amiss in one making.
 
-    making: that is knitted. counts: its own, from `Making.solve`.
+    making: that is knitted. counts: its own, from `Making.solve`. designed: the sizes at the design's gauge where a
+    maker keeps their counts at another one, by label.
     """
 
-    def __init__(self, making: Making, counts: Mapping[str, Solved | Impossible]) -> None:
+    def __init__(
+        self,
+        making: Making,
+        counts: Mapping[str, Solved | Impossible],
+        designed: Mapping[str, KnittedSize] = MappingProxyType({}),
+    ) -> None:
         self.making = making
+        self._designed = designed
         self._relaxations = tuple(relaxations(making))
         self._counts: dict[tuple[tuple[Targets, ...], Rules], Mapping[str, Solved | Impossible]] = {
             (making.targets, making.rules): counts
         }
         self._sizes_solved = 0
         self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
-        self._relaxed: dict[tuple[Cause, ...], tuple[Making, Mapping[str, Solved | Impossible]]] = {}
+        self._relaxed: dict[tuple[Cause, ...], _Relaxed] = {}
         self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
 
     def causes(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
@@ -122,6 +145,15 @@ class Inquiry:
 
         measurement: what is amiss, as relaxations name it. labels: of the sizes. fits: whether they are as wanted.
         """
+        if not self._designed or measurement not in WIDTHS:
+            return self._seek(measurement, labels, fits)
+        if fits(*(self._designed[label] for label in labels)):
+            return Causes((_OWN_GAUGE,))
+        causes = self._seek(measurement, labels, fits)
+        return replace(causes, found=(_OWN_GAUGE, *causes.found), together=bool(causes.found))
+
+    def _seek(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
+        """The causes at the design's gauge."""
         tried = [each for each in self._relaxations if measurement in each.touches]
         alone = tuple(each.cause for each in tried if self._fits([each], labels, fits))
         if alone:
@@ -165,15 +197,13 @@ class Inquiry:
     def _knit(self, given_up: Sequence[Relaxation], label: str) -> KnittedSize | Impossible | None:
         key = tuple(each.cause for each in given_up)
         if (key, label) not in self._knitted:
-            making, counts = self._make(key, given_up, label)
-            self._knitted[key, label] = making.knit(counts, label) if counts else None
+            making, counts, levels = self._make(key, given_up, label)
+            self._knitted[key, label] = making.knit(counts, levels, label) if counts else None
         return self._knitted[key, label]
 
-    def _make(
-        self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str
-    ) -> tuple[Making, Mapping[str, Solved | Impossible]]:
+    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed:
         """The garment without what is given up, and its counts: solved anew where they are others, none if too many."""
-        if key in self._relaxed and label in self._relaxed[key][1]:
+        if key in self._relaxed and label in self._relaxed[key].counts:
             return self._relaxed[key]
         making = self.making
         for each in given_up:
@@ -182,9 +212,10 @@ class Inquiry:
         if asked not in self._counts:
             self._sizes_solved += len(making.labels)
             if self._sizes_solved > MOST_SIZES:
-                return making, {}
+                return _Relaxed(making, {}, {})
             self._counts[asked] = making.solve().by_label
-        self._relaxed[key] = (making, self._counts[asked])
+        counts = self._counts[asked]
+        self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]
 
 

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
+from fractions import Fraction
 
 from grading_core.counts.solver import Solution, Solved
 from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
@@ -13,6 +14,7 @@ from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problem
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
 
 _MAKERS: Mapping[Path, Path] = {
@@ -60,14 +62,14 @@ class Version:
 def versions(
     gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
 ) -> Iterator[Version]:
-    """The design and, where a maker changes it, the changed garment.
+    """The design and, where a maker changes its counts, the changed garment.
 
     gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
     yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
-    if changes:
+    if changes and not changes.keep_counts:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
         yield Version(
             gauges=changes.gauges or gauges,
@@ -79,6 +81,28 @@ def versions(
             adjustment=changes.yoke,
             changed=True,
         )
+
+
+def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
+    """Changes that can't stand beside counts that are kept.
+
+    changes: a maker's, None for none.
+
+    >>> from fractions import Fraction
+    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
+    [('changes', 'keep_counts'), ('changes', 'body_length')]
+    """
+    if changes is None or not changes.keep_counts:
+        return
+    if changes.gauges is None:
+        detail = "needs a gauge beside it: the written counts are measured at it."
+        yield Problem(("changes", "keep_counts"), detail)
+    unchanged = Changes()
+    for name in (each.name for each in fields(Changes)):
+        sent = getattr(changes, name)
+        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
+            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
+            yield Problem(("changes", name), detail)
 
 
 def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:
@@ -114,13 +138,13 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
 
 
 def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
-    """Every number of the table that the changes changed, size by size.
+    """Every number of the table that the changes changed for a reader, size by size.
 
-    labels: of the sizes. design, changed: the tables of both versions.
+    labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
     """
     for index, label in enumerate(labels):
         for before, after in zip(design, changed, strict=True):
-            if before.values[index] != after.values[index]:
+            if _as_read(before.values[index]) != _as_read(after.values[index]):
                 yield ChangedNumber(
                     size=label,
                     item=before.item,
@@ -128,3 +152,7 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
                     designed=before.values[index],
                     changed=after.values[index],
                 )
+
+
+def _as_read(value: int | Fraction | None) -> int | float | None:
+    return to_places(value) if isinstance(value, Fraction) else value

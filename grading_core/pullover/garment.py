@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from grading_core.errors import Impossible, raise_if_any
 from grading_core.pullover.bodies import find_wearers, missing_measurements
-from grading_core.pullover.changes import adjustment_problems, versions
+from grading_core.pullover.changes import adjustment_problems, keep_counts_problems, versions
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.making import Making
@@ -76,6 +76,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, request.yarn, chart),
+            *keep_counts_problems(changes),
             *missing_measurements(bodies, lengths, levels),
         ]
     )
@@ -116,8 +117,11 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
         raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
 
         counts = solved.by_label
+        levelled = making.level_stitches(counts)
         made = {
-            label: why or making.knit(counts, label) for label, why in empty.items() if why or label in making.labels
+            label: why or making.knit(counts, levelled, label)
+            for label, why in empty.items()
+            if why or label in making.labels
         }
         outcomes.append(
             {label: version.offer(size) if isinstance(size, Impossible) else size for label, size in made.items()}

@@ -1,7 +1,7 @@
 """A whole top-down raglan pullover in every size, as a recipe: its stages in the order of the craft.
 
 The garment as far as its parts (see `garment`); what would make an impossible size possible; the chart laid over what
-there is; yarn; table and words; words of warning.
+there is; yarn; what the counts come to at the gauge of a maker who keeps them; table and words; words of warning.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
 from grading_core.pullover.garment import knit_garment
 from grading_core.pullover.nearest import with_nearest
+from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
@@ -51,18 +52,25 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds.at(size.counts.rounds + 1))
             knitted[label] = replace(size, yarn=yarn)
 
+    gauges = version.gauges.used(charted=request.chart is not None)
+    knitted = at_own_gauge(knitted, making.wearers, request, plan)
+    sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
+    compared = own_gauge_table(size.outcome for size in sizes) if request.kept_at else made
+
     return Pullover(
-        sizes=tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items()),
+        sizes=sizes,
+        gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
         table=made,
-        instructions=instructions(knitted, version.gauges, neck.start, yoke.seam_stitches, plan),
-        changed=tuple(changed_numbers([*outcomes], designed, made)),
+        instructions=instructions(knitted, gauges, neck.start, plan, request.kept_at),
+        changed=tuple(changed_numbers([*outcomes], designed, compared)),
         remarks=(
             *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
             *garment_remarks(making, garment.solved.by_label, knitted),
             *(yarn_remarks(request.yarn, knitted, charted=plan is not None) if request.yarn else ()),
             *chart_remarks(placements, neck.start),
+            *own_gauge_remarks(knitted.values()),
         ),
     )

@@ -10,6 +10,7 @@ from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version
+from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import TargetMeasurements, smallest_first, target_measurements
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.request import BodyWishes, ChartWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
@@ -59,10 +60,19 @@ class Making:
         """
         return solve_targets(self.rising, self.fabrics, self.rules, known)
 
-    def knit(self, counts: Mapping[str, Solved | Impossible], label: str) -> KnittedSize | Impossible:
+    def level_stitches(self, counts: Mapping[str, Solved | Impossible]) -> Mapping[str, tuple[int, ...]]:
+        """The stitches at every level of the body, by label.
+
+        counts: from `solve`.
+        """
+        return level_stitches(self.rising, counts, self.version.adjustment, self.fabrics.rounds)
+
+    def knit(
+        self, counts: Mapping[str, Solved | Impossible], levels: Mapping[str, tuple[int, ...]], label: str
+    ) -> KnittedSize | Impossible:
         """One size, or why it can't be knitted.
 
-        counts: from `solve`. label: of the size.
+        counts: from `solve`. levels: from `level_stitches`. label: of the size.
         """
         place = [wearer.label for wearer in self.wearers].index(label)
         return knit_size(
@@ -76,6 +86,7 @@ class Making:
             body=self.body,
             sleeve=self.sleeve,
             chart=self.chart,
+            level_stitches=levels.get(label, ()),
         )
 
     def usual(self, *names: str) -> tuple[TargetMeasurements, ...]:

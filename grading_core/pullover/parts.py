@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from itertools import accumulate
@@ -15,6 +16,7 @@ from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.sleeve import Sleeve, shape_sleeve
+from grading_core.parts.underarm import Underarm
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
 from grading_core.pullover.lengths import Lengths, place
@@ -51,11 +53,12 @@ def knit_size(
     body: BodyWishes,
     sleeve: SleeveWishes,
     chart: ChartWishes | None,
+    level_stitches: Sequence[int],
 ) -> KnittedSize | Impossible:
     """One size, or why it can't be knitted; its chart and yarn are still to come.
 
     solved: its counts, or why it has none. target: its measurements. wearer: who it is for. version: of the garment.
-    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part.
+    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part. level_stitches: of the body.
     """
     if isinstance(solved, Impossible):
         return without_counts(solved, wearer, target.depth, version.lengths, fabrics)
@@ -69,15 +72,26 @@ def knit_size(
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
     below = replace(fabrics, rounds=fabrics.rounds.below(counts.rounds))
-    knitted_body = _knit_body(counts.body, target, body, version.lengths, below, young=wearer.young, least=least)
+    underarm = Underarm(counts.underarm, seam_stitches(counts.underarm, yoke.seam_stitches, charted=chart is not None))
+    knitted_body = _knit_body(
+        counts.body,
+        target,
+        body,
+        version.lengths,
+        below,
+        level_stitches=level_stitches,
+        underarm=underarm,
+        young=wearer.young,
+        least=least,
+    )
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, below, young=wearer.young, least=least
+        counts.sleeve, target, sleeve, version.lengths, below, underarm=underarm, young=wearer.young, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
-    if chart and yoke.seam_stitches:
+    if yoke.seam_stitches:
         seam_too_wide = _why_too_wide(yoke.seam_stitches, knitted_body, knitted_sleeve)
         if seam_too_wide:
             return seam_too_wide
@@ -93,8 +107,42 @@ def knit_size(
         sleeve=knitted_sleeve,
         band=band,
         target=target,
-        finished=_finished(counts, fabrics, knitted_neck, increases, knitted_body, knitted_sleeve),
+        finished=measure(counts, fabrics, knitted_neck, knitted_body, knitted_sleeve, depth_cm=increases.depth_cm),
     )
+
+
+def measure(
+    counts: Counts, fabrics: Fabrics, neck: Neck, body: Body, sleeve: Sleeve, *, depth_cm: Fraction
+) -> FinishedMeasurements:
+    """What one size measures, at the gauges that it was made for or at others.
+
+    counts, neck, body, sleeve: of the size; only their stitches, rows and rounds count. fabrics: the gauges. depth_cm:
+    of the yoke, whose rounds may have a row gauge of their own.
+    """
+    below, rib = fabrics.rounds.below(counts.rounds), fabrics.rib
+    first_below, hem, cuff = below.at(1), body.hem, sleeve.cuff
+    body_cm = below.height_cm(body.rounds) + rib.height_cm(hem.rounds)
+    return FinishedMeasurements(
+        bust=first_below.width_cm(body.stitches),
+        upper_arm=first_below.width_cm(sleeve.stitches),
+        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
+        depth=depth_cm,
+        underarm=first_below.width_cm(counts.underarm),
+        hem=rib.width_cm(hem.stitches),
+        wrist=rib.width_cm(cuff.stitches),
+        body_length=body_cm,
+        sleeve_length=below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds),
+        total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,
+    )
+
+
+def seam_stitches(underarm: int, asked: int | None, *, charted: bool) -> int:
+    """The seam stitches in the middle of an underarm.
+
+    underarm: its stitches. asked: None where they aren't. charted: whether a chart is there, which where nothing is
+    asked is broken by as few as the underarm's parity allows; without one there is nothing to break.
+    """
+    return (underarm % 2 if charted else 0) if asked is None else asked
 
 
 def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Fabric) -> Schedule | Impossible:
@@ -119,6 +167,8 @@ def _knit_body(
     lengths: Lengths,
     below: Fabrics,
     *,
+    level_stitches: Sequence[int],
+    underarm: Underarm,
     young: bool,
     least: int,
 ) -> Body | Impossible:
@@ -130,8 +180,10 @@ def _knit_body(
         gauge=gauge,
         hem=hem,
         levels=target.levels,
+        level_stitches=level_stitches,
         spacing=wishes.spacing,
         minimum_rounds=0 if "body_length" in lengths else least,
+        underarm=underarm,
         size=target.label,
     )
     if isinstance(body, Body):
@@ -140,7 +192,7 @@ def _knit_body(
     nearest = (
         Nearest(place(lengths, "body_length"), gauge.height_cm(int(each.value)) + hem_cm)
         if each.field == "rounds"
-        else Nearest(("body", "levels", "below"), gauge.height_cm(int(each.value)))
+        else Nearest(("body", *each.path[:2], "below"), gauge.height_cm(int(each.value)))
         for each in body.nearest
     )
     return Impossible(body.reason, tuple(nearest))
@@ -153,6 +205,7 @@ def _knit_sleeve(
     lengths: Lengths,
     below: Fabrics,
     *,
+    underarm: Underarm,
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
@@ -168,6 +221,7 @@ def _knit_sleeve(
         plain_before=wishes.plain_before,
         plain_after=wishes.plain_after,
         minimum_rounds=0 if "sleeve_length" in lengths else least,
+        underarm=underarm,
         size=target.label,
     )
     if isinstance(sleeve, Sleeve):
@@ -189,29 +243,12 @@ def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool) -> Rib:
 
 
 def _why_too_wide(seam: int, body: Body, sleeve: Sleeve) -> Impossible | None:
-    """Why the breaks of the chart take a whole part of the garment, or None."""
+    """Why the seams take a whole part of the garment, or None."""
     narrowest = min(accumulate((stitches for _, stitches in body.shaping), initial=body.stitches))
-    # a break at each side of the body, one under the sleeve
+    # one at each side of the body, one under the sleeve
     room = min(narrowest // 2, sleeve.cuff.before) - 1
     if seam <= room:
         return None
     reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
-    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), room - (seam - room) % 2),))
-
-
-def _finished(
-    counts: Counts, fabrics: Fabrics, neck: Neck, yoke: Schedule, body: Body, sleeve: Sleeve
-) -> FinishedMeasurements:
-    raise_cm = neck.raised.height_cm if neck.raised else Fraction(0)
-    return FinishedMeasurements(
-        bust=body.circumference_cm,
-        upper_arm=sleeve.upper_arm_cm,
-        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
-        depth=yoke.depth_cm,
-        underarm=fabrics.rounds.at(counts.rounds + 1).width_cm(counts.underarm),
-        hem=body.hem.circumference_cm,
-        wrist=sleeve.cuff.circumference_cm,
-        body_length=body.length_cm,
-        sleeve_length=sleeve.length_cm,
-        total_length=raise_cm + yoke.depth_cm + body.length_cm,
-    )
+    widest = room - (seam - room) % 2  # the underarm keeps its parity
+    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ())

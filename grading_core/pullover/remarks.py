@@ -15,6 +15,7 @@ from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.wanted import far_remarks
 from grading_core.pullover.whole import depth_remarks, total_length_remarks
+from grading_core.yoke.remarks import early_end_remarks, streak_remarks
 
 
 def garment_remarks(
@@ -26,11 +27,15 @@ def garment_remarks(
     possible, by label.
     """
     for size in sizes.values():
+        yield from streak_remarks(size.yoke)
+        yield from early_end_remarks(size.yoke, making.yoke.options)
         yield from size.body.remarks
         yield from size.sleeve.remarks
         if size.neck.head:
             yield from size.neck.head.remarks
-    inquiry = Inquiry(making, counts)
+    own = {label: _at_own_gauge(size) for label, size in sizes.items()}
+    inquiry = Inquiry(making, counts, sizes if own != sizes else {})
+    sizes = own
     yield from far_remarks(sizes, inquiry)
     yield from fit_remarks(sizes, inquiry)
     yield from depth_remarks(sizes, inquiry)
@@ -54,3 +59,20 @@ def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[
     for remark in placements.remarks:
         path = remark.path or ()
         yield replace(remark, path=("chart", *path) if path[:1] == ("anchor",) else None)
+
+
+def _at_own_gauge(size: KnittedSize) -> KnittedSize:
+    """The size as wide as at a maker's own gauge; as long as designed, for which the rounds are corrected."""
+    if size.at_own_gauge is None:
+        return size
+    own = size.at_own_gauge.finished
+    finished = replace(
+        size.finished,
+        bust=own.bust,
+        upper_arm=own.upper_arm,
+        neck=own.neck,
+        underarm=own.underarm,
+        hem=own.hem,
+        wrist=own.wrist,
+    )
+    return replace(size, finished=finished)

@@ -52,6 +52,13 @@ class Gauges:
     stranded: Gauge | None = None
     rib: Gauge | None = None
 
+    def used(self, *, charted: bool) -> Gauges:
+        """Those that anything is knitted at: without a chart nothing is stranded.
+
+        charted: whether a chart is there.
+        """
+        return self if charted else replace(self, stranded=None)
+
     def fabrics(self, options: ChartOptions | None) -> Fabrics:
         """What each round is knitted in.
 
@@ -230,12 +237,13 @@ class YarnWishes(Yarn):
 class Changes:
     """A maker's own changes to a design.
 
-    Another gauge or ease makes the counts anew. Everything else keeps the design's counts at neck and split: yoke says
-    how much deeper or shallower; body_length and sleeve_length are from the underarm; band is what differs in the
-    neckband.
+    Another gauge or ease makes the counts anew, unless keep_counts says that the written ones are knitted at the other
+    gauge. Everything else keeps the design's counts at neck and split: yoke says how much deeper or shallower;
+    body_length and sleeve_length are from the underarm; band is what differs in the neckband.
     """
 
     gauges: Gauges | None = None
+    keep_counts: bool = False
     ease: Mapping[Measurement, PerSize] | None = None
     yoke: Adjustment | None = None
     body_length: PerSize | None = None
@@ -266,3 +274,8 @@ class PulloverRequest(BodiesRequest):
         """Where the bodies are from."""
         table = self.body_table or ("women" if self.sizes is None else None)
         return BodiesRequest(body_table=table, labels=self.labels, sizes=self.sizes, within=self.within)
+
+    @property
+    def kept_at(self) -> Gauges | None:
+        """The gauges at which a maker knits the written counts; None where none does."""
+        return self.changes.gauges if self.changes and self.changes.keep_counts else None

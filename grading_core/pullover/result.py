@@ -17,14 +17,15 @@ from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.request import Gauges
 from grading_core.sections import Sections
 from grading_core.units import to_printed_decimal
 from grading_core.wording import size_run
 from grading_core.yarn.result import Need
-from grading_core.yoke.result import Schedule
+from grading_core.yoke.result import Method, Schedule
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
-Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band"]
+Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "own_gauge"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,12 +89,51 @@ class Measured:
         return None if self.target_cm is None else self.finished_cm - self.target_cm
 
 
+@dataclass(frozen=True, slots=True)
+class Corrections:
+    """Rounds to add, or where negative to leave out, so that lengths are the design's again at another gauge.
+
+    yoke, body, sleeve: before the ribs. yoke_method: how the yoke takes them, one of the ways to adjust it.
+    """
+
+    yoke: int
+    body: int
+    sleeve: int
+    yoke_method: Method
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AtOwnGauge:
+    """One size as written, knitted at a maker's own gauge.
+
+    finished: what it measures. target: the measurements that the design asks for. nearest_size: the written size that
+    comes nearest to this one's bust. corrections: in rounds. head: whether the neck passes it, None where it isn't
+    known. yarn: by colour, empty where none is asked for. remarks: what deserves a word.
+    """
+
+    finished: FinishedMeasurements
+    target: TargetMeasurements
+    nearest_size: str
+    corrections: Corrections
+    head: HeadCheck | None
+    yarn: tuple[Need, ...]
+    remarks: tuple[Remark, ...]
+
+    def measured(self, measurement: str) -> Measured:
+        """A finished measurement beside its target.
+
+        measurement: a field of `FinishedMeasurements`.
+        """
+        return _measured(self.finished, self.target, measurement)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KnittedSize:
     """One size that can be knitted.
 
     counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. target: the
     measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
+    at_own_gauge: the same counts at a maker's gauge, None where nobody asks.
     """
 
     counts: Counts
@@ -108,13 +148,14 @@ class KnittedSize:
     finished: FinishedMeasurements
     chart: SizePlacement | None = None
     yarn: tuple[Need, ...] = ()
+    at_own_gauge: AtOwnGauge | None = None
 
     def measured(self, measurement: str) -> Measured:
         """A finished measurement beside its target.
 
         measurement: a field of `FinishedMeasurements`.
         """
-        return Measured(getattr(self.finished, measurement), getattr(self.target, measurement, None))
+        return _measured(self.finished, self.target, measurement)
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,12 +203,13 @@ class ChangedNumber:
 class Pullover:
     """All sizes, in the order asked.
 
-    chart: that is on it, None without one. cost, unevenness: of the counts, as `solver` has them. table: rows x sizes.
-    instructions: for the sizes that are possible, in their order. changed: what a maker's changes have changed, empty
-    without any. remarks: words about answers that are right.
+    gauges: of the fabrics that are used. chart: that is on it, None without one. cost, unevenness: of the counts, as
+    `solver` has them. table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what
+    a maker's changes have changed, empty without any. remarks: words about answers that are right.
     """
 
     sizes: tuple[PulloverSize, ...]
+    gauges: Gauges
     chart: ChartDescription | None
     cost: Fraction
     unevenness: Fraction
@@ -175,3 +217,7 @@ class Pullover:
     instructions: tuple[Instructions, ...]
     changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]
+
+
+def _measured(finished: FinishedMeasurements, target: TargetMeasurements, measurement: str) -> Measured:
+    return Measured(getattr(finished, measurement), getattr(target, measurement, None))

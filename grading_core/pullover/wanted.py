@@ -126,8 +126,8 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
     for index, reached in enumerate(size.body.levels):
         if abs(reached.difference_cm) > FAR_CM:
             words = (
-                f"because the body is shaped by {STITCHES_PER_SHAPING} stitches at a time, and a stitch is "
-                f"{to_places(stitch_cm)} cm wide"
+                f"because the body is shaped by {STITCHES_PER_SHAPING} stitches at a time, each {to_places(stitch_cm)} "
+                "cm wide, and no size has fewer than the one before it"
             )
             yield Far(
                 name=reached.level.name,

@@ -23,7 +23,16 @@ from grading_core.fabric import Fabric
 from grading_core.units import to_places
 from grading_core.wording import counted, repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
-from grading_core.yoke.result import METHODS, AdjustedYoke, Method, RoundsAndDepth, Schedule, SizeSchedule, Way
+from grading_core.yoke.result import (
+    LONGEST_STREAK,
+    METHODS,
+    AdjustedYoke,
+    Method,
+    RoundsAndDepth,
+    Schedule,
+    SizeSchedule,
+    Way,
+)
 from grading_core.yoke.schedule import finish, needed_rounds, respace, schedule
 
 LONGEST_PLAIN_SHARE = Fraction(1, 4)
@@ -227,6 +236,11 @@ def _attempt(change: _Change, shallowest: int, plan: Callable[[Yoke], Schedule],
     return impossible, shallowest
 
 
+def _short(schedule: Schedule) -> bool:
+    """Whether no more increase rounds follow one another than a raglan line bears."""
+    return schedule.consecutive_increase_rounds <= LONGEST_STREAK
+
+
 def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | None, str]:
     """The way that disturbs the yoke least, and why."""
     plain, wider, closer, double = (found if isinstance(found, Schedule) else None for found, _ in attempts)
@@ -243,10 +257,15 @@ def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | 
             f"{rounds} rounds straight before the split; spaced wider, the raglan line stays even."
         )
     if double and not double.doubled_rounds:
-        if closer:
+        if closer and (_short(closer) or closer.consecutive_increase_rounds <= double.consecutive_increase_rounds):
             return "closer", "The increases still fit, none of them doubled, when spaced closer."
         return "double_body", (
             "Worked in the same rounds, body and sleeve increases fit on the written grid, none of them doubled."
+        )
+    if double and closer and _short(closer) and not _short(double):
+        return "closer", (
+            f"Doubled, the increases would follow one another in {double.consecutive_increase_rounds} rounds; spaced "
+            "closer they have room between them."
         )
     if double:
         doubled = counted(double.doubled_rounds, "round")

@@ -23,7 +23,9 @@ parity that a chart needs, the increases fit in the rounds, and no count falls f
 cost that is brought to its minimum and told: the distance from every target, and uneven steps from size to size.
 
 `changes` holds what a maker does differently later: another gauge, ease, yoke depth, lengths or neckband. The answer is
-then the changed pullover, and `changed` lists every number that differs from the design, size by size.
+then the changed pullover, and `changed` lists every number that differs from the design, size by size. With
+`keep_counts` beside a gauge the written counts stay: each size says what it measures at that gauge, which written size
+comes nearest to its bust, and how many rounds make its lengths again (`at_own_gauge`).
 
 A size that can't be knitted says so (`feasible: false`), with what would make it possible; the others are computed.""",
     request=PulloversRequestSchema,

@@ -7,14 +7,18 @@ from operator import itemgetter, methodcaller
 
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
+from grading_core.gauge import Gauge, Swatch
 from grading_core.parts.body import Body, ShapedLevel
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import FrontDrop, Gap, HeadCheck
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
+from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import (
+    AtOwnGauge,
     ChangedNumber,
+    Corrections,
     Instructions,
     KnittedSize,
     Measured,
@@ -23,7 +27,7 @@ from grading_core.pullover.result import (
     PulloverSize,
     Row,
 )
-from grading_core.units import to_places
+from grading_core.units import cm_per_inch, to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
@@ -257,6 +261,46 @@ class FinishedPulloverSchema(StrictSchema):
     total_length = _measured("total_length", "At the centre back, raise included.")
 
 
+class CorrectionsSchema(StrictSchema):
+    """Rounds to add, or where negative to leave out, so that lengths are the design's again."""
+
+    record = Corrections
+
+    yoke = Whole("Before the split.", required=True, unit="rounds")
+    body = Whole("Before the hem.", required=True, unit="rounds")
+    sleeve = Whole("Before the cuff.", required=True, unit="rounds")
+    yoke_method = Choice(
+        required=True, description="How the yoke takes them, one of the methods of `POST /v1/yoke-adjustments`."
+    )
+
+
+class AtOwnGaugeSchema(StrictSchema):
+    """The size as written, knitted at the maker's own gauge."""
+
+    record = AtOwnGauge
+
+    finished = Nested(
+        FinishedPulloverSchema, "Against what the design asks for.", required=True, source=lambda size: size
+    )
+    nearest_size = Prose(
+        "The written size whose finished bust at this gauge comes nearest to the one wanted here; of two equally near "
+        "ones the larger.",
+        required=True,
+    )
+    corrections = Nested(
+        CorrectionsSchema,
+        "For depth, body length and sleeve length of the design; no more are left out than increases, decreases and "
+        "chart allow.",
+        required=True,
+    )
+    head = Nested(HeadCheckSchema, "Where the size's head is known.")
+    yarn = Items(
+        Nested(ColourYarnSchema),
+        "By colour, where yarn is asked for: a swatch's weight stays, an estimate goes by the stitches of this gauge.",
+        source=lambda size: size.yarn or None,
+    )
+
+
 def _difference(of: str, unit: str = "stitches") -> Number:
     return Number(of, required=True, unit=unit, places=2)
 
@@ -309,6 +353,7 @@ class PulloverSizeSchema(StrictSchema):
     cost = Number("What this size adds to the cost.", minimum=0, places=2)
     chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
     yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None)
+    at_own_gauge = Nested(AtOwnGaugeSchema, "Where `changes.keep_counts` is sent.")
 
 
 class CostSchema(StrictSchema):
@@ -388,12 +433,50 @@ class ChangedNumberSchema(StrictSchema):
     )
 
 
+class SwatchSchema(StrictSchema):
+    """What is counted over a span, to two decimals."""
+
+    record = Swatch
+
+    stitches = Number(required=True, minimum=0, unit="stitches", places=2)
+    rows = Number(required=True, minimum=0, unit="rows", places=2)
+
+
+class OverFourInches(Nested):
+    """What a gauge counts over 4 in, by the convention of the request."""
+
+    def writer(self) -> Write:
+        """Writes the counts."""
+        write = super().writer()
+        return lambda gauge, length: write(gauge.swatch(4 * cm_per_inch(length.convention)), length)
+
+
+class UsedGaugeSchema(StrictSchema):
+    """One gauge over the usual spans."""
+
+    record = Gauge
+
+    per_10_cm = Nested(SwatchSchema, required=True, source=lambda gauge: gauge.swatch(Fraction(10)))
+    per_4_in = OverFourInches(SwatchSchema, "By `inch_convention`.", required=True, source=lambda gauge: gauge)
+
+
+class UsedGaugesSchema(StrictSchema):
+    """The gauges of the fabrics that are used; the instructions print them as the trade does, 10 cm = 4 in."""
+
+    record = Gauges
+
+    plain = Nested(UsedGaugeSchema, "Of everything that has no other one.", required=True)
+    stranded = Nested(UsedGaugeSchema, "Of what is worked from a chart.")
+    rib = Nested(UsedGaugeSchema, "Of hem, cuffs and neckband.")
+
+
 class PulloversSchema(ComputedSchema):
     """The pullover in every size, in the order asked."""
 
     record = Pullover
 
     sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
+    gauges = Nested(UsedGaugesSchema, required=True)
     cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
     table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
     instructions = Items(

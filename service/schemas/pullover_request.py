@@ -26,7 +26,7 @@ from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
-from service.schemas.fields import Choice, Length, Number, Whole
+from service.schemas.fields import Choice, Flag, Length, Number, Whole
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 
@@ -241,7 +241,8 @@ def _with_gauges(loaded: dict[str, Any]) -> dict[str, Any]:
 class PulloverChangesSchema(StrictSchema):
     """A maker's own changes to the design.
 
-    Another gauge or ease makes the counts anew; everything else keeps the design's counts at neck and split.
+    Another gauge or ease makes the counts anew, unless `keep_counts` keeps the written ones at the other gauge.
+    Everything else keeps the design's counts at neck and split.
     """
 
     record = Changes
@@ -249,6 +250,10 @@ class PulloverChangesSchema(StrictSchema):
 
     gauge = Nested(GaugeSchema, "The maker's gauge, for every fabric.")
     gauges = Nested(PulloverGaugesSchema)
+    keep_counts = Flag(
+        "Whether the written stitches and rounds stay and are knitted at the gauge sent beside it: the answer is the "
+        "design, with `at_own_gauge` in each size. No other change may stand beside it."
+    )
     ease = _ease()
     yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
     body_length = _per_size("From the underarm.")

@@ -46,11 +46,15 @@ class Fabric:
 
 
 class Fabrics:
-    """The fabric of each round, counted from the yoke's first on: stranded where a row of the chart is worked."""
+    """The fabric of each round, counted from the yoke's first on: stranded where a row of the chart is worked.
 
-    def __init__(self, request: Json) -> None:
+    kept_at: the changes of a maker who knits the written counts, whose gauges then are the fabric's.
+    """
+
+    def __init__(self, request: Json, *, kept_at: Json | None = None) -> None:
         unit, changes = request.get("unit", "cm"), request.get("changes", {})
-        sent = changes if "gauge" in changes or "gauges" in changes else request
+        sent = changes if not changes.get("keep_counts") and changes.keys() & {"gauge", "gauges"} else request
+        sent = kept_at or sent
         gauges = sent.get("gauges") or {"plain": sent["gauge"]}
         plain = Fabric(gauges["plain"], unit)
         stranded = Fabric(gauges["stranded"], unit) if "stranded" in gauges else plain
@@ -79,16 +83,57 @@ def check(request: Json, answer: Json) -> None:
     """Fail where a size doesn't close, breaks a rule of the request, or is told differently elsewhere in the answer."""
     for size in feasible(answer):
         knit(request, size)
-        _measure(Fabrics(request), size, "own_rows" in request.get("changes", {}).get("yoke", {}))
+        _measure(Fabrics(request), size, "own_rows" in request.get("changes", {}).get("yoke", {}), size["finished"])
         if "chart" in size:
             _lay(request, size)
         if "yarn" in size:
             assert sum(colour["stitches"] for colour in size["yarn"]) == worked_stitches(size)
+    if request.get("changes", {}).get("keep_counts"):
+        check_own_gauge(request, answer)
     for index, size in enumerate(answer["sizes"]):
         for row in answer["table"]:
             value = TABLE[row["item"], row["unit"]](size) if size["feasible"] else None
             assert row["values"][index] == value, (size["label"], row["item"])
     assert {(row["item"], row["unit"]) for row in answer["table"]} == set(TABLE)
+
+
+def check_own_gauge(request: Json, answer: Json) -> None:
+    """Fail where the written counts measure something else at the maker's gauge, or are corrected to other lengths."""
+    designed, own = Fabrics(request), Fabrics(request, kept_at=request["changes"])
+    busts = {size["label"]: own.of(size["yoke"]["rounds"] + 1).wide(size["split"]["body"]) for size in feasible(answer)}
+    wanted = {size["label"]: size["finished"]["bust"]["target"]["cm"] for size in feasible(answer)}
+    for size in feasible(answer):
+        kept = size["at_own_gauge"]
+        _measure(own, size, False, kept["finished"])
+        for name, made in kept["finished"].items():
+            assert made.get("target") == size["finished"][name].get("target")
+        # targets are told to 0.01 cm
+        far = {label: abs(bust - exact(wanted[size["label"]])) for label, bust in busts.items()}
+        assert far[kept["nearest_size"]] <= min(far.values()) + Fraction(1, 100)
+        split = size["yoke"]["rounds"]
+        corrected = split + kept["corrections"]["yoke"]
+        for part, after, own_after, rounds, rib_rounds in (
+            ("yoke", 0, 0, split, 0),
+            ("body", split, corrected, size["body"]["rounds"], size["body"]["hem"]["rounds"]),
+            ("sleeve", split, corrected, size["sleeve"]["rounds"], size["sleeve"]["cuff"]["rounds"]),
+        ):
+            correction = kept["corrections"][part]
+            written = designed.high(after, rounds) + designed.rib.high(rib_rounds) - own.rib.high(rib_rounds)
+            # one round more is no better; one fewer isn't either, unless no more can be left out, which is said
+            missed, with_more = (abs(own.high(own_after, rounds + correction + more) - written) for more in (0, 1))
+            assert rounds + correction >= (part == "yoke")
+            assert missed <= with_more
+            code = f"{part}_too_{'deep' if part == 'yoke' else 'long'}_at_own_gauge"
+            said = [one for one in answer["warnings"] if one["code"] == code and one["size"] == size["label"]]
+            half_a_round = own.of(own_after + rounds + correction).high(1) / 2
+            assert bool(said) == (own.high(own_after, rounds + correction) - written > half_a_round)
+        decreases = len(size["sleeve"]["decrease_rounds"])
+        assert size["sleeve"]["rounds"] + kept["corrections"]["sleeve"] >= decreases
+        assert size["body"]["rounds"] + kept["corrections"]["body"] >= len(size["body"]["shaping"])
+        for here, there in zip(size.get("yarn", ()), kept.get("yarn", ()), strict=True):
+            assert (here["colour"], here["stitches"]) == (there["colour"], there["stitches"])
+            if here["basis"] == "measured":
+                assert here == there
 
 
 def knit(request: Json, size: Json) -> None:
@@ -291,8 +336,8 @@ def _worked_short_rows(size: Json) -> int:
     return other + side + sections["back"] + points[0] + between + points[-1] + sections["back"] + side + edge
 
 
-def _measure(fabrics: Fabrics, size: Json, own_rows: bool) -> None:
-    finished, neck, yoke = size["finished"], size["neck"], size["yoke"]
+def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> None:
+    neck, yoke = size["neck"], size["yoke"]
     body, sleeve, hem, cuff = size["body"], size["sleeve"], size["body"]["hem"], size["sleeve"]["cuff"]
     split = yoke["rounds"]
     first_below = fabrics.of(split + 1)

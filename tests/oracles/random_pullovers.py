@@ -198,6 +198,8 @@ class _Requests:
         return {"metres_per_100g": self.whole(80, 500)} | (swatch if self.sometimes(0.4) else {})
 
     def changes(self) -> Json:
+        if self.sometimes(0.25):
+            return self.gauges() | {"keep_counts": True}
         yoke = lambda: self.pick(  # noqa: E731
             (
                 {"depth": self.length(12, 34)},

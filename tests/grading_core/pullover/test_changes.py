@@ -7,9 +7,11 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.errors import ContradictionError
+from grading_core.pullover.changes import changed_numbers, keep_counts_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BandChange, Changes, Gauges
-from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.result import KnittedSize, Row
 from grading_core.sizes.request import EvenSteps
 from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS, outcomes
@@ -84,3 +86,29 @@ def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
     assert nearest.field == "changes.sleeve_length"
     (size,) = outcomes(grade_pullover(replace(request, changes=Changes(sleeve_length=nearest.value))))
     assert isinstance(size, KnittedSize)
+
+
+def test_a_length_that_reads_the_same_is_not_a_change():
+    # a rib of other rounds moves lengths by thousandths of a centimetre that nobody reads
+    design = [Row("length", "cm", (Fraction("20.320"), Fraction("20.3249"), None, 5))]
+    changed = [Row("length", "cm", (Fraction("20.3249"), Fraction("20.3251"), None, 5))]
+    (found,) = changed_numbers(["S", "M", "L", "XL"], design, changed)
+    # 20.32 to 20.32, and 20.32 to 20.33
+    assert found.size == "M"
+
+
+def test_counts_are_kept_beside_a_gauge_and_nothing_else():
+    changes = Changes(
+        keep_counts=True,
+        ease={"bust": Fraction(4)},
+        yoke=Adjustment(rounds=70),
+        body_length=Fraction(40),
+        sleeve_length=Fraction(40),
+        band=BandChange(height=Fraction(3)),
+    )
+    names = [problem.path[1] for problem in keep_counts_problems(changes)]
+    assert names == ["keep_counts", "ease", "yoke", "body_length", "sleeve_length", "band"]
+    assert not [*keep_counts_problems(Changes(keep_counts=True, gauges=Gauges(BULKY), ease={}))]
+    assert not [*keep_counts_problems(Changes(body_length=Fraction(40)))]
+    with pytest.raises(ContradictionError):
+        grade_pullover(replace(PLAIN, changes=changes))

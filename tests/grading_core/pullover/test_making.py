@@ -50,7 +50,8 @@ def test_it_is_knitted_as_the_answer_has_it_whatever_the_order_of_its_sizes():
     making = making_of(SIZES)
     assert [target.label for target in making.targets] == ["S", "L"]
     counts = making.solve().by_label
-    knitted = [making.knit(counts, label) for label in ("L", "S")]
+    levels = making.level_stitches(counts)
+    knitted = [making.knit(counts, levels, label) for label in ("L", "S")]
     assert [size.counts for size in knitted] == [size.counts for size in outcomes(grade_pullover(SIZES))]
 
 

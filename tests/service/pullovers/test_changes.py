@@ -1,7 +1,7 @@
 import pytest
 
 from tests.oracles.pullover_answer import feasible
-from tests.service.pullovers.answers import GAUGE, WOMEN, numbers
+from tests.service.pullovers.answers import DIAMOND, GAUGE, WOMEN, numbers
 
 CHANGES = {
     "another gauge": {"gauge": {"stitches": 24, "rows": 33}},
@@ -58,6 +58,46 @@ def test_own_rows_keep_the_depth_of_the_design(make, plain):
 def test_changed_gauges_make_what_the_same_gauge_would_have_made(make):
     made = make(changes={"gauge": {"stitches": 24, "rows": 33}})
     assert made["sizes"] == make(gauge={"stitches": 24, "rows": 33})["sizes"]
+
+
+def test_kept_counts_are_told_as_designed_with_what_they_measure_at_the_maker_s_gauge(make, plain):
+    made = make(changes={"gauge": {"stitches": 24, "rows": 33}, "keep_counts": True})
+    for before, after in zip(plain["sizes"], made["sizes"], strict=True):
+        assert {name: part for name, part in after.items() if name != "at_own_gauge"} == before
+    assert numbers(made) == numbers(plain)
+    listed = {(one["size"], one["item"]): (one["designed"], one["changed"]) for one in made["changed"]}
+    for size in made["sizes"]:
+        for name in ("bust", "body_length"):
+            here, there = (
+                size["finished"][name]["finished"]["cm"],
+                size["at_own_gauge"]["finished"][name]["finished"]["cm"],
+            )
+            assert listed[size["label"], f"finished_{name}"] == (here, there)
+    assert made["instructions"][-1]["part"] == "own_gauge"
+
+
+def test_kept_counts_are_measured_fabric_by_fabric(make):
+    gauges = {"plain": {"stitches": 20, "rows": 27}, "stranded": {"stitches": 22, "rows": 26}, "rib": GAUGE}
+    kept = {"gauges": gauges, "keep_counts": True}
+    made = make(changes=kept, chart={"chart": DIAMOND}, yarn={"metres_per_100g": 210})
+    assert len(feasible(made)) == len(WOMEN)
+    assert {size["at_own_gauge"]["corrections"]["yoke"] < 0 for size in made["sizes"]} == {True}
+    make(changes=kept, neck={"front_drop": 4}, body_table="children")
+
+
+def test_nothing_else_can_be_changed_beside_kept_counts(refuse):
+    kept = {"keep_counts": True, "gauge": GAUGE}
+    assert [*refuse(changes={"keep_counts": True})] == ["/changes/keep_counts"]
+    others = {
+        "ease": {"bust": 4},
+        "yoke": {"rounds": 60},
+        "body_length": 40,
+        "sleeve_length": [40],
+        "band": {"height": 3},
+    }
+    refused = refuse(changes={**kept, **others}, labels=["M"])
+    assert [*refused] == [f"/changes/{name}" for name in others]
+    assert all("keep_counts" in detail for detail in refused.values())
 
 
 def test_a_change_that_is_impossible_in_one_size_says_what_would_do(make):

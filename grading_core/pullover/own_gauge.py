@@ -1,0 +1,241 @@
+"""The written counts at a maker's own gauge: what they measure, and what to correct in rounds.
+
+Nothing is graded anew. Unchanged counts change the garment: a length is its count over the own gauge. A length is the
+design's again with as many rounds more or fewer as the difference has at the own row gauge, to the nearest round, a tie
+to the longer; never with fewer than increases, decreases and chart need (arithmetic of the craft; that added rounds are
+worked without shaping before the split and the ribs is common practice, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
+from fractions import Fraction
+from math import floor
+
+from grading_core.chart.grid import progress
+from grading_core.chart.request import ChartRequest
+from grading_core.errors import Impossible, Problem, Remark, raise_if_any
+from grading_core.fabric import Fabric
+from grading_core.limits import MAX_ROUNDS_IN_ALL
+from grading_core.parts.neckline import HeadCheck, neck_edge_cm
+from grading_core.parts.ribbing import RibbedEdge
+from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.measurements import too_many_rounds
+from grading_core.pullover.neck import pass_head
+from grading_core.pullover.parts import measure
+from grading_core.pullover.request import Fabrics, PulloverRequest
+from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
+from grading_core.pullover.table import table
+from grading_core.pullover.yarn import colour_yarn
+from grading_core.sizes.choice import choose_size
+from grading_core.sizes.request import FinishedSize
+from grading_core.units import to_places, to_printed_decimal
+from grading_core.wording import counted, counted_run, listed, size_run
+from grading_core.yoke.adjustment import adjust
+from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
+from grading_core.yoke.result import Method
+
+_METHODS: Mapping[Method, str] = {
+    "wider": "space the increases wider, over all of its rounds",
+    "closer": "space the increases closer, in every round where they need it",
+    "double_body": "work two body increases at an edge in as many increase rounds as it needs, spaced as written",
+}
+"""How a yoke takes its correction where plain rounds after the last increase don't do it."""
+
+
+def at_own_gauge(
+    sizes: Mapping[str, KnittedSize], wearers: Sequence[Wearer], request: PulloverRequest, chart: ChartRequest | None
+) -> dict[str, KnittedSize]:
+    """Every size with what its counts come to at the maker's gauge; as it is where no maker keeps the counts.
+
+    sizes: those that are possible, by label, with chart and yarn. wearers: of all sizes. request: what is asked. chart:
+    as planned, None without one.
+
+    Raises ContradictionError for a row gauge at which the design's lengths take more rounds than one answer holds.
+    """
+    if request.kept_at is None:
+        return dict(sizes)
+    own = request.kept_at.fabrics(request.chart)
+    raise_if_any(_too_many_rounds(sizes.values(), own))
+    finished = {
+        label: measure(
+            size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.rounds.height_cm(size.counts.rounds)
+        )
+        for label, size in sizes.items()
+    }
+    busts = [FinishedSize(label, made.bust) for label, made in finished.items()]
+    worn_by = {wearer.label: wearer for wearer in wearers}
+    made: dict[str, KnittedSize] = {}
+    for label, size in sizes.items():
+        head = _head(size, worn_by[label], own, request.neck.stretch)
+        corrections, remarks = _correct(size, label, own, request, chart)
+        gauge_below = own.rounds.at(size.counts.rounds + 1)
+        measured = AtOwnGauge(
+            finished=finished[label],
+            target=size.target,
+            nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
+            corrections=corrections,
+            head=head,
+            yarn=colour_yarn(size, chart, request.yarn, gauge_below) if request.yarn else (),
+            remarks=(*_head_remarks(head), *remarks),
+        )
+        made[label] = replace(size, at_own_gauge=measured)
+    return made
+
+
+def own_gauge_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
+    """The table of all sizes with the finished measurements of the maker's gauge.
+
+    outcomes: of all sizes in order, those that are possible from `at_own_gauge`.
+    """
+    return table(
+        replace(size, finished=size.at_own_gauge.finished)
+        if isinstance(size, KnittedSize) and size.at_own_gauge
+        else size
+        for size in outcomes
+    )
+
+
+def own_gauge_remarks(sizes: Iterable[KnittedSize]) -> Iterator[Remark]:
+    """What deserves a word at the maker's gauge.
+
+    sizes: those that are possible.
+    """
+    for size in sizes:
+        if size.at_own_gauge:
+            yield from size.at_own_gauge.remarks
+
+
+def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tuple[str, ...]:
+    """The written counts at the maker's gauge in sentences with size runs; none where nobody asks.
+
+    sizes: those that are possible, by label. gauge_words: the maker's gauge.
+    """
+    made = [size.at_own_gauge for size in sizes.values() if size.at_own_gauge]
+    if not made:
+        return ()
+    names = ("bust", "depth", "body_length", "sleeve_length")
+    runs = [size_run([to_printed_decimal(getattr(each.finished, name)) for each in made]) for name in names]
+    bust, depth, body, sleeve = (f"{run} cm" for run in runs)
+    corrections = [each.corrections for each in made]
+    steps = [
+        step
+        for part, rounds in (
+            ("the yoke", [each.yoke for each in corrections]),
+            ("the body", [each.body for each in corrections]),
+            ("each sleeve", [each.sleeve for each in corrections]),
+        )
+        for step in _steps(part, rounds)
+    ]
+    sentences = [
+        f"At your gauge of {gauge_words} the stitches and rounds as written measure {bust} round the bust; the yoke is "
+        f"{depth} deep, the body {body} and each sleeve {sleeve} long, from the underarm."
+    ]
+    if steps:
+        sentences.append(
+            f"For the lengths of the design {listed(steps)}. Work added rounds without shaping, after the last "
+            "increases of the yoke or above the rib; leave out rounds without shaping, evenly from between the others."
+        )
+    else:
+        sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
+    for method, words in _METHODS.items():
+        labels = [label for label, each in zip(sizes, corrections, strict=True) if each.yoke_method == method]
+        if labels:
+            sentences.append(f"In the yoke of {listed(labels)} {words}.")
+    nearest = size_run([each.nearest_size for each in made])
+    sentences.append(f"At your gauge the size that comes nearest to the bust of {size_run([*sizes])} is {nearest}.")
+    return tuple(sentences)
+
+
+def _steps(part: str, rounds: Sequence[int]) -> Iterator[str]:
+    """What to do in one part in every size, as far as any size has something to do."""
+    for verb, sign in (("add", 1), ("leave out", -1)):
+        many = [max(0, sign * each) for each in rounds]
+        if any(many):
+            yield f"{verb} {counted_run(many, 'round')} in {part}"
+
+
+def _head(size: KnittedSize, wearer: Wearer, own: Fabrics, stretch: Fraction) -> HeadCheck | None:
+    neck, edge = size.neck, size.band.edge
+    drop = neck.drop and replace(neck.drop, height_cm=own.rounds.height_cm(neck.drop.rows))
+    neck = replace(neck, edge_cm=neck_edge_cm(neck.cast_on, own.rounds, drop))
+    band = replace(size.band, edge=replace(edge, rib=replace(edge.rib, gauge=own.rib)))
+    return pass_head(wearer, neck, band, stretch)
+
+
+def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
+    if head and not head.passes:
+        for remark in head.remarks:
+            # a caution for the young stands beside the design already
+            if remark.code == "neck_does_not_pass_head":
+                yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
+
+
+def _too_many_rounds(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Problem]:
+    rounds = Fraction(0)
+    for size in sizes:
+        designed, below = size.finished, own.rounds.below(size.counts.rounds)
+        rounds += own.rounds.exact_rows(designed.depth)
+        rounds += below.exact_rows(designed.body_length) + below.exact_rows(designed.sleeve_length)
+    if rounds > MAX_ROUNDS_IN_ALL:
+        yield Problem(("changes",), too_many_rounds(round(rounds)))
+
+
+def _correct(
+    size: KnittedSize, label: str, own: Fabrics, request: PulloverRequest, chart: ChartRequest | None
+) -> tuple[Corrections, tuple[Remark, ...]]:
+    """The rounds for the design's lengths, and a word for each part that can't lose as many as that."""
+    remarks: list[Remark] = []
+    written, designed = size.yoke.yoke, size.finished
+
+    def correct(part: str, fabric: Fabric, height_cm: Fraction, rounds: int, least: int) -> int:
+        wanted = _nearest(height_cm, fabric)
+        if wanted >= least:
+            return wanted - rounds
+        deep, spare = "deep" if part == "yoke" else "long", rounds - least
+        excess = to_places(fabric.height_cm(least) - height_cm, 1)
+        message = (
+            f"At the maker's gauge the {part} would be as {deep} as designed with {counted(rounds - wanted, 'round')} "
+            f"left out, and it can spare {spare or 'none'}: it stays {excess} cm too {deep}."
+        )
+        remarks.append(Remark(f"{part}_too_{deep}_at_own_gauge", message, label, ("changes",)))
+        return least - rounds
+
+    least, method = _adjusted(written, _nearest(designed.depth, own.rounds), request.yoke.options, own.rounds)
+    yoke = correct("yoke", own.rounds, designed.depth, written.rounds, least)
+
+    # what is below follows the corrected yoke, in which a chart comes further or less far
+    split = written.rounds + yoke
+    below = own.rounds.below(split)
+    unfinished = progress(chart.chart, chart.first_round, split).finishing_rounds if chart else 0
+
+    def correct_below(part: str, length_cm: Fraction, edge: RibbedEdge, rounds: int, shaping: int) -> int:
+        # what is shorter than its chart by design may stay so
+        least = max(shaping, min(unfinished, rounds))
+        return correct(part, below, length_cm - own.rib.height_cm(edge.rounds), rounds, least)
+
+    body, sleeve, decreases = size.body, size.sleeve, len(size.sleeve.decrease_rounds)
+    plain = request.sleeve.plain_before + request.sleeve.plain_after if decreases else 0
+    corrections = Corrections(
+        yoke,
+        correct_below("body", designed.body_length, body.hem, body.rounds, len(body.shaping)),
+        correct_below("sleeve", designed.sleeve_length, sleeve.cuff, sleeve.rounds, decreases + plain),
+        method,
+    )
+    return corrections, tuple(remarks)
+
+
+def _adjusted(written: Yoke, rounds: int, options: Options, gauge: Fabric) -> tuple[int, Method]:
+    """The rounds that a yoke can have which are nearest to those wanted, and how it takes them."""
+    adjusted = adjust(WrittenYoke(written), Adjustment(rounds=rounds), options, gauge)
+    if adjusted.recommended is None:
+        rounds = min(way.shallowest.rounds for way in adjusted.options if way.shallowest)
+        adjusted = adjust(WrittenYoke(written), Adjustment(rounds=rounds), options, gauge)
+    assert adjusted.recommended is not None
+    return rounds, adjusted.recommended
+
+
+def _nearest(height_cm: Fraction, fabric: Fabric) -> int:
+    """The rounds for a height, a tie to the longer; below zero where the ribs alone are higher."""
+    return floor(fabric.exact_rows(height_cm) + Fraction(1, 2))

@@ -1,0 +1,521 @@
+"""Random pullovers with every option of the contract, knitted stitch by stitch from the answers' JSON alone.
+
+    python -m tests.oracles.knit_pullovers --count 5000 --seed 1
+
+Each request is posted to the service; each size that is feasible is knitted (see `stitch_knitter`) and measured with a
+gauge of its own for every round, and compared with all that the answer says of it. Of a size that isn't, every change
+that it offers is sent: alone, and `together` all of them. What disagrees is printed with its request, by kind.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import re
+import sys
+import traceback
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+from copy import deepcopy
+from dataclasses import dataclass, field
+from fractions import Fraction
+from functools import partial
+from itertools import combinations, pairwise
+from math import isqrt
+from multiprocessing import Pool
+from typing import Any
+
+from flask.testing import FlaskClient
+
+from service.app import create_app
+from service.config import Config
+from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
+from tests.oracles.random_pullovers import random_request
+from tests.oracles.stitch_knitter import Garment, Json, Worked, demand, expect
+
+LONGEST_KINDS_SHOWN = 5
+"""Disagreements of one kind that are printed with their requests."""
+
+
+@dataclass
+class Seen:
+    """What came of some requests. options: by dotted path, how often asked in requests, sizes made and refused."""
+
+    requests: int = 0
+    refused: int = 0
+    made: int = 0
+    impossible: int = 0
+    offered: int = 0
+    options: Counter[tuple[str, str]] = field(default_factory=Counter)
+    disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
+
+    def add(self, other: Seen) -> None:
+        """What came of other requests too."""
+        for name in ("requests", "refused", "made", "impossible", "offered"):
+            setattr(self, name, getattr(self, name) + getattr(other, name))
+        self.options += other.options
+        self.disagreements += other.disagreements
+
+    @property
+    def kinds(self) -> Counter[str]:
+        """How many disagreements of each kind."""
+        return Counter(kind for kind, _, _ in self.disagreements)
+
+
+def main() -> None:
+    """Knit as many as asked, print what was seen; exit code 1 where anything disagrees."""
+    arguments = argparse.ArgumentParser(description=__doc__.split("\n", 1)[0])
+    arguments.add_argument("--count", type=int, default=5000)
+    arguments.add_argument("--seed", type=int, default=1)
+    arguments.add_argument("--processes", type=int, default=2)
+    asked = arguments.parse_args()
+    seen = Seen()
+    with Pool(asked.processes, initializer=_start) as pool:
+        seeds = range(asked.seed * 1_000_000, asked.seed * 1_000_000 + asked.count)
+        for one in pool.imap_unordered(_knit_seed, seeds, chunksize=10):
+            seen.add(one)
+            if seen.requests % 500 == 0:
+                print(f"{seen.requests} requests, {dict(seen.kinds)}", file=sys.stderr, flush=True)
+    report(seen)
+    sys.exit(bool(seen.disagreements))
+
+
+def report(seen: Seen) -> None:
+    """Print counts, by option, and disagreements with their requests."""
+    print(f"{seen.requests} requests, {seen.refused} of them contradict themselves")
+    print(f"{seen.made} sizes knitted, {seen.impossible} that can't be, {seen.offered} offered changes sent")
+    print(f"{'option':44} requests    made  impossible")
+    for option in sorted({option for option, _ in seen.options}):
+        counts = [seen.options[option, what] for what in ("requests", "made", "impossible")]
+        print(f"{option:44} {counts[0]:8} {counts[1]:7} {counts[2]:11}")
+    print(f"{len(seen.disagreements)} disagreements")
+    for kind, many in seen.kinds.most_common():
+        print(f"\n{kind}: {many}")
+        shown = [(detail, request) for other, detail, request in seen.disagreements if other == kind]
+        for detail, request in shown[:LONGEST_KINDS_SHOWN]:
+            print(f"  {detail}\n    {json.dumps(request)}")
+
+
+def knit_request(client: FlaskClient, request: Json) -> Seen:
+    """Post one request and hold everything in its answer against what is knitted."""
+    seen = Seen(requests=1)
+    response = client.post("/v1/pullovers", json=request)
+    asked = set(_options(request))
+    seen.options.update((option, "requests") for option in asked)
+    if response.status_code == 422:
+        seen.refused = 1
+        return seen
+    answer = response.json
+    if response.status_code != 200 or answer is None:
+        seen.disagreements.append(("status", f"answered {response.status_code}", request))
+        return seen
+
+    def compare(kind: str, compared: Callable[[], None], label: str = "") -> None:
+        try:
+            compared()
+        except Exception as error:
+            last = traceback.extract_tb(error.__traceback__)[-1]
+            detail = str(error) or f"{last.line} ({last.name}, line {last.lineno})"
+            seen.disagreements.append((kind, f"{label}: {type(error).__name__} {detail}", request))
+
+    compare("answer", lambda: check(request, answer))
+    compare("run", lambda: check_runs(answer))
+    compare("falls", lambda: check_rise(request, answer))
+    if "changes" in request:
+        compare("changed", lambda: check_changed(client, request, answer))
+    for size in answer["sizes"]:
+        seen.made += size["feasible"]
+        seen.impossible += not size["feasible"]
+        seen.options.update((option, "made" if size["feasible"] else "impossible") for option in asked)
+        if size["feasible"]:
+            _compare_size(request, size, compare)
+        else:
+            seen.offered += _try_offers(client, request, size, compare)
+    return seen
+
+
+def _compare_size(request: Json, size: Json, compare: Callable[..., None]) -> None:
+    knitted: list[Garment] = []
+    compare("knitting", lambda: knitted.append(Garment(request, size)), size["label"])
+    for garment in knitted:
+        for kind, of_garment in CHECKS:
+            compare(kind, partial(of_garment, garment), size["label"])
+
+
+# what is measured
+
+
+def measure(garment: Garment, fabrics: Fabrics, depth_scale: Fraction = Fraction(1)) -> dict[str, Fraction]:
+    """Every finished measurement in cm, from the rounds.
+
+    fabrics: the gauges. depth_scale: by which the yoke's rounds are higher than these say.
+    """
+    size, split = garment.size, garment.size["yoke"]["rounds"]
+    first_below = fabrics.of(split + 1)
+    hem, cuff, darts = size["body"]["hem"], size["sleeve"]["cuff"], size["body"].get("bust_darts", {"rows": 0})
+
+    def high(after: int, rounds: list[Worked]) -> Fraction:
+        return sum((fabrics.of(after + number).high(1) for number, _ in enumerate(rounds, 1)), Fraction(0))
+
+    depth = high(0, garment.yoke) * depth_scale
+    body = high(split, garment.body) + fabrics.rib.high(hem["rounds"])
+    wider = size["split"]["sections"]["front"] - size["split"]["sections"]["back"]
+    return {
+        "bust": first_below.wide(garment.around("body", 0)),
+        "upper_arm": first_below.wide(garment.around("sleeve", 0)),
+        "neck": fabrics.of(1).wide(_neck_total(size)),
+        "depth": depth,
+        "underarm": first_below.wide(size["split"]["underarm"]),
+        "hem": fabrics.rib.wide(hem["stitches"]),
+        "wrist": fabrics.rib.wide(cuff["stitches"]),
+        "body_length": body,
+        "front_length": body + fabrics.plain.high(darts["rows"]),
+        "front_extra": first_below.wide(wider),
+        "sleeve_length": high(split, garment.sleeve) + fabrics.rib.high(cuff["rounds"]),
+        "total_length": fabrics.plain.high(len(size["neck"]["turns"])) + depth + body,
+    }
+
+
+def check_measurements(garment: Garment) -> None:
+    """Finished measurements, each beside its target."""
+    own_rows = garment.request.get("changes", {}).get("yoke", {}).get("own_rows")
+    scale = Fraction(1)
+    if own_rows:
+        scale = _rows_counted(garment.request) / exact(own_rows)
+    _same_lengths(measure(garment, garment.fabrics, scale), garment.size["finished"], garment.request)
+    depth = measure(garment, garment.fabrics, scale)["depth"]
+    expect(_told_of(depth, garment.request), garment.size["yoke"]["depth"], "depth of the schedule")
+
+
+def check_kept(garment: Garment) -> None:
+    """Finished measurements of the written counts at a maker's gauge."""
+    if "at_own_gauge" not in garment.size:
+        return
+    fabrics = Fabrics(garment.request, kept_at=garment.request["changes"])
+    _same_lengths(measure(garment, fabrics), garment.size["at_own_gauge"]["finished"], garment.request)
+    for name, made in garment.size["at_own_gauge"]["finished"].items():
+        expect(made.get("target"), garment.size["finished"][name].get("target"), f"target of {name}")
+
+
+def _same_lengths(lengths: dict[str, Fraction], told: Json, request: Json) -> None:
+    for name, made in told.items():
+        demand(name in lengths, f"{name} isn't known to the knitter")
+        expect(_told_of(lengths[name], request), made["finished"], name)
+        if "target" in made:
+            closes = made["finished"]["cm"] - made["target"]["cm"] - made["difference"]["cm"]
+            demand(abs(closes) < 0.0151, f"difference of {name}")
+
+
+def _told_of(length: Fraction, request: Json) -> Json:
+    """A length as the contract writes it."""
+    nominal = request.get("inch_convention", "exact") == "nominal"
+    return {"cm": cm(length), "inch": cm(length * (Fraction(4, 10) if nominal else Fraction(100, 254)))}
+
+
+def _rows_counted(request: Json) -> Fraction:
+    """Rows counted in the swatch that a maker's own are compared with: the chart's where there is one."""
+    changes = request.get("changes", {})
+    sent = changes if changes.keys() & {"gauge", "gauges"} else request
+    gauges = sent.get("gauges") or {"plain": sent["gauge"]}
+    gauge = gauges.get("stranded", gauges["plain"]) if "chart" in request else gauges["plain"]
+    return exact(gauge["rows"])
+
+
+def _neck_total(size: Json) -> int:
+    neck = size["neck"]["sections"]
+    total: int = neck["back"] + neck["front"] + 2 * neck["sleeve"] + 4 * size["neck"]["line_stitches"]
+    return total
+
+
+def check_edges(garment: Garment) -> None:
+    """Ribs, levels, the edge of the neck and whether a head passes it."""
+    size, request, fabrics = garment.size, garment.request, garment.fabrics
+    rib = fabrics.rib
+    for edge, name in ((size["body"]["hem"], "hem"), (size["sleeve"]["cuff"], "cuff")):
+        expect(_told_of(rib.wide(edge["stitches"]), request), edge["circumference"], f"circumference of the {name}")
+        expect(_told_of(rib.high(edge["rounds"]), request), edge["height"], f"height of the {name}")
+        expect(edge["before"] + edge["change"], edge["stitches"], f"stitches of the {name}")
+    for reached in size["body"]["levels"]:
+        fabric = fabrics.of(size["yoke"]["rounds"] + reached["round"])
+        expect(_told_of(fabric.wide(reached["stitches"]), request), reached["circumference"], reached["name"])
+    band, neck = size["band"], size["neck"]
+    layers = 1 if band["construction"] == "single" else 2
+    of_layer, rest = divmod(band["rounds"] - (band["construction"] == "double_with_fold_round"), layers)
+    expect(rest, 0, "rounds beyond the layers of the band")
+    expect(_told_of(rib.high(of_layer), request), band["height"], "height of the band")
+    edge_cm = fabrics.of(1).wide(neck["cast_on"])
+    if "front_drop" in neck:
+        drop = neck["front_drop"]
+        high = sum((fabrics.of(number).high(1) for number in range(1, drop["rows"] + 1)), Fraction(0))
+        expect(_told_of(high, request), drop["height"], "height of the front drop")
+        edge_cm += fabrics.of(drop["rows"] + 1).wide(drop["centre"]) + 2 * high
+    if "back_raise" in neck:
+        expect(_told_of(fabrics.plain.high(len(neck["turns"])), request), neck["back_raise"]["height"], "raise")
+    expect(_told_of(edge_cm, request), neck["edge"], "edge of the neck")
+    if "head" in neck:
+        _check_head(neck["head"], edge_cm, rib.wide(band["stitches"]), request)
+    if "at_own_gauge" in size and "head" in size["at_own_gauge"]:
+        own = Fabrics(request, kept_at=request["changes"])
+        own_cm = own.of(1).wide(neck["cast_on"])
+        if "front_drop" in neck:
+            drop = neck["front_drop"]
+            own_cm += own.of(drop["rows"] + 1).wide(drop["centre"])
+            own_cm += 2 * sum((own.of(number).high(1) for number in range(1, drop["rows"] + 1)), Fraction(0))
+        _check_head(size["at_own_gauge"]["head"], own_cm, own.rib.wide(band["stitches"]), request)
+
+
+def _check_head(head: Json, edge_cm: Fraction, band_cm: Fraction, request: Json) -> None:
+    tightest = min(edge_cm, band_cm)
+    stretch = exact(request.get("neck", {}).get("stretch", 0.4))
+    expect(_told_of(tightest, request), head["circumference"], "tightest edge of the neck")
+    expect(_told_of(tightest * (1 + stretch), request), head["stretched"], "stretched edge of the neck")
+    needed = exact(head["stretch_needed"])
+    # told to two decimals
+    if abs(needed - stretch) > Fraction(1, 100):
+        expect(needed <= stretch, head["passes"], "whether the head passes")
+
+
+def check_raglan_lines(garment: Garment) -> None:
+    """Slope and length of a raglan line: as deep as the yoke, as wide as the increases at it."""
+    own_rows = garment.request.get("changes", {}).get("yoke", {}).get("own_rows")
+    scale = _rows_counted(garment.request) / exact(own_rows) if own_rows else Fraction(1)
+    yoke = garment.size["yoke"]
+    rise = garment.high("yoke") * scale
+    neck, split = garment.size["neck"]["sections"], garment.size["split"]["sections"]
+    for name, section in (("raglan_line", "back"), ("front_raglan_line", "front")):
+        line = yoke.get(name, yoke["raglan_line"])
+        run = garment.yoke[-1].fabric.wide((split[section] - neck[section]) // 2)
+        if run:
+            told = line["rise_over_run"]
+            demand(abs(exact(told) - rise / run) <= Fraction(1, 100), f"{name}: {float(rise / run)}, told {told}")
+        long = Fraction(isqrt(int((rise * rise + run * run) * 10**12)), 10**6)
+        demand(abs(exact(line["length"]["cm"]) - long) <= Fraction(1, 100), f"length of the {name}")
+
+
+def check_yarn(garment: Garment) -> None:
+    """Stitches of the yarn, in all and, on a chart, of each colour of its placement."""
+    if "yarn" in garment.size:
+        # cast-on, bind-off, floats and what ribs take more may be told beside the stitches
+        expect(garment.stitches, sum(colour["stitches"] for colour in garment.size["yarn"]), "stitches in all")
+    if garment.chart:
+        told = garment.size["chart"]["stitches_by_colour"]
+        counts = garment.colour_counts
+        parts = {"yoke": counts["yoke"], "body": counts["body"], "sleeves": counts["sleeve"] + counts["sleeve"]}
+        parts["total"] = parts["yoke"] + parts["body"] + parts["sleeves"]
+        for part, counted in parts.items():
+            expect(dict(counted), {colour: many for colour, many in told[part].items() if many}, f"colours of {part}")
+
+
+def check_chart(garment: Garment) -> None:
+    """Chart row, first and last column of every section in every round."""
+    if not garment.chart:
+        return
+    placed = garment.size["chart"]
+    for part, told_rounds in (
+        ("yoke", placed["rounds"]),
+        ("body", placed["body"]["rounds"]),
+        ("sleeve", placed["sleeve"]["rounds"]),
+    ):
+        rounds: list[Worked] = getattr(garment, part)
+        expect(len(rounds), len(told_rounds), f"rounds of the {part}")
+        for number, (worked, told) in enumerate(zip(rounds, told_rounds, strict=True), 1):
+            expect(number, told["round"], "round")
+            expect(worked.chart_row, told["chart_row"], f"chart row of {part} round {number}")
+            for name, stitches in worked.sections.items():
+                section = told if part == "sleeve" else told["sleeve" if "sleeve" in name else name]
+                columns = worked.columns[name]
+                here = f"{name} of {part} round {number}"
+                expect(stitches, section["stitches"], here)
+                expect(columns or (None, None), (section["first_column"], section["last_column"]), f"columns of {here}")
+    body, sleeve = placed["body"]["changes"], {"sleeve": placed["sleeve"]["changes"]}
+    for part, changes in (("yoke", placed["changes"]), ("body", body), ("sleeve", sleeve)):
+        for section, told in changes.items():
+            first = [_first_column(worked, section) for worked in getattr(garment, part)]
+            moved = [number for number, (before, here) in enumerate(pairwise(first), 2) if here != before]
+            expect(moved, told, f"rounds in which the {section} of the {part} begins elsewhere")
+    rows = [worked for worked in range(1, len(garment.yoke) + 1) if garment.chart.row(worked)]
+    expect(len(rows), placed["yoke_chart_rows"], "chart rows of the yoke")
+
+
+def _first_column(worked: Worked, section: str) -> int | None:
+    columns = worked.columns[section] if section in worked.columns else worked.columns.get("first sleeve")
+    return columns[0] if columns else None
+
+
+def check_floats(garment: Garment) -> None:
+    """The longest float of every round, and of all of them, as long as its stitches are wide in their round."""
+    if not garment.chart:
+        return
+    placed = garment.size["chart"]
+    limit = garment.request["chart"].get("float_limit", 5)
+    longest = {}
+    for part in ("yoke", "body", "sleeve"):
+        floats = garment.floats(part)
+        expect(floats, placed["floats_by_round"][part], f"floats of the {part}")
+        over = [number for number, stitches in enumerate(floats, 1) if stitches > limit]
+        expect(over, placed["long_float_rounds"][part], f"long floats of the {part}")
+        many = [number for number, worked in enumerate(getattr(garment, part), 1) if len(set(worked.colours)) > 2]
+        expect(many, placed["rounds_over_two_colours"][part], f"rounds over two colours of the {part}")
+        longest[part] = max(floats, default=0)
+    told = placed["longest_float"]
+    expect(max(longest.values()), told["stitches"] if told else 0, "longest float")
+    if told:
+        rounds: list[Worked] = getattr(garment, told["part"])
+        fabric: Fabric = rounds[told["round"] - 1].fabric
+        expect(garment.floats(told["part"])[told["round"] - 1], told["stitches"], "the round of the longest float")
+        expect(_told_of(fabric.wide(told["stitches"]), garment.request), told["length"], "length of the longest float")
+
+
+CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (
+    ("measurement", check_measurements),
+    ("edge", check_edges),
+    ("raglan line", check_raglan_lines),
+    ("yarn", check_yarn),
+    ("chart", check_chart),
+    ("float", check_floats),
+    ("own gauge", check_kept),
+)
+"""What is compared once a size is knitted, and what a disagreement there is called."""
+
+
+# what is said of all sizes
+
+
+def check_runs(answer: Json) -> None:
+    """The runs of the table have the values of the table."""
+    for row in answer["table"]:
+        printed = re.fullmatch(r"([^()]+?)(?: \(([^()]*)\))?", row["run"])
+        demand(printed is not None, f"run {row['run']}")
+        assert printed
+        run = [printed[1], *(printed[2].split(", ") if printed[2] else [])]
+        values = row["values"]
+        # a number that all sizes share may be said once
+        run = run * len(values) if len(run) == 1 else run
+        demand(len(run) == len(values), f"{row['item']}: {row['run']} for {len(values)} sizes")
+        for said, value in zip(run, values, strict=True):
+            if value is None or said == "\u2013":
+                demand(value is None and said == "\u2013", f"{row['item']}: {said} for {value}")
+            else:
+                away = abs(exact(float(said)) - exact(value))
+                # half a step of half a centimetre, and half a hundredth in the value
+                least = Fraction(255, 1000) if row["unit"] == "cm" else 0
+                demand(away <= least, f"{row['item']}: {said} for {value}")
+
+
+def check_rise(request: Json, answer: Json) -> None:
+    """No count falls from a size to one with a larger bust."""
+    adjusted = "yoke" in request.get("changes", {})
+
+    def counts(size: Json) -> Iterator[tuple[str, int]]:
+        for part in ("neck", "split"):
+            yield from (
+                (f"{section} at the {part}", size[part]["sections"][section]) for section in ("back", "front", "sleeve")
+            )
+        yield "underarm", size["split"]["underarm"]
+        if not adjusted:
+            yield "yoke", size["yoke"]["rounds"]
+
+    for one, other in combinations(feasible(answer), 2):
+        busts = [size["finished"]["bust"]["target"]["cm"] for size in (one, other)]
+        if busts[0] == busts[1]:
+            continue
+        smaller, larger = (one, other) if busts[0] < busts[1] else (other, one)
+        for (name, low), (_, high) in zip(counts(smaller), counts(larger), strict=True):
+            demand(low <= high, f"{name}: {low} in {smaller['label']}, {high} in {larger['label']}")
+
+
+def check_changed(client: FlaskClient, request: Json, answer: Json) -> None:
+    """`changed` has each number of the table that a reader sees change, and no other."""
+    design = {name: wish for name, wish in request.items() if name != "changes"}
+    response = client.post("/v1/pullovers", json=design)
+    expect(response.status_code, 200, "status of the design alone")
+    assert response.json
+    before, after = (_numbers(each) for each in (response.json, answer))
+    if request["changes"].get("keep_counts"):
+        expect(after, before, "the design's table")
+        for size in feasible(answer):
+            for name, made in size["at_own_gauge"]["finished"].items():
+                row = "finished_yoke_depth" if name == "depth" else f"finished_{name}"
+                after[size["label"], row, "cm"] = made["finished"]["cm"]
+    expected = {(*key, before[key], after[key]) for key in before if before[key] != after[key]}
+    told = {(one["size"], one["item"], one["unit"], one["designed"], one["changed"]) for one in answer["changed"]}
+    demand(expected == told, f"changes not told: {expected - told}, told and none: {told - expected}")
+
+
+def _numbers(answer: Json) -> dict[tuple[str, str, str], Any]:
+    labels = [size["label"] for size in answer["sizes"]]
+    return {
+        (label, row["item"], row["unit"]): value
+        for row in answer["table"]
+        for label, value in zip(labels, row["values"], strict=True)
+    }
+
+
+# what would make a size possible
+
+
+def _try_offers(client: FlaskClient, request: Json, size: Json, compare: Callable[..., None]) -> int:
+    """Send each change that a size offers; how many there were."""
+    alone = [[offer] for offer in size["nearest"]]
+    together = [size["together"]] if size.get("together") else []
+    # a contradiction among lengths that nothing alone can mend may offer nothing
+    compare("nothing offered", lambda: demand(bool(alone or together), size["reason"]), size["label"])
+    for kind, offers in (("nearest", alone), ("together", together)):
+        for offer in offers:
+            compare(kind, partial(_try_offer, client, request, size, offer), size["label"])
+    return len(alone) + len(together)
+
+
+def _try_offer(client: FlaskClient, request: Json, size: Json, offers: Iterable[Json]) -> None:
+    changed = deepcopy(request)
+    for offer in offers:
+        _set(changed, offer["field"], offer["value"])
+    said = ", ".join(f"{offer['field']} = {offer['value']}" for offer in offers)
+    response = client.post("/v1/pullovers", json=changed)
+    if response.status_code != 200:
+        assert response.json
+        raise AssertionError(f"{said}: {response.json['errors'][:2]} ({size['reason']})")
+    assert response.json
+    (made,) = [other for other in response.json["sizes"] if other["label"] == size["label"]]
+    demand(made["feasible"], f"{said}: still {made.get('reason')} ({size['reason']})")
+
+
+def _set(request: Json, path: str, value: Any) -> None:
+    """Put a value where a dotted path leads, list places as numbers."""
+    steps = path.split(".")
+    place: Any = request
+    for step in steps[:-1]:
+        place = place[int(step)] if isinstance(place, list) else place.setdefault(step, {})
+    if isinstance(place, list):
+        place[int(steps[-1])] = value
+    else:
+        demand(isinstance(place, dict), f"{path} leads nowhere")
+        place[steps[-1]] = value
+
+
+def _options(request: Any, path: str = "") -> Iterator[str]:
+    """The dotted paths of all that a request sends; choices with what is chosen."""
+    if isinstance(request, dict):
+        for name, below in request.items():
+            here = f"{path}.{name}" if path else name
+            if isinstance(below, str | bool) and name not in ("label", "name", "hex") and not name.endswith("colour"):
+                yield f"{here}={below}"
+            yield from [here, *_options(below, here)] if path != "chart.chart.colours" else _options(below, f"{path}.*")
+    elif isinstance(request, list):
+        for below in request:
+            yield from _options(below, path)
+
+
+_client: list[FlaskClient] = []
+
+
+def _start() -> None:
+    _client.append(create_app(Config()).test_client())
+
+
+def _knit_seed(seed: int) -> Seen:
+    return knit_request(_client[0], random_request(seed))
+
+
+if __name__ == "__main__":
+    main()
