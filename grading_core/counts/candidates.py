@@ -98,7 +98,9 @@ def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) 
 
 
 class Splits:
-    """Every split of one size that follows on its neck: counts of half the body, sleeve and underarm.
+    """Every split of one size that follows on its neck: counts of the back, sleeve and underarm.
+
+    The front has what the targets' `front_share` says more than half of both, and the back as many fewer.
 
     targets: of the size. rules: of all sizes. neck: from `necks`. most_rounds: in which the increases must fit.
     """
@@ -112,10 +114,15 @@ class Splits:
         self._bodies = [[body for body in bodies if body.amount % 4 == 2 * parity] for parity in (0, 1)]
         self._sleeves = [[sleeve for sleeve in sleeves if sleeve.amount % 2 == parity] for parity in (0, 1)]
         self._back, self._front, self._neck_sleeve = neck.counts
+        self._front_share = targets.front_share
         self._line_to_body, self._line_to_sleeve = rules.line_to_body, rules.line_to_sleeve
         room = len(grid_rounds(most_rounds, rules.yoke))
-        self._widest_half = self._front + 2 * room * (2 if rules.yoke.double_body == "if_needed" else 1)
+        self._widest_front = self._front + 2 * room * (2 if rules.yoke.double_body == "if_needed" else 1)
         self._widest_sleeve = self._neck_sleeve + 2 * room
+        # what was found within which budget: more are asked for again and again
+        self._found: list[Candidate] = []
+        self._allowance = 2 * UNIT
+        self._budget = -1
 
     def __call__(self, count: int) -> Sequence[Candidate]:
         """So many, cheapest first, or all where there are fewer."""
@@ -124,17 +131,15 @@ class Splits:
             return ()
         least = sum(min(options).cost for options in choices)
         most = sum(max(options).cost for options in choices)
-        allowance = 4 * UNIT
-        while True:
-            found = self._within(least + allowance)
-            if len(found) >= count or least + allowance >= most:
-                found.sort()
-                return found[:count]
-            allowance *= 2
+        while len(self._found) < count and self._budget < most:
+            self._allowance *= 2
+            self._budget = least + self._allowance
+            self._found = sorted(self._within(self._budget))
+        return self._found[:count]
 
     def _within(self, budget: int) -> list[Candidate]:
         """Every split that costs no more than the budget."""
-        back, neck_sleeve = self._back, self._neck_sleeve
+        back, share, neck_sleeve = self._back, self._front_share, self._neck_sleeve
         lines_to_body, lines_to_sleeve = 2 * self._line_to_body, 2 * self._line_to_sleeve
         found = []
         for underarm_cost, underarm, underarm_difference in self._underarms:
@@ -144,7 +149,8 @@ class Splits:
                 if left < 0:
                     break
                 half = body // 2 - lines_to_body - underarm
-                if not back <= half <= self._widest_half:
+                # at the neck the back has no fewer stitches than the front, so that the front has its own and more
+                if not (back <= half - share and half + share <= self._widest_front):
                     continue
                 for sleeve_cost, sleeve, sleeve_difference in sleeves:
                     if sleeve_cost > left:
@@ -153,7 +159,7 @@ class Splits:
                     if neck_sleeve <= at_split <= self._widest_sleeve:
                         cost = underarm_cost + body_cost + sleeve_cost
                         differences = (body_difference, sleeve_difference, underarm_difference, 0)
-                        found.append(Candidate(cost, (half, at_split, underarm), differences))
+                        found.append(Candidate(cost, (half - share, at_split, underarm), differences))
         return found
 
 

@@ -17,7 +17,8 @@ class Targets:
     """What one size should come to, in exact stitches and rounds.
 
     neck: all stitches of the cast-on. neck_back, neck_front, neck_sleeve: its sections, without the raglan
-    lines. body, sleeve: all stitches below the split. underarm: cast on at each side. rounds: of the yoke.
+    lines. body, sleeve: all stitches below the split. underarm: cast on at each side. rounds: of the yoke. front_extra:
+    by which the front is wider than the back below the split, 0 or more, rising with the size.
     """
 
     label: str
@@ -29,10 +30,20 @@ class Targets:
     sleeve: Fraction
     underarm: Fraction
     rounds: Fraction
+    front_extra: Fraction = Fraction(0)
+
+    @property
+    def front_share(self) -> int:
+        """Stitches that the front has more, and the back fewer, than half of both at the split.
+
+        An even number, so that the sections keep their parity from the neck on and the body its remainder modulo 4:
+        the nearest to half of `front_extra`.
+        """
+        return CountRule(2).round(self.front_extra / 2)
 
 
-QUANTITIES = tuple(each.name for each in fields(Targets))[1:]
-"""What has a target: every field but the label."""
+QUANTITIES = tuple(each.name for each in fields(Targets))[1:-1]
+"""What is weighed: every field but the label and `front_extra`, which is met as nearly as the parity allows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,8 +55,8 @@ class Rules:
     back. None leaves it open; it is then the same in all sizes, so that one chart and one set of words
     serve them all. seam_stitches: of the breaks below the split, so that underarm minus seam is even; None takes 0
     or 1 as the underarm has it. narrower_front: whether the front may have fewer stitches than the back at the
-    neck; at the split they are equal. line_to_body: stitches of each raglan line that go to the body. yoke: how it
-    is increased.
+    neck; at the split they differ as the targets' `front_extra` says. line_to_body: stitches of each raglan line that
+    go to the body. yoke: how it is increased.
     """
 
     neck: CountRule = NEAREST

@@ -62,6 +62,11 @@ class Counts:
         """Stitches of each sleeve after the split."""
         return self.split.sleeve + 2 * self.line_to_sleeve + self.underarm
 
+    @property
+    def front_extra(self) -> int:
+        """Stitches that the front has more than the back below the split."""
+        return self.split.front - self.split.back
+
     def yoke(self, label: str) -> Yoke:
         """The yoke that leads from the neck to the split."""
         return Yoke(label, self.rounds, self.neck, self.split)
@@ -81,4 +86,5 @@ class Counts:
             sleeve=self.sleeve - targets.sleeve,
             underarm=self.underarm - targets.underarm,
             rounds=self.rounds - targets.rounds,
+            front_extra=self.front_extra - targets.front_extra,
         )

@@ -10,29 +10,41 @@ The optimum is exact. It is found by a dynamic programme over the sizes, whose s
 cheapest candidates of each size. All candidates of a size that are left out share one stand-in, which costs
 as much as the cheapest of them and nothing towards its neighbours. So no chain of candidates is cheaper
 than the cheapest chain of candidates and stand-ins, and where that one holds no stand-in it is the
-optimum. Where it holds some, every size shows twice as many candidates and the programme runs again.
+optimum. Where it holds some, every size shows twice as many candidates and the programme runs again,
+before long only those that lie on some chain of all sizes, and then all of these.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import NamedTuple
 
 FIRST_SHOWN = 6
 """Candidates of each size that are looked at first."""
 
+MOST_SHOWN_UNLINKED = 24
+"""Where more are needed, those that lie on no chain are sorted out first."""
+
+ALL = 4_096
+"""More candidates than the counts of any size have; of a shelf without end so many are looked at at most."""
+
 _NO_CHAIN = 1 << 80
+
+
+Counts = tuple[int, int, int]
+"""What may not fall from size to size."""
 
 
 class Candidate(NamedTuple):
     """One possibility for one size.
 
-    cost: its own. counts: what may not fall from size to size. differences: count less target of
+    cost: its own. counts: as they may not fall from size to size. differences: count less target of
     each measured quantity. Whole numbers in units of the caller's choice; places that are not needed hold 0.
     """
 
     cost: int
-    counts: tuple[int, int, int]
+    counts: Counts
     differences: tuple[int, int, int, int]
 
 
@@ -51,9 +63,9 @@ class Chain(NamedTuple):
 
 
 class Broken(NamedTuple):
-    """There is no chain: no candidate of this size follows on any chain of the sizes before it."""
+    """There is no chain: no candidate of these sizes follows on any chain of those before it that are none of these."""
 
-    size: int
+    sizes: tuple[int, ...]
 
 
 class _Node(NamedTuple):
@@ -76,23 +88,89 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
     >>> chain.cost, [candidate.counts[0] for candidate in chain.candidates]
     (10, [5, 5])
     """
-    count = FIRST_SHOWN
+    count, linked = FIRST_SHOWN, False
     while True:
-        layers: list[list[_Node]] = []
-        for shelf in shelves:
-            found = shelf(count + 1)
-            left_out = found[count].cost if len(found) > count else None
-            layers.append(_layer(layers[-1] if layers else None, found[:count], left_out, weights))
-            if not layers[-1]:
-                return Broken(len(layers) - 1)
-        cost = layers[-1][0].cost if layers else 0
-        if limit is not None and cost >= limit:
+        layers = _layers(shelves, count, weights)
+        if layers is not None:
+            cost = layers[-1][0].cost if layers else 0
+            if limit is not None and cost >= limit:
+                return None
+            chain = _walk_back(layers)
+            candidates = tuple(candidate for candidate in chain if candidate is not None)
+            if len(candidates) == len(shelves):
+                return Chain(cost, candidates)
+        count = ALL if linked else 2 * count
+        if layers is None or (count > MOST_SHOWN_UNLINKED and not linked):
+            # a layer is empty only where the chain is broken, so that the loop ends
+            links = _linked(shelves)
+            if isinstance(links, Broken):
+                return links
+            shelves, linked = [partial(_first, candidates) for candidates in links], True
+
+
+def _layers(shelves: Sequence[Shelf], count: int, weights: Weights) -> list[list[_Node]] | None:
+    """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached."""
+    layers: list[list[_Node]] = []
+    for shelf in shelves:
+        found = shelf(count + 1)
+        left_out = found[count].cost if len(found) > count else None
+        layers.append(_layer(layers[-1] if layers else None, found[:count], left_out, weights))
+        if not layers[-1]:
             return None
-        chain = _walk_back(layers)
-        candidates = tuple(candidate for candidate in chain if candidate is not None)
-        if len(candidates) == len(shelves):
-            return Chain(cost, candidates)
-        count *= 2
+    return layers
+
+
+def _first(candidates: Sequence[Candidate], count: int) -> Sequence[Candidate]:
+    return candidates[:count]
+
+
+def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:
+    """Of each size the candidates that lie on some whole chain, cheapest first, or the sizes that break it."""
+    found: list[list[Candidate]] = []
+    broken: list[int] = []
+    least: list[Counts] | None = None
+    for size, shelf in enumerate(shelves):
+        reached = _beyond(shelf(ALL), least, 1)
+        if reached:
+            found.append(reached)
+            least = _nearest(reached, 1)
+        else:
+            broken.append(size)
+    if broken:
+        return Broken(tuple(broken))
+    most: list[Counts] | None = None
+    for size in reversed(range(len(found))):
+        found[size] = _beyond(found[size], most, -1)
+        most = _nearest(found[size], -1)
+    return found
+
+
+def _beyond(candidates: Sequence[Candidate], edge: Sequence[Counts] | None, sign: int) -> list[Candidate]:
+    """The candidates none of whose counts falls behind all counts of an edge; all where there is none.
+
+    sign: 1 where they follow on it, -1 where it follows on them.
+    """
+    if edge is None:
+        return [*candidates]
+    counts = {candidate.counts for candidate in candidates}
+    beyond = {here for here in counts if any(_follows(here, before, sign) for before in edge)}
+    return [candidate for candidate in candidates if candidate.counts in beyond]
+
+
+def _nearest(candidates: Sequence[Candidate], sign: int) -> list[Counts]:
+    """Those counts beyond none of the others: whatever lies beyond any of the candidates lies beyond one of these."""
+    edge: list[Counts] = []
+    for here in sorted({candidate.counts for candidate in candidates}, reverse=sign < 0):
+        if not any(_follows(here, before, sign) for before in edge):
+            edge.append(here)
+    return edge
+
+
+def _follows(counts: Counts, before: Counts, sign: int) -> bool:
+    """Whether none of the counts falls, or, for a sign of -1, rises."""
+    if sign < 0:
+        counts, before = before, counts
+    return counts[0] >= before[0] and counts[1] >= before[1] and counts[2] >= before[2]
 
 
 def _layer(

@@ -10,21 +10,23 @@ underarm and rounds never fall from one size to the next, so neither does a tota
 The domain: each count lies within `REACH` of its target, or within one step of its rule where that is more. The
 parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
 
-For given parities the cost falls into three parts that share no term: the neck, the split (half the body,
-sleeve, underarm) and the rounds. Each is brought to its exact optimum (see `size_chain`), in that order. What is
-settled bounds what follows: a section has at the split at least its stitches at the neck, and the rounds have room
-for the increases. As long as there is room, which is the rule, the result is the optimum of the whole sum. Where
-there is not, the yoke gets the rounds it needs before a circumference gives way, and no neck is pulled out of
-shape to make increases fit: a judgement of the craft, no source.
+For given parities the cost falls into three parts that share no term: the neck, the split (body, sleeve, underarm) and
+the rounds. By how much the front is wider than the back at the split is given, not chosen. Each is brought to its exact
+optimum (see `size_chain`), in that order. What is settled bounds what follows: a section has at the split at least its
+stitches at the neck, and the rounds have room for the increases. As long as there is room, which is the rule, the
+result is the optimum of the whole sum. Where there is not, the yoke gets the rounds it needs before a circumference
+gives way, and no neck is pulled out of shape to make increases fit: a judgement of the craft, no source.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_left
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 from math import floor, gcd, lcm
+from operator import ge
 from typing import NamedTuple
 
 from grading_core.counts.candidates import (
@@ -39,7 +41,7 @@ from grading_core.counts.candidates import (
 )
 from grading_core.counts.request import Parity, Rules, Targets
 from grading_core.counts.result import Counts
-from grading_core.counts.size_chain import Broken, Candidate, Shelf, Weights, cheapest_chain
+from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain
 from grading_core.errors import Impossible, Nearest
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
@@ -122,11 +124,11 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     if best is None:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
     sizes: list[Solved | Impossible] = []
-    underarm: int | None = None
+    before: Counts | None = None
     for target, chosen in zip(targets, best.sizes, strict=True):
         solved = _solved(target, rules, chosen)
-        sizes.append(solved or _impossible(target, rules, chosen, underarm))
-        underarm = solved.counts.underarm if solved else underarm
+        sizes.append(solved or _impossible(target, rules, chosen, before))
+        before = solved.counts if solved else before
     cost = Fraction(best.cost, UNIT)
     return Solution(tuple(sizes), cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
 
@@ -206,7 +208,7 @@ def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None
         chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
         if not isinstance(chain, Broken):
             break
-        del taking_part[chain.size]
+        taking_part = [size for place, size in enumerate(taking_part) if place not in chain.sizes]
     if chain is None:
         return _Settled(len(shelves), 0, chosen)
     for size, candidate in zip(taking_part, chain.candidates, strict=True):
@@ -223,13 +225,13 @@ def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:
 def _rounds(targets: Targets, rules: Rules, size: _Size) -> Shelf:
     if size.neck is None or size.split is None:
         return lambda count: ()
-    increases = _counts(rules, size.neck, size.split, 0).yoke("").increases
+    increases = _counts(targets, rules, size.neck, size.split, 0).yoke("").increases
     return rounds(targets, rules, increases)
 
 
-def _counts(rules: Rules, neck: Candidate, split: Candidate, depth: int) -> Counts:
-    half, sleeve, underarm = split.counts
-    at_split = Sections(half, half, sleeve)
+def _counts(targets: Targets, rules: Rules, neck: Candidate, split: Candidate, depth: int) -> Counts:
+    back, sleeve, underarm = split.counts
+    at_split = Sections(back, back + 2 * targets.front_share, sleeve)
     return Counts(
         neck=Sections(*neck.counts),
         split=at_split,
@@ -244,26 +246,54 @@ def _solved(targets: Targets, rules: Rules, size: _Size) -> Solved | None:
     neck, split, depth = size
     if neck is None or split is None or depth is None:
         return None
-    counts = _counts(rules, neck, split, depth.counts[0])
+    counts = _counts(targets, rules, neck, split, depth.counts[0])
     return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
 
 
-def _impossible(targets: Targets, rules: Rules, size: _Size, underarm: int | None) -> Impossible:
-    """Why a size has no counts, and what alone would give it some. underarm: of the size before it."""
+def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | None) -> Impossible:
+    """Why a size has no counts, and what alone would give it some. before: of the size before it."""
     if size.neck is None:
         return _no_neck(targets, rules)
-    anyhow = Splits(targets, rules, size.neck, _ANY_ROUNDS)(1)
+    neck = size.neck
+    anyhow = Splits(targets, rules, neck, _ANY_ROUNDS)(1)
     if not anyhow:
-        return _no_split(targets, rules, size.neck)
+        closer = _nearest_extra(targets, 0, lambda eased: bool(Splits(eased, rules, neck, _ANY_ROUNDS)(1)))
+        return _no_split(targets, rules, neck, closer)
     if not _splits(targets, rules, size)(1):
-        counts = _counts(rules, size.neck, anyhow[0], NEAREST.round(targets.rounds))
-        return why_impossible(counts.yoke(targets.label), rules.yoke)
+        counts = _counts(targets, rules, neck, anyhow[0], NEAREST.round(targets.rounds))
+        why = why_impossible(counts.yoke(targets.label), rules.yoke)
+        closer = _nearest_extra(targets, 0, lambda eased: bool(_splits(eased, rules, size)(1)))
+        return replace(why, nearest=(*why.nearest, *closer))
+    if before is not None:
+        least = before.split.back, before.split.sleeve, before.underarm
+
+        def follows(eased: Targets) -> bool:
+            splits = _splits(eased, rules, size)(ALL)
+            return any(all(map(ge, split.counts, least)) for split in splits)
+
+        closer = _nearest_extra(targets, before.front_extra // 2, follows)
+        if closer:
+            return Impossible(
+                f"The front's extra width grows so fast that the back of {targets.label} would have fewer stitches "
+                "than that of the size before it.",
+                closer,
+            )
     # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
     return Impossible(
         f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
         "before it: the underarm grows faster than body or sleeve.",
-        () if underarm is None else (Nearest(("underarm",), underarm),),
+        () if before is None else (Nearest(("underarm",), before.underarm),),
     )
+
+
+def _nearest_extra(targets: Targets, least: int, fits: Callable[[Targets], bool]) -> tuple[Nearest, ...]:
+    """The widest extra of the front that fits, narrower than the one asked for; none where none does.
+
+    least: half of the narrowest one that is tried. fits: of narrower ones wherever of a wider one.
+    """
+    shares = range(least, targets.front_share, 2)
+    fitting = bisect_left(shares, True, key=lambda share: not fits(replace(targets, front_extra=Fraction(2 * share))))
+    return (Nearest(("front_extra",), 2 * shares[fitting - 1]),) if fitting else ()
 
 
 def _no_neck(targets: Targets, rules: Rules) -> Impossible:
@@ -276,18 +306,22 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     )
 
 
-def _no_split(targets: Targets, rules: Rules, neck: Candidate) -> Impossible:
-    """The body or the sleeve has fewer stitches than its section at the neck and the underarm need."""
+def _no_split(targets: Targets, rules: Rules, neck: Candidate, closer: tuple[Nearest, ...]) -> Impossible:
+    """The body or the sleeve has fewer stitches than its section at the neck and the underarm need.
+
+    closer: a narrower front that alone would do.
+    """
     back, _, sleeve = neck.counts
     underarm = NEAREST.round(targets.underarm)
-    for name, target, least in (
-        ("body", targets.body, 2 * back + 4 * rules.line_to_body + 2 * underarm),
-        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm),
+    extra = 2 * targets.front_share
+    for name, target, least, beside in (
+        ("body", targets.body, 2 * back + extra + 4 * rules.line_to_body + 2 * underarm, "the extra of the front, "),
+        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm, ""),
     ):
         if target < least:
             reason = (
                 f"The {name} should have {counted(floor(target), 'stitch')}, and its section at the "
-                f"neck, its share of the lines and the underarm have {least} already."
+                f"neck, {beside if extra else ''}its share of the lines and the underarm have {least} already."
             )
-            return Impossible(reason, (Nearest((name,), least),))
-    return Impossible("No permitted counts of body, sleeve and underarm go together.")
+            return Impossible(reason, (Nearest((name,), least), *closer))
+    return Impossible("No permitted counts of body, sleeve and underarm go together.", closer)

@@ -18,6 +18,8 @@ from typing import NamedTuple
 from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
+from grading_core.parts import bust_darts
+from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
 from grading_core.parts.underarm import Underarm, sides_words, start_words
@@ -67,7 +69,8 @@ class Body:
     stitches: at the split. rounds: before the hem. shaping: (round, stitches gained or lost), lost ones negative.
     phases: rounds 1 to the last, each kind the stitches gained or lost. levels: what was reached at each.
     hem: its rib and rounds. circumference_cm: at the split. length_cm: from underarm to edge, hem included.
-    underarm: at each side, None where it isn't known. remarks: what deserves a word.
+    underarm: at each side, None where it isn't known. remarks: what deserves a word. bust_darts: short rows over the
+    front, None without any.
     """
 
     stitches: int
@@ -80,11 +83,13 @@ class Body:
     length_cm: Fraction
     underarm: Underarm | None
     remarks: tuple[Remark, ...]
+    bust_darts: BustDarts | None = None
 
     def instructions(self) -> tuple[str, ...]:
         """The body in sentences, with the stitches on the needle."""
         stitches = self.stitches
-        sentences = list(_markers([self.underarm], shaped=bool(self.shaping)))
+        sentences = list(_markers([self.underarm], needed=bool(self.shaping or self.bust_darts)))
+        sentences += self.bust_darts.instructions() if self.bust_darts else ()
         describe = partial(shaping_words, underarms=[self.underarm])
         for phase in self.phases:
             stitches += phase.times * sum(kind for _, kind in phase.cycle)
@@ -221,7 +226,8 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
         run = counted_run([body.hem.before if body else None for body in known], "stitch")
         sentences.append(f"There are {run} on the needle.")
     edges = run_edges([body.hem if body else None for body in known])
-    return (*_markers(underarms, shaped=shaped), *sentences, *edges, _END)
+    darts = bust_darts.run_instructions([body.bust_darts if body else None for body in known])
+    return (*_markers(underarms, needed=bool(shaped or darts)), *darts, *sentences, *edges, _END)
 
 
 class _Leg(NamedTuple):
@@ -239,8 +245,8 @@ class _Leg(NamedTuple):
         return self.at - self.above
 
 
-def _markers(underarms: Sequence[Underarm | None], *, shaped: bool) -> tuple[str, ...]:
-    if not shaped:
+def _markers(underarms: Sequence[Underarm | None], *, needed: bool) -> tuple[str, ...]:
+    if not needed:
         return ()
     place = start_words(underarms, "each underarm")
     return (f"Place a side marker {place}; where the round starts there, its marker is one of the two.",)

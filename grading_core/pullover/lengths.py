@@ -20,6 +20,8 @@ PLACES: Mapping[str, Path] = {
     "wrist": ("ease", "wrist"),
     "body_length": ("body", "length"),
     "sleeve_length": ("sleeve", "length"),
+    "front_extra": ("body", "front_extra"),
+    "bust_darts": ("body", "bust_darts", "extra"),
 }
 """Where each measurement can be asked for in the request: its ease, or the length itself."""
 
@@ -54,6 +56,8 @@ def asked_lengths(
         "underarm": yoke.underarm,
         "body_length": body.length,
         "sleeve_length": sleeve.length,
+        "front_extra": body.front_extra,
+        "bust_darts": body.bust_darts.extra,
     }
     return {name: Asked(("ease", name), cm) for name, cm in ease.items()} | {
         name: Asked(PLACES[name], length) for name, length in lengths.items() if length is not None

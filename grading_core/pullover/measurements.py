@@ -32,8 +32,11 @@ A_LITTLE_CM = Fraction(1)
 FEWEST_NECK_STITCHES = 8
 """Between the raglan lines, two to a section."""
 
-RISING = ("bust", "upper_arm", "neck", "depth", "underarm")
+RISING = ("bust", "upper_arm", "neck", "depth", "underarm", "front_extra")
 """What must not fall from a size to a larger one."""
+
+EXTRAS = ("front_extra", "bust_darts")
+"""What the front may have more of than the back, and never less."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,7 +45,8 @@ class TargetMeasurements:
 
     bust, upper_arm, neck: circumferences; the neck's is the cast-on's. depth: of the yoke, without a raised back.
     underarm: width of one. wrist: circumference of the cuff. body_length, sleeve_length: from the underarm, rib
-    included. levels: of the body's shaping, from the underarm down. back_share, front_share: of the neck's stitches
+    included. levels: of the body's shaping, from the underarm down. front_extra: width of the front beyond that of the
+    back. bust_darts: length of the front beyond that of the back. back_share, front_share: of the neck's stitches
     without the raglan lines; the sleeves have the rest.
     """
 
@@ -56,8 +60,15 @@ class TargetMeasurements:
     body_length: Fraction
     sleeve_length: Fraction
     levels: tuple[Level, ...]
+    front_extra: Fraction = Fraction(0)
+    bust_darts: Fraction = Fraction(0)
     back_share: Fraction
     front_share: Fraction
+
+    @property
+    def front_length(self) -> Fraction:
+        """Of the front from the underarm, over the bust."""
+        return self.body_length + self.bust_darts
 
 
 def target_measurements(
@@ -108,10 +119,10 @@ def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics
     for target in targets:
         yoke_rounds = fabrics.rounds.rows(max(target.depth, Fraction(0)))
         below = fabrics.rounds.below(yoke_rounds)
-        if target.bust * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
+        if (target.bust + target.front_extra) * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
             detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
             too_large.setdefault("stitches", detail)
-        lengths = (target.body_length, target.sleeve_length)
+        lengths = (target.front_length, target.sleeve_length)
         rounds += yoke_rounds + sum(below.exact_rows(max(length, Fraction(0))) for length in lengths)
         for problem in level_problems(target.levels):
             found.setdefault(problem.path, problem)
@@ -119,6 +130,17 @@ def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics
         too_large["rounds"] = too_many_rounds(round(rounds))
     yield from found.values()
     yield from (Problem((), detail) for detail in too_large.values())
+
+
+def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> Iterator[Problem]:
+    """Extras of the front that are less than nothing.
+
+    targets: of all sizes. lengths: as asked.
+    """
+    for name in EXTRAS:
+        lacking = next((target for target in targets if getattr(target, name) < 0), None)
+        if lacking:
+            yield Problem(place(lengths, name), f"must not be less than 0, and is in size {lacking.label}.")
 
 
 def nothing_to_knit(
@@ -216,6 +238,8 @@ def _target(
         body_length=asked.get("body_length", total - depth - neck.raise_cm),
         sleeve_length=asked.get("sleeve_length", body.get("arm_length", Fraction(0))),
         levels=tuple(Level(name, around(name), below) for name, below in levels),
+        front_extra=asked.get("front_extra", Fraction(0)),
+        bust_darts=asked.get("bust_darts", Fraction(0)),
         back_share=back_share,
         front_share=front_share,
     )

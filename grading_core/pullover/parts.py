@@ -14,7 +14,9 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
+from grading_core.parts.bust_darts import dart_front, dart_round
 from grading_core.parts.ribbing import Rib
+from grading_core.parts.short_rows import pairs_for
 from grading_core.parts.sleeve import Sleeve, shape_sleeve
 from grading_core.parts.underarm import Underarm
 from grading_core.pullover.bodies import Wearer
@@ -86,13 +88,19 @@ def knit_size(
     )
     if isinstance(knitted_body, Impossible):
         return knitted_body
+    no_back = _why_no_back(counts, knitted_body, version.lengths, below.rounds.at(1))
+    if no_back:
+        return no_back
+    knitted_body = _dart_front(knitted_body, counts, target, version, below, chart)
+    if isinstance(knitted_body, Impossible):
+        return knitted_body
     knitted_sleeve = _knit_sleeve(
         counts.sleeve, target, sleeve, version.lengths, below, underarm=underarm, young=wearer.young, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
     if yoke.seam_stitches:
-        seam_too_wide = _why_too_wide(yoke.seam_stitches, knitted_body, knitted_sleeve)
+        seam_too_wide = _why_too_wide(yoke.seam_stitches, counts, knitted_body, knitted_sleeve)
         if seam_too_wide:
             return seam_too_wide
     band = knit_band(knitted_neck, version.band, fabrics)
@@ -131,6 +139,8 @@ def measure(
         hem=rib.width_cm(hem.stitches),
         wrist=rib.width_cm(cuff.stitches),
         body_length=body_cm,
+        front_length=body_cm + fabrics.plain.height_cm(body.bust_darts.rows if body.bust_darts else 0),
+        front_extra=first_below.width_cm(counts.front_extra),
         sleeve_length=below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds),
         total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,
     )
@@ -236,17 +246,71 @@ def _knit_sleeve(
     return Impossible(sleeve.reason, tuple(nearest))
 
 
+def _dart_front(
+    body: Body, counts: Counts, target: TargetMeasurements, version: Version, below: Fabrics, chart: ChartWishes | None
+) -> Body | Impossible:
+    """The body with its bust darts where any are asked for, or why they don't fit."""
+    path = place(version.lengths, "bust_darts")
+    pairs = pairs_for(target.bust_darts, below.plain)
+    if not pairs:
+        return body
+    begun = chart.first_round - counts.rounds if chart else 0
+    charted = range(begun, begun + chart.chart.height) if chart else range(0)
+    shaped = [number for number, _ in body.shaping]
+    number = dart_round(body.rounds, below.rounds, charted=charted, shaped=shaped)
+    if isinstance(number, Impossible):
+        hem_cm = body.hem.height_cm
+        longer = (
+            Nearest(place(version.lengths, "body_length"), below.rounds.height_cm(int(each.value)) + hem_cm)
+            for each in number.nearest
+        )
+        return Impossible(number.reason, (*longer, Nearest(path, Fraction(0))))
+    shaping = sum(change for place, change in body.shaping if place < number)
+    front = _half(counts.split.front, counts, shaping) - counts.underarm % 2
+    darts = dart_front(front, pairs, below.plain, in_round=number)
+    if isinstance(darts, Impossible):
+        fewer = (Nearest(path, below.plain.height_cm(2 * int(each.value))) for each in darts.nearest)
+        return Impossible(darts.reason, tuple(fewer))
+    return replace(body, bust_darts=darts)
+
+
 def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool) -> Rib:
     """The rib of a hem or cuff."""
     height_cm = usual_edge_height_cm(young=young) if edge.height is None else edge.height
     return Rib(gauge, height_cm, edge.count_rule)
 
 
-def _why_too_wide(seam: int, body: Body, sleeve: Sleeve) -> Impossible | None:
+def _half(section: int, counts: Counts, shaping: int) -> int:
+    """Stitches of back or front below the split, from the middle of one underarm to that of the other.
+
+    section: its stitches at the split. shaping: what the body has gained or lost since.
+    """
+    return section + 2 * counts.line_to_body + counts.underarm + shaping // 2
+
+
+def _narrowest_back(counts: Counts, body: Body) -> int:
+    """The back, which is never wider than the front, where the body's shaping leaves it least."""
+    return _half(counts.split.back, counts, min(accumulate((change for _, change in body.shaping), initial=0)))
+
+
+def _why_no_back(counts: Counts, body: Body, lengths: Lengths, gauge: Gauge) -> Impossible | None:
+    """Why a front that is so much wider leaves the back no stitch where the body is narrowest, or None."""
+    share, middle = counts.front_extra // 2, counts.underarm % 2
+    lacking = middle + 1 - _narrowest_back(counts, body)
+    if lacking <= 0 or not share:
+        return None
+    reason = (
+        f"The front's extra width leaves the back {counted(lacking, 'stitch')} too few where the body is narrowest."
+    )
+    narrower = share - lacking - lacking % 2
+    nearest = (Nearest(place(lengths, "front_extra"), gauge.width_cm(2 * narrower)),) if narrower >= 0 else ()
+    return Impossible(reason, nearest)
+
+
+def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
     """Why the seams take a whole part of the garment, or None."""
-    narrowest = min(accumulate((stitches for _, stitches in body.shaping), initial=body.stitches))
     # one at each side of the body, one under the sleeve
-    room = min(narrowest // 2, sleeve.cuff.before) - 1
+    room = min(_narrowest_back(counts, body), sleeve.cuff.before) - 1
     if seam <= room:
         return None
     reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."

@@ -6,20 +6,21 @@ from collections.abc import Iterator
 
 from grading_core.errors import Problem
 from grading_core.pullover.chart import chart_problems
-from grading_core.pullover.request import ChartWishes, NeckWishes, YarnWishes, YokeWishes
+from grading_core.pullover.request import BodyWishes, ChartWishes, NeckWishes, YarnWishes, YokeWishes
+from grading_core.sizes.request import EvenSteps, PerSize
 from grading_core.wording import counted
 
 
 def wish_problems(
-    neck: NeckWishes, yoke: YokeWishes, yarn: YarnWishes | None, chart: ChartWishes | None
+    neck: NeckWishes, yoke: YokeWishes, body: BodyWishes, yarn: YarnWishes | None, chart: ChartWishes | None
 ) -> Iterator[Problem]:
     """What contradicts itself in the wishes for one part.
 
-    neck, yoke, yarn, chart: any; None where there is none.
+    neck, yoke, body, yarn, chart: any; None where there is none.
 
     >>> from fractions import Fraction
     >>> neck = NeckWishes(raise_height=Fraction(2), front_drop=Fraction(3))
-    >>> [problem.path for problem in wish_problems(neck, YokeWishes(line_to_body=3), None, None)]
+    >>> [problem.path for problem in wish_problems(neck, YokeWishes(line_to_body=3), BodyWishes(), None, None)]
     [('neck', 'raise_height'), ('yoke', 'line_to_body')]
     """
     if neck.shares and neck.shares.front > neck.shares.back:
@@ -36,4 +37,19 @@ def wish_problems(
     if half:
         yield half.under("yarn")
     if chart:
+        if chart.chart.repeat == "rows" and _any(body.bust_darts.extra):
+            yield Problem(
+                ("body", "bust_darts"),
+                "Short rows would cut a chart that runs on over the body; one that is worked once leaves them room.",
+            )
         yield from chart_problems(chart)
+
+
+def _any(length: PerSize | None) -> bool:
+    """Whether any size has some of it."""
+    match length:
+        case EvenSteps(first, last):
+            return bool(first or last)
+        case tuple():
+            return any(length)
+    return bool(length)

@@ -147,11 +147,19 @@ class LevelWish:
     below: PerSize
 
 
+@dataclass(frozen=True, slots=True)
+class DartWishes:
+    """Short rows that shape the bust. extra: length of the front by them; 0 or None for none."""
+
+    extra: PerSize | None = None
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BodyWishes:
     """The body. length: from the underarm, hem included. count_rule: of its stitches. levels: from the underarm down.
 
-    spacing: of its shaping.
+    spacing: of its shaping. bust_darts: of the front. front_extra: by which the front is wider than the back from the
+    split on, the bust being that of both.
     """
 
     length: PerSize | None = None
@@ -159,6 +167,8 @@ class BodyWishes:
     hem: EdgeWishes = EdgeWishes()
     levels: tuple[LevelWish, ...] = ()
     spacing: Spacing = "closest_first"
+    bust_darts: DartWishes = DartWishes()
+    front_extra: PerSize | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -60,8 +60,9 @@ class Neck:
 class FinishedMeasurements:
     """What one size measures when it is done, in cm.
 
-    neck: circumference of the cast-on round. depth: of the yoke, without the raise. hem, wrist: of the ribs.
-    total_length: at the centre back, raise included.
+    bust: of back and front together. neck: circumference of the cast-on round. depth: of the yoke, without the raise.
+    hem, wrist: of the ribs. body_length: at the back. front_length: over the bust, darts included. front_extra: width
+    of the front beyond that of the back. total_length: at the centre back, raise included.
     """
 
     bust: Fraction
@@ -72,6 +73,8 @@ class FinishedMeasurements:
     hem: Fraction
     wrist: Fraction
     body_length: Fraction
+    front_length: Fraction
+    front_extra: Fraction
     sleeve_length: Fraction
     total_length: Fraction
 

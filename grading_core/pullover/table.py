@@ -29,6 +29,7 @@ _ROWS: tuple[tuple[str, Unit, Callable[[KnittedSize], int | Fraction]], ...] = (
     ("underarm", "stitches", lambda size: size.counts.underarm),
     ("body", "stitches", lambda size: size.counts.body),
     ("body", "rounds", lambda size: size.body.rounds),
+    ("bust_darts", "rows", lambda size: size.body.bust_darts.rows if size.body.bust_darts else 0),
     ("hem", "stitches", lambda size: size.body.hem.stitches),
     ("hem", "rounds", lambda size: size.body.hem.rounds),
     ("sleeve", "stitches", lambda size: size.counts.sleeve),
@@ -46,6 +47,8 @@ _ROWS: tuple[tuple[str, Unit, Callable[[KnittedSize], int | Fraction]], ...] = (
     ("finished_hem", "cm", lambda size: size.finished.hem),
     ("finished_wrist", "cm", lambda size: size.finished.wrist),
     ("finished_body_length", "cm", lambda size: size.finished.body_length),
+    ("finished_front_length", "cm", lambda size: size.finished.front_length),
+    ("finished_front_extra", "cm", lambda size: size.finished.front_extra),
     ("finished_sleeve_length", "cm", lambda size: size.finished.sleeve_length),
     ("finished_total_length", "cm", lambda size: size.finished.total_length),
 )

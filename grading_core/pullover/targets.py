@@ -148,6 +148,7 @@ def stitch_targets(
                 sleeve=max(size.upper_arm * below.stitches_per_cm, before.sleeve if before else _NONE),
                 underarm=max(size.underarm * below.stitches_per_cm, before.underarm if before else _NONE),
                 rounds=rounds,
+                front_extra=max(size.front_extra * below.stitches_per_cm, before.front_extra if before else _NONE),
             )
         )
     return tuple(targets)
@@ -173,6 +174,8 @@ def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, yoke: Fa
             return Nearest(place(lengths, "depth"), yoke.height_cm(int(nearest.value)))
         case ("underarm",):
             return Nearest(place(lengths, "underarm"), below.width_cm(int(nearest.value)))
+        case ("front_extra",):
+            return Nearest(place(lengths, "front_extra"), below.width_cm(int(nearest.value)))
         case ("body",):
             return Nearest(place(lengths, "bust"), _wide_enough_cm(nearest.value, below) - wearer.body["bust"])
         case ("sleeve",):

@@ -30,8 +30,8 @@ def instructions(
     """The pattern's sentences with size runs, part by part.
 
     sizes: those that are possible, by label. Where they are too unlike to be told together, each is told by itself.
-    gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None without one. own: the
-    gauges of a maker who keeps the counts, None where there is none.
+    gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None without one.
+    own: the gauges of a maker who keeps the counts, None where there is none.
     """
     if not sizes:
         return ()
@@ -122,6 +122,8 @@ def _split(counts: Sequence[Counts], underarms: Sequence[Underarm | None], start
         "later round of the body starts and ends there."
     )
     yield f"The body has {stitches(lambda each: each.body)}. {body_starts} The other markers are no longer needed."
+    if any(each.front_extra for each in counts):
+        yield f"From underarm to underarm the front has {stitches(lambda each: each.front_extra)} more than the back."
     yield (
         f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
         f"{stitches(lambda each: each.sleeve)}. Its rounds start and end {start_words(underarms, 'the underarm')}; the "

@@ -9,6 +9,7 @@ from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge, Swatch
 from grading_core.parts.body import Body, ShapedLevel
+from grading_core.parts.bust_darts import BustDarts, DartTurn
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import FrontDrop, Gap
 from grading_core.parts.ribbing import RibbedEdge
@@ -161,6 +162,38 @@ class ReachedLevelSchema(StrictSchema):
     difference = Nested(LengthSchema, "From the circumference wanted.", required=True)
 
 
+class DartTurnSchema(StrictSchema):
+    """Where a short row over the bust turns."""
+
+    record = DartTurn
+
+    row = Whole("Counted from 1.", required=True, minimum=1)
+    side = Choice(required=True, description="Which side of the fabric faces in that row.")
+    stitches = Whole(
+        "Left before the side of the body ahead, which is the middle of an underarm.",
+        required=True,
+        minimum=0,
+        unit="stitches",
+    )
+
+
+class BustDartsSchema(StrictSchema):
+    """Short rows over the front, worked within a round of the body: the back first, then they, then the rest."""
+
+    record = BustDarts
+
+    round = Whole("Counted from 1 after the split.", required=True, minimum=1)
+    front = Whole(
+        "The front there, from side to side; a stitch in the middle of an underarm counts to neither half.",
+        required=True,
+        minimum=0,
+        unit="stitches",
+    )
+    rows = Whole("By which the front is longer.", required=True, minimum=0, unit="rows")
+    height = Nested(LengthSchema, required=True)
+    turns = Items(Nested(DartTurnSchema), "One for each row.", required=True)
+
+
 class PulloverBodySchema(StrictSchema):
     """The body of one size."""
 
@@ -172,6 +205,7 @@ class PulloverBodySchema(StrictSchema):
     shaping = Items(Nested(BodyShapingRoundSchema), required=True)
     levels = Items(Nested(ReachedLevelSchema), required=True)
     hem = Nested(RibbedEdgeSchema, required=True)
+    bust_darts = Nested(BustDartsSchema, "Where short rows lengthen the front.")
     instructions = _instructions()
 
 

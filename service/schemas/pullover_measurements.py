@@ -52,7 +52,7 @@ def _measured(measurement: str, description: str = "") -> Nested:
 class FinishedPulloverSchema(StrictSchema):
     """What one size measures when it is done."""
 
-    bust = _measured("bust")
+    bust = _measured("bust", "Of back and front together.")
     upper_arm = _measured("upper_arm")
     neck = _measured("neck", "Of the cast-on round.")
     depth = _measured("depth", "Of the yoke, without the raised back.")
@@ -60,6 +60,8 @@ class FinishedPulloverSchema(StrictSchema):
     hem = _measured("hem")
     wrist = _measured("wrist")
     body_length = _measured("body_length")
+    front_length = _measured("front_length", "Of the body over the bust, short rows included.")
+    front_extra = _measured("front_extra", "By which the front is wider than the back.")
     sleeve_length = _measured("sleeve_length")
     total_length = _measured("total_length", "At the centre back, raise included.")
 

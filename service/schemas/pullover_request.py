@@ -11,6 +11,7 @@ from grading_core.pullover.request import (
     BodyWishes,
     Changes,
     ChartWishes,
+    DartWishes,
     EdgeWishes,
     Gauges,
     LevelWish,
@@ -42,6 +43,16 @@ def _per_size(description: str, **options: Any) -> ByType:
         items=Items(_length(), least=1, most=MAX_SIZES),
         record=Nested(EaseStepsSchema),
         **options,
+    )
+
+
+def _extra_per_size(description: str) -> ByType:
+    length = Length(minimum=0, maximum=MAX_LENGTH)
+    return ByType(
+        f"{description} One length, one per size, or even steps from the first size to the last; 0 for none.",
+        number=length,
+        items=Items(length, least=1, most=MAX_SIZES),
+        record=Nested(EaseStepsSchema),
     )
 
 
@@ -141,6 +152,14 @@ class BodyLevelSchema(StrictSchema):
     below = _per_size("The distance below the underarm.", required=True)
 
 
+class BustDartsWishesSchema(StrictSchema):
+    """Short rows over the front that make room for the bust: none unless sent, and none beside a chart that runs on."""
+
+    record = DartWishes
+
+    extra = _extra_per_size("The length that they add to the front.")
+
+
 class BodyWishesSchema(StrictSchema):
     """The body."""
 
@@ -151,6 +170,11 @@ class BodyWishesSchema(StrictSchema):
     hem = Nested(RibbedEdgeWishesSchema, "The hem.")
     levels = Items(Nested(BodyLevelSchema), "Waist and hip, from the underarm down; straight unless sent.", most=2)
     spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
+    bust_darts = Nested(BustDartsWishesSchema)
+    front_extra = _extra_per_size(
+        "By which the front is wider than the back from the split on; the bust is that of both together, and no size "
+        "has less than a smaller one."
+    )
 
 
 class SleeveWishesSchema(StrictSchema):

@@ -25,6 +25,7 @@ WEIGHTS = {
     "rounds": 2,
 }
 PARITY = {"even": 0, "odd": 1}
+_RISING = ("neck_back", "neck_front", "neck_sleeve", "back_split", "front_split", "sleeve_split", "underarm")
 
 
 def least_cost(targets: list[Targets], rules: Rules) -> Fraction | None:
@@ -37,7 +38,7 @@ def least_cost(targets: list[Targets], rules: Rules) -> Fraction | None:
     differences, cost, before = [], [], None
     for wanted in targets:
         size = _size(model, wanted, rules, back_parity, sleeve_parity)
-        for name in ("neck_back", "neck_front", "neck_sleeve", "half", "sleeve_split", "underarm", "rounds"):
+        for name in (*_RISING, "rounds"):
             if before is not None:
                 model.add(size[name] >= before[name])
         before = size
@@ -79,12 +80,16 @@ def _size(model, wanted, rules, back_parity, sleeve_parity):
         "sleeve": count("sleeve", rules.sleeve),
         "underarm": count("underarm"),
         "rounds": count("rounds"),
-        "half": model.new_int_var(0, 10_000, ""),
+        "back_split": model.new_int_var(0, 10_000, ""),
+        "front_split": model.new_int_var(0, 10_000, ""),
         "sleeve_split": model.new_int_var(0, 10_000, ""),
     }
     lines, to_body = rules.yoke.line_stitches, rules.line_to_body
     model.add(size["neck"] == size["neck_back"] + size["neck_front"] + 2 * size["neck_sleeve"] + 4 * lines)
-    model.add(size["body"] == 2 * size["half"] + 4 * to_body + 2 * size["underarm"])
+    model.add(size["body"] == size["back_split"] + size["front_split"] + 4 * to_body + 2 * size["underarm"])
+    # of the multiples of 4 the nearest to the extra wanted, the wider of two
+    wider = min(range(0, 4 * ceil(wanted.front_extra) + 8, 4), key=lambda many: (abs(many - wanted.front_extra), -many))
+    model.add(size["front_split"] == size["back_split"] + wider)
     model.add(size["sleeve"] == size["sleeve_split"] + 2 * (lines - to_body) + size["underarm"])
     if rules.narrower_front:
         model.add(size["neck_front"] <= size["neck_back"])
@@ -97,8 +102,8 @@ def _size(model, wanted, rules, back_parity, sleeve_parity):
     # increases at each edge, and rounds of the grid
     increases = {}
     for name, split, neck in (
-        ("back", "half", "neck_back"),
-        ("front", "half", "neck_front"),
+        ("back", "back_split", "neck_back"),
+        ("front", "front_split", "neck_front"),
         ("sleeve", "sleeve_split", "neck_sleeve"),
     ):
         increases[name] = model.new_int_var(0, 10_000, "")

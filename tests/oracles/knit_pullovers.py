@@ -46,12 +46,13 @@ class Seen:
     made: int = 0
     impossible: int = 0
     offered: int = 0
+    helpless: int = 0
     options: Counter[tuple[str, str]] = field(default_factory=Counter)
     disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
 
     def add(self, other: Seen) -> None:
         """What came of other requests too."""
-        for name in ("requests", "refused", "made", "impossible", "offered"):
+        for name in ("requests", "refused", "made", "impossible", "offered", "helpless"):
             setattr(self, name, getattr(self, name) + getattr(other, name))
         self.options += other.options
         self.disagreements += other.disagreements
@@ -84,6 +85,7 @@ def report(seen: Seen) -> None:
     """Print counts, by option, and disagreements with their requests."""
     print(f"{seen.requests} requests, {seen.refused} of them contradict themselves")
     print(f"{seen.made} sizes knitted, {seen.impossible} that can't be, {seen.offered} offered changes sent")
+    print(f"{seen.helpless} sizes that can't be knitted offer nothing")
     print(f"{'option':44} requests    made  impossible")
     for option in sorted({option for option, _ in seen.options}):
         counts = [seen.options[option, what] for what in ("requests", "made", "impossible")]
@@ -127,8 +129,7 @@ def knit_request(client: FlaskClient, request: Json) -> Seen:
             alone, together = size["nearest"], size.get("together")
             offers = [("nearest", [offer]) for offer in alone] + ([("together", together)] if together else [])
             seen.offered += len(offers)
-            if not offers:
-                disagree([("nothing offered", f"{size['label']}: {size['reason']}")])
+            seen.helpless += not offers
             for kind, offer in offers:
                 disagree(_failing(kind, size["label"], partial(_try_offer, client, request, size, offer)))
     return seen
@@ -282,6 +283,9 @@ def check_edges(garment: Garment) -> None:
         edge_cm += fabrics.of(drop["rows"] + 1).wide(drop["centre"]) + 2 * high
     if "back_raise" in neck:
         expect(_told_of(fabrics.plain.high(len(neck["turns"])), request), neck["back_raise"]["height"], "raise")
+    if "bust_darts" in size["body"]:
+        darts = size["body"]["bust_darts"]
+        expect(_told_of(fabrics.plain.high(darts["rows"]), request), darts["height"], "height of the bust darts")
     expect(_told_of(edge_cm, request), neck["edge"], "edge of the neck")
     if "head" in neck:
         _check_head(neck["head"], edge_cm, rib.wide(band["stitches"]), request)

@@ -169,7 +169,10 @@ def knit(request: Json, size: Json) -> None:
     assert split["body"] == on_needle["back"] + on_needle["front"] + 4 * to_body + 2 * underarm
     assert split["sleeve"] == on_needle["sleeve"] + 2 * (lines - to_body) + underarm
     assert split["body"] + 2 * split["sleeve"] == split["yoke_total"] + 4 * underarm
-    assert on_needle["back"] == on_needle["front"]
+    wider = on_needle["front"] - on_needle["back"]
+    assert wider >= 0
+    assert wider % 4 == 0
+    assert wider == 0 or "front_extra" in request.get("body", {})
     if "seam_stitches" in yoke_wishes:
         assert (underarm - yoke_wishes["seam_stitches"]) % 2 == 0
     # body, sleeve and band
@@ -187,6 +190,7 @@ def knit(request: Json, size: Json) -> None:
         stitches += worked["stitches"]
         assert stitches > 0
     assert body["hem"]["before"] == stitches
+    _darts(request, size)
     decreases = sleeve["decrease_rounds"]
     assert decreases == sorted(set(decreases))
     assert all(1 <= number <= sleeve["rounds"] for number in decreases)
@@ -234,6 +238,9 @@ def worked_stitches(size: Json) -> int:
     for number in range(1, size["sleeve"]["rounds"] + 1):
         on_sleeve -= 2 * (number in size["sleeve"]["decrease_rounds"])
         worked += 2 * on_sleeve
+    if "bust_darts" in size["body"]:
+        # one pass is the round's own
+        worked += sum(_passes(size["body"]["bust_darts"])) - size["body"]["bust_darts"]["front"]
     hem, cuff, band = size["body"]["hem"], size["sleeve"]["cuff"], size["band"]
     worked += hem["stitches"] * hem["rounds"] + 2 * cuff["stitches"] * cuff["rounds"]
     return worked + band["stitches"] * band["rounds"]
@@ -336,6 +343,42 @@ def _worked_short_rows(size: Json) -> int:
     return other + side + sections["back"] + points[0] + between + points[-1] + sections["back"] + side + edge
 
 
+def _darts(request: Json, size: Json) -> None:
+    """The short rows over the bust lie in a plain round, each within the one before, and leave the middle third."""
+    body, split, darts = size["body"], size["split"], size["body"].get("bust_darts")
+    if darts is None:
+        return
+    assert request["body"]["bust_darts"]["extra"]
+    assert 1 <= darts["round"] <= body["rounds"]
+    assert darts["round"] not in [worked["round"] for worked in body["shaping"]]
+    shaped = sum(worked["stitches"] for worked in body["shaping"] if worked["round"] < darts["round"])
+    # from side to side, without the middle stitch of an odd underarm
+    front = split["sections"]["front"] + 2 * split["line_to_body"] + split["underarm"] // 2 * 2 + shaped // 2
+    assert darts["front"] == front
+    if "chart" in request:
+        assert request["chart"]["chart"]["repeat"] == "once"
+        begun = request["chart"].get("first_round", 1) - size["yoke"]["rounds"]
+        assert not begun <= darts["round"] < begun + len(request["chart"]["chart"]["rows"])
+    turns = darts["turns"]
+    assert [turn["row"] for turn in turns] == [*range(1, darts["rows"] + 1)]
+    assert [turn["side"] for turn in turns] == ["right", "wrong"] * (len(turns) // 2)
+    assert all(3 * stitches >= front for stitches in _passes(darts)[1:-1])
+    for side in (turns[::2], turns[1::2]):
+        assert all(before["stitches"] < turn["stitches"] for before, turn in pairwise(side))
+        assert side[0]["stitches"] > 0
+        assert side[-1]["stitches"] == front // 3
+
+
+def _passes(darts: Json) -> list[int]:
+    """The stitches of each row over the front, and of the last pass that ends the round."""
+    here, passes = 0, []
+    for turn in darts["turns"]:
+        there = darts["front"] - turn["stitches"] if turn["side"] == "right" else turn["stitches"]
+        passes.append(abs(there - here))
+        here = there
+    return [*passes, darts["front"] - here]
+
+
 def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> None:
     neck, yoke = size["neck"], size["yoke"]
     body, sleeve, hem, cuff = size["body"], size["sleeve"], size["body"]["hem"], size["sleeve"]["cuff"]
@@ -350,14 +393,22 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> No
         "hem": fabrics.rib.wide(hem["stitches"]),
         "wrist": fabrics.rib.wide(cuff["stitches"]),
         "body_length": fabrics.high(split, body["rounds"]) + fabrics.rib.high(hem["rounds"]),
+        "front_extra": first_below.wide(size["split"]["sections"]["front"] - size["split"]["sections"]["back"]),
         "sleeve_length": fabrics.high(split, sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
     }
     raised = fabrics.plain.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
     lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
+    darted = fabrics.plain.high(body["bust_darts"]["rows"]) if "bust_darts" in body else 0
+    lengths["front_length"] = lengths["body_length"] + darted
     if own_rows:
         del lengths["depth"], lengths["total_length"]
     for name, length in lengths.items():
         assert finished[name]["finished"]["cm"] == cm(length), (size["label"], name)
+    if finished is size["finished"]:
+        wider, longer = (finished[name]["difference"]["cm"] for name in ("front_extra", "front_length"))
+        # whole stitches in fours and rows in pairs: at most half a step away
+        assert abs(wider) <= first_below.wide(2) + Fraction(1, 100)
+        assert abs(longer - finished["body_length"]["difference"]["cm"]) <= fabrics.plain.high(1) + Fraction(2, 100)
     for made in finished.values():
         if "target" in made:
             closes = made["finished"]["cm"] - made["target"]["cm"] - made["difference"]["cm"]
@@ -396,11 +447,13 @@ def _lay(request: Json, size: Json) -> None:
                 on_centre(told[section], anchor[section])
             assert told[section]["first_column"] is None or told["chart_row"] is not None
     seam = request.get("yoke", {}).get("seam_stitches", split["underarm"] % 2)
-    half = split["sections"]["back"] + 2 * split["line_to_body"] + split["underarm"] - seam
+    beside = 2 * split["line_to_body"] + split["underarm"] - seam
+    back, front = (split["sections"][section] + beside for section in ("back", "front"))
     shaping = {one["round"]: one["stitches"] for one in size["body"]["shaping"]}
     for number, told in enumerate(placed["body"]["rounds"], 1):
-        half += shaping.get(number, 0) // 2
-        assert told["back"]["stitches"] == told["front"]["stitches"] == half
+        back += shaping.get(number, 0) // 2
+        front += shaping.get(number, 0) // 2
+        assert (told["back"]["stitches"], told["front"]["stitches"]) == (back, front)
         assert told["chart_row"] in (row_of(size["yoke"]["rounds"] + number), None)
         if anchor:
             on_centre(told["back"], anchor["back"])
@@ -439,6 +492,7 @@ TABLE = {
     ("underarm", "stitches"): lambda size: size["split"]["underarm"],
     ("body", "stitches"): lambda size: size["split"]["body"],
     ("body", "rounds"): lambda size: size["body"]["rounds"],
+    ("bust_darts", "rows"): lambda size: size["body"].get("bust_darts", {"rows": 0})["rows"],
     ("hem", "stitches"): lambda size: size["body"]["hem"]["stitches"],
     ("hem", "rounds"): lambda size: size["body"]["hem"]["rounds"],
     ("sleeve", "stitches"): lambda size: size["split"]["sleeve"],
@@ -453,7 +507,7 @@ TABLE = {
         for name, field in (
             *((same, same) for same in ("bust", "upper_arm", "neck", "underarm", "hem", "wrist")),
             ("yoke_depth", "depth"),
-            *((same, same) for same in ("body_length", "sleeve_length", "total_length")),
+            *((same, same) for same in ("body_length", "front_length", "front_extra", "sleeve_length", "total_length")),
         )
     },
 }

@@ -213,6 +213,8 @@ class _Requests:
             hem=self.edge,
             levels=levels,
             spacing=lambda: self.pick(SPACINGS),
+            front_extra=lambda: self.per_size(0, 8),
+            bust_darts=lambda: self.some(0.9, extra=lambda: self.per_size(0, 6)),
         )
 
     def sleeve(self) -> Json:

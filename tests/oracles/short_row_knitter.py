@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
+from grading_core.parts.bust_darts import DartTurn
 from grading_core.parts.neckline import cast_on
 from grading_core.parts.short_rows import BackRaise
 from grading_core.sections import Sections
@@ -50,6 +52,27 @@ def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[in
         here = there
     work(heights, unclosed, here, stop)
     return heights, turns, unclosed
+
+
+def knit_darts(back: int, front: int, turns: Sequence[DartTurn]) -> tuple[list[int], list[int], set[int], set[int]]:
+    """A round of the body with short rows over its front: back and front, rows above each stitch of both.
+
+    Besides the turns that are open after the round, as places from the front's first stitch, and those that still are
+    after one round more.
+    """
+    heights, unclosed = dict.fromkeys(range(back + front), 0), set[int]()
+    here = 0
+    for turn in turns:
+        there = back + front - turn.stitches if turn.side == "right" else back + turn.stitches
+        assert (there > here) == (turn.side == "right"), turn
+        work(heights, unclosed, here, there)
+        unclosed.add(there)
+        here = there
+    work(heights, unclosed, here, back + front)
+    rows = [heights[stitch] for stitch in range(back + front)]
+    after_round = {place - back for place in unclosed}
+    work(heights, unclosed, 0, back + front)
+    return rows[:back], rows[back:], after_round, unclosed
 
 
 def work(heights: dict[int, int], unclosed: set[int], here: int, there: int) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from itertools import product
 from math import floor, lcm
@@ -85,6 +86,40 @@ def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(narrower_fron
 
 
 @pytest.mark.parametrize("doubling", ["never", "if_needed"])
+@pytest.mark.parametrize("extra", [1, 3, 9, 14, 31])
+def test_splits_with_a_wider_front_are_all_that_increasing_back_front_and_sleeve_leads_to(doubling, extra):
+    rules = Rules(body=CountRule(6, 2), yoke=Options(line_stitches=2, step=1, double_body=doubling))
+    targets = replace(TARGETS, front_extra=Fraction(extra))
+    # the multiple of 4 nearest to the extra, the wider of two
+    wider = {1: 0, 3: 4, 9: 8, 14: 16, 31: 32}[extra]
+    rounds_, most = 22, 2 if doubling == "if_needed" else 1
+    expected = []
+    for at_back, at_front, at_sleeve, underarm in product(range(45), range(45), range(rounds_ + 1), range(16)):
+        back, front, sleeve = (
+            NECK.counts[0] + 2 * at_back,
+            NECK.counts[1] + 2 * at_front,
+            NECK.counts[2] + 2 * at_sleeve,
+        )
+        if front - back != wider or max(at_back, at_front) > most * rounds_:
+            continue
+        body, whole_sleeve = back + front + 4 + 2 * underarm, sleeve + 2 + underarm
+        within = all(
+            abs(count - target) <= max(6, reach)
+            for count, target, reach in (
+                (body, TARGETS.body, 12),
+                (whole_sleeve, TARGETS.sleeve, 0),
+                (underarm, TARGETS.underarm, 0),
+            )
+        )
+        if within and body % 6 == 2:
+            price = cost(1, body, TARGETS.body) + cost(3, whole_sleeve, TARGETS.sleeve)
+            expected.append((price + cost(1, underarm, TARGETS.underarm), (back, sleeve, underarm)))
+    assert len(expected) >= 15
+    found = Splits(targets, rules, NECK, most_rounds=rounds_)(10_000)
+    assert [(split.cost, split.counts) for split in found] == sorted(expected)
+
+
+@pytest.mark.parametrize("doubling", ["never", "if_needed"])
 def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_cheapest_first(doubling):
     rules = Rules(body=CountRule(4), line_to_body=1, yoke=Options(line_stitches=2, step=2, double_body=doubling))
     back, front, neck_sleeve = NECK.counts
@@ -101,7 +136,7 @@ def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_che
         if within and fits and body % 4 == 0:
             price = cost(1, body, TARGETS.body) + cost(3, whole_sleeve, TARGETS.sleeve)
             expected.append((price + cost(1, underarm, TARGETS.underarm), (half, sleeve, underarm)))
-    assert len(expected) >= 20
+    assert len(expected) >= 15
     found = Splits(TARGETS, rules, NECK, most_rounds=36)(10_000)
     assert [(split.cost, split.counts) for split in found] == sorted(expected)
     assert list(Splits(TARGETS, rules, NECK, most_rounds=36)(7)) == list(found[:7])

@@ -1,5 +1,6 @@
 """The identities of the counts, by hand."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.counts.request import QUANTITIES, Targets
@@ -15,6 +16,11 @@ COUNTS = Counts(
 def test_neck_yoke_body_and_sleeves_have_the_lines_and_underarms_that_are_theirs():
     # 30 + 28 + 18 + 12; 80 + 80 + 94 + 12; 160 + 4 + 22; 47 + 4 + 11
     assert (COUNTS.cast_on, COUNTS.yoke_total, COUNTS.body, COUNTS.sleeve) == (88, 266, 186, 62)
+
+
+def test_the_front_has_more_than_the_back_by_what_it_has_gained_more():
+    wider = replace(COUNTS, split=Sections(76, 84, 47))
+    assert (wider.front_extra, wider.body, COUNTS.front_extra) == (8, COUNTS.body, 0)
 
 
 def test_each_difference_is_the_count_less_the_target_of_its_name():

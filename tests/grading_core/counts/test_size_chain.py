@@ -38,13 +38,14 @@ def every_chain(listed, weights):
             yield sum(candidate.cost for candidate in chain) + sum(steps)
 
 
-@given(sizes, weights, st.integers(1, 6))
-def test_no_chain_costs_less(listed, weights, shown):
-    usual, size_chain.FIRST_SHOWN = size_chain.FIRST_SHOWN, shown
+@given(sizes, weights, st.integers(1, 6), st.integers(1, 12))
+def test_no_chain_costs_less(listed, weights, shown, linked_above):
+    usual = size_chain.FIRST_SHOWN, size_chain.MOST_SHOWN_UNLINKED
+    size_chain.FIRST_SHOWN, size_chain.MOST_SHOWN_UNLINKED = shown, linked_above
     try:
         chain = cheapest_chain([shelf(each) for each in listed], weights)
     finally:
-        size_chain.FIRST_SHOWN = usual
+        size_chain.FIRST_SHOWN, size_chain.MOST_SHOWN_UNLINKED = usual
     least = min(every_chain(listed, weights), default=None)
     assert (chain.cost if isinstance(chain, Chain) else None) == least
 
@@ -67,10 +68,17 @@ def test_the_chain_costs_what_it_says(listed, weights):
 
 
 @given(sizes, weights)
-def test_a_broken_chain_names_the_first_size_that_no_chain_reaches(listed, weights):
+def test_a_broken_chain_names_the_sizes_without_which_it_is_whole_the_first_that_cannot_be_reached_first(
+    listed, weights
+):
     chain = cheapest_chain([shelf(each) for each in listed], weights)
-    reached = [any(True for _ in every_chain(listed[: size + 1], weights)) for size in range(len(listed))]
-    assert (chain.size if isinstance(chain, Broken) else None) == (reached.index(False) if False in reached else None)
+    broken, kept = [], []
+    for size, candidates in enumerate(listed):
+        if any(True for _ in every_chain([*kept, candidates], weights)):
+            kept.append(candidates)
+        else:
+            broken.append(size)
+    assert (chain.sizes if isinstance(chain, Broken) else ()) == tuple(broken)
 
 
 def test_no_size_makes_an_empty_chain():

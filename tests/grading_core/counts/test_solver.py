@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -30,8 +31,8 @@ def target(label: str, *values) -> Targets:
     return Targets(label=label, **dict(zip(QUANTITIES, map(Fraction, values), strict=True)))
 
 
-def targets(rng: random.Random, sizes: int) -> list[Targets]:
-    """Sizes that rise by uneven steps, in hundredths of a stitch."""
+def targets(rng: random.Random, sizes: int, *, wider_front: bool = False) -> list[Targets]:
+    """Sizes that rise by uneven steps, in hundredths of a stitch; with a front that is wider than the back, or not."""
     made, neck, back, body, sleeve, underarm, rounds = [], 90.0, 0.345, 190.0, 64.0, 13.0, 66.0
     for size in range(sizes):
         sections = neck - 8
@@ -42,6 +43,11 @@ def targets(rng: random.Random, sizes: int) -> list[Targets]:
         sleeve += rng.uniform(1, 11)
         underarm += rng.uniform(0, 3)
         rounds += rng.uniform(0, 5)
+    if wider_front:
+        extra = Fraction(rng.randint(0, 1600), 100)
+        for place, size in enumerate(made):
+            made[place] = replace(size, front_extra=extra)
+            extra += Fraction(rng.randint(0, 250), 100)
     return made
 
 
@@ -73,6 +79,12 @@ def test_no_counts_cost_less_than_those_chosen(seed):
     assert solve(wanted, ruled).cost == least_cost(wanted, ruled)
 
 
+@pytest.mark.parametrize("seed", range(8))
+def test_no_counts_with_a_wider_front_cost_less_than_those_chosen(seed):
+    wanted, ruled = targets(random.Random(seed), 3, wider_front=True), possible_rules(seed)
+    assert solve(wanted, ruled).cost == least_cost(wanted, ruled)
+
+
 @pytest.mark.parametrize("seed", range(2))
 def test_no_counts_cost_less_over_many_sizes(seed):
     wanted, ruled = targets(random.Random(seed), 5), Rules(body=CountRule(4), yoke=ROOMY)
@@ -82,9 +94,9 @@ def test_no_counts_cost_less_over_many_sizes(seed):
 seeds = st.integers(0, 10**9)
 
 
-def solved(seed: int, sizes: int = 5) -> tuple[Rules, list[Solved]]:
+def solved(seed: int, sizes: int = 5, *, wider_front: bool = False) -> tuple[Rules, list[Solved]]:
     ruled = possible_rules(seed)
-    solution = solve(targets(random.Random(seed), sizes), ruled)
+    solution = solve(targets(random.Random(seed), sizes, wider_front=wider_front), ruled)
     found = [size for size in solution.sizes if isinstance(size, Solved)]
     assume(len(found) == sizes)
     return ruled, found
@@ -93,7 +105,7 @@ def solved(seed: int, sizes: int = 5) -> tuple[Rules, list[Solved]]:
 @in_a_hundred_cases(90)
 @given(seeds)
 def test_body_and_sleeves_have_the_stitches_of_the_yoke_and_the_underarms(seed):
-    for size in solved(seed)[1]:
+    for size in (*solved(seed)[1], *solved(seed, wider_front=True)[1]):
         counts = size.counts
         assert counts.body + 2 * counts.sleeve == counts.yoke_total + 4 * counts.underarm
 
@@ -137,14 +149,32 @@ def test_no_count_falls_from_size_to_size(seed):
         sections = (neck.back, neck.front, neck.sleeve, split.back, split.front, split.sleeve)
         return (*sections, counts.cast_on, counts.body, counts.sleeve, counts.underarm, counts.rounds)
 
-    for smaller, larger in pairwise(solved(seed)[1]):
-        assert all(a <= b for a, b in zip(all_counts(smaller), all_counts(larger), strict=True))
+    for wider_front in (False, True):
+        for smaller, larger in pairwise(solved(seed, wider_front=wider_front)[1]):
+            assert all(a <= b for a, b in zip(all_counts(smaller), all_counts(larger), strict=True))
 
 
 @in_a_hundred_cases(90)
 @given(seeds)
-def test_the_increases_fit_in_the_rounds(seed):
-    ruled, sizes = solved(seed)
+def test_a_front_as_wide_as_asked_keeps_its_parity_its_neck_and_the_multiple_of_the_body(seed):
+    ruled, sizes = solved(seed, wider_front=True)
+    wanted = targets(random.Random(seed), len(sizes), wider_front=True)
+    for size, target_ in zip(sizes, wanted, strict=True):
+        neck, split = size.counts.neck, size.counts.split
+        extra = split.front - split.back
+        assert extra % 4 == 0
+        assert abs(extra - target_.front_extra) <= 2
+        assert size.differences.front_extra == extra - target_.front_extra
+        assert split.back % 2 == split.front % 2 == neck.back % 2 == neck.front % 2
+        assert split.back >= neck.back
+        assert split.front >= neck.front
+        assert ruled.body.accepts(size.counts.body)
+
+
+@in_a_hundred_cases(90)
+@given(seeds, st.booleans())
+def test_the_increases_fit_in_the_rounds(seed, wider_front):
+    ruled, sizes = solved(seed, wider_front=wider_front)
     for size in sizes:
         assert isinstance(schedule(size.counts.yoke("one"), ruled.yoke, GAUGE), Schedule)
 
@@ -221,6 +251,42 @@ def test_an_underarm_that_grows_faster_than_body_and_sleeve_names_one_that_does_
     assert nearest.field == "underarm"
     mended = target("L", 104, 34, 34, 14, 230, 75, nearest.value, 74)
     assert all(isinstance(size, Solved) for size in solve([ONE, mended], Rules(yoke=ROOMY)).sizes)
+
+
+WIDE = Options(step=1)
+
+
+@pytest.mark.parametrize(
+    ("smaller", "impossible", "options", "reason"),
+    [
+        # half of 228 less 2 and 16 is 96, and 96 less 80 is less than the 34 of the neck
+        (None, replace(ONE, front_extra=Fraction(160)), ROOMY, "extra of the front"),
+        # 96 and 44 more are 106 more than the neck's 34: 53 increases, and 50 rounds
+        (None, replace(ONE, front_extra=Fraction(88), rounds=Fraction(42)), WIDE, "increase rounds"),
+        # 96 and 40 less 40 are 40 fewer than 96
+        (
+            ONE,
+            replace(ONE, body=Fraction(308), rounds=Fraction(100), front_extra=Fraction(160)),
+            ROOMY,
+            "front's extra width",
+        ),
+    ],
+)
+def test_a_front_too_wide_says_so_and_names_one_that_is_not(smaller, impossible, options, reason):
+    before = [] if smaller is None else [smaller]
+    refused = solve([*before, impossible], Rules(yoke=options)).sizes[-1]
+    assert isinstance(refused, Impossible)
+    assert reason in refused.reason
+    (widest,) = [each.value for each in refused.nearest if each.field == "front_extra"]
+    assert widest % 4 == 0
+
+    def possible(front_extra: int) -> bool:
+        eased = replace(impossible, front_extra=Fraction(front_extra))
+        return isinstance(solve([*before, eased], Rules(yoke=options)).sizes[-1], Solved)
+
+    assert possible(widest)
+    # another parity, or a narrower back in the size before it, may leave a little more
+    assert not possible(widest + 20)
 
 
 def test_a_cast_on_rule_too_coarse_for_the_neck_names_a_multiple_that_is_not():

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, Level, level_problems, run_instructions, shape_body
+from grading_core.parts.bust_darts import dart_front
 from grading_core.parts.ribbing import Rib
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
@@ -161,6 +163,16 @@ def test_the_bodies_of_all_sizes_are_told_stage_by_stage_in_size_runs():
     assert told[1].startswith("Decrease 1 stitch on either side of each side marker (4 fewer) every 8th (10th) round")
     assert told[2].startswith("Increase 1 stitch on either side of each side marker (4 more)")
     assert f"There are {bodies[0].hem.before} ({bodies[1].hem.before}) stitches on the needle." in told
+
+
+def test_darts_are_told_before_the_rounds():
+    body = shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM)
+    darts = dart_front(112, 3, GAUGE, in_round=9)
+    darted = replace(body, bust_darts=darts)
+    marker, *sentences = darted.instructions()
+    assert marker.startswith("Place a side marker in the middle of each underarm;")
+    assert tuple(sentences) == (*darts.instructions(), *body.instructions())
+    assert run_instructions([darted]) == (marker, *darts.instructions(), *run_instructions([body]))
 
 
 def test_a_size_that_is_impossible_shows_a_dash():

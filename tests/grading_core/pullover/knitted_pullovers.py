@@ -14,6 +14,7 @@ from grading_core.pullover.request import (
     BandWishes,
     BodyWishes,
     ChartWishes,
+    DartWishes,
     EdgeWishes,
     Gauges,
     LevelWish,
@@ -25,6 +26,7 @@ from grading_core.pullover.request import (
 )
 from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.rounding import CountRule
+from grading_core.sizes.request import EvenSteps
 from tests.oracles.knitter import increases_said, read
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -82,6 +84,20 @@ REQUESTS = {
         gauges=Gauges(GAUGE),
         ease={"waist": Fraction(18), "hip": Fraction(8)},
         body=BodyWishes(length=Fraction(45), levels=(LevelWish("waist", Fraction(16)), LevelWish("hip", Fraction(36)))),
+    ),
+    "a wider front with darts, and a waist": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        ease={"waist": Fraction(18)},
+        body=BodyWishes(
+            levels=(LevelWish("waist", Fraction(16)),),
+            bust_darts=DartWishes(EvenSteps(Fraction(0), Fraction(5))),
+            front_extra=EvenSteps(Fraction(0), Fraction(8)),
+        ),
+    ),
+    "darts below a chart worked once": PulloverRequest(
+        gauges=Gauges(GAUGE),
+        chart=ChartWishes(chart=replace(DIAMOND, rows=DIAMOND.rows * 5, repeat="once"), first_round=70),
+        body=BodyWishes(bust_darts=DartWishes(Fraction(3)), front_extra=Fraction(4)),
     ),
 }
 

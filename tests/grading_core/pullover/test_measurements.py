@@ -8,7 +8,13 @@ import pytest
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Asked
-from grading_core.pullover.measurements import fall_problems, nothing_to_knit, smallest_first, target_measurements
+from grading_core.pullover.measurements import (
+    extra_problems,
+    fall_problems,
+    nothing_to_knit,
+    smallest_first,
+    target_measurements,
+)
 from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
 from grading_core.sizes.request import EvenSteps
 
@@ -65,6 +71,12 @@ def test_an_ease_is_added_to_the_body_and_a_length_is_taken_as_it_is():
     assert target.body_length == 42 + Fraction("15.24") - 20 - Fraction("2.54")
 
 
+def test_the_front_is_as_wide_and_as_long_as_the_back_unless_asked_otherwise():
+    (usual,), (shaped,) = targets({}), targets(asked(front_extra=Fraction(3), bust_darts=Fraction(2)))
+    assert (usual.front_extra, usual.front_length) == (0, usual.body_length)
+    assert (shaped.front_extra, shaped.front_length, shaped.bust) == (3, usual.body_length + 2, usual.bust)
+
+
 def test_even_steps_and_lists_give_each_size_its_own():
     three = [replace(WEARER, label=label) for label in "SML"]
     lengths = asked(depth=EvenSteps(Fraction(20), Fraction(24)), underarm=(Fraction(6), Fraction(8), Fraction(9)))
@@ -101,6 +113,15 @@ def test_what_leaves_nothing_to_knit_is_told_with_the_wishes_that_would_mend_it(
     (target,) = targets(lengths, neck)
     impossible = nothing_to_knit(target, WEARER, lengths, neck, 2, FABRICS)
     assert [nearest.path for nearest in impossible.nearest] == paths
+
+
+@pytest.mark.parametrize("name", ["front_extra", "bust_darts"])
+def test_an_extra_of_less_than_nothing_is_told(name):
+    two = [replace(WEARER, label="S"), replace(WEARER, label="M")]
+    lengths = asked(**{name: EvenSteps(Fraction(1), Fraction(-1))})
+    (problem,) = extra_problems(targets(lengths, wearers=two), lengths)
+    assert problem.path == ("asked", name)
+    assert "size M" in problem.detail
 
 
 def test_a_neck_that_is_too_narrow_for_its_lines_says_which_have_room():

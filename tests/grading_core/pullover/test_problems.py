@@ -15,6 +15,7 @@ from grading_core.pullover.request import (
     BodyWishes,
     Changes,
     ChartWishes,
+    DartWishes,
     Gauges,
     NeckWishes,
     PulloverRequest,
@@ -59,6 +60,27 @@ def two(**measurements):
             replace(PLAIN, yarn=YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(4))),
             ("yarn", "swatch_stitches"),
         ),
+        (
+            replace(PLAIN, labels=("M", "L"), body=BodyWishes(front_extra=(Fraction(4), Fraction(3)))),
+            ("body", "front_extra"),
+        ),
+        (replace(PLAIN, body=BodyWishes(front_extra=Fraction(-1))), ("body", "front_extra")),
+        (
+            replace(PLAIN, body=BodyWishes(bust_darts=DartWishes(EvenSteps(Fraction(1), Fraction(-1))))),
+            ("body", "bust_darts", "extra"),
+        ),
+        *(
+            (
+                replace(
+                    PLAIN,
+                    labels=("M", "L"),
+                    chart=ChartWishes(chart=DIAMOND),
+                    body=BodyWishes(bust_darts=DartWishes(extra)),
+                ),
+                ("body", "bust_darts"),
+            )
+            for extra in (Fraction(2), (Fraction(0), Fraction(2)), EvenSteps(Fraction(0), Fraction(2)))
+        ),
         (replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))), ("changes", "sleeve_length")),
         (PulloverRequest(gauges=Gauges(Gauge(Fraction(100), Fraction(3)))), ()),
         (PulloverRequest(gauges=Gauges(Gauge(Fraction(2), Fraction(40)))), ()),
@@ -70,3 +92,9 @@ def test_a_contradiction_names_its_place(request_, path):
     with pytest.raises(ContradictionError) as error:
         grade_pullover(request_)
     assert path in [problem.path for problem in error.value.problems]
+
+
+@pytest.mark.parametrize("extra", [Fraction(0), (Fraction(0), Fraction(0)), EvenSteps(Fraction(0), Fraction(0)), None])
+def test_no_darts_contradict_no_chart(extra):
+    body = BodyWishes(bust_darts=DartWishes(extra))
+    assert grade_pullover(replace(PLAIN, labels=("M", "L"), chart=ChartWishes(chart=DIAMOND), body=body)).sizes

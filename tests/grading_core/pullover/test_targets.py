@@ -32,6 +32,7 @@ SMALL = TargetMeasurements(
     body_length=Fraction(30),
     sleeve_length=Fraction(43),
     levels=(),
+    front_extra=Fraction(4),
     back_share=Fraction(3, 8),
     front_share=Fraction(1, 4),
 )
@@ -40,7 +41,7 @@ SMALL = TargetMeasurements(
 def test_neck_and_yoke_are_counted_at_the_yoke_s_gauge_and_what_lies_below_at_its_own():
     (target,) = stitch_targets([SMALL], FABRICS, 2)
     assert (target.neck, target.rounds) == (88, 66)
-    assert (target.body, target.sleeve, target.underarm) == (250, 85, 15)
+    assert (target.body, target.sleeve, target.underarm, target.front_extra) == (250, 85, 15, 10)
     # of 80 stitches beside four lines of two: three eighths, a quarter, and half of the rest
     assert (target.neck_back, target.neck_front, target.neck_sleeve) == (30, 20, 15)
 
@@ -98,6 +99,7 @@ WEARER = Wearer("S", {"bust": Fraction(90), "upper_arm": Fraction(28)}, child=Fa
     [
         (Nearest(("rounds",), 60), Nearest(("yoke", "depth"), Fraction(20))),
         (Nearest(("underarm",), 20), Nearest(("yoke", "underarm"), Fraction(8))),
+        (Nearest(("front_extra",), 20), Nearest(("body", "front_extra"), Fraction(8))),
         (Nearest(("body",), 260), Nearest(("changes", "ease", "bust"), Fraction("14.1"))),
         (Nearest(("sleeve",), 80), Nearest(("ease", "upper_arm"), Fraction("4.1"))),
         (Nearest(("step",), 1), Nearest(("yoke", "step"), 1)),

@@ -12,6 +12,7 @@ from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
 from grading_core.units import CM_PER_INCH
+from grading_core.wording import DASH
 from tests.grading_core.pullover.knitted_pullovers import (
     DIAMOND,
     FINE,
@@ -56,6 +57,25 @@ def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
         if part.part == "split":
             told = re.search(r"and (\d+) stitch(?:es)? past it", part.sentences[1])
             assert (int(told[1]) if told else 0) == sizes_of(made)[0].counts.line_to_body
+
+
+def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needle():
+    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
+    told = said(made, "split", "From underarm to underarm the front has RUN stitches more than the back")
+    assert told[0] == [0]
+    for size, (more,) in zip(sizes_of(made), told, strict=True):
+        needle = knit_yoke(size)
+        assert needle.count("f") - needle.count("b") == more
+    assert "From underarm" not in " ".join(grade_pullover(PLAIN).instructions[2].sentences)
+
+
+def test_the_darts_are_told_with_the_body_with_a_dash_for_a_size_without_any():
+    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
+    (body,) = [part.sentences for part in made.instructions if part.part == "body"]
+    assert body[0].startswith("Place a side marker ")
+    assert body[1].startswith(f"In round {DASH} (9, ")
+    rows = [size.body.bust_darts.rows if size.body.bust_darts else DASH for size in sizes_of(made)]
+    assert f"with {rows[0]} ({', '.join(map(str, rows[1:]))}) short rows" in body[1]
 
 
 def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():

@@ -6,11 +6,11 @@ from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import YarnWishes
+from grading_core.pullover.request import ChartWishes, YarnWishes
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import stitches_by_colour
-from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes, sizes_of
-from tests.oracles.short_row_knitter import NeckStitches, knit
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of
+from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
 
 
 def knit_yoke_stitches(size: KnittedSize) -> int:
@@ -35,6 +35,15 @@ def knit_short_rows(size: KnittedSize) -> int:
     return sum(rows_above.values())
 
 
+def knit_dart_rows(size: KnittedSize) -> int:
+    """What the short rows over the bust add to the round that they belong to."""
+    darts = size.body.bust_darts
+    if darts is None:
+        return 0
+    back, front, _, _ = knit_darts(30, darts.front, darts.turns)
+    return sum(back) + sum(front) - 30 - darts.front
+
+
 def test_all_colours_together_are_every_stitch_worked(made):
     for size in sizes_of(made):
         yoke = knit_yoke_stitches(size)
@@ -47,7 +56,8 @@ def test_all_colours_together_are_every_stitch_worked(made):
         fabric = yoke + sum(body[1:]) + 2 * sum(sleeve[1:])
         hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
         ribs = hem.rounds * hem.stitches + 2 * cuff.rounds * cuff.stitches + band.rounds * band.edge.stitches
-        assert sum(stitches_by_colour(size, None).values()) == fabric + knit_short_rows(size) + ribs
+        short_rows = knit_short_rows(size) + knit_dart_rows(size)
+        assert sum(stitches_by_colour(size, None).values()) == fabric + short_rows + ribs
         if size.chart:
             assert sum(size.chart.stitches_by_colour.total.values()) == fabric
 
@@ -58,3 +68,26 @@ def test_a_weighed_swatch_tells_the_yarn_exactly():
         (colour,) = size.yarn
         assert colour.grams.likely == Fraction(colour.stitches, 100)
         assert colour.balls == -(-colour.stitches * 11 // 50_000)
+
+
+def left_out(request_):
+    return [remark for remark in grade_pullover(request_).remarks if remark.code == "yarn_leaves_out"]
+
+
+def test_what_the_yarn_leaves_out_is_said_with_the_stitches_of_rib_that_the_parts_have():
+    plain = replace(PLAIN, labels=("S", "M"), yarn=YarnWishes(metres_per_100g=Fraction(200)))
+    (remark,) = left_out(plain)
+    assert remark.path == ("yarn",)
+    # hem, both cuffs and band as the answer has them, each stitches times rounds
+    ribs = [
+        size.body.hem.stitches * size.body.hem.rounds
+        + 2 * size.sleeve.cuff.stitches * size.sleeve.cuff.rounds
+        + size.band.edge.stitches * size.band.rounds
+        for size in sizes_of(grade_pullover(plain))
+    ]
+    assert f"{ribs[0]} ({ribs[1]}) stitches of rib" in remark.message
+    assert "10 %" in remark.message
+    assert "floats" not in remark.message
+    (charted,) = left_out(replace(plain, chart=ChartWishes(chart=DIAMOND)))
+    assert "floats" in charted.message
+    assert left_out(replace(plain, yarn=None)) == []

@@ -14,6 +14,10 @@ CHARTED = {
         "chart": {"chart": DIAMOND, "anchor": {"back": 3, "front": 1, "sleeve": 2.5}, "first_round": 9},
         "yoke": {"line_stitches": 3, "line_to_body": 0, "seam_stitches": 1},
     },
+    "on a front wider than the back": {
+        "chart": {"chart": DIAMOND, "anchor": {"back": 3, "front": 1, "sleeve": 3}, "first_round": 3},
+        "body": {"front_extra": {"from": 2, "to": 9}},
+    },
     "once, plain where narrow": {
         "chart": {
             "chart": {**DIAMOND, "repeat": "once"},

@@ -42,6 +42,19 @@ WRONG = {
         {"labels": ["S", "M"], "yoke": {"depth": [24, 22]}, "neck": {"circumference": {"from": 46, "to": 44}}},
         {"/yoke/depth", "/neck/circumference"},
     ),
+    "short rows across a chart that runs on": (
+        {"labels": ["S", "M"], "body": {"bust_darts": {"extra": [0, 2]}}, "chart": {"chart": DIAMOND}},
+        {"/body/bust_darts"},
+    ),
+    "a front that gets narrower": ({"labels": ["S", "M"], "body": {"front_extra": [3, 2]}}, {"/body/front_extra"}),
+    "less than no short rows": (
+        {"body": {"front_extra": -1, "bust_darts": {"extra": -1}}},
+        {"/body/front_extra", "/body/bust_darts/extra"},
+    ),
+    "steps to less than nothing": (
+        {"body": {"front_extra": {"from": -2, "to": 1}, "bust_darts": {"extra": {"from": 1, "to": -2}}}},
+        {"/body/front_extra", "/body/bust_darts/extra"},
+    ),
     "levels in the wrong order": (
         {"body": {"levels": [{"measurement": "hip", "below": 30}, {"measurement": "waist", "below": 15}]}},
         {"/body/levels/1/below"},
