@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import Solved
+from grading_core.counts.solver import Solved, conflicts
 from grading_core.errors import Impossible, Path
 from grading_core.pullover.lengths import place
 from grading_core.pullover.making import Making
@@ -213,7 +213,8 @@ class Inquiry:
             self._sizes_solved += len(making.labels)
             if self._sizes_solved > MOST_SIZES:
                 return _Relaxed(making, {}, {})
-            self._counts[asked] = making.solve().by_label
+            # without one rule the others may contradict each other
+            self._counts[asked] = {} if conflicts(making.rules) else making.solve().by_label
         counts = self._counts[asked]
         self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]
