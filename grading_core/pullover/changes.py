@@ -6,11 +6,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Nearest, Problem, raise_if_any
+from grading_core.errors import Nearest, Path, Problem, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
+from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems, place
 from grading_core.pullover.measurements import too_many_rounds
+from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.yoke.request import Adjustment
@@ -20,14 +21,23 @@ from grading_core.yoke.request import Adjustment
 class Version:
     """A garment as it is designed, or as a maker changes it: all that a maker can change.
 
-    gauges, lengths, band: as asked. adjustment: of the yoke, None for none. changed: whether a maker has changed it.
+    gauges, lengths, sleeve_style, band: as asked. adjustment: of the yoke, None for none. changed: whether a maker has
+    changed it.
     """
 
     gauges: Gauges
     lengths: Lengths
+    sleeve_style: SleeveStyle
     band: BandWishes
-    adjustment: Adjustment | None
-    changed: bool
+    adjustment: Adjustment | None = None
+    changed: bool = False
+
+    @property
+    def sleeve_place(self) -> Path:
+        """Where the length of the sleeve is asked for, or can be."""
+        if self.changed and "sleeve_length" not in self.lengths:
+            return ("changes", "sleeve_length")
+        return place(self.lengths, "sleeve_length")
 
     def blame(self, problem: Problem) -> Problem:
         """A problem of this version where it comes from: the design is sound, so what a maker changes is to blame.
@@ -41,22 +51,24 @@ class Version:
         return replace(problem, path=("changes", *unasked))
 
 
-def versions(
-    gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
-) -> Iterator[Version]:
+def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | None) -> Iterator[Version]:
     """The design and, where a maker changes it, the changed garment.
 
-    gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
+    design: that no maker has changed. levels: of the body's shaping. changes: a maker's.
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
-    yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
+    yield design
     if changes:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
+        # another style is as long as it usually is, not as the design's
+        restyled = {"sleeve_length"} if changes.sleeve_style else set()
+        kept = {name: asked for name, asked in design.lengths.items() if name not in restyled}
         yield Version(
-            gauges=changes.gauges or gauges,
-            lengths={**lengths, **changed_lengths(changes)},
-            band=changes.band.of(band),
+            gauges=changes.gauges or design.gauges,
+            lengths={**kept, **changed_lengths(changes)},
+            sleeve_style=changes.sleeve_style or design.sleeve_style,
+            band=changes.band.of(design.band),
             adjustment=changes.yoke,
             changed=True,
         )

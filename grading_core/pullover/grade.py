@@ -15,10 +15,11 @@ from grading_core.chart.grid import describe
 from grading_core.counts.solver import solve
 from grading_core.errors import raise_if_any
 from grading_core.pullover.bodies import body_remarks, find_wearers, missing_measurements
-from grading_core.pullover.changes import adjustment_problems, changed_numbers, versions
+from grading_core.pullover.changes import Version, adjustment_problems, changed_numbers, versions
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
+from grading_core.pullover.fit import evened_girths, smallest_first
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
-from grading_core.pullover.measurements import fall_problems, measurement_problems, smallest_first, target_measurements
+from grading_core.pullover.measurements import fall_problems, measurement_problems, target_measurements
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.remarks import chart_remarks, size_remarks
@@ -42,7 +43,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> pullover = grade_pullover(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M", "L")))
     >>> {(row.item, row.unit): row.values for row in pullover.table}["body", "stitches"]
-    (202, 226, 250)
+    (204, 228, 252)
     """
     neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
     levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
@@ -55,7 +56,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, request.yarn, chart),
-            *missing_measurements(bodies, lengths, levels),
+            *missing_measurements(bodies, lengths, levels, changes),
         ]
     )
     wearers = find_wearers(bodies, request.bodies.body_table)
@@ -63,10 +64,19 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     rules = count_rules(neck, yoke, body, sleeve, anchor)
 
     counted, tables = None, []
-    for version in versions(request.gauges, lengths, request.band, levels, changes):
+    design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=sleeve.style, band=request.band)
+    for version in versions(design, levels, changes):
         fabrics = version.gauges.fabrics(chart.chart if chart else None)
-        measurements = target_measurements(wearers, version.lengths, neck, levels)
-        rising = smallest_first(wearers, measurements)
+        measurements = target_measurements(
+            wearers,
+            version.lengths,
+            neck,
+            levels,
+            style=version.sleeve_style,
+            lines_cm=fabrics.yoke.width_cm(4 * lines),
+            evened=evened_girths(version.lengths, request.smooths),
+        )
+        rising = [measurements[place] for place in smallest_first(wearers)]
         problems = [
             *measurement_problems(measurements, version.lengths, neck, lines, fabrics),
             *fall_problems(rising, version.lengths),

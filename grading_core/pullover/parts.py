@@ -18,8 +18,8 @@ from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
 from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.measurements import TargetMeasurements
-from grading_core.pullover.neck import knit_band, pass_head, shape_neck
-from grading_core.pullover.proportions import usual_edge_height_cm
+from grading_core.pullover.neck import knit_band, pass_head, shape_neck, shoulder_remarks
+from grading_core.pullover.proportions import reach_cm, usual_edge_height_cm
 from grading_core.pullover.request import (
     BodyWishes,
     ChartWishes,
@@ -63,16 +63,14 @@ def knit_size(
     if isinstance(increases, Impossible):
         return increases
     counts = replace(solved.counts, rounds=increases.yoke.rounds)
-    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics.yoke)
+    knitted_neck = shape_neck(counts, target, neck, yoke.options, fabrics.yoke)
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
     knitted_body = _knit_body(counts.body, target, body, version.lengths, fabrics, young=wearer.young, least=least)
     if isinstance(knitted_body, Impossible):
         return knitted_body
-    knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, fabrics, young=wearer.young, least=least
-    )
+    knitted_sleeve = _knit_sleeve(counts.sleeve, target, sleeve, version, fabrics, young=wearer.young, least=least)
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
     if chart and yoke.seam_stitches:
@@ -81,11 +79,16 @@ def knit_size(
             return seam_too_wide
     band = knit_band(knitted_neck, version.band, fabrics)
     deeper = counts.rounds - written.rounds
+    knitted_neck = replace(
+        knitted_neck,
+        head=pass_head(wearer, knitted_neck, band, neck.stretch),
+        remarks=shoulder_remarks(wearer, fabrics.yoke.width_cm(counts.cast_on)),
+    )
     return KnittedSize(
         counts=counts,
         differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
         cost=solved.cost,
-        neck=replace(knitted_neck, head=pass_head(wearer, knitted_neck, band, neck.stretch)),
+        neck=knitted_neck,
         yoke=increases,
         body=knitted_body,
         sleeve=knitted_sleeve,
@@ -148,7 +151,7 @@ def _knit_sleeve(
     stitches: int,
     target: TargetMeasurements,
     wishes: SleeveWishes,
-    lengths: Lengths,
+    version: Version,
     fabrics: Fabrics,
     *,
     young: bool,
@@ -156,28 +159,37 @@ def _knit_sleeve(
 ) -> Sleeve | Impossible:
     """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
     gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
-    sleeve = shape_sleeve(
-        stitches,
-        length_cm=target.sleeve_length,
-        gauge=gauge,
-        cuff=cuff,
-        wrist_cm=target.wrist,
-        spacing=wishes.spacing,
-        plain_before=wishes.plain_before,
-        plain_after=wishes.plain_after,
-        minimum_rounds=0 if "sleeve_length" in lengths else least,
-        size=target.label,
-    )
-    if isinstance(sleeve, Sleeve):
-        return sleeve
-    cuff_cm = cuff.gauge.height_cm(cuff.rounds)
+    cuff_height_cm = cuff.gauge.height_cm(cuff.rounds)
+
+    def shape(length_cm: Fraction, wrist_cm: Fraction) -> Sleeve | Impossible:
+        return shape_sleeve(
+            stitches,
+            length_cm=length_cm,
+            gauge=gauge,
+            cuff=cuff,
+            wrist_cm=wrist_cm,
+            spacing=wishes.spacing,
+            plain_before=wishes.plain_before,
+            plain_after=wishes.plain_after,
+            minimum_rounds=0 if "sleeve_length" in version.lengths else least,
+            size=target.label,
+        )
+
+    first = made = shape(target.sleeve_length, target.wrist)
+    length_cm = target.sleeve_length
+    while isinstance(made, Impossible):
+        # a longer sleeve ends in a narrower cuff, which may need more rounds again
+        length_cm = next(
+            gauge.height_cm(int(each.value)) + cuff_height_cm for each in made.nearest if each.field == "rounds"
+        )
+        made = shape(length_cm, target.cuff_cm(length_cm))
+    if isinstance(first, Sleeve):
+        return first
     nearest = (
-        Nearest(place(lengths, "sleeve_length"), gauge.height_cm(int(each.value)) + cuff_cm)
-        if each.field == "rounds"
-        else each.under("sleeve")
-        for each in sleeve.nearest
+        Nearest(version.sleeve_place, length_cm) if each.field == "rounds" else each.under("sleeve")
+        for each in first.nearest
     )
-    return Impossible(sleeve.reason, tuple(nearest))
+    return Impossible(first.reason, tuple(nearest))
 
 
 def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool) -> Rib:
@@ -212,4 +224,5 @@ def _finished(
         body_length=body.length_cm,
         sleeve_length=sleeve.length_cm,
         total_length=raise_cm + yoke.depth_cm + body.length_cm,
+        reach=reach_cm(fabrics.yoke.width_cm(counts.cast_on), yoke.depth_cm, sleeve.length_cm),
     )

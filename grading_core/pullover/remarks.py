@@ -49,6 +49,7 @@ def _size_remarks(label: str, size: KnittedSize) -> Iterator[Remark]:
     yield from size.sleeve.remarks
     if size.neck.head:
         yield from size.neck.head.remarks
+    yield from size.neck.remarks
     for name, words in (("bust", "bust"), ("upper_arm", "upper arm"), ("neck", "neck"), ("wrist", "wrist")):
         target, finished = getattr(size.target, name), getattr(size.finished, name)
         if abs(finished - target) > FAR_FROM_TARGET_CM:

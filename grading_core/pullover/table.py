@@ -48,6 +48,7 @@ _ROWS: tuple[tuple[str, Unit, Callable[[KnittedSize], int | Fraction]], ...] = (
     ("finished_body_length", "cm", lambda size: size.finished.body_length),
     ("finished_sleeve_length", "cm", lambda size: size.finished.sleeve_length),
     ("finished_total_length", "cm", lambda size: size.finished.total_length),
+    ("finished_reach", "cm", lambda size: size.finished.reach),
 )
 
 

@@ -234,7 +234,7 @@ def _phases(size: Json) -> None:
 def _turning_points(size: Json, lines: int) -> list[int]:
     """Each turn, in stitches from the near edge of the back, which the row crosses to get there."""
     sleeve, front = size["neck"]["sections"]["sleeve"], size["neck"]["sections"]["front"]
-    points = []
+    points, drop = [], size["neck"].get("front_drop")
     for turn in size["neck"]["turns"]:
         after_sleeve = (2, "right") if turn["side"] == "right" else (3, "wrong")
         near = (1, "right") if turn["side"] == "right" else (4, "wrong")
@@ -249,18 +249,20 @@ def _turning_points(size: Json, lines: int) -> list[int]:
         elif not before_line:
             beyond += lines
         points.append(beyond)
-        assert beyond < 2 * lines + sleeve + front / 2 + 1
+        # before the ends of what is cast on, or at most at the centre of the front
+        assert beyond <= 2 * lines + sleeve + (drop["each_side"] - 1 if drop else front / 2)
     return points
 
 
 def _short_rows(size: Json, lines: int) -> None:
     turns = size["neck"]["turns"]
     assert len(turns) == size["neck"].get("back_raise", {"rows": 0})["rows"]
-    assert [turn["side"] for turn in turns] == ["right", "wrong"] * (len(turns) // 2)
+    # a last row over the whole follows, and then the rows of a drop, whose last one is a right-side row
+    odd = size["neck"].get("front_drop", {"rows": 0})["rows"] % 2
+    assert [turn["side"] for turn in turns] == (["wrong", "right"] if odd else ["right", "wrong"]) * (len(turns) // 2)
     points = _turning_points(size, lines)
     for side in (points[::2], points[1::2]):
         assert all(before < after for before, after in pairwise(side))
-    assert turns == [] or not size["neck"].get("front_drop")
 
 
 def _worked_short_rows(size: Json) -> int:
@@ -275,8 +277,9 @@ def _worked_short_rows(size: Json) -> int:
         start = size["neck"]["markers"][0]["parts"][0]["name"]
         assert start == "back"
         return sections["back"] + points[0] + between + points[-1]
-    edge = sections["front"] // 2
-    other = sections["front"] - edge
+    drop = size["neck"].get("front_drop")
+    edge = drop["each_side"] if drop else sections["front"] // 2
+    other = edge if drop else sections["front"] - edge
     side = 2 * lines + sections["sleeve"]
     return other + side + sections["back"] + points[0] + between + points[-1] + sections["back"] + side + edge
 
@@ -297,8 +300,10 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool) -> None:
     }
     raised = fabrics.yoke.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
     lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
+    # a circle of 22/7 times its width
+    lengths["reach"] = lengths["neck"] * Fraction(7, 44) + lengths["depth"] + lengths["sleeve_length"]
     if own_rows:
-        del lengths["depth"], lengths["total_length"]
+        del lengths["depth"], lengths["total_length"], lengths["reach"]
     for name, length in lengths.items():
         assert finished[name]["finished"]["cm"] == cm(length), (size["label"], name)
     for made in finished.values():
@@ -396,7 +401,7 @@ TABLE = {
         for name, field in (
             *((same, same) for same in ("bust", "upper_arm", "neck", "underarm", "hem", "wrist")),
             ("yoke_depth", "depth"),
-            *((same, same) for same in ("body_length", "sleeve_length", "total_length")),
+            *((same, same) for same in ("body_length", "sleeve_length", "total_length", "reach")),
         )
     },
 }

@@ -34,12 +34,20 @@ def test_hem_and_cuff_are_as_high_as_asked():
 
 
 def test_a_length_in_a_nearest_change_has_its_rib():
-    short = replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(8)))
+    short = replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(8), plain_after=12))
     (nearest,) = [each for each in knit(short).nearest if each.field == "sleeve.length"]
-    mended = knit(replace(short, sleeve=SleeveWishes(length=nearest.value)))
-    # not a round to spare
-    assert len(mended.sleeve.decrease_rounds) == mended.sleeve.rounds
+    mended = knit(replace(short, sleeve=SleeveWishes(length=nearest.value, plain_after=12)))
+    # not a round to spare, though a longer sleeve ends in a narrower cuff
+    assert len(mended.sleeve.decrease_rounds) + 12 == mended.sleeve.rounds
     assert mended.finished.sleeve_length == nearest.value
+
+
+def test_a_sleeve_of_12_cm_is_not_drawn_in_to_the_wrist():
+    size = knit(replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(12))))
+    arm, wrist, part = size.target.upper_arm, size.target.long_wrist, 12 / size.target.long_sleeve
+    # a rib of two stitches to the cm, on a multiple of two
+    assert abs(size.finished.wrist - (arm + (wrist - arm) * part)) <= Fraction(1, 2)
+    assert len(size.sleeve.decrease_rounds) < size.sleeve.rounds / 2
 
 
 def test_a_change_of_ease_that_leaves_no_body_is_told_where_a_body_length_can_be_asked():

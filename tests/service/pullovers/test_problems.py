@@ -36,7 +36,6 @@ WRONG = {
         {"neck": {"shares": {"back": 10, "front": 11, "sleeve": 4}}},
         {"/neck/shares/front"},
     ),
-    "a raised back beside a dropped front": ({"neck": {"front_drop": 3, "raise_height": 2}}, {"/neck/raise_height"}),
     "more of the line to the body than there is": ({"yoke": {"line_to_body": 3}}, {"/yoke/line_to_body"}),
     "a yoke that leaves no body": ({"yoke": {"depth": 80}}, {"/yoke/depth"}),
     "a neck too small for its lines": ({"neck": {"circumference": 5}}, {"/neck/circumference"}),
