@@ -91,5 +91,9 @@ def body_remarks(
 
 def _wearer(size: SizeBody, table: str | None) -> Wearer:
     body = {name: value.cm for name, value in size.values.items()}
+    arm, to_wrist = (size.values.get(name) for name in ("arm_length", "back_neck_to_wrist"))
+    if arm and to_wrist and arm.origin == "sent" != to_wrist.origin:
+        # a table's reach is that of another arm
+        del body["back_neck_to_wrist"]
     young = body["bust"] < YOUNG_CHILD_BUST_CM
     return Wearer(size.label, body, child=young or table == "children", young=young)

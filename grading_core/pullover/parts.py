@@ -157,7 +157,8 @@ def _knit_sleeve(
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
-    """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
+    """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart, and for
+    its decreases where these have all of it."""
     gauge, cuff = fabrics.below, _rib(wishes.cuff, fabrics.rib, young=young)
     cuff_height_cm = cuff.gauge.height_cm(cuff.rounds)
 
@@ -183,8 +184,9 @@ def _knit_sleeve(
             gauge.height_cm(int(each.value)) + cuff_height_cm for each in made.nearest if each.field == "rounds"
         )
         made = shape(length_cm, target.cuff_cm(length_cm))
-    if isinstance(first, Sleeve):
-        return first
+    asked = wishes.plain_before or wishes.plain_after or wishes.cuff.height is not None
+    if isinstance(first, Sleeve) or not (asked or "sleeve_length" in version.lengths):
+        return made
     nearest = (
         Nearest(version.sleeve_place, length_cm) if each.field == "rounds" else each.under("sleeve")
         for each in first.nearest

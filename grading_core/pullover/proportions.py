@@ -111,9 +111,8 @@ def usual_neck(body: Mapping[Measurement, Fraction], finished_bust_cm: Fraction,
         least, most = finished_bust_cm * 33 / 100, finished_bust_cm * 45 / 100
         usual = _between(least, of_adult, most)
     elif age == "child":
-        least, most = finished_bust_cm * 45 / 100, finished_bust_cm * 60 / 100
-        usual = min(finished_bust_cm / 2, of_adult)
-        least, most = min(least, usual), max(usual, min(most, of_adult))
+        usual = most = min(finished_bust_cm / 2, of_adult)
+        least = min(finished_bust_cm * 45 / 100, usual)
     else:
         least, most = finished_bust_cm / 2, finished_bust_cm * 60 / 100
         usual = _between(least, _BABY_NECK_CM + (finished_bust_cm - _BABY_FINISHED_CM) * _BABY_NECK_SLOPE, most)
