@@ -14,6 +14,7 @@ from typing import Literal
 from grading_core.errors import Remark
 from grading_core.gauge import Comparison, Gauge, compare, regauge_rows, regauge_stitches
 from grading_core.rounding import NEAREST, CountRule
+from grading_core.units import to_places
 
 Kind = Literal["across", "along", "stitches", "rows"]
 
@@ -87,11 +88,26 @@ def convert(request: ConversionRequest) -> Conversions:
     248
     """
     gauge, pattern = request.gauge, request.pattern_gauge
+    comparison = compare(gauge, pattern) if pattern else None
     return Conversions(
         items=tuple(_conversion(item, gauge, pattern) for item in request.items),
-        comparison=compare(gauge, pattern) if pattern else None,
-        remarks=tuple(remark for place, item in enumerate(request.items) for remark in _remarks(item, place, gauge)),
+        comparison=comparison,
+        remarks=(
+            *_comparison_remarks(comparison),
+            *(remark for place, item in enumerate(request.items) for remark in _remarks(item, place, gauge)),
+        ),
     )
+
+
+def _comparison_remarks(comparison: Comparison | None) -> Iterator[Remark]:
+    if comparison and comparison.beyond_needles:
+        percent, more = to_places(100 * abs(comparison.difference), 1), comparison.fabric == "tighter"
+        yield Remark(
+            "gauge_far_from_pattern",
+            f"Your gauge has {percent:g} % {'more' if more else 'fewer'} stitches than the pattern's, and one or two "
+            "needle sizes change about a tenth: another yarn or another size of the pattern is the way.",
+            path=("gauge",),
+        )
 
 
 def _conversion(item: Item, gauge: Gauge, pattern: Gauge | None) -> Conversion:

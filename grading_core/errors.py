@@ -88,11 +88,12 @@ class Impossible:
     """Why a sound request cannot be knitted, and what would make it possible.
 
     reason: a sentence naming the limit and by how much it is missed.
-    nearest: changes, each of which alone would do.
+    nearest: changes, each of which alone would do. together: changes that do so together, where none does alone.
     """
 
     reason: str
     nearest: tuple[Nearest, ...] = ()
+    together: tuple[Nearest, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,14 +7,30 @@ swatch settles it, is common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, Self
 
 from grading_core.rounding import NEAREST, CountRule
 
-Fabric = Literal["tighter", "looser", "same"]
+FARTHEST_BY_NEEDLE = Fraction(1, 10)
+"""Stitches that differ by more than this part are beyond what another needle mends (common practice, no source).
+
+Beside it: from the thinnest to the thickest needle that the published yarn standard recommends for one category, the
+stitches fall by 4 % a needle size (super fine), 6 % (fine), 7 % (light) and 12 % (medium), the range of the yarns in
+it. With one yarn a size or two are therefore worth about a tenth at most.
+"""
+
+Tightness = Literal["tighter", "looser", "same"]
 NeedleChange = Literal["larger", "smaller", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class Swatch:
+    """Stitches and rows over a span, exactly."""
+
+    stitches: Fraction
+    rows: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +57,14 @@ class Gauge:
         rows_span_cm = rows_span_cm or span_cm
         return cls(stitches / span_cm, rows / rows_span_cm, rows_span_cm)
 
+    def swatch(self, span_cm: Fraction) -> Swatch:
+        """What is counted over a span in cm.
+
+        >>> Gauge(Fraction(2), Fraction(3)).swatch(Fraction(10))
+        Swatch(stitches=Fraction(20, 1), rows=Fraction(30, 1))
+        """
+        return Swatch(self.stitches_per_cm * span_cm, self.rows_per_cm * span_cm)
+
     def stitches(self, across_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The stitches for a width in cm, rounded by a count rule."""
         return rule.round(across_cm * self.stitches_per_cm)
@@ -48,6 +72,10 @@ class Gauge:
     def rows(self, along_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The rows for a length in cm, rounded by a count rule."""
         return rule.round(along_cm * self.rows_per_cm)
+
+    def exact_rows(self, along_cm: Fraction) -> Fraction:
+        """The rows that a length in cm comes to, not rounded."""
+        return along_cm * self.rows_per_cm
 
     def width_cm(self, stitches: int) -> Fraction:
         """The width in cm of so many stitches."""
@@ -58,20 +86,43 @@ class Gauge:
         """The height in cm of so many rows."""
         return Fraction(rows * self.rows_per_cm.denominator, self.rows_per_cm.numerator)
 
+    def at(self, number: int) -> Self:
+        """The gauge of a round, which is the same in all: what makes a gauge a `fabric.Fabric`."""
+        return self
+
+    def below(self, rounds: int) -> Self:
+        """What follows so many rounds: the same."""
+        return self
+
+    def with_rows(self, rows: Fraction) -> Self:
+        """The same with another count of rows over the span in which rows were counted."""
+        return replace(self, rows_per_cm=rows / self.rows_span_cm)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Comparison:
     """A knitter's gauge against the pattern's.
 
     stitches_ratio, rows_ratio: own over pattern's, exactly. fabric: how the knitter's fabric is,
-    judged by stitches. needle: what to try. advice: the same in a sentence.
+    judged by stitches. needle: what to try, "none" where the needle is right or too little. advice: the same in a
+    sentence.
     """
 
     stitches_ratio: Fraction
     rows_ratio: Fraction
-    fabric: Fabric
+    fabric: Tightness
     needle: NeedleChange
     advice: str
+
+    @property
+    def difference(self) -> Fraction:
+        """By which part of the pattern's stitches the knitter's are more, or fewer where it is negative."""
+        return self.stitches_ratio - 1
+
+    @property
+    def beyond_needles(self) -> bool:
+        """Whether another needle is too little to meet the pattern's stitches."""
+        return abs(self.difference) > FARTHEST_BY_NEEDLE
 
 
 def regauge_stitches(stitches: int, own: Gauge, pattern: Gauge, rule: CountRule = NEAREST) -> int:
@@ -109,30 +160,33 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
     """
     stitches_ratio = own.stitches_per_cm / pattern.stitches_per_cm
     rows_ratio = own.rows_per_cm / pattern.rows_per_cm
-    fabric: Fabric
-    needle: NeedleChange
-    if stitches_ratio > 1:
-        fabric, needle = "tighter", "larger"
-        advice = "Your fabric is tighter than the pattern's: try a needle one or two sizes larger"
-    elif stitches_ratio < 1:
-        fabric, needle = "looser", "smaller"
-        advice = "Your fabric is looser than the pattern's: try a needle one or two sizes smaller"
-    elif rows_ratio == 1:
-        return Comparison(
-            stitches_ratio=stitches_ratio,
-            rows_ratio=rows_ratio,
-            fabric="same",
-            needle="none",
-            advice="Your gauge is the pattern's: knit as written.",
-        )
-    else:
-        fabric, needle = "same", "none"
-        advice = (
-            "Your stitches match the pattern's and your rows don't: keep the needle and recompute "
-            "the lengths given in rows"
-        )
-        return Comparison(
-            stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice + "."
-        )
-    advice += ", and knit and block a new swatch, which alone can tell."
+    fabric, needle, advice = _judge(stitches_ratio, rows_ratio)
     return Comparison(stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice)
+
+
+def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Tightness, NeedleChange, str]:
+    """How the fabric is, the needle to try, and the advice."""
+    if stitches_ratio == 1:
+        if rows_ratio == 1:
+            return "same", "none", "Your gauge is the pattern's: knit as written."
+        return (
+            "same",
+            "none",
+            "Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths given in "
+            "rows.",
+        )
+    fabric: Tightness = "tighter" if stitches_ratio > 1 else "looser"
+    if abs(stitches_ratio - 1) > FARTHEST_BY_NEEDLE:
+        return (
+            fabric,
+            "none",
+            f"Your fabric is much {fabric} than the pattern's, more than a needle one or two sizes away mends: take "
+            "another yarn, or knit the size whose stitches give the width that you want at your gauge.",
+        )
+    needle: NeedleChange = "larger" if stitches_ratio > 1 else "smaller"
+    return (
+        fabric,
+        needle,
+        f"Your fabric is {fabric} than the pattern's: try a needle one or two sizes {needle}, and knit and block a new "
+        "swatch, which alone can tell.",
+    )

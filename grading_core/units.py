@@ -72,7 +72,18 @@ def to_inches(length_cm: Fraction, convention: InchConvention = "exact") -> Frac
     >>> to_inches(Fraction(10), "nominal")
     Fraction(4, 1)
     """
-    return length_cm / (CM_PER_INCH if convention == "exact" else NOMINAL_CM_PER_INCH)
+    return length_cm / cm_per_inch(convention)
+
+
+def cm_per_inch(convention: InchConvention) -> Fraction:
+    """The centimetres of an inch.
+
+    convention: "exact", or "nominal" where 4 in are 10 cm.
+
+    >>> cm_per_inch("nominal")
+    Fraction(5, 2)
+    """
+    return CM_PER_INCH if convention == "exact" else NOMINAL_CM_PER_INCH
 
 
 def to_places(value: Fraction, places: int = 2) -> float:

@@ -33,7 +33,7 @@ from grading_core.chart.result import (
     YokeRound,
 )
 from grading_core.errors import raise_if_any
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 
 
 def place_charts(request: ChartRequest) -> ChartPlacements:
@@ -122,7 +122,8 @@ class _Starts(dict[Stretch, SectionStart]):
 def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Windows) -> SizePlacement:
     surveys = {part: survey(windows, layout.rounds(part)) for part in PARTS}
     come = progress(request.chart, request.first_round, size.rounds)
-    finish = _span(come.finishing_rounds, request.gauge)
+    fabric = request.fabric
+    finish = _span(fabric, size.rounds, size.rounds + come.finishing_rounds)
     starts = _Starts(request.chart.width)
     body = _body_rounds(layout.body, surveys["body"], starts)
     sleeve = _sleeve_rounds(layout.sleeve, surveys["sleeve"], starts)
@@ -151,9 +152,10 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
         shortest_body=finish,
         shortest_sleeve=finish,
         chart_ends_at_split=DepthChange(
-            None if come.shallower is None else _span(come.shallower, request.gauge), _span(come.deeper, request.gauge)
+            None if come.shallower is None else _span(fabric, size.rounds - come.shallower, size.rounds),
+            _span(fabric, size.rounds, size.rounds + come.deeper),
         ),
-        longest_float=_longest_float(request, layout, surveys, windows),
+        longest_float=_longest_float(request, size, layout, surveys, windows),
         long_float_rounds=ByPart(
             *(_rounds_over(surveys[part], "longest_float", request.float_limit) for part in PARTS)
         ),
@@ -162,8 +164,9 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
     )
 
 
-def _span(rounds: int, gauge: Gauge) -> Span:
-    return Span(rounds, gauge.height_cm(rounds))
+def _span(fabric: Fabric, after: int, last: int) -> Span:
+    """The rounds after one up to another."""
+    return Span(last - after, fabric.height_cm(last) - fabric.height_cm(after))
 
 
 def _yoke_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[YokeRound, ...]:
@@ -238,7 +241,7 @@ def _colour_stitches(symbols: Iterable[str], surveys: Mapping[Part, Survey]) -> 
 
 
 def _longest_float(
-    request: ChartRequest, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
+    request: ChartRequest, size: ChartSize, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
 ) -> LongestFloat | None:
     longest = max(here.longest_float for part in PARTS for here in surveys[part].rounds)
     if longest == 0:
@@ -259,7 +262,7 @@ def _longest_float(
     ends = _float_end(request, part, rounds[index], index + 1, end)
     return LongestFloat(
         stitches=longest,
-        length_cm=request.gauge.width_cm(longest),
+        length_cm=request.fabric.at(index + 1 + (0 if part == "yoke" else size.rounds)).width_cm(longest),
         part=part,
         round=index + 1,
         colour=colour,

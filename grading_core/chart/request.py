@@ -13,6 +13,7 @@ from typing import Literal
 
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.errors import ContradictionError, Path, Problem, duplicate_labels
+from grading_core.fabric import ChartedFabric, Fabric
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.sections import IncreaseRound, Sections
@@ -107,12 +108,25 @@ class ChartOptions:
     seam_colour: str | None = None
     float_limit: int = COMMON_FLOAT_LIMIT
 
+    def charted_fabric(self, plain: Gauge, charted: Gauge) -> Fabric:
+        """What the rounds are knitted in, counted from the yoke's first: plain before and after those of the chart.
+
+        >>> from fractions import Fraction
+        >>> plain, charted = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(2), Fraction(2))
+        >>> options = ChartOptions(chart=Chart(("#.",), {}, repeat="once"), first_round=5)
+        >>> [options.charted_fabric(plain, charted).at(number) == charted for number in (4, 5, 6)]
+        [False, True, False]
+        """
+        last = self.first_round + self.chart.height - 1 if self.chart.repeat == "once" else None
+        return ChartedFabric(plain=plain, charted=charted, first=self.first_round, last=last)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartRequest(ChartOptions):
     """A chart and the sizes that it is placed on.
 
-    anchor: the column on each section's centre. gauge: of the colourwork fabric. line_stitches: of each raglan line,
+    anchor: the column on each section's centre. gauge: of the colourwork fabric. plain_gauge: of rounds without the
+    chart; None takes the same. line_stitches: of each raglan line,
     0 to 8. line_to_body: how many of them go to the body at the split; None takes the half, rounded down.
     seam_stitches: the breaks. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by
     half a stitch. for_children: a garment for a baby or a child.
@@ -121,11 +135,17 @@ class ChartRequest(ChartOptions):
     anchor: Anchor
     gauge: Gauge
     sizes: Sequence[ChartSize]
+    plain_gauge: Gauge | None = None
     line_stitches: int = 2
     line_to_body: int | None = None
     seam_stitches: SeamStitches = SeamStitches()
     half_stitch: HalfStitch = "refuse"
     for_children: bool = False
+
+    @property
+    def fabric(self) -> Fabric:
+        """What the rounds of yoke, body and sleeves are knitted in, counted from the yoke's first."""
+        return self.charted_fabric(self.plain_gauge or self.gauge, self.gauge)
 
     @property
     def line_share(self) -> tuple[int, int]:

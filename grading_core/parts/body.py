@@ -1,6 +1,6 @@
 """The body below the split: rounds, shaping at the sides, hem.
 
-Four stitches go or come in a shaping round, one on either side of both side markers, in at most two
+Four stitches go or come in a shaping round, one on either side of the middle of each underarm, in at most two
 neighbouring intervals (the shaping formula, see `shaping`). Levels such as waist and hip say which
 circumference the body is to have how far below the underarm; between two levels the shaping is spread
 over all rounds. That the shaping is worked at the sides, and in fours, is common practice, no source.
@@ -9,15 +9,18 @@ over all rounds. That the shaping is worked at the sides, and in fours, is commo
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 from itertools import pairwise
 from typing import NamedTuple
 
 from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
+from grading_core.parts.underarm import Underarm, sides_words, start_words
 from grading_core.rounding import CountRule
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 from grading_core.wording import counted, counted_run, phase_sentence
@@ -64,7 +67,7 @@ class Body:
     stitches: at the split. rounds: before the hem. shaping: (round, stitches gained or lost), lost ones negative.
     phases: rounds 1 to the last, each kind the stitches gained or lost. levels: what was reached at each.
     hem: its rib and rounds. circumference_cm: at the split. length_cm: from underarm to edge, hem included.
-    remarks: what deserves a word.
+    underarm: at each side, None where it isn't known. remarks: what deserves a word.
     """
 
     stitches: int
@@ -75,16 +78,18 @@ class Body:
     hem: RibbedEdge
     circumference_cm: Fraction
     length_cm: Fraction
+    underarm: Underarm | None
     remarks: tuple[Remark, ...]
 
     def instructions(self) -> tuple[str, ...]:
         """The body in sentences, with the stitches on the needle."""
         stitches = self.stitches
-        sentences = list(_markers(bool(self.shaping)))
+        sentences = list(_markers([self.underarm], shaped=bool(self.shaping)))
+        describe = partial(shaping_words, underarms=[self.underarm])
         for phase in self.phases:
             stitches += phase.times * sum(kind for _, kind in phase.cycle)
             total = counted(stitches, "stitch")
-            sentences.append(f"{phase_sentence(phase, shaping_words)} {total} on the needle.")
+            sentences.append(f"{phase_sentence(phase, describe)} {total} on the needle.")
         return (*sentences, *self.hem.instructions(), _END)
 
 
@@ -108,19 +113,22 @@ def shape_body(
     stitches: int,
     *,
     length_cm: Fraction,
-    gauge: Gauge,
+    gauge: Fabric,
     hem: Rib,
     levels: Sequence[Level] = (),
+    level_stitches: Sequence[int] | None = None,
     spacing: Spacing = "closest_first",
     minimum_rounds: int = 0,
+    underarm: Underarm | None = None,
     size: str | None = None,
 ) -> Body | Impossible:
     """The body of one size, or why its shaping doesn't fit.
 
-    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's fabric.
+    stitches: at the split. length_cm: wanted from underarm to edge, hem included. gauge: of the body's rounds.
     hem: its rib; it has as many stitches as the body, put on the multiple. levels: from the underarm down, free of
-    `level_problems`. spacing: the order of the intervals. minimum_rounds: before the hem, as a chart that runs on below
-    the yoke needs; a shorter body is lengthened to it, and a remark says so. size: its label, for remarks.
+    `level_problems`. level_stitches: at each of them, reached by fours; None takes the nearest. spacing: the order of
+    the intervals. minimum_rounds: before the hem, as a chart that runs on below the yoke needs; a shorter body is
+    lengthened to it, and a remark says so. underarm: at each side, for the words. size: its label, for remarks.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> hem = Rib(gauge, Fraction(5), CountRule(4))
@@ -130,10 +138,19 @@ def shape_body(
     """
     by_length = hem.rounds_before(length_cm, gauge)
     rounds = max(by_length, minimum_rounds)
-    shaped = _shape(stitches, rounds, gauge, levels, spacing)
-    if isinstance(shaped, _Misfit):
-        return _impossible(shaped, stitches, rounds, gauge, levels, spacing)
-    reached, shaping = shaped
+    if level_stitches is None:
+        level_stitches = [nearest_at_level(stitches, level, gauge) for level in levels]
+    legs = _legs(stitches, level_stitches, levels, gauge)
+    misfit = _misfit(legs, rounds)
+    if misfit:
+        return misfit
+    shaping = tuple(
+        (leg.above + place, leg.change) for leg in legs for place in spread(leg.times, leg.room, spacing).positions()
+    )
+    reached = tuple(
+        ShapedLevel(leg.level, leg.at, count, gauge_at_level(leg.level, gauge).width_cm(count))
+        for leg, count in zip(legs, level_stitches, strict=True)
+    )
     last = stitches + sum(change for _, change in shaping)
     edge = RibbedEdge(hem, last, hem.nearest(Fraction(last)), hem.rounds)
     return Body(
@@ -143,22 +160,44 @@ def shape_body(
         phases=phases([Event(number, change) for number, change in shaping], rounds),
         levels=reached,
         hem=edge,
-        circumference_cm=gauge.width_cm(stitches),
+        circumference_cm=gauge.at(1).width_cm(stitches),
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
+        underarm=underarm,
         remarks=lengthened("body", by_length, minimum_rounds, size),
     )
 
 
-def shaping_words(change: int) -> str:
+def gauge_at_level(level: Level, gauge: Fabric) -> Gauge:
+    """The gauge at which a level is measured: that of its round.
+
+    level: of the body. gauge: of the body's rounds.
+    """
+    return gauge.at(max(gauge.rows(level.below_cm), 1))
+
+
+def nearest_at_level(stitches: int, level: Level, gauge: Fabric) -> int:
+    """The count nearest to a level's circumference that shaping by fours reaches; a tie goes up.
+
+    stitches: from which it is reached. level: with what is wanted. gauge: of the body's rounds.
+
+    >>> nearest_at_level(222, Level("waist", Fraction(90), Fraction(18)), Gauge(Fraction(2), Fraction(3)))
+    182
+    """
+    exact = level.circumference_cm * gauge_at_level(level, gauge).stitches_per_cm
+    return CountRule(STITCHES_PER_SHAPING, stitches).round(exact)
+
+
+def shaping_words(change: int, underarms: Sequence[Underarm | None] = ()) -> str:
     """What is done in a shaping round of the body, in words.
 
-    change: stitches gained or lost, 4 or -4.
+    change: stitches gained or lost, 4 or -4. underarms: of all sizes that are told together.
 
     >>> shaping_words(-4)
     'decrease 1 stitch on either side of each side marker (4 fewer)'
     """
     verb, more = ("increase", "more") if change > 0 else ("decrease", "fewer")
-    return f"{verb} 1 stitch on either side of each side marker ({abs(change)} {more})"
+    sides = sides_words(underarms, "the seam stitches at each side", "each side marker")
+    return f"{verb} 1 stitch {sides} ({abs(change)} {more})"
 
 
 def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
@@ -167,11 +206,13 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
     bodies: one per size, all with the same levels; a size that is impossible shows a dash.
     """
     known = [body if isinstance(body, Body) else None for body in bodies]
+    underarms = [body.underarm if body else None for body in known]
+    describe = partial(shaping_words, underarms=underarms)
     stages = [None if body is None else _stages(body) for body in known]
     sentences: list[str] = []
     for stage in range(max((len(size) for size in stages if size), default=0)):
         phases_of_sizes = [None if size is None else size[stage] for size in stages]
-        sentences_of_stage = run_tapers(phases_of_sizes, shaping_words)
+        sentences_of_stage = run_tapers(phases_of_sizes, describe)
         if not sentences_of_stage and any(phases_of_sizes):
             return ()
         sentences += sentences_of_stage
@@ -180,20 +221,29 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
         run = counted_run([body.hem.before if body else None for body in known], "stitch")
         sentences.append(f"There are {run} on the needle.")
     edges = run_edges([body.hem if body else None for body in known])
-    return (*_markers(shaped), *sentences, *edges, _END)
+    return (*_markers(underarms, shaped=shaped), *sentences, *edges, _END)
 
 
-class _Misfit(NamedTuple):
-    """The first level that doesn't fit: its place, its shaping rounds, the round it starts after, its own."""
+class _Leg(NamedTuple):
+    """The way to a level: the last rounds above it and of its own, its shaping rounds, and what each changes."""
 
-    place: int
-    times: int
+    level: Level
     above: int
     at: int
+    times: int
+    change: int
+
+    @property
+    def room(self) -> int:
+        """Its rounds."""
+        return self.at - self.above
 
 
-def _markers(shaped: bool) -> tuple[str, ...]:
-    return ("Place a side marker in the middle of each underarm.",) if shaped else ()
+def _markers(underarms: Sequence[Underarm | None], *, shaped: bool) -> tuple[str, ...]:
+    if not shaped:
+        return ()
+    place = start_words(underarms, "each underarm")
+    return (f"Place a side marker {place}; where the round starts there, its marker is one of the two.",)
 
 
 def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
@@ -206,45 +256,42 @@ def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
     return stages
 
 
-def _shape(
-    stitches: int, rounds: int, gauge: Gauge, levels: Sequence[Level], spacing: Spacing
-) -> tuple[tuple[ShapedLevel, ...], tuple[tuple[int, int], ...]] | _Misfit:
-    """The levels as reached and every shaping round, or the first level that doesn't fit."""
-    reached: list[ShapedLevel] = []
-    shaping: list[tuple[int, int]] = []
-    four = CountRule(STITCHES_PER_SHAPING, stitches)
-    above = 0
-    for index, level in enumerate(levels):
-        target = four.round(level.circumference_cm * gauge.stitches_per_cm)
-        times = abs(target - stitches) // STITCHES_PER_SHAPING
-        at = gauge.rows(level.below_cm)
-        if times > at - above or at > rounds:
-            return _Misfit(index, times, above, at)
-        change = STITCHES_PER_SHAPING if target > stitches else -STITCHES_PER_SHAPING
-        places = spread(times, at - above, spacing).positions()
-        shaping += [(above + place, change) for place in places]
-        stitches, above = target, at
-        reached.append(ShapedLevel(level, at, stitches, gauge.width_cm(stitches)))
-    return tuple(reached), tuple(shaping)
+def _legs(stitches: int, counts: Sequence[int], levels: Sequence[Level], gauge: Fabric) -> list[_Leg]:
+    """What has to be shaped on the way to each level."""
+    legs, above = [], 0
+    for level, count in zip(levels, counts, strict=True):
+        times, at = abs(count - stitches) // STITCHES_PER_SHAPING, gauge.rows(level.below_cm)
+        change = STITCHES_PER_SHAPING if count > stitches else -STITCHES_PER_SHAPING
+        legs.append(_Leg(level, above, at, times, change))
+        stitches, above = count, at
+    return legs
 
 
-def _impossible(
-    misfit: _Misfit, stitches: int, rounds: int, gauge: Gauge, levels: Sequence[Level], spacing: Spacing
-) -> Impossible:
-    """Why a level doesn't fit, with those single changes that make the whole body fit."""
-    place, times, above, at = misfit
-    name = levels[place].name
-    if times > at - above:
-        room = counted(at - above, "round")
-        reason = f"The {name} needs {counted(times, 'shaping round')}, and above it there is room for {room}."
-        lower = replace(levels[place], below_cm=gauge.height_cm(above + times))
-        moved = [*levels[:place], lower, *levels[place + 1 :]]
-        nearest = Nearest(("below_rounds",), above + times)
-        fits = not isinstance(_shape(stitches, rounds, gauge, moved, spacing), _Misfit)
-    else:
-        before = counted(rounds, "round")
-        reason = f"The {name} lies at round {at}, and the body has {before} before the hem."
-        deepest = gauge.rows(levels[-1].below_cm)
-        nearest = Nearest(("rounds",), deepest)
-        fits = not isinstance(_shape(stitches, deepest, gauge, levels, spacing), _Misfit)
-    return Impossible(reason, (nearest,) if fits else ())
+def _misfit(legs: Sequence[_Leg], rounds: int) -> Impossible | None:
+    """Why the first level that doesn't fit doesn't, with the single changes that make the whole body fit, or None."""
+    for leg in legs:
+        name = leg.level.name
+        if leg.times > leg.room:
+            room = counted(leg.room, "round")
+            reason = f"The {name} needs {counted(leg.times, 'shaping round')}, and above it there is room for {room}."
+        elif leg.at > rounds:
+            reason = f"The {name} lies at round {leg.at}, and the body has {counted(rounds, 'round')} before the hem."
+        else:
+            continue
+        moved = [_moved(legs, place, rounds) for place in range(len(legs))]
+        nearest = [Nearest(("levels", place, "rounds"), at) for place, at in enumerate(moved) if at is not None]
+        if all(each.times <= each.room for each in legs):
+            nearest.insert(0, Nearest(("rounds",), legs[-1].at))
+        return Impossible(reason, tuple(nearest))
+    return None
+
+
+def _moved(legs: Sequence[_Leg], place: int, rounds: int) -> int | None:
+    """The round nearest to its own at which a level would make all of them fit, None where none would."""
+    leg, below = legs[place], legs[place + 1 :]
+    # a level stays below the one before, in rounds too
+    least = leg.above + max(1, leg.times)
+    most = below[0].at - max(1, below[0].times) if below else rounds
+    others = (*legs[:place], *below[1:])
+    fit = all(each.times <= each.room for each in others) and (not below or below[-1].at <= rounds)
+    return min(max(leg.at, least), most) if fit and least <= most else None

@@ -13,10 +13,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
-from grading_core.wording import counted, counted_run, size_run
+from grading_core.wording import counted_run, size_run
 
 Construction = Literal["single", "double", "double_with_fold_round"]
 
@@ -29,14 +29,26 @@ class PickUp:
     """Stitches picked up round a neck.
 
     along_stitches: 1 for each stitch cast on or held. rows_each_side: row ends at each side of a front
-    drop, 0 where there is none. along_rows_each_side: stitches picked up along them. rhythm: the same as a
-    short ratio of stitches to rows.
+    drop, 0 where there is none. along_rows_each_side: stitches picked up along them.
     """
 
     along_stitches: int
     rows_each_side: int
     along_rows_each_side: int
-    rhythm: Fraction
+
+    @property
+    def rhythm(self) -> Fraction | None:
+        """What is picked up along row ends as a short ratio of stitches to rows, None where there are none.
+
+        The nearest to the stitches that really are picked up, which a ratio of the gauges need not be.
+
+        >>> PickUp(80, 6, 4).rhythm
+        Fraction(2, 3)
+        """
+        if not self.rows_each_side:
+            return None
+        made = Fraction(self.along_rows_each_side, self.rows_each_side)
+        return made.limit_denominator(LONGEST_RHYTHM) or made
 
     @property
     def stitches(self) -> int:
@@ -75,6 +87,7 @@ class Neckband:
     def instructions(self) -> tuple[str, ...]:
         """The band in sentences, for one size.
 
+        >>> from grading_core.gauge import Gauge
         >>> from grading_core.rounding import CountRule
         >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
         >>> for sentence in neckband(pick_up(100, gauge), Rib(gauge, Fraction(3), CountRule(2))).instructions():
@@ -87,22 +100,22 @@ class Neckband:
         return (*_pick_ups([self.picked_up]), *ribbed, *_finish([self]))
 
 
-def pick_up(along_stitches: int, gauge: Gauge, rows_each_side: int = 0) -> PickUp:
+def pick_up(along_stitches: int, gauge: Fabric, rows_each_side: int = 0) -> PickUp:
     """Stitches to pick up round a neck.
 
-    along_stitches: cast on, or held, round the neck. gauge: of the fabric with the row ends. rows_each_side: row
+    along_stitches: cast on, or held, round the neck. gauge: of the rounds that the row ends are of. rows_each_side: row
     ends at each side of a front drop.
 
     Source: see the module's docstring.
 
+    >>> from grading_core.gauge import Gauge
     >>> made = pick_up(80, Gauge.over(Fraction(21), Fraction(28), Fraction(10)), 12)
     >>> made.along_rows_each_side, made.rhythm, made.stitches
     (9, Fraction(3, 4), 98)
     """
-    ratio = gauge.stitches_per_cm / gauge.rows_per_cm
-    return PickUp(
-        along_stitches, rows_each_side, NEAREST.round(rows_each_side * ratio), ratio.limit_denominator(LONGEST_RHYTHM)
-    )
+    rows = (gauge.at(number) for number in range(1, rows_each_side + 1))
+    exact = sum((row.stitches_per_cm / row.rows_per_cm for row in rows), Fraction(0))
+    return PickUp(along_stitches, rows_each_side, NEAREST.round(exact))
 
 
 def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single") -> Neckband:
@@ -113,6 +126,7 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
 
     Source: see the module's docstring; 10 rows, a fold row, 10 rows is a published example.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge(Fraction(2), Fraction(4))
     >>> rib = Rib(gauge, Fraction(5, 2), CountRule(4))
@@ -136,19 +150,28 @@ def run_instructions(bands: Sequence[Neckband]) -> tuple[str, ...]:
 def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
     """How the stitches of every size are picked up, in sentences with size runs.
 
-    pick_ups: one per size; the same fabric, so one rhythm along row ends.
+    pick_ups: one per size.
     """
     along = "1 stitch for each cast-on stitch"
-    if any(each.rows_each_side for each in pick_ups):
-        rhythm = pick_ups[0].rhythm
+    rhythms = [each.rhythm for each in pick_ups]
+    if any(rhythms):
         sides = counted_run([each.along_rows_each_side for each in pick_ups], "stitch")
         rows = size_run([each.rows_each_side for each in pick_ups])
         along += (
-            f" and {sides} along the {rows} row ends at each side of the front, that is "
-            f"about {rhythm.numerator} for every {counted(rhythm.denominator, 'row')}"
+            f" and {sides} along the {rows} row ends at each side of the front, that is about {_rhythm_words(rhythms)}"
         )
     total = counted_run([each.stitches for each in pick_ups], "stitch")
     return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
+
+
+def _rhythm_words(rhythms: Sequence[Fraction | None]) -> str:
+    """So many stitches for so many rows: once where all sizes agree, else with size runs."""
+    if len(set(rhythms)) == 1:
+        rhythms = rhythms[:1]
+    stitches = size_run([None if rhythm is None else rhythm.numerator for rhythm in rhythms])
+    return (
+        f"{stitches} for every {counted_run([None if each is None else each.denominator for each in rhythms], 'row')}"
+    )
 
 
 def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:

@@ -19,7 +19,7 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Impossible, Nearest, Path, Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
 from grading_core.units import to_places
@@ -150,13 +150,14 @@ def cast_on(
     return CastOn(way, sum(gap.stitches for gap in gaps), gaps)
 
 
-def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -> FrontDrop | Impossible:
+def front_drop(front: int, rows: int, gauge: Fabric, centre: int | None = None) -> FrontDrop | Impossible:
     """A front that is cast on in three parts, or why it can't be.
 
     front: stitches of the front at the neck, all parts together. rows: worked flat; even where the yoke's increases
     fall on even rounds and odd where they fall on odd ones, so that they fall on the right side. gauge: for the height.
     centre: stitches cast on in the middle, of the front's parity; None for half of the front.
 
+    >>> from grading_core.gauge import Gauge
     >>> made = front_drop(34, 8, Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
     >>> made.each_side, made.edge_increases, made.centre, made.increase_rows
     (4, 4, 18, (2, 4, 6, 8))
@@ -176,17 +177,19 @@ def front_drop(front: int, rows: int, gauge: Gauge, centre: int | None = None) -
     )
 
 
-def neck_edge_cm(edge: CastOn, gauge: Gauge, drop: FrontDrop | None = None) -> Fraction:
+def neck_edge_cm(edge: CastOn, gauge: Fabric, drop: FrontDrop | None = None) -> Fraction:
     """The circumference of the neck's edge before a band, in cm.
 
-    edge: the cast-on. gauge: of the yoke. drop: a front drop, whose middle stitches and two heights count too.
+    edge: the cast-on. gauge: of the yoke's rounds. drop: a front drop, whose middle stitches and two heights count too.
 
+    >>> from grading_core.gauge import Gauge
     >>> neck_edge_cm(cast_on(Sections(34, 34, 12), 2), Gauge(Fraction(2), Fraction(3)))
     Fraction(50, 1)
     """
     if drop is None:
-        return gauge.width_cm(edge.stitches)
-    return gauge.width_cm(edge.stitches + drop.centre) + 2 * drop.height_cm
+        return gauge.at(1).width_cm(edge.stitches)
+    centre_cm = gauge.at(drop.rows + 1).width_cm(drop.centre)
+    return gauge.at(1).width_cm(edge.stitches) + centre_cm + 2 * drop.height_cm
 
 
 def check_head(

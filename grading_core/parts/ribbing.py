@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Impossible, Remark
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.shaping_plans import AcrossPlan, Change, across_row
@@ -49,7 +50,7 @@ class Rib:
         """The permitted count for a circumference in cm, at least one repeat."""
         return self.nearest(around_cm * self.gauge.stitches_per_cm)
 
-    def rounds_before(self, length_cm: Fraction, gauge: Gauge) -> int:
+    def rounds_before(self, length_cm: Fraction, gauge: Fabric) -> int:
         """Rounds of fabric before the rib that make a length together with it, at least none.
 
         length_cm: of fabric and rib. gauge: of the fabric.

@@ -10,18 +10,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 
 from grading_core.errors import Impossible, Nearest, Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import run_tapers
+from grading_core.parts.underarm import Underarm, sides_words, start_words
 from grading_core.shaping import Phase, Spacing
 from grading_core.shaping_plans import RowPlan, along_rows
 from grading_core.wording import counted, counted_run, phase_sentence
 
 STITCHES_PER_DECREASE = 2
 
-_MARKER = "Place a marker for the start of the round in the middle of the underarm."
 _END = "Bind off (cast off) loosely in rib. Work the second sleeve in the same way."
 
 
@@ -31,8 +32,8 @@ class Sleeve:
 
     stitches: at the upper arm. rounds: before the cuff. decrease_rounds: each takes two stitches. phases: rounds 1
     to the last, each kind the stitches lost. cuff: its rib and rounds. upper_arm_cm: circumference at the split.
-    wrist_difference_cm: finished less wanted wrist. length_cm: from underarm to edge, cuff included. remarks: what
-    deserves a word.
+    wrist_difference_cm: finished less wanted wrist. length_cm: from underarm to edge, cuff included. underarm: None
+    where it isn't known. remarks: what deserves a word.
     """
 
     stitches: int
@@ -43,15 +44,17 @@ class Sleeve:
     upper_arm_cm: Fraction
     wrist_difference_cm: Fraction
     length_cm: Fraction
+    underarm: Underarm | None
     remarks: tuple[Remark, ...]
 
     def instructions(self) -> tuple[str, ...]:
         """The sleeve in sentences, with the stitches on the needle."""
-        stitches, sentences = self.stitches, [_MARKER]
+        stitches, sentences = self.stitches, [_marker([self.underarm])]
+        describe = partial(decrease_words, underarms=[self.underarm])
         for phase in self.phases:
             stitches -= phase.times * sum(kind for _, kind in phase.cycle)
             total = counted(stitches, "stitch")
-            sentences.append(f"{phase_sentence(phase, decrease_words)} {total} on the needle.")
+            sentences.append(f"{phase_sentence(phase, describe)} {total} on the needle.")
         return (*sentences, *self.cuff.instructions(), _END)
 
 
@@ -59,23 +62,25 @@ def shape_sleeve(
     stitches: int,
     *,
     length_cm: Fraction,
-    gauge: Gauge,
+    gauge: Fabric,
     cuff: Rib,
     wrist_cm: Fraction,
     spacing: Spacing = "closest_first",
     plain_before: int = 0,
     plain_after: int = 0,
     minimum_rounds: int = 0,
+    underarm: Underarm | None = None,
     size: str | None = None,
 ) -> Sleeve | Impossible:
     """The sleeve of one size, or why its decreases don't fit.
 
     stitches: at the upper arm. length_cm: wanted from underarm to edge, cuff included. gauge: of the sleeve's
-    fabric. cuff: its rib. wrist_cm: finished circumference of the cuff, at the rib's gauge. spacing: the
+    rounds. cuff: its rib. wrist_cm: finished circumference of the cuff, at the rib's gauge. spacing: the
     order of the intervals. plain_before, plain_after: rounds without decreases wanted at the top and
     before the cuff. minimum_rounds: before the cuff, as a chart that runs on below the yoke needs; a shorter
-    sleeve is lengthened to it, and a remark says so. size: its label, for remarks.
+    sleeve is lengthened to it, and a remark says so. underarm: for the words. size: its label, for remarks.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
@@ -111,22 +116,23 @@ def shape_sleeve(
         decrease_rounds=taper.shaping_rows,
         phases=taper.phases,
         cuff=edge,
-        upper_arm_cm=gauge.width_cm(stitches),
+        upper_arm_cm=gauge.at(1).width_cm(stitches),
         wrist_difference_cm=edge.circumference_cm - wrist_cm,
         length_cm=gauge.height_cm(rounds) + edge.height_cm,
+        underarm=underarm,
         remarks=lengthened("sleeve", by_length, minimum_rounds, size),
     )
 
 
-def decrease_words(stitches: int) -> str:
+def decrease_words(stitches: int, underarms: Sequence[Underarm | None] = ()) -> str:
     """What is done in a decrease round of the sleeve, in words.
 
-    stitches: lost in it, 2.
+    stitches: lost in it, 2. underarms: of all sizes that are told together.
 
     >>> decrease_words(2)
     'decrease 1 stitch on either side of the marker (2 fewer)'
     """
-    return f"decrease 1 stitch on either side of the marker ({stitches} fewer)"
+    return f"decrease 1 stitch {sides_words(underarms, 'the seam stitches', 'the marker')} ({stitches} fewer)"
 
 
 def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
@@ -136,7 +142,9 @@ def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
     """
     made = [sleeve if isinstance(sleeve, Sleeve) else None for sleeve in sleeves]
     known = [sleeve for sleeve in made if sleeve]
-    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in made], decrease_words)
+    underarms = [sleeve.underarm if sleeve else None for sleeve in made]
+    describe = partial(decrease_words, underarms=underarms)
+    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in made], describe)
     if not rounds and any(sleeve.rounds for sleeve in known):
         return ()
     counts: tuple[str, ...] = ()
@@ -144,7 +152,11 @@ def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
         run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in made], "stitch")
         counts = (f"There are {run} on the needle.",)
     edges = run_edges([sleeve.cuff if sleeve else None for sleeve in made])
-    return (_MARKER, *rounds, *counts, *edges, _END)
+    return (_marker(underarms), *rounds, *counts, *edges, _END)
+
+
+def _marker(underarms: Sequence[Underarm | None]) -> str:
+    return f"Place a marker for the start of the round {start_words(underarms, 'the underarm')}."
 
 
 def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) -> Impossible:

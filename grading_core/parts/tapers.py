@@ -60,13 +60,23 @@ def _shaped(tapers: Sequence[_Taper | None], what: str) -> str:
         every: list[str | None] = []
         times: list[int | None] = []
         for taper in tapers:
-            interval, many = taper.steps[place] if taper and place < len(taper.steps) else (None, 0)
+            interval, many = _step(taper, place) if taper else (None, 0)
             every.append(ordinal(interval) if interval else None)
             times.append(many if taper else None)
         zero = zero or 0 in times
         which = "" if set(every) == {"1st"} else f"{size_run(every)} "
         parts.append(f"every {which}round {counted_run(times, 'time')}")
     return f"{what[0].upper()}{what[1:]} {', then '.join(parts)}{_LEAVE_OUT if zero else ''}."
+
+
+def _step(taper: _Taper, place: int) -> tuple[int | None, int]:
+    """The interval of a step and how often it is worked; none where the size has no shaping at all.
+
+    A size that gets by with one interval works the next wider one 0 times, as the shaping formula has it.
+    """
+    if place < len(taper.steps):
+        return taper.steps[place]
+    return (taper.steps[-1][0] + 1 if taper.steps else None), 0
 
 
 def _plain(rounds: Sequence[int | None]) -> tuple[str, ...]:

@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Nearest, Path, Problem, raise_if_any
-from grading_core.gauge import Gauge
+from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems, place
+from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
+
+_MAKERS: Mapping[Path, Path] = {
+    ("body", "length"): ("changes", "body_length"),
+    ("sleeve", "length"): ("changes", "sleeve_length"),
+}
+"""Lengths of the design, and where a maker asks for them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,13 +40,6 @@ class Version:
     adjustment: Adjustment | None = None
     changed: bool = False
 
-    @property
-    def sleeve_place(self) -> Path:
-        """Where the length of the sleeve is asked for, or can be."""
-        if self.changed and "sleeve_length" not in self.lengths:
-            return ("changes", "sleeve_length")
-        return place(self.lengths, "sleeve_length")
-
     def blame(self, problem: Problem) -> Problem:
         """A problem of this version where it comes from: the design is sound, so what a maker changes is to blame.
 
@@ -46,9 +47,17 @@ class Version:
         """
         if not self.changed or problem.path[:1] == ("changes",):
             return problem
-        # a length that is what the others leave can be asked for
-        unasked = ("body_length",) if problem.path == ("body", "length") else ()
-        return replace(problem, path=("changes", *unasked))
+        return replace(problem, path=("changes",))
+
+    def offer(self, impossible: Impossible) -> Impossible:
+        """Why a size of this version is impossible, with lengths offered where a maker asks for them.
+
+        impossible: with places in the design, or among the changes.
+        """
+        if not self.changed:
+            return impossible
+        nearest = (replace(each, path=_MAKERS.get(each.path, each.path)) for each in impossible.nearest)
+        return replace(impossible, nearest=tuple(nearest))
 
 
 def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | None) -> Iterator[Version]:
@@ -74,7 +83,7 @@ def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | No
         )
 
 
-def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Gauge) -> Iterator[Problem]:
+def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:
     """A yoke that is made too deep for one answer.
 
     adjustment: of the yoke, None for none. solution: the counts of all sizes. gauge: of the yoke.
@@ -87,32 +96,33 @@ def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge
         yield Problem(("changes", "yoke"), too_many_rounds(rounds))
 
 
-def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Gauge) -> Nearest:
+def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Fabric) -> Nearest:
     """A number of rounds in the way in which a maker asks for the yoke.
 
     adjustment: as asked. rounds: of the yoke. written: of the design's. gauge: of the yoke.
 
     >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
     >>> nearest_adjustment(Adjustment(rounds_change=-20), 60, 72, Gauge(Fraction(2), Fraction(3)))
     Nearest(path=('changes', 'yoke', 'rounds_change'), value=-12)
     """
     if adjustment.depth_cm is not None:
         return Nearest(("changes", "yoke", "depth"), gauge.height_cm(rounds))
     if adjustment.depth_change_cm is not None:
-        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds - written))
+        return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds) - gauge.height_cm(written))
     if adjustment.rounds_change is not None:
         return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
     return Nearest(("changes", "yoke", "rounds"), rounds)
 
 
 def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
-    """Every number of the table that the changes changed, size by size.
+    """Every number of the table that the changes changed for a reader, size by size.
 
-    labels: of the sizes. design, changed: the tables of both versions.
+    labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
     """
     for index, label in enumerate(labels):
         for before, after in zip(design, changed, strict=True):
-            if before.values[index] != after.values[index]:
+            if _as_read(before.values[index]) != _as_read(after.values[index]):
                 yield ChangedNumber(
                     size=label,
                     item=before.item,
@@ -120,3 +130,7 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
                     designed=before.values[index],
                     changed=after.values[index],
                 )
+
+
+def _as_read(value: int | Fraction | None) -> int | float | None:
+    return to_places(value) if isinstance(value, Fraction) else value

@@ -19,7 +19,7 @@ from grading_core.chart.request import (
 from grading_core.chart.result import ChartPlacements
 from grading_core.errors import ContradictionError, Problem
 from grading_core.gauge import Gauge
-from grading_core.pullover.request import ChartWishes, YokeWishes
+from grading_core.pullover.request import ChartWishes, Gauges, YokeWishes
 from grading_core.pullover.result import KnittedSize
 
 
@@ -53,16 +53,17 @@ def chart_anchor(wishes: ChartWishes | None) -> Anchor | None:
 
 
 def plan_chart(
-    wishes: ChartWishes | None, anchor: Anchor | None, yoke: YokeWishes, gauge: Gauge
+    wishes: ChartWishes | None, anchor: Anchor | None, yoke: YokeWishes, gauges: Gauges
 ) -> ChartRequest | None:
     """The chart as it is placed, without sizes; None without one.
 
-    wishes: for the chart. anchor: from `chart_anchor`. yoke: its lines and seams. gauge: of the yoke.
+    wishes: for the chart. anchor: from `chart_anchor`. yoke: its lines and seams. gauges: as asked.
     """
     if wishes is None or anchor is None:
         return None
     return replace(
-        _plan(wishes, anchor, gauge),
+        _plan(wishes, anchor, gauges.stranded or gauges.plain),
+        plain_gauge=gauges.plain,
         line_stitches=yoke.options.line_stitches,
         line_to_body=yoke.line_to_body,
         seam_stitches=SeamStitches(yoke.seam_stitches, yoke.seam_stitches),

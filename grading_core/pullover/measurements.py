@@ -6,8 +6,9 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+from math import floor
 
-from grading_core.errors import Path, Problem
+from grading_core.errors import Impossible, Nearest, Path, Problem
 from grading_core.limits import MAX_ROUNDS_IN_ALL, MAX_STITCHES
 from grading_core.parts.body import Level, level_problems
 from grading_core.pullover.bodies import Wearer
@@ -19,7 +20,7 @@ from grading_core.pullover.fit import (
     smallest_first,
     yoke_depths,
 )
-from grading_core.pullover.lengths import PLACES, Lengths, place
+from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.proportions import (
     SLEEVE_PARTS,
     SleeveStyle,
@@ -32,6 +33,9 @@ from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
+
+A_LITTLE_CM = Fraction(1)
+"""Of a length that must not come to nothing: what is offered first instead (a judgement, no source)."""
 
 FEWEST_NECK_STITCHES = 8
 """Between the raglan lines, two to a section."""
@@ -148,42 +152,72 @@ def target_measurements(
     return tuple(made[index] for index in range(sizes))
 
 
-def measurement_problems(
-    targets: Sequence[TargetMeasurements], lengths: Lengths, neck: NeckWishes, line_stitches: int, fabrics: Fabrics
-) -> Iterator[Problem]:
-    """Measurements that leave nothing to knit, or too much.
+def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Iterator[Problem]:
+    """Measurements that are too much to knit, or whose levels contradict each other.
 
-    targets: of all sizes. lengths, neck: as asked. line_stitches: of each raglan line. fabrics: the gauges.
+    targets: of all sizes. fabrics: the gauges.
     """
     found: dict[Path, Problem] = {}
     too_large: dict[str, str] = {}
     rounds = Fraction(0)
-    left_to_knit = [*_left_to_knit(lengths, raised=neck.raise_height is not None)]
-    neck_path = place(lengths, "neck") if "neck" in lengths else ("yoke", "line_stitches")
     for target in targets:
-        for name, path in left_to_knit:
-            cm = getattr(target, name)
-            if cm <= 0:
-                detail = f"leaves no {name.replace('_', ' ')} in size {target.label}: {to_places(cm)} cm."
-                found.setdefault(path, Problem(path, detail))
-        sections = target.neck * fabrics.yoke.stitches_per_cm - 4 * line_stitches
-        if target.bust > 0 and sections < FEWEST_NECK_STITCHES:
-            detail = (
-                f"The neck of size {target.label} has room for {to_places(sections, 1)} stitches beside the raglan "
-                f"lines, and needs {FEWEST_NECK_STITCHES}."
-            )
-            found.setdefault(neck_path, Problem(neck_path, detail))
-        if target.bust * fabrics.below.stitches_per_cm > 2 * MAX_STITCHES:
+        yoke_rounds = fabrics.rounds.rows(max(target.depth, Fraction(0)))
+        below = fabrics.rounds.below(yoke_rounds)
+        if target.bust * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
             detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
             too_large.setdefault("stitches", detail)
-        rounds += target.depth * fabrics.yoke.rows_per_cm
-        rounds += (target.body_length + target.sleeve_length) * fabrics.below.rows_per_cm
+        lengths = (target.body_length, target.sleeve_length)
+        rounds += yoke_rounds + sum(below.exact_rows(max(length, Fraction(0))) for length in lengths)
         for problem in level_problems(target.levels):
             found.setdefault(problem.path, problem)
     if rounds > MAX_ROUNDS_IN_ALL:
         too_large["rounds"] = too_many_rounds(round(rounds))
     yield from found.values()
     yield from (Problem((), detail) for detail in too_large.values())
+
+
+def nothing_to_knit(
+    target: TargetMeasurements, wearer: Wearer, lengths: Lengths, line_stitches: int, fabrics: Fabrics
+) -> Impossible | None:
+    """Why the measurements of a size leave nothing to knit somewhere; None where they don't.
+
+    target, wearer: of the size. lengths: as asked. line_stitches: of each raglan line. fabrics: the gauges.
+    """
+    for name in ("bust", "upper_arm", "wrist"):
+        if getattr(target, name) <= 0:
+            nearest = Nearest(place(lengths, name), A_LITTLE_CM - wearer.body[name])
+            return Impossible(_leaves_none(name, target), (nearest,))
+    for name in ("neck", "depth", "underarm", "sleeve_length"):
+        if getattr(target, name) <= 0:
+            return Impossible(_leaves_none(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),))
+    across = fabrics.rounds.at(1).stitches_per_cm
+    sections = target.neck * across - 4 * line_stitches
+    if sections < FEWEST_NECK_STITCHES:
+        fewest = FEWEST_NECK_STITCHES + Fraction(1, 4)
+        narrower = floor((target.neck * across - FEWEST_NECK_STITCHES) / 4)
+        return Impossible(
+            f"The neck has room for {to_places(sections, 1)} stitches beside the raglan lines, and needs "
+            f"{FEWEST_NECK_STITCHES}.",
+            (
+                Nearest(place(lengths, "neck"), (fewest + 4 * line_stitches) / across),
+                *((Nearest(("yoke", "line_stitches"), narrower),) if narrower >= 0 else ()),
+            ),
+        )
+    if target.body_length <= 0:
+        missing = A_LITTLE_CM - target.body_length
+        nearest_changes = [Nearest(place(lengths, "body_length"), A_LITTLE_CM)]
+        if "body_length" not in lengths:
+            if target.depth > missing:
+                nearest_changes.append(Nearest(place(lengths, "depth"), target.depth - missing))
+            if target.raise_height >= missing:
+                nearest_changes.append(Nearest(("neck", "raise_height"), target.raise_height - missing))
+        return Impossible(_leaves_none("body_length", target), tuple(nearest_changes))
+    return None
+
+
+def _leaves_none(name: str, target: TargetMeasurements) -> str:
+    words = name.replace("_", " ")
+    return f"What is asked leaves no {words}: {to_places(getattr(target, name))} cm."
 
 
 def too_many_rounds(rounds: int) -> str:
@@ -226,16 +260,3 @@ def _neck_shares(shares: Shares | None, bust_cm: Fraction) -> tuple[Fraction, Fr
         return usual, usual
     in_all = shares.back + shares.front + 2 * shares.sleeve
     return shares.back / in_all, shares.front / in_all
-
-
-def _left_to_knit(lengths: Lengths, *, raised: bool) -> Iterator[tuple[str, Path]]:
-    """The measurements that may come to nothing, each with what is to blame."""
-    for name, path in PLACES.items():
-        if name in lengths or path[0] == "ease":
-            yield name, place(lengths, name)
-        elif name == "body_length":
-            # what the yoke and the raise leave of the total length
-            if "depth" in lengths:
-                yield name, place(lengths, "depth")
-            else:
-                yield name, ("neck", "raise_height") if raised else path

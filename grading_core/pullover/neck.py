@@ -7,6 +7,7 @@ from functools import partial
 
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Nearest, Remark
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
 from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
@@ -24,24 +25,24 @@ from grading_core.yoke.request import Options
 
 
 def shape_neck(
-    counts: Counts, target: TargetMeasurements, wishes: NeckWishes, options: Options, gauge: Gauge
+    counts: Counts, target: TargetMeasurements, wishes: NeckWishes, options: Options, fabrics: Fabrics
 ) -> Neck | Impossible:
     """The cast-on with a raised back, a dropped front or both, or why they don't fit; the head is still to come.
 
     counts: of the size, with the rounds of its yoke. target: its measurements. wishes: for the neck. options: how the
-    yoke is increased. gauge: of the yoke.
+    yoke is increased. fabrics: the gauges; short rows are plain.
 
     A height that isn't asked is lowered to what fits.
     """
     drop: FrontDrop | None = None
     if target.front_drop:
-        dropped = _drop_front(counts, target.front_drop, options, gauge, asked=wishes.front_drop is not None)
+        dropped = _drop_front(counts, target.front_drop, options, fabrics.rounds, asked=wishes.front_drop is not None)
         if isinstance(dropped, Impossible):
             return dropped
         drop = dropped
     raised: BackRaise | None = None
     if target.raise_height:
-        short_rows = _raise_back(counts, target.raise_height, wishes, gauge, drop)
+        short_rows = _raise_back(counts, target.raise_height, wishes, fabrics.plain, drop)
         if isinstance(short_rows, Impossible):
             return short_rows
         raised = short_rows
@@ -53,7 +54,7 @@ def shape_neck(
         line_stitches=counts.line_stitches,
         raised=raised,
         drop=drop,
-        edge_cm=neck_edge_cm(begun, gauge, drop),
+        edge_cm=neck_edge_cm(begun, fabrics.rounds, drop),
         head=None,
         remarks=(),
     )
@@ -66,7 +67,7 @@ def knit_band(neck: Neck, wishes: BandWishes, fabrics: Fabrics) -> Neckband:
     """
     height_cm = USUAL_BAND_HEIGHT_CM if wishes.height is None else wishes.height
     rows, centre = (neck.drop.rows, neck.drop.centre) if neck.drop else (0, 0)
-    picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.yoke, rows)
+    picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.rounds, rows)
     return neckband(picked_up, Rib(fabrics.rib, height_cm, wishes.count_rule), wishes.construction)
 
 
@@ -101,7 +102,7 @@ def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
 
 
 def _drop_front(
-    counts: Counts, height_cm: Fraction, options: Options, gauge: Gauge, *, asked: bool
+    counts: Counts, height_cm: Fraction, options: Options, gauge: Fabric, *, asked: bool
 ) -> FrontDrop | Impossible | None:
     # the yoke's increases have to fall on right-side rows of the drop, of which the last is one
     rule = CountRule(2, options.first % 2 if options.step == 2 else 0)

@@ -26,8 +26,8 @@ def wish_problems(
     if yoke.line_to_body is not None and yoke.line_to_body > lines:
         detail = f"is more than the raglan line has: {counted(lines, 'stitch')}."
         yield Problem(("yoke", "line_to_body"), detail)
-    if yarn and (yarn.swatch_grams is None) != (yarn.swatch_stitches is None):
-        lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
-        yield Problem(("yarn", lacking), "is missing: a swatch needs both its weight and its stitches.")
+    half = yarn.half_a_swatch() if yarn else None
+    if half:
+        yield half.under("yarn")
     if chart:
         yield from chart_problems(chart)

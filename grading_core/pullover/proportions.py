@@ -117,7 +117,8 @@ def usual_neck(body: Mapping[Measurement, Fraction], finished_bust_cm: Fraction,
         least, most = finished_bust_cm / 2, finished_bust_cm * 60 / 100
         usual = _between(least, _BABY_NECK_CM + (finished_bust_cm - _BABY_FINISHED_CM) * _BABY_NECK_SLOPE, most)
     passing = body.get("head", Fraction(0)) * 3 / 4
-    return NeckRange(max(least, passing), max(usual, passing), max(most, passing))
+    usual = max(usual, passing)
+    return NeckRange(min(usual, max(least, passing)), usual, max(usual, most))
 
 
 _BABY_FINISHED_CM = 16 * CM_PER_INCH + 5

@@ -11,17 +11,21 @@ from grading_core.errors import Remark
 from grading_core.parts.neckline import Start
 from grading_core.pullover.result import KnittedSize
 from grading_core.units import to_places
+from grading_core.yoke.remarks import early_end_remarks, streak_remarks
+from grading_core.yoke.request import Options
 
 FAR_FROM_TARGET_CM = Fraction(2)
 """A circumference further than this from what was asked deserves a word (a judgement, no source)."""
 
 
-def size_remarks(sizes: Mapping[str, KnittedSize]) -> Iterator[Remark]:
-    """What deserves a word in each size: its lengths, its neck, and circumferences far from what was asked.
+def size_remarks(sizes: Mapping[str, KnittedSize], options: Options) -> Iterator[Remark]:
+    """What deserves a word in each size: its yoke, lengths, neck, and circumferences far from what was asked.
 
-    sizes: those that are possible, by label.
+    sizes: those that are possible, by label. options: how their yokes are increased.
     """
     for label, size in sizes.items():
+        yield from streak_remarks(size.yoke)
+        yield from early_end_remarks(size.yoke, options)
         yield from _size_remarks(label, size)
 
 

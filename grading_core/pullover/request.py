@@ -12,8 +12,9 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal
 
-from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.grid import Anchor
 from grading_core.chart.request import ChartOptions
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
@@ -43,11 +44,15 @@ _PARTS: Mapping[LowerFront, tuple[Fraction, Fraction]] = MappingProxyType(
 
 @dataclass(frozen=True, slots=True)
 class Fabrics:
-    """The gauge of each part of the garment. below: of body and sleeves. rib: of hem, cuffs and neckband."""
+    """What the garment is knitted in.
 
-    yoke: Gauge
-    below: Gauge
+    plain: of what no chart is worked in, such as short rows. rib: of hem, cuffs and neckband. rounds: of the yoke,
+    and on below it those of body and sleeves, counted from the first of the yoke.
+    """
+
+    plain: Gauge
     rib: Gauge
+    rounds: Fabric
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,21 +67,25 @@ class Gauges:
     stranded: Gauge | None = None
     rib: Gauge | None = None
 
-    def fabrics(self, chart: Chart | None) -> Fabrics:
-        """The gauge of each part.
+    def used(self, *, charted: bool) -> Gauges:
+        """Those that anything is knitted at: without a chart nothing is stranded.
 
-        chart: on the yoke; one that repeats runs on below it, one that is worked once leaves body and sleeves plain.
+        charted: whether a chart is there.
+        """
+        return self if charted else replace(self, stranded=None)
 
-        >>> plain, stranded = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(2), Fraction(2))
-        >>> Gauges(plain, stranded).fabrics(Chart(("#.",), {}, repeat="once")) == Fabrics(stranded, plain, plain)
+    def fabrics(self, options: ChartOptions | None) -> Fabrics:
+        """What each round is knitted in.
+
+        options: of the chart, None without one; its rounds are stranded.
+
+        >>> gauge = Gauge(Fraction(2), Fraction(3))
+        >>> Gauges(gauge).fabrics(None) == Fabrics(plain=gauge, rib=gauge, rounds=gauge)
         True
         """
-        charted = self.stranded or self.plain
-        return Fabrics(
-            yoke=charted if chart else self.plain,
-            below=charted if chart and chart.repeat == "rows" else self.plain,
-            rib=self.rib or self.plain,
-        )
+        stranded = options and self.stranded
+        rounds = options.charted_fabric(self.plain, stranded) if options and stranded else self.plain
+        return Fabrics(plain=self.plain, rib=self.rib or self.plain, rounds=rounds)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,7 @@ from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.request import Gauges
 from grading_core.sections import Sections
 from grading_core.units import to_printed_decimal
 from grading_core.wording import size_run
@@ -165,12 +166,13 @@ class ChangedNumber:
 class Pullover:
     """All sizes, in the order asked.
 
-    chart: that is on it, None without one. cost, unevenness: of the counts, as `solver` has them. table: rows x sizes.
-    instructions: for the sizes that are possible, in their order. changed: what a maker's changes have changed, empty
-    without any. remarks: words about answers that are right.
+    gauges: of the fabrics that are used. chart: that is on it, None without one. cost, unevenness: of the counts, as
+    `solver` has them. table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what
+    a maker's changes have changed, empty without any. remarks: words about answers that are right.
     """
 
     sizes: tuple[PulloverSize, ...]
+    gauges: Gauges
     chart: ChartDescription | None
     cost: Fraction
     unevenness: Fraction

@@ -3,15 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from types import MappingProxyType
 
 from grading_core.chart.grid import Anchor, neck_parity
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import conflicts
+from grading_core.counts.solver import Solution, Solved, conflicts, solve
 from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.fabric import Fabric
+from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import BodyWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
+from grading_core.rounding import NEAREST
 
 _RULES: Mapping[str, Path] = {
     "neck": ("neck", "count_rule"),
@@ -22,6 +28,8 @@ _RULES: Mapping[str, Path] = {
     "seam_stitches": ("yoke", "seam_stitches"),
 }
 """Where the rules of the solver stand in the request."""
+
+_NONE = Fraction(0)
 
 _CONFLICT = (
     "No size can obey this beside the rest: sections keep their parity from the neck on, back and front are alike, and "
@@ -65,22 +73,67 @@ def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
     yield from (Problem(path, _CONFLICT) for path in dict.fromkeys(paths))
 
 
-def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_stitches: int) -> tuple[Targets, ...]:
+@dataclass(frozen=True, slots=True)
+class SolvedTargets:
+    """Targets, and the counts chosen for them. expected: the targets before the rounds of the yokes were known."""
+
+    expected: tuple[Targets, ...]
+    solution: Solution
+
+    @property
+    def by_label(self) -> dict[str, Solved | Impossible]:
+        """The counts of each size, or why it has none."""
+        return {target.label: size for target, size in zip(self.expected, self.solution.sizes, strict=True)}
+
+
+def solve_targets(
+    rising: Sequence[TargetMeasurements], fabrics: Fabrics, rules: Rules, known: SolvedTargets | None
+) -> SolvedTargets:
+    """The counts of all sizes, chosen anew where their targets aren't those of another version.
+
+    rising, fabrics: as for `stitch_targets`. rules: of all sizes. known: the other version, None where there is none.
+    """
+    lines = rules.yoke.line_stitches
+    expected = stitch_targets(rising, fabrics, lines)
+    if known and known.expected == expected:
+        return known
+    solution = solve(expected, rules)
+    rounds = {
+        target.label: size.counts.rounds
+        for target, size in zip(expected, solution.sizes, strict=True)
+        if isinstance(size, Solved)
+    }
+    # a yoke with other rounds than its depth comes to may be split in another fabric
+    settled = stitch_targets(rising, fabrics, lines, rounds)
+    return SolvedTargets(expected, solution if settled == expected else solve(settled, rules))
+
+
+def stitch_targets(
+    rising: Sequence[TargetMeasurements],
+    fabrics: Fabrics,
+    line_stitches: int,
+    yoke_rounds: Mapping[str, int] = MappingProxyType({}),
+) -> tuple[Targets, ...]:
     """Finished measurements in exact stitches and rounds.
 
     rising: from the smallest size to the largest, free of `fall_problems`. fabrics: the gauges. line_stitches: of each
-    raglan line.
+    raglan line. yoke_rounds: by label, where they are known; else what the depth comes to.
 
-    No section of the neck falls either: where a share falls faster than the neck grows, the section stays.
+    The neck is measured in round 1, body, sleeves and underarms in their first round below the split, each at the gauge
+    of its round. None of them falls from size to size, though one size's split may lie in a chart's rounds and the
+    next one's in plain ones. No section of the neck falls either: where a share falls faster than the neck grows, the
+    section stays.
     """
-    yoke, below = fabrics.yoke, fabrics.below
     targets: list[Targets] = []
     for size in rising:
-        neck = size.neck * yoke.stitches_per_cm
+        rounds = fabrics.rounds.exact_rows(size.depth)
+        split = yoke_rounds.get(size.label, NEAREST.round(rounds))
+        below = fabrics.rounds.at(split + 1)
+        neck = size.neck * fabrics.rounds.at(1).stitches_per_cm
         sections = neck - 4 * line_stitches
         back, front = sections * size.back_share, sections * size.front_share
-        if targets:
-            before = targets[-1]
+        before = targets[-1] if targets else None
+        if before:
             growth = neck - before.neck
             back = min(max(back, before.neck_back), before.neck_back + growth / 2)
             front = min(max(front, before.neck_front), before.neck_front + growth / 2)
@@ -91,37 +144,46 @@ def stitch_targets(rising: Sequence[TargetMeasurements], fabrics: Fabrics, line_
                 neck_back=back,
                 neck_front=front,
                 neck_sleeve=(sections - back - front) / 2,
-                body=size.bust * below.stitches_per_cm,
-                sleeve=size.upper_arm * below.stitches_per_cm,
-                underarm=size.underarm * below.stitches_per_cm,
-                rounds=size.depth * yoke.rows_per_cm,
+                body=max(size.bust * below.stitches_per_cm, before.body if before else _NONE),
+                sleeve=max(size.upper_arm * below.stitches_per_cm, before.sleeve if before else _NONE),
+                underarm=max(size.underarm * below.stitches_per_cm, before.underarm if before else _NONE),
+                rounds=rounds,
             )
         )
     return tuple(targets)
 
 
-def without_counts(impossible: Impossible, wearer: Wearer, lengths: Lengths, fabrics: Fabrics) -> Impossible:
+def without_counts(
+    impossible: Impossible, wearer: Wearer, depth_cm: Fraction, lengths: Lengths, fabrics: Fabrics
+) -> Impossible:
     """Why a size has no counts, its nearest changes as lengths and where these are asked for.
 
-    impossible: from `solver.solve`. wearer: of the size. lengths: as asked. fabrics: the gauges.
+    impossible: from `solver.solve`. wearer: of the size. depth_cm: of the yoke, as it should be. lengths: as asked.
+    fabrics: the gauges.
     """
-    nearest = (_nearest_length(each, wearer, lengths, fabrics) for each in impossible.nearest)
+    below = fabrics.rounds.at(fabrics.rounds.rows(depth_cm) + 1)
+    nearest = (_nearest_length(each, wearer, lengths, fabrics.rounds, below) for each in impossible.nearest)
     return Impossible(impossible.reason, tuple(nearest))
 
 
-def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, fabrics: Fabrics) -> Nearest:
+def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, yoke: Fabric, below: Gauge) -> Nearest:
     """A target's nearest count as a length, an option of the yoke at the yoke; a count rule is told as it is."""
-    yoke, below = fabrics.yoke, fabrics.below
     match nearest.path:
         case ("rounds",):
             return Nearest(place(lengths, "depth"), yoke.height_cm(int(nearest.value)))
         case ("underarm",):
             return Nearest(place(lengths, "underarm"), below.width_cm(int(nearest.value)))
         case ("body",):
-            return Nearest(place(lengths, "bust"), below.width_cm(int(nearest.value)) - wearer.body["bust"])
+            return Nearest(place(lengths, "bust"), _wide_enough_cm(nearest.value, below) - wearer.body["bust"])
         case ("sleeve",):
-            arm = wearer.body["upper_arm"]
-            return Nearest(place(lengths, "upper_arm"), below.width_cm(int(nearest.value)) - arm)
+            return Nearest(
+                place(lengths, "upper_arm"), _wide_enough_cm(nearest.value, below) - wearer.body["upper_arm"]
+            )
         case (_,):
             return nearest.under("yoke")
     return nearest
+
+
+def _wide_enough_cm(stitches: int | str | Fraction, gauge: Gauge) -> Fraction:
+    """A width that suffices for a count even when it is written with two decimals: a quarter of a stitch more."""
+    return (Fraction(stitches) + Fraction(1, 4)) / gauge.stitches_per_cm

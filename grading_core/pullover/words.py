@@ -11,6 +11,7 @@ from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge
 from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
+from grading_core.parts.underarm import Underarm, any_seams, seam_run, start_words
 from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import Instructions, KnittedSize, Part
 from grading_core.units import CM_PER_INCH, to_places
@@ -19,27 +20,22 @@ from grading_core.yoke import words as yoke_words
 
 
 def instructions(
-    sizes: Mapping[str, KnittedSize],
-    gauges: Gauges,
-    start: Start,
-    seam_stitches: int | None,
-    chart: ChartRequest | None,
+    sizes: Mapping[str, KnittedSize], gauges: Gauges, start: Start, chart: ChartRequest | None
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part.
 
     sizes: those that are possible, by label. Where they are too unlike to be told together, each is told by itself.
-    gauges: as asked. start: of the yoke's rounds. seam_stitches: as asked. chart: as planned, None without one.
+    gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None without one.
     """
     if not sizes:
         return ()
     knitted = [*sizes.values()]
     counts = [size.counts for size in knitted]
-    seams = [each.underarm % 2 if seam_stitches is None else seam_stitches for each in counts]
-    gauge_words = _gauges(gauges, charted=chart is not None)
+    underarms = [size.body.underarm for size in knitted]
     parts: list[tuple[Part, Iterable[str]]] = [
-        ("neck", (f"Sizes: {size_run([*sizes])}.", *gauge_words, *_neck(knitted))),
+        ("neck", (f"Sizes: {size_run([*sizes])}.", *_gauges(gauges), *_neck(knitted))),
         ("yoke", yoke_words.run_instructions([size.yoke.phases for size in knitted]) or _each(sizes, "yoke")),
-        ("split", _split(counts, seams, start, charted=chart is not None)),
+        ("split", _split(counts, underarms, start)),
         ("body", body.run_instructions([size.body for size in knitted]) or _each(sizes, "body")),
         ("sleeve", sleeve.run_instructions([size.sleeve for size in knitted]) or _each(sizes, "sleeve")),
         ("band", neckband.run_instructions([size.band for size in knitted])),
@@ -47,7 +43,7 @@ def instructions(
     placed = [size.chart for size in knitted if size.chart]
     if chart and placed:
         dropped = any(size.neck.drop for size in knitted)
-        told = chart_words.run_instructions(chart, placed, seams=any(seams), dropped_front=dropped)
+        told = chart_words.run_instructions(chart, placed, seams=any_seams(underarms), dropped_front=dropped)
         parts.insert(1, ("chart", told))
     return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
 
@@ -58,9 +54,9 @@ def _each(sizes: Mapping[str, KnittedSize], part: str) -> tuple[str, ...]:
     )
 
 
-def _gauges(gauges: Gauges, *, charted: bool) -> Iterator[str]:
+def _gauges(gauges: Gauges) -> Iterator[str]:
     yield f"Gauge, in the round and blocked: {_gauge(gauges.plain)}."
-    if charted and gauges.stranded:
+    if gauges.stranded:
         yield f"Gauge of the chart: {_gauge(gauges.stranded)}."
     if gauges.rib:
         yield (
@@ -70,12 +66,13 @@ def _gauges(gauges: Gauges, *, charted: bool) -> Iterator[str]:
 
 
 def _gauge(gauge: Gauge) -> str:
-    """Stitches and rounds, as they are counted over either of the usual spans."""
-    said = []
-    for span, name in ((Fraction(10), "10 cm"), (4 * CM_PER_INCH, "4 in")):
-        stitches, rounds = to_places(gauge.stitches_per_cm * span), to_places(gauge.rows_per_cm * span)
-        said.append(f"{stitches:g} stitches and {rounds:g} rounds to {name}")
-    return f"{said[0]} ({said[1]})"
+    """Stitches and rounds over the usual span, as the trade prints it: 10 cm for 4 in.
+
+    A gauge that was counted over inches is told by its 4 in, so that a swatch comes back as it was sent.
+    """
+    by_inches = (gauge.rows_span_cm / CM_PER_INCH).denominator == 1
+    swatch = gauge.swatch(4 * CM_PER_INCH if by_inches else Fraction(10))
+    return f"{to_places(swatch.stitches):g} stitches and {to_places(swatch.rows):g} rounds to 10 cm = 4 in"
 
 
 def _neck(sizes: Sequence[KnittedSize]) -> tuple[str, ...]:
@@ -87,11 +84,11 @@ def _neck(sizes: Sequence[KnittedSize]) -> tuple[str, ...]:
     )
 
 
-def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, charted: bool) -> Iterator[str]:
+def _split(counts: Sequence[Counts], underarms: Sequence[Underarm | None], start: Start) -> Iterator[str]:
     """Where the sleeves are set aside, and where the rounds of body and sleeves start.
 
-    A line's first stitches, in working order, go to the section before it. Below the split a round ends with the seam
-    stitches in the middle of an underarm, as `chart.layout` has it; a start at the centre back stays there.
+    A line's first stitches, in working order, go to the section before it. Below the split a round starts where
+    `parts.underarm` has it; a start at the centre back stays there.
     """
 
     def stitches(of: Callable[[Counts], int]) -> str:
@@ -102,7 +99,6 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     held = stitches(lambda each: each.split.sleeve + 2 * each.line_to_sleeve)
     underarm = f"cast on {stitches(lambda each: each.underarm)} for the underarm"
     front = stitches(lambda each: each.split.front + 2 * each.line_to_body)
-    ends = counted_run([(each.underarm + seam) // 2 for each, seam in zip(counts, seams, strict=True)], "stitch")
     yield (
         f"There are {stitches(lambda each: each.yoke_total)} on the needle. Divide them in the next round, which is "
         "round 1 of the body:"
@@ -114,18 +110,14 @@ def _split(counts: Sequence[Counts], seams: Sequence[int], start: Start, *, char
     body_starts = (
         "Work on to the start of the round at the centre back, where the rounds of the body start too."
         if start == "centre_back"
-        else f"Place a marker {ends} after the beginning of the underarm cast on last: round 1 ends there, and every "
+        else f"Place a marker {start_words(underarms, 'the underarm cast on last')}: round 1 ends there, and every "
         "later round of the body starts and ends there."
     )
     yield f"The body has {stitches(lambda each: each.body)}. {body_starts} The other markers are no longer needed."
     yield (
         f"For each sleeve take up its {held} again and pick up 1 stitch for each stitch cast on at its underarm: "
-        f"{stitches(lambda each: each.sleeve)}. Its rounds start and end {ends} after the beginning of "
-        "the underarm, which follows the stitches from the yoke."
+        f"{stitches(lambda each: each.sleeve)}. Its rounds start and end {start_words(underarms, 'the underarm')}; the "
+        "underarm follows the stitches from the yoke."
     )
-    if charted and any(seams):
-        none = " (at 0 there is none)" if 0 in seams else ""
-        yield (
-            f"The seam is {counted_run(seams, 'stitch')} wide{none}, in the middle of each underarm; a "
-            "round ends with it. What is told to be worked on either side of a marker is worked on either side of it."
-        )
+    if any_seams(underarms):
+        yield f"Each underarm has {seam_run(underarms)} in its middle; shaping is worked on either side of them."

@@ -13,6 +13,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import ROUND_HALF_UP, Decimal, localcontext
 from fractions import Fraction
+from functools import lru_cache
 from itertools import accumulate, pairwise
 
 STEP_CM = Fraction(1, 1000)
@@ -37,6 +38,14 @@ def even_out(targets: Sequence[Fraction], least: Sequence[Fraction], most: Seque
     >>> [float(cm) for cm in made]
     [29.8, 32.6, 35.4, 38.2]
     """
+    return _even_out(tuple(targets), tuple(least), tuple(most))
+
+
+@lru_cache(maxsize=128)
+def _even_out(
+    targets: tuple[Fraction, ...], least: tuple[Fraction, ...], most: tuple[Fraction, ...]
+) -> tuple[Fraction, ...]:
+    """The same; a garment that is knitted again with one change has most of its girths as before."""
     with localcontext() as context:
         context.prec = _DIGITS
         moved = _Steps([_decimal(cm) for cm in targets]).least_uneven(

@@ -66,9 +66,9 @@ def need(name: str, stitches: int, yarn: Yarn, margin: Fraction, gauge: Gauge | 
 
 def _yarn_problems(yarns: Mapping[str, Yarn], gauge: Gauge | None) -> Iterator[Problem]:
     for name, yarn in yarns.items():
-        if (yarn.swatch_grams is None) != (yarn.swatch_stitches is None):
-            lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
-            yield Problem(("yarns", name, lacking), "is missing: a swatch needs both its weight and its stitches.")
+        half = yarn.half_a_swatch()
+        if half:
+            yield half.under("yarns", name)
         elif yarn.swatch_grams is None and gauge is None:
             yield Problem(("yarns", name), "has no weighed swatch, and the request no gauge to estimate from.")
 

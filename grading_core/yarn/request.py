@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from grading_core.errors import Problem
 from grading_core.gauge import Gauge
 
 USUAL_LABEL_GRAMS = Fraction(100)
@@ -52,6 +53,17 @@ class Yarn:
     swatch_grams: Fraction | None = None
     swatch_stitches: int | None = None
     hex: str | None = None
+
+    def half_a_swatch(self) -> Problem | None:
+        """What is wrong with a swatch of which only the weight is sent, or only the stitches; None where nothing is.
+
+        >>> Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10)).half_a_swatch().path
+        ('swatch_stitches',)
+        """
+        if (self.swatch_grams is None) == (self.swatch_stitches is None):
+            return None
+        lacking = "swatch_grams" if self.swatch_grams is None else "swatch_stitches"
+        return Problem((lacking,), "is missing: a swatch needs both its weight and its stitches.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,11 +19,20 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from grading_core.errors import Impossible, Nearest, Problem
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.units import to_places
 from grading_core.wording import counted, repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
-from grading_core.yoke.result import METHODS, AdjustedYoke, Method, RoundsAndDepth, Schedule, SizeSchedule, Way
+from grading_core.yoke.result import (
+    LONGEST_STREAK,
+    METHODS,
+    AdjustedYoke,
+    Method,
+    RoundsAndDepth,
+    Schedule,
+    SizeSchedule,
+    Way,
+)
 from grading_core.yoke.schedule import finish, needed_rounds, respace, schedule
 
 LONGEST_PLAIN_SHARE = Fraction(1, 4)
@@ -40,7 +49,7 @@ class _Change:
 
     before: Schedule
     rounds: int
-    gauge: Gauge
+    gauge: Fabric
 
     @property
     def written(self) -> int:
@@ -80,12 +89,13 @@ def written_problems(sizes: Sequence[WrittenYoke]) -> list[Problem]:
     return problems
 
 
-def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: Gauge) -> AdjustedYoke:
+def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: Fabric) -> AdjustedYoke:
     """Every way to make one size's yoke deeper or shallower, and the one to take.
 
     size: the yoke as written, free of contradictions. adjustment: how much. options: the grid and
     the orders asked for; whether doubling is allowed there does not restrict the ways. gauge: the pattern's.
 
+    >>> from grading_core.gauge import Gauge
     >>> from grading_core.sections import Sections
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> written = WrittenYoke(Yoke("S", 60, Sections(34, 34, 12), Sections(82, 82, 50)))
@@ -94,7 +104,7 @@ def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: G
     ('double_body', 3)
     """
     written = size.yoke.rounds
-    rounds, own_gauge = adjustment.new_rounds(written, gauge), adjustment.gauge(gauge)
+    rounds, own_gauge = adjustment.new_rounds(written, gauge), adjustment.fabric(gauge)
     before: Schedule | Impossible
     if size.increase_rounds is None:
         before = schedule(size.yoke, options, gauge)
@@ -226,6 +236,11 @@ def _attempt(change: _Change, shallowest: int, plan: Callable[[Yoke], Schedule],
     return impossible, shallowest
 
 
+def _short(schedule: Schedule) -> bool:
+    """Whether no more increase rounds follow one another than a raglan line bears."""
+    return schedule.consecutive_increase_rounds <= LONGEST_STREAK
+
+
 def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | None, str]:
     """The way that disturbs the yoke least, and why."""
     plain, wider, closer, double = (found if isinstance(found, Schedule) else None for found, _ in attempts)
@@ -242,10 +257,15 @@ def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | 
             f"{rounds} rounds straight before the split; spaced wider, the raglan line stays even."
         )
     if double and not double.doubled_rounds:
-        if closer:
+        if closer and (_short(closer) or closer.consecutive_increase_rounds <= double.consecutive_increase_rounds):
             return "closer", "The increases still fit, none of them doubled, when spaced closer."
         return "double_body", (
             "Worked in the same rounds, body and sleeve increases fit on the written grid, none of them doubled."
+        )
+    if double and closer and _short(closer) and not _short(double):
+        return "closer", (
+            f"Doubled, the increases would follow one another in {double.consecutive_increase_rounds} rounds; spaced "
+            "closer they have room between them."
         )
     if double:
         doubled = counted(double.doubled_rounds, "round")

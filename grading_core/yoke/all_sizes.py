@@ -12,6 +12,7 @@ from grading_core.errors import Problem, duplicate_labels, raise_if_any
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
 from grading_core.wording import size_run
 from grading_core.yoke.adjustment import adjust, written_problems
+from grading_core.yoke.remarks import adjustment_remarks, early_end_remarks
 from grading_core.yoke.request import RaglanRequest, WrittenYoke, Yoke, YokeAdjustmentRequest
 from grading_core.yoke.result import RaglanRuns, RaglanSchedules, Schedule, SizeSchedule, YokeAdjustments
 from grading_core.yoke.schedule import schedule, yoke_problems
@@ -47,7 +48,8 @@ def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
         sizes.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
     schedules = [size.schedule if isinstance(size.schedule, Schedule) else None for size in sizes]
     told = run_instructions([each.phases if each else None for each in schedules]) if len(sizes) > 1 else ()
-    return RaglanSchedules(tuple(sizes), _runs(yokes, schedules, options.line_stitches), told)
+    remarks = [remark for each in schedules if each for remark in early_end_remarks(each, options)]
+    return RaglanSchedules(tuple(sizes), _runs(yokes, schedules, options.line_stitches), told, tuple(remarks))
 
 
 def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
@@ -71,13 +73,12 @@ def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
     sizes = [WrittenYoke(size.yoke(gauge), size.increase_rounds) for size in request.sizes]
     yokes = [size.yoke for size in sizes]
     raise_if_any([*_problems(yokes), *written_problems(sizes), *_adjustment_problems(request, yokes)])
-    return YokeAdjustments(
-        tuple(
-            adjust(size, adjustment, request.options, gauge)
-            for size, sent in zip(sizes, request.sizes, strict=True)
-            if (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
-        )
+    adjusted = tuple(
+        adjust(size, adjustment, request.options, gauge)
+        for size, sent in zip(sizes, request.sizes, strict=True)
+        if (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
     )
+    return YokeAdjustments(adjusted, tuple(remark for size in adjusted for remark in adjustment_remarks(size)))
 
 
 def _problems(yokes: Sequence[Yoke]) -> Iterator[Problem]:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.shaping import Spacing, Where
@@ -84,13 +85,11 @@ class Adjustment:
     rounds_change: int | None = None
     own_rows: Fraction | None = None
 
-    def gauge(self, pattern: Gauge) -> Gauge:
-        """The gauge at which the adjusted yoke is knitted: the knitter's own where her rows are given."""
-        if self.own_rows is None:
-            return pattern
-        return replace(pattern, rows_per_cm=self.own_rows / pattern.rows_span_cm)
+    def fabric(self, pattern: Fabric) -> Fabric:
+        """What the adjusted yoke is knitted in: with the knitter's own rows where they are given."""
+        return pattern if self.own_rows is None else pattern.with_rows(self.own_rows)
 
-    def target_cm(self, written: int, gauge: Gauge) -> Fraction | None:
+    def target_cm(self, written: int, gauge: Fabric) -> Fraction | None:
         """The depth that is wanted, None where rounds are.
 
         written: rounds as written. gauge: the pattern's.
@@ -101,7 +100,7 @@ class Adjustment:
             return gauge.height_cm(written) + self.depth_change_cm
         return None if self.own_rows is None else gauge.height_cm(written)
 
-    def new_rounds(self, written: int, gauge: Gauge) -> int:
+    def new_rounds(self, written: int, gauge: Fabric) -> int:
         """The rounds of the adjusted yoke, which may be less than one where the change is too large.
 
         written: rounds as written. gauge: the pattern's. A depth is rounded to the nearest round.
@@ -112,7 +111,7 @@ class Adjustment:
         """
         target_cm = self.target_cm(written, gauge)
         if target_cm is not None:
-            return self.gauge(gauge).rows(target_cm)
+            return self.fabric(gauge).rows(target_cm)
         return written + self.rounds_change if self.rounds_change is not None else self.rounds or 0
 
 

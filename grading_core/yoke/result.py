@@ -16,6 +16,9 @@ from grading_core.yoke.request import Yoke
 from grading_core.yoke.words import increase_words
 
 Method = Literal["plain_rounds", "wider", "closer", "double_body"]
+LONGEST_STREAK = 8
+"""More increase rounds than this one after another draw a raglan line together (a judgement, no source)."""
+
 METHODS: tuple[Method, ...] = get_args(Method)
 
 

@@ -17,6 +17,7 @@ from fractions import Fraction
 from operator import add
 
 from grading_core.errors import Impossible, Nearest, Problem
+from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases
 from grading_core.shaping import Spacing, Where, choose, phases, spread
@@ -64,7 +65,7 @@ def grid_rounds(rounds: int, options: Options) -> range:
     return range(options.first, rounds - options.plain_rounds_at_end + 1, options.step)
 
 
-def schedule(yoke: Yoke, options: Options, gauge: Gauge) -> Schedule | Impossible:
+def schedule(yoke: Yoke, options: Options, gauge: Fabric) -> Schedule | Impossible:
     """The increase schedule of one size, or why there is none.
 
     yoke: rounds and sections, free of contradictions (see `yoke_problems`). options: how to increase.
@@ -136,7 +137,7 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
     )
 
 
-def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Options, gauge: Gauge) -> Schedule:
+def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Options, gauge: Fabric) -> Schedule:
     """The same increase rounds in the same order, spaced anew over the rounds of the yoke.
 
     increase_rounds: what is worked in each. yoke: with its new rounds. options: the grid, which must have
@@ -150,13 +151,13 @@ def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Optio
     return finish(yoke, moved, options.line_stitches, gauge)
 
 
-def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: int, gauge: Gauge) -> Schedule:
+def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: int, gauge: Fabric) -> Schedule:
     """A schedule from its increase rounds: phases, depth and slope.
 
     yoke: rounds and sections that the increase rounds lead to. line_stitches: of each raglan line.
     gauge: for depth and slope.
     """
-    depth_cm = gauge.height_cm(yoke.rounds)
+    depth_cm, at_split = gauge.height_cm(yoke.rounds), gauge.at(yoke.rounds)
     back, front, sleeve = yoke.increases
     alike = back == front
     return Schedule(
@@ -170,8 +171,8 @@ def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: 
         phases=phases(increase_events(increase_rounds), yoke.rounds),
         doubled_rounds=sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
         depth_cm=depth_cm,
-        raglan_line=_line(back, depth_cm, gauge),
-        front_raglan_line=None if alike else _line(front, depth_cm, gauge),
+        raglan_line=_line(back, depth_cm, at_split),
+        front_raglan_line=None if alike else _line(front, depth_cm, at_split),
     )
 
 

@@ -247,6 +247,7 @@ class ChartPlacementsRequestSchema(ChartOptionsSchema, RequestSchema):
     record: ClassVar[type[Any] | None] = ChartRequest
 
     gauge = Nested(GaugeSchema, "The gauge of the colourwork, measured in the round.", required=True)
+    plain_gauge = Nested(GaugeSchema, "Of the rounds before and after the chart, where it is another one.")
     anchor = Nested(ChartAnchorSchema, required=True)
     line_stitches = Whole("Stitches of each of the four raglan lines.", minimum=0, maximum=8, unit="stitches")
     line_to_body = Whole(

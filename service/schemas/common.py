@@ -25,7 +25,6 @@ MAX_COUNT = 100_000
 MAX_SIZES = 40
 """No request has more sizes."""
 
-
 MAX_LABEL = 40
 """Characters of a size's label."""
 

@@ -54,7 +54,7 @@ class StrictField(fields.Field[Any]):
         told = {"description": description or missing, "default": default, "x-unit": unit or missing}
         super().__init__(
             required=required,
-            load_default=missing if default is missing else self._default(default),
+            load_default=default,
             allow_none=nullable,
             metadata={name: value for name, value in told.items() if value is not missing},
             error_messages=_MESSAGES,
@@ -66,7 +66,7 @@ class StrictField(fields.Field[Any]):
         if value is missing:
             if self.required:
                 raise self.make_error("required")
-            return self.load_default() if callable(self.load_default) else self.load_default
+            return self.load_default
         if value is None:
             if not self.allow_none:
                 raise self.make_error("null")
@@ -89,9 +89,6 @@ class StrictField(fields.Field[Any]):
         describe: gives that of a field within.
         """
         return {"type": self.json_type}
-
-    def _default(self, default: Any) -> Any:
-        return default
 
 
 class Number(StrictField):
@@ -139,9 +136,6 @@ class Number(StrictField):
     def _exactly(self, value: int | float) -> Any:
         return Fraction(value) if type(value) is int else exact(value)
 
-    def _default(self, default: Any) -> Any:
-        return self._exactly(default)
-
     def writer(self) -> Write | None:
         """Rounds an exact number to the places."""
         places = self.places
@@ -174,9 +168,6 @@ class Length(Number):
         """A length has no default for the contract but 0, since a number would depend on the request's unit."""
         if attribute.default == 0:
             super().link(attribute)
-
-    def _default(self, default: Any) -> Any:
-        return lambda: self._exactly(default)
 
 
 class Whole(Number):

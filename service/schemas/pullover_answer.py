@@ -7,12 +7,14 @@ from operator import itemgetter, methodcaller
 
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
+from grading_core.gauge import Gauge, Swatch
 from grading_core.parts.body import Body, ShapedLevel
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import FrontDrop, Gap, HeadCheck
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
+from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import (
     ChangedNumber,
     Instructions,
@@ -23,7 +25,7 @@ from grading_core.pullover.result import (
     PulloverSize,
     Row,
 )
-from grading_core.units import to_places
+from grading_core.units import cm_per_inch, to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
@@ -295,7 +297,15 @@ class PulloverSizeSchema(StrictSchema):
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
     reason = Prose("Why it can't.")
-    nearest = Items(Nested(NearestSchema), "What alone would make it feasible.")
+    nearest = Items(
+        Nested(NearestSchema), "Each alone makes it feasible as it stands, all obstacles in its way considered."
+    )
+    together = Items(
+        Nested(NearestSchema),
+        "Where nothing alone does: the smallest combination found that makes it feasible.",
+        least=2,
+        most=3,
+    )
     neck = Nested(PulloverNeckSchema)
     yoke = Nested(RaglanScheduleSchema, "As `POST /v1/raglan-schedules` answers it.", source=_yoke)
     split = Nested(PulloverSplitSchema, source="counts")
@@ -386,12 +396,50 @@ class ChangedNumberSchema(StrictSchema):
     )
 
 
+class SwatchSchema(StrictSchema):
+    """What is counted over a span, to two decimals."""
+
+    record = Swatch
+
+    stitches = Number(required=True, minimum=0, unit="stitches", places=2)
+    rows = Number(required=True, minimum=0, unit="rows", places=2)
+
+
+class OverFourInches(Nested):
+    """What a gauge counts over 4 in, by the convention of the request."""
+
+    def writer(self) -> Write:
+        """Writes the counts."""
+        write = super().writer()
+        return lambda gauge, length: write(gauge.swatch(4 * cm_per_inch(length.convention)), length)
+
+
+class UsedGaugeSchema(StrictSchema):
+    """One gauge over the usual spans."""
+
+    record = Gauge
+
+    per_10_cm = Nested(SwatchSchema, required=True, source=lambda gauge: gauge.swatch(Fraction(10)))
+    per_4_in = OverFourInches(SwatchSchema, "By `inch_convention`.", required=True, source=lambda gauge: gauge)
+
+
+class UsedGaugesSchema(StrictSchema):
+    """The gauges of the fabrics that are used; the instructions print them as the trade does, 10 cm = 4 in."""
+
+    record = Gauges
+
+    plain = Nested(UsedGaugeSchema, "Of everything that has no other one.", required=True)
+    stranded = Nested(UsedGaugeSchema, "Of what is worked from a chart.")
+    rib = Nested(UsedGaugeSchema, "Of hem, cuffs and neckband.")
+
+
 class PulloversSchema(ComputedSchema):
     """The pullover in every size, in the order asked."""
 
     record = Pullover
 
     sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
+    gauges = Nested(UsedGaugesSchema, required=True)
     cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
     table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
     instructions = Items(

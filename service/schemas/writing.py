@@ -1,7 +1,7 @@
 """How an answer's schema writes a record.
 
-Where a schema has an outcome, `feasible`, `reason` and `nearest` say of it what they are called; fields of what was
-made are left out where it is impossible.
+Where a schema has an outcome, `feasible`, `reason`, `nearest` and `together` say of it what they are called; fields of
+what was made are left out where it is impossible.
 
 A writer is compiled once per schema, as the standard library's dataclasses compile their `__init__`: an answer has
 hundreds of objects, and a loop over their fields takes three times as long as the display of a dict.
@@ -73,6 +73,8 @@ def _value(name: str, source: Any, path: tuple[str, ...] | None, outcome: str | 
             return "record", "why is None"
         if name in ("reason", "nearest"):
             return "why", f"why.{name}"
+        if name == "together":
+            return "why", "(why.together or None)"
         if path is None or path[0] == outcome:
             return "made", ".".join(("made", *(path or (str(source or name),))[path is not None :]))
     return "record", ".".join(("record", *(path or (str(source or name),))))

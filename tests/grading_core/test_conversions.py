@@ -61,3 +61,12 @@ def test_a_length_too_short_for_a_stitch_gets_a_word_at_its_place() -> None:
     items = [Item("across", Fraction(length)) for length in ("0.22", "0.2")]
     (remark,) = converted(*items).remarks
     assert (remark.code, remark.path) == ("rounded_to_nothing", ("items", 1, "across"))
+
+
+def test_a_gauge_far_from_the_patterns_is_said_with_its_percentage() -> None:
+    # 26 stitches of 22: 4 / 22 = 18.2 % more; 18 of 22: as many fewer; 24 of 22: 9.1 %
+    for own, told in ((26, "18.2 % more"), (18, "18.2 % fewer"), (24, None)):
+        request = ConversionRequest(Gauge.over(Fraction(own), Fraction(31), Fraction(10)), (), PATTERN)
+        remarks = convert(request).remarks
+        assert [remark.code for remark in remarks] == ["gauge_far_from_pattern"] * (told is not None)
+        assert all(told is not None and told in remark.message for remark in remarks)

@@ -4,8 +4,10 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.gauge import Gauge, compare, regauge_rows, regauge_stitches
+from grading_core.gauge import Gauge, Swatch, compare, regauge_rows, regauge_stitches
 from grading_core.rounding import CountRule
+from grading_core.standards.needles import NEEDLES
+from grading_core.standards.yarn_weights import YARN_WEIGHTS
 from grading_core.units import to_cm, to_places
 
 counts = st.integers(0, 2000)
@@ -105,3 +107,36 @@ def test_matching_stitches_with_other_rows_keep_the_needle() -> None:
 
 def test_the_same_gauge_is_knitted_as_written() -> None:
     assert compare(gauge_of(22, 31), gauge_of(22, 31)).advice.endswith("knit as written.")
+
+
+def test_within_a_tenth_another_needle_is_tried_and_beyond_it_another_yarn_or_size() -> None:
+    pattern = gauge_of(20, 28)
+    assert [compare(gauge_of(own, 28), pattern).needle for own in (18, 19, 20, 21, 22)] == [
+        "smaller",
+        "smaller",
+        "none",
+        "larger",
+        "larger",
+    ]
+    for own in (Decimal("17.9"), Decimal("22.1")):
+        far = compare(gauge_of(own, 28), pattern)
+        assert far.beyond_needles
+        assert far.needle == "none"
+        assert "another yarn" in far.advice
+        assert "needle one or two sizes larger" not in far.advice
+
+
+def test_the_published_yarn_standard_gives_a_needle_size_about_half_a_tenth() -> None:
+    # its gauges and needles of one category, thickest needle against thinnest; the sizes between from the needle table
+    mm = [needle.mm for needle in NEEDLES.rows]
+    a_size = {}
+    for yarn in YARN_WEIGHTS.categories[1:5]:
+        needles, stitches = yarn.needle_mm, yarn.stitches_per_4_inches
+        steps = mm.index(needles.high) - mm.index(needles.low)
+        a_size[yarn.name] = round(100 * ((float(stitches.high) / float(stitches.low)) ** (1 / steps) - 1))
+    assert a_size == {"Super fine": 4, "Fine": 6, "Light": 7, "Medium": 12}
+
+
+def test_a_swatch_is_counted_over_any_span() -> None:
+    # 22 stitches over 10 cm are 22.352 over 4 in
+    assert gauge_of(22, 31).swatch(Fraction("10.16")) == Swatch(Fraction("22.352"), Fraction("31.496"))

@@ -46,7 +46,7 @@ class Fabric:
 
 
 class Fabrics:
-    """The fabric of each part: a chart that repeats is worked on body and sleeves too, one worked once is not."""
+    """The fabric of each round, counted from the yoke's first on: stranded where a row of the chart is worked."""
 
     def __init__(self, request: Json) -> None:
         unit, changes = request.get("unit", "cm"), request.get("changes", {})
@@ -54,10 +54,20 @@ class Fabrics:
         gauges = sent.get("gauges") or {"plain": sent["gauge"]}
         plain = Fabric(gauges["plain"], unit)
         stranded = Fabric(gauges["stranded"], unit) if "stranded" in gauges else plain
-        chart = request.get("chart")
         self.rib = Fabric(gauges["rib"], unit) if "rib" in gauges else plain
-        self.yoke = stranded if chart else plain
-        self.below = stranded if chart and chart["chart"].get("repeat", "rows") == "rows" else plain
+        self.plain, self._stranded, self._chart = plain, stranded, request.get("chart")
+
+    def of(self, number: int) -> Fabric:
+        """What a round is knitted in."""
+        if self._chart is None or number < self._chart.get("first_round", 1):
+            return self.plain
+        worked = number - self._chart.get("first_round", 1) + 1
+        once = self._chart["chart"].get("repeat", "rows") == "once"
+        return self.plain if once and worked > len(self._chart["chart"]["rows"]) else self._stranded
+
+    def high(self, after: int, rounds: int) -> Fraction:
+        """Height of so many rounds after one."""
+        return sum((self.of(after + number).high(1) for number in range(1, rounds + 1)), Fraction(0))
 
 
 def feasible(answer: Json) -> list[Json]:
@@ -287,18 +297,20 @@ def _worked_short_rows(size: Json) -> int:
 def _measure(fabrics: Fabrics, size: Json, own_rows: bool) -> None:
     finished, neck, yoke = size["finished"], size["neck"], size["yoke"]
     body, sleeve, hem, cuff = size["body"], size["sleeve"], size["body"]["hem"], size["sleeve"]["cuff"]
+    split = yoke["rounds"]
+    first_below = fabrics.of(split + 1)
     lengths = {
-        "bust": fabrics.below.wide(size["split"]["body"]),
-        "upper_arm": fabrics.below.wide(size["split"]["sleeve"]),
-        "neck": fabrics.yoke.wide(yoke["stitches"]["neck"]),
-        "depth": fabrics.yoke.high(yoke["rounds"]),
-        "underarm": fabrics.below.wide(size["split"]["underarm"]),
+        "bust": first_below.wide(size["split"]["body"]),
+        "upper_arm": first_below.wide(size["split"]["sleeve"]),
+        "neck": fabrics.of(1).wide(yoke["stitches"]["neck"]),
+        "depth": fabrics.high(0, split),
+        "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
         "wrist": fabrics.rib.wide(cuff["stitches"]),
-        "body_length": fabrics.below.high(body["rounds"]) + fabrics.rib.high(hem["rounds"]),
-        "sleeve_length": fabrics.below.high(sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
+        "body_length": fabrics.high(split, body["rounds"]) + fabrics.rib.high(hem["rounds"]),
+        "sleeve_length": fabrics.high(split, sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
     }
-    raised = fabrics.yoke.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
+    raised = fabrics.plain.high(neck["back_raise"]["rows"]) if "back_raise" in neck else 0
     lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
     # a circle of 22/7 times its width
     lengths["reach"] = lengths["neck"] * Fraction(7, 44) + lengths["depth"] + lengths["sleeve_length"]

@@ -98,8 +98,8 @@ def test_a_level_below_the_hem_is_impossible_and_the_rounds_that_reach_it_are_na
     refused = shaped(224, Fraction(90), Fraction(100), length=30)
     assert isinstance(refused, Impossible)
     assert "hip" in refused.reason
-    # 34 cm of 3.1 rounds are 105.4
-    assert [(near.field, near.value) for near in refused.nearest] == [("rounds", 105)]
+    # 34 cm of 3.1 rounds are 105.4; 30 cm less a hem of 5 leave 77.5 rounds
+    assert [(near.field, near.value) for near in refused.nearest] == [("rounds", 105), ("levels.1.rounds", 78)]
 
 
 def test_more_shaping_rounds_than_rounds_are_impossible_and_a_lower_level_is_named():
@@ -107,9 +107,37 @@ def test_more_shaping_rounds_than_rounds_are_impossible_and_a_lower_level_is_nam
     refused = shape_body(222, length_cm=Fraction(38), gauge=GAUGE, hem=HEM, levels=levels)
     assert isinstance(refused, Impossible)
     (nearest,) = refused.nearest
-    assert (nearest.field, nearest.value) == ("below_rounds", 22)  # from 222 to 134 by fours: nearest to 132 stitches
+    assert (nearest.field, nearest.value) == (
+        "levels.0.rounds",
+        22,
+    )  # from 222 to 134 by fours: nearest to 132 stitches
     lower = [Level("waist", Fraction(60), GAUGE.height_cm(22))]
     assert isinstance(shape_body(222, length_cm=Fraction(38), gauge=GAUGE, hem=HEM, levels=lower), Body)
+
+
+@in_a_hundred_cases(10)
+@given(st.integers(160, 300), circumferences, circumferences, st.tuples(*[st.integers(1, 40)] * 2), st.integers(5, 45))
+def test_a_nearest_level_is_the_first_round_up_or_down_at_which_all_levels_fit(stitches, waist, hip, places, rounds):
+    places = (places[0], places[0] + places[1])
+
+    def shape(*at):
+        levels = [
+            Level(name, wanted, GAUGE.height_cm(round_))
+            for name, wanted, round_ in zip(("waist", "hip"), (waist, hip), at, strict=True)
+        ]
+        length_cm = GAUGE.height_cm(rounds) + HEM.gauge.height_cm(HEM.rounds)
+        return shape_body(stitches, length_cm=length_cm, gauge=GAUGE, hem=HEM, levels=levels)
+
+    refused = shape(*places)
+    assume(isinstance(refused, Impossible))
+    named = {near.path[1]: near.value for near in refused.nearest if near.path[0] == "levels"}
+    # every round that either level could lie at, tried one after the other
+    tried = {
+        0: [at for at in range(1, places[1]) if isinstance(shape(at, places[1]), Body)],
+        1: [at for at in range(places[0] + 1, rounds + 1) if isinstance(shape(places[0], at), Body)],
+    }
+    nearest = {level: min(found, key=lambda at: abs(at - places[level])) for level, found in tried.items() if found}
+    assert named == nearest
 
 
 def test_no_change_is_named_where_none_alone_would_do():

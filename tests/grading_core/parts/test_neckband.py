@@ -75,3 +75,35 @@ def test_the_bands_of_all_sizes_are_told_in_size_runs():
     assert told[0].endswith("98 (104) stitches.")
     assert told[1].startswith("Work 1 round plain and increase 2 (0) stitches evenly in it: 100 (104) stitches")
     assert told[2] == "Work 9 (10) rounds in a rib that repeats over 4 stitches."
+
+
+def test_the_rhythm_along_a_drop_is_the_nearest_to_what_is_picked_up_there():
+    # 22 stitches and 31 rounds make 4.26 stitches of 6 rows: 4 are picked up, 2 in 3, where the gauges alone are near
+    # 5 in 7
+    made = pick_up(90, GAUGE, 6)
+    assert (made.along_rows_each_side, made.rhythm) == (4, Fraction(2, 3))
+
+
+@given(st.integers(1, 60), st.integers(14, 34), st.integers(18, 50))
+def test_no_short_rhythm_is_nearer_to_what_is_picked_up(rows, stitches, rounds):
+    made = pick_up(90, Gauge(Fraction(stitches), Fraction(rounds)), rows)
+    ratio = Fraction(made.along_rows_each_side, rows)
+    short = [Fraction(many, of) for of in range(1, 9) for many in range(1, 3 * of + 1)]
+    if made.along_rows_each_side:
+        assert abs(made.rhythm - ratio) == min(abs(each - ratio) for each in short)
+
+
+def test_a_neck_without_row_ends_has_no_rhythm():
+    assert pick_up(90, GAUGE).rhythm is None
+
+
+def test_a_ratio_that_is_no_short_one_is_not_rounded_to_none():
+    assert pick_up(90, Gauge(Fraction(1), Fraction(30)), 30).rhythm == Fraction(1, 30)
+
+
+def test_sizes_with_one_rhythm_are_told_it_once_and_others_each_their_own():
+    rows = {6: "2 for every 3 rows", 7: "5 for every 7 rows"}
+    bands = {many: neckband(pick_up(90, GAUGE, many), RIB) for many in (6, 7, 12)}
+    for many, rhythm in rows.items():
+        assert f"about {rhythm}: " in run_instructions([bands[many], bands[many]])[0]
+    assert "about 2 (5) for every 3 (7) rows: " in run_instructions([bands[6], bands[7]])[0]

@@ -26,9 +26,14 @@ def test_shaping_in_every_round_of_every_size_needs_no_ordinal():
 def test_a_size_with_fewer_steps_works_the_last_one_0_times_and_is_told_to_leave_it_out():
     sizes = [[Phase(1, 6, ((2, 2),), 3), Phase(7, 12, ((3, 2),), 2)], [Phase(1, 12, ((4, 2),), 3)]]
     assert run_tapers(sizes, words) == (
-        f"Decrease 2 every 2nd (4th) round 3 (3) times, then every 3rd ({DASH}) round 2 (0) times "
+        "Decrease 2 every 2nd (4th) round 3 (3) times, then every 3rd (5th) round 2 (0) times "
         "(leave out what is worked 0 times in your size).",
     )
+
+
+def test_a_dash_is_for_a_size_without_shaping():
+    sizes = [[Phase(1, 12, ((4, 2),), 3)], [Phase(1, 12, (), 0)]]
+    assert run_tapers(sizes, words)[0].startswith(f"Decrease 2 every 4th ({DASH}) round 3 (0) times")
 
 
 def test_sizes_that_are_all_plain_have_plain_rounds_only():

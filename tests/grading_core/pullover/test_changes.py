@@ -7,9 +7,10 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BandChange, Changes, Gauges, SleeveWishes
-from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.result import KnittedSize, Row
 from grading_core.sizes.request import EvenSteps
 from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import BULKY, GAUGE, PLAIN, REQUESTS, outcomes
@@ -95,3 +96,12 @@ def test_another_style_of_sleeve_is_as_long_as_a_design_of_that_style():
     for sleeve in (SleeveWishes(), SleeveWishes(length=Fraction(40))):
         made = grade_pullover(replace(PLAIN, sleeve=sleeve, changes=Changes(sleeve_style="short")))
         assert outcomes(made) == outcomes(short)
+
+
+def test_a_length_that_reads_the_same_is_not_a_change():
+    # a rib of other rounds moves lengths by thousandths of a centimetre that nobody reads
+    design = [Row("length", "cm", (Fraction("20.320"), Fraction("20.3249"), None, 5))]
+    changed = [Row("length", "cm", (Fraction("20.3249"), Fraction("20.3251"), None, 5))]
+    (found,) = changed_numbers(["S", "M", "L", "XL"], design, changed)
+    # 20.32 to 20.32, and 20.32 to 20.33
+    assert found.size == "M"

@@ -8,7 +8,7 @@ import pytest
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Asked
-from grading_core.pullover.measurements import fall_problems, measurement_problems, target_measurements
+from grading_core.pullover.measurements import fall_problems, nothing_to_knit, target_measurements
 from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
 from grading_core.sizes.request import EvenSteps
 
@@ -117,29 +117,35 @@ def test_shares_of_the_neck_are_in_any_measure():
 
 
 @pytest.mark.parametrize(
-    ("lengths", "neck", "path"),
+    ("lengths", "neck", "paths"),
     [
-        ({"bust": Fraction(-94)}, NeckWishes(), ("asked", "bust")),
-        ({"sleeve_length": Fraction(0)}, NeckWishes(), ("asked", "sleeve_length")),
-        ({"depth": Fraction(60)}, NeckWishes(), ("asked", "depth")),
-        ({"depth": Fraction(60)}, NeckWishes(raise_height=Fraction(2)), ("asked", "depth")),
-        ({}, NeckWishes(raise_height=Fraction(40)), ("neck", "raise_height")),
-        ({"bust": Fraction(400)}, NeckWishes(), ("body", "length")),
-        ({"neck": Fraction(7)}, NeckWishes(), ("asked", "neck")),
+        ({"bust": Fraction(-94)}, NeckWishes(), [("asked", "bust")]),
+        ({"sleeve_length": Fraction(0)}, NeckWishes(), [("asked", "sleeve_length")]),
+        ({"depth": Fraction(60)}, NeckWishes(), [("body", "length"), ("asked", "depth")]),
+        ({}, NeckWishes(raise_height=Fraction(40)), [("body", "length"), ("yoke", "depth"), ("neck", "raise_height")]),
+        ({"neck": Fraction(7)}, NeckWishes(), [("asked", "neck"), ("yoke", "line_stitches")]),
     ],
 )
-def test_what_leaves_nothing_to_knit_is_told_at_the_wish_that_is_to_blame(lengths, neck, path):
+def test_what_leaves_nothing_to_knit_is_told_with_the_wishes_that_would_mend_it(lengths, neck, paths):
     lengths = asked(**lengths)
-    problems = measurement_problems(targets(lengths, neck), lengths, neck, 2, FABRICS)
-    assert [problem.path for problem in problems] == [path]
+    (target,) = targets(lengths, neck)
+    impossible = nothing_to_knit(target, WEARER, lengths, 2, FABRICS)
+    assert [nearest.path for nearest in impossible.nearest] == paths
 
 
-def test_the_lines_are_to_blame_where_no_neck_is_asked():
-    # 46.04 cm have 11 stitches at 4 cm each, and four lines of two stitches leave 3
+def test_a_neck_that_is_too_narrow_for_its_lines_says_which_have_room():
+    # 46.04 cm have 11.5 stitches at 4 cm each: 3.5 beside four lines of two, and no line leaves 8
     wide = Gauge(Fraction(1, 4), Fraction(1, 4))
-    problems = [*measurement_problems(targets({}), {}, NeckWishes(), 2, Fabrics(wide, wide, wide))]
-    assert [problem.path for problem in problems] == [("yoke", "line_stitches")]
-    assert "3.5 stitches" in problems[0].detail
+    (target,) = targets({})
+    impossible = nothing_to_knit(target, WEARER, {}, 2, Fabrics(wide, wide, wide))
+    assert "3.5 stitches" in impossible.reason
+    assert ("yoke", "line_stitches") in [each.path for each in impossible.nearest]
+    assert [each.value for each in impossible.nearest] == [Fraction(65), 0]
+
+
+def test_what_can_be_knitted_leaves_something_everywhere():
+    (target,) = targets({})
+    assert nothing_to_knit(target, WEARER, {}, 2, FABRICS) is None
 
 
 def test_a_length_that_makes_a_measurement_fall_is_told_and_one_that_follows_is_not():

@@ -15,7 +15,7 @@ from grading_core.yoke.request import Options
 from tests.grading_core.pullover.test_targets import SMALL
 
 GAUGE = Gauge(Fraction(2), Fraction(3))
-FABRICS = Fabrics(GAUGE, GAUGE, rib=Gauge(Fraction(2), Fraction(4)))
+FABRICS = Fabrics(plain=GAUGE, rib=Gauge(Fraction(2), Fraction(4)), rounds=GAUGE)
 COUNTS = Counts(
     neck=Sections(34, 34, 12), split=Sections(90, 90, 50), underarm=14, rounds=60, line_to_body=1, line_to_sleeve=1
 )
@@ -25,7 +25,7 @@ def shape(counts=COUNTS, options=Options(), usual=Fraction("2.5"), **wishes) -> 
     wishes = NeckWishes(**wishes)
     raised, dropped = wishes.heights_cm(usual)
     target = replace(SMALL, raise_height=raised, front_drop=dropped)
-    return shape_neck(counts, target, wishes, options, GAUGE)
+    return shape_neck(counts, target, wishes, options, FABRICS)
 
 
 def test_the_back_is_raised_as_usual_unless_asked_otherwise():

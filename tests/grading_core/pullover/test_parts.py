@@ -5,7 +5,6 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, PulloverRequest, SleeveWishes
@@ -50,7 +49,6 @@ def test_a_sleeve_of_12_cm_is_not_drawn_in_to_the_wrist():
     assert len(size.sleeve.decrease_rounds) < size.sleeve.rounds / 2
 
 
-def test_a_change_of_ease_that_leaves_no_body_is_told_where_a_body_length_can_be_asked():
-    with pytest.raises(ContradictionError) as error:
-        knit(replace(REQUEST, labels=("M",), changes=Changes(ease={"bust": Fraction(400)})))
-    assert [problem.path for problem in error.value.problems] == [("changes", "body_length")]
+def test_a_change_of_ease_that_leaves_no_body_offers_a_body_length_among_the_changes():
+    impossible = knit(replace(REQUEST, labels=("M",), changes=Changes(ease={"bust": Fraction(400)})))
+    assert ("changes", "body_length") in [each.path for each in (*impossible.nearest, *impossible.together)]

@@ -4,6 +4,7 @@ from fractions import Fraction
 import pytest
 
 from grading_core.chart.grid import Chart
+from grading_core.chart.request import ChartOptions
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import BandChange, BandWishes, Gauges, NeckWishes, PulloverRequest, RuleChange
 from grading_core.rounding import CountRule
@@ -13,17 +14,17 @@ PLAIN, STRANDED, RIB = (Gauge(Fraction(stitches), Fraction(3)) for stitches in (
 ALL = Gauges(PLAIN, STRANDED, RIB)
 
 
-@pytest.mark.parametrize(
-    ("repeat", "yoke", "below"), [("rows", STRANDED, STRANDED), ("once", STRANDED, PLAIN), (None, PLAIN, PLAIN)]
-)
-def test_a_chart_makes_its_parts_stranded_and_one_worked_once_only_the_yoke(repeat, yoke, below):
-    fabrics = ALL.fabrics(Chart(("#.",), {}, repeat=repeat) if repeat else None)
-    assert (fabrics.yoke, fabrics.below, fabrics.rib) == (yoke, below, RIB)
+@pytest.mark.parametrize(("repeat", "stranded"), [("rows", range(3, 9)), ("once", range(3, 5)), (None, ())])
+def test_only_the_rounds_of_a_chart_are_stranded(repeat, stranded):
+    chart = ChartOptions(chart=Chart(("#.", ".#"), {}, repeat=repeat), first_round=3) if repeat else None
+    fabrics = ALL.fabrics(chart)
+    assert [number for number in range(1, 9) if fabrics.rounds.at(number) == STRANDED] == [*stranded]
+    assert (fabrics.plain, fabrics.rib) == (PLAIN, RIB)
 
 
 def test_a_gauge_that_is_not_sent_is_that_of_the_plain_fabric():
-    fabrics = Gauges(PLAIN).fabrics(Chart(("#.",), {}))
-    assert {fabrics.yoke, fabrics.below, fabrics.rib} == {PLAIN}
+    fabrics = Gauges(PLAIN).fabrics(ChartOptions(chart=Chart(("#.",), {})))
+    assert {fabrics.rounds.at(1), fabrics.rib} == {PLAIN}
 
 
 @pytest.mark.parametrize(

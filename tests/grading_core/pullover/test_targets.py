@@ -7,6 +7,7 @@ import pytest
 
 from grading_core.chart.grid import Anchor
 from grading_core.errors import Impossible, Nearest
+from grading_core.fabric import ChartedFabric
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Asked
@@ -16,8 +17,9 @@ from grading_core.pullover.targets import count_rules, rule_problems, stitch_tar
 from grading_core.rounding import CountRule
 from grading_core.yoke.request import Options
 
+YOKE, BELOW = Gauge(Fraction(2), Fraction(3)), Gauge(Fraction(5, 2), Fraction(4))
 FABRICS = Fabrics(
-    yoke=Gauge(Fraction(2), Fraction(3)), below=Gauge(Fraction(5, 2), Fraction(4)), rib=Gauge(Fraction(1), Fraction(1))
+    plain=BELOW, rib=Gauge(Fraction(1), Fraction(1)), rounds=ChartedFabric(plain=BELOW, charted=YOKE, first=1, last=66)
 )
 SMALL = TargetMeasurements(
     label="S",
@@ -101,13 +103,13 @@ WEARER = Wearer("S", {"bust": Fraction(90), "upper_arm": Fraction(28)}, child=Fa
     [
         (Nearest(("rounds",), 60), Nearest(("yoke", "depth"), Fraction(20))),
         (Nearest(("underarm",), 20), Nearest(("yoke", "underarm"), Fraction(8))),
-        (Nearest(("body",), 260), Nearest(("changes", "ease", "bust"), Fraction(14))),
-        (Nearest(("sleeve",), 80), Nearest(("ease", "upper_arm"), Fraction(4))),
+        (Nearest(("body",), 260), Nearest(("changes", "ease", "bust"), Fraction("14.1"))),
+        (Nearest(("sleeve",), 80), Nearest(("ease", "upper_arm"), Fraction("4.1"))),
         (Nearest(("step",), 1), Nearest(("yoke", "step"), 1)),
         (Nearest(("neck", "count_rule", "multiple"), 4), Nearest(("neck", "count_rule", "multiple"), 4)),
     ],
 )
 def test_a_count_that_would_do_is_told_as_the_length_that_can_be_asked(nearest, expected):
     lengths = {"bust": Asked(("changes", "ease", "bust"), Fraction(2))}
-    told = without_counts(Impossible("Because.", (nearest,)), WEARER, lengths, FABRICS)
+    told = without_counts(Impossible("Because.", (nearest,)), WEARER, SMALL.depth, lengths, FABRICS)
     assert told == Impossible("Because.", (expected,))

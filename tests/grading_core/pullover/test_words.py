@@ -4,9 +4,14 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 
+import pytest
+
+from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import ChartWishes, Gauges, NeckWishes
+from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
+from grading_core.units import CM_PER_INCH
 from tests.grading_core.pullover.knitted_pullovers import (
     DIAMOND,
     FINE,
@@ -85,10 +90,45 @@ def test_the_words_begin_with_sizes_and_gauges():
     made = grade_pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
     assert made.instructions[0].sentences[:3] == (
         "Sizes: S (M).",
-        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm (22.35 stitches and 31.5 rounds to 4 in).",
-        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm (32.51 stitches and 44.7 rounds to 4 in). Work hem, "
-        "cuffs and neckband with the needle that gives it to you.",
+        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in.",
+        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm = 4 in. Work hem, cuffs and neckband with the needle "
+        "that gives it to you.",
     )
+
+
+def test_a_gauge_counted_over_inches_is_told_as_it_was_counted():
+    # twice 11.25 stitches and 15.5 rounds over 2 in
+    gauge = Gauge.over(Fraction(45, 4), Fraction(31, 2), 2 * CM_PER_INCH)
+    told = grade_pullover(replace(PLAIN, gauges=Gauges(gauge), labels=("M",))).instructions[0].sentences[1]
+    assert told == "Gauge, in the round and blocked: 22.5 stitches and 31 rounds to 10 cm = 4 in."
+
+
+@pytest.mark.parametrize(
+    ("seam_stitches", "underarm", "place"),
+    # half of the 12 stitches beside the seam, then the seam; without one, half of all
+    [
+        (3, 15, "9 stitches after the beginning of the underarm, behind its 3 seam stitches"),
+        (None, 16, "8 stitches after the beginning of the underarm"),
+    ],
+)
+def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stitches, underarm, place):
+    waist = BodyWishes(levels=(LevelWish("waist", Fraction(18)),))
+    request = replace(PLAIN, labels=("M",), yoke=YokeWishes(seam_stitches=seam_stitches), body=waist)
+    pullover = grade_pullover(request)
+    (size,) = sizes_of(pullover)
+    assert size.counts.underarm == underarm
+    told = {each.part: " ".join(each.sentences) for each in pullover.instructions}
+    alone = {"body": " ".join(size.body.instructions()), "sleeve": " ".join(size.sleeve.instructions())}
+    of_each = place.replace("the underarm", "each underarm")
+    assert place.replace("the underarm", "the underarm cast on last") in told["split"]
+    for words in (told["body"], alone["body"]):
+        assert of_each in words
+        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
+    for words in (told["sleeve"], alone["sleeve"]):
+        assert place in words
+        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
+    assert "middle" not in told["body"] + told["sleeve"]
+    assert ("seam" in told["split"]) == (seam_stitches is not None)
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():

@@ -1,7 +1,7 @@
 import pytest
 
 from tests.oracles.pullover_answer import feasible
-from tests.service.pullovers.answers import WOMEN, row
+from tests.service.pullovers.answers import DIAMOND, WOMEN, row
 
 
 def test_a_gauge_alone_makes_nine_sizes(plain):
@@ -42,3 +42,26 @@ def test_each_count_has_its_difference_from_what_was_wanted(make):
     assert differences["rounds"] == pytest.approx(size["yoke"]["rounds"] - 70.43)
     # the back's share of the 84.202 stitches beside the lines is 37 % less 0.075 % for each cm beyond 75
     assert differences["neck_back"] == pytest.approx(size["neck"]["sections"]["back"] - 30.60)
+
+
+@pytest.mark.parametrize(
+    ("convention", "per_4_in"),
+    # 4 in are 10.16 cm, and nominally 10
+    [("exact", {"stitches": 22.35, "rows": 31.5}), ("nominal", {"stitches": 22.0, "rows": 31.0})],
+)
+def test_the_gauge_is_printed_as_the_trade_prints_it_and_answered_exactly(make, convention, per_4_in):
+    answer = make(labels=["M"], inch_convention=convention)
+    assert answer["gauges"] == {"plain": {"per_10_cm": {"stitches": 22.0, "rows": 31.0}, "per_4_in": per_4_in}}
+    told = answer["instructions"][0]["sentences"]
+    assert "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in." in told
+
+
+def test_the_gauges_answered_are_those_of_the_fabrics_that_are_used(make):
+    gauges = {
+        "plain": {"stitches": 22, "rows": 31},
+        "stranded": {"stitches": 24, "rows": 28},
+        "rib": {"stitches": 25, "rows": 32},
+    }
+    assert set(make(labels=["M"], gauges=gauges)["gauges"]) == {"plain", "rib"}
+    charted = make(labels=["M"], gauges=gauges, chart={"chart": DIAMOND})["gauges"]
+    assert {name: each["per_10_cm"] for name, each in charted.items()} == gauges

@@ -41,3 +41,24 @@ def test_even_when_every_size_is_impossible_the_answer_is_an_answer(make):
     assert [size["label"] for size in answer["sizes"]] == WOMEN
     assert all(size["nearest"] for size in answer["sizes"])
     assert answer["instructions"] == []
+
+
+def test_a_seam_too_wide_for_body_or_sleeve_is_impossible_without_a_chart_as_with_one(make):
+    # half a waist and a cuff hold fewer stitches
+    (size,) = make(labels=["M"], yoke={"seam_stitches": 43})["sizes"]
+    assert not size["feasible"]
+    assert "seam stitches" in size["reason"]
+    (nearest,) = size["nearest"]
+    assert nearest["field"] == "yoke.seam_stitches"
+    assert make(labels=["M"], yoke={"seam_stitches": nearest["value"]})["sizes"][0]["feasible"]
+
+
+def test_a_nearest_level_says_which_one_and_applied_alone_makes_the_body_feasible(make):
+    levels = [{"measurement": "waist", "below": 18}, {"measurement": "hip", "below": 50}]
+    (size,) = make(labels=["M"], body={"levels": levels})["sizes"]
+    assert not size["feasible"]
+    fields = {nearest["field"]: nearest["value"] for nearest in size["nearest"]}
+    assert set(fields) == {"body.length", "body.levels.1.below"}
+    higher = [levels[0], {**levels[1], "below": fields["body.levels.1.below"]}]
+    assert make(labels=["M"], body={"levels": higher})["sizes"][0]["feasible"]
+    assert make(labels=["M"], body={"levels": levels, "length": fields["body.length"]})["sizes"][0]["feasible"]

@@ -22,10 +22,10 @@ def test_requests_at_random_are_answered_by_pullovers_that_close_or_by_their_wro
             error.add_note(f"seed {seed}")
             raise
         for size in response.json["sizes"]:
-            assert size["feasible"] or size["nearest"], (seed, size)
+            assert size["feasible"] or size["nearest"] or size["together"], (seed, size)
             made += size["feasible"]
     assert answered > 50
-    assert refused >= 5
+    assert refused >= 3
     assert made > 150
 
 

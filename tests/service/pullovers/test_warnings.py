@@ -23,3 +23,27 @@ def test_long_floats_in_a_babys_pullover_get_the_caution_about_fingers(make):
     codes = {one["code"] for one in make(body_table="babies", chart={"chart": far_apart})["warnings"]}
     grown = {one["code"] for one in make(chart={"chart": far_apart})["warnings"]}
     assert "float_can_catch_fingers" in codes - grown
+
+
+def test_body_increases_that_end_early_are_said_with_size_rounds_and_cm(make):
+    answer = make(labels=["M"], yoke={"spacing": "single_then_plain", "depth": 30})
+    (warning,) = named(answer["warnings"], "increases_end_early")
+    yoke = answer["sizes"][0]["yoke"]
+    straight = yoke["rounds"] - max(each["round"] for each in yoke["increase_rounds"] if each["body"])
+    assert straight > yoke["rounds"] / 5
+    assert warning["size"] == "M"
+    # 31 rounds to 10 cm
+    assert f"{straight} rounds ({straight * 10 / 31:.1f} cm)" in warning["message"]
+    calm = make(labels=["M"], yoke={"depth": 30})
+    assert not named(calm["warnings"], "increases_end_early")
+
+
+def test_increases_in_many_rounds_in_a_row_are_said_for_an_asked_depth_and_for_a_change(make):
+    for request in ({"yoke": {"depth": 12, "step": 1}}, {"yoke": {"depth": 24}, "changes": {"yoke": {"depth": 12}}}):
+        answer = make(labels=["M"], **request)
+        worked = [each["round"] for each in answer["sizes"][0]["yoke"]["increase_rounds"]]
+        # the longest stretch of rounds without one missing
+        streak = max(len(run) for run in "".join(".x"[n in worked] for n in range(1, max(worked) + 1)).split("."))
+        (warning,) = named(answer["warnings"], "many_increase_rounds_in_a_row")
+        assert streak > 8
+        assert f"{streak} increase rounds" in warning["message"]

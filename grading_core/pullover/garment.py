@@ -1,0 +1,140 @@
+"""The garment in every size, as far as its parts: its stages in the order of the craft.
+
+Bodies; finished measurements; targets and rules; the counts of all sizes from cast-on to split; the parts of each size.
+A size that can't be knitted says why, and the others are made. A maker's changes are a second version that goes through
+the same stages from the measurements on, with the design's counts where its targets are the same.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+from functools import partial
+
+from grading_core.counts.solver import Solution
+from grading_core.errors import Impossible, raise_if_any
+from grading_core.pullover.bodies import Wearer, find_wearers, missing_measurements
+from grading_core.pullover.changes import Version, adjustment_problems, versions
+from grading_core.pullover.chart import chart_anchor
+from grading_core.pullover.fit import evened_girths, smallest_first
+from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.levels import level_stitches
+from grading_core.pullover.measurements import fall_problems, measurement_problems, nothing_to_knit, target_measurements
+from grading_core.pullover.parts import knit_size
+from grading_core.pullover.problems import wish_problems
+from grading_core.pullover.request import Fabrics, PulloverRequest
+from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems, solve_targets
+from grading_core.sizes.bodies import SizeBody, size_bodies
+
+Outcomes = Mapping[str, KnittedSize | Impossible]
+"""By label, in the order asked."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Garment:
+    """All sizes, as far as their parts.
+
+    bodies, wearers: of all sizes. rising: the labels from the smallest size to the largest. designed, outcomes: the
+    sizes as designed, and with a maker's changes; the same without any. version, fabrics, solution: of the latter.
+    """
+
+    bodies: tuple[SizeBody, ...]
+    wearers: tuple[Wearer, ...]
+    rising: tuple[str, ...]
+    designed: Outcomes
+    outcomes: Outcomes
+    version: Version
+    fabrics: Fabrics
+    solution: Solution
+
+
+def knit_garment(request: PulloverRequest, among: Collection[str] | None = None) -> Garment:
+    """The parts of every size as designed, and with a maker's changes.
+
+    request: what is asked. among: labels of the sizes to knit, whose counts are then chosen without the others; None
+    for all.
+
+    Raises ContradictionError for everything in the request that contradicts itself, apart from the length of the
+    chart's answer.
+
+    >>> from fractions import Fraction
+    >>> from grading_core.gauge import Gauge
+    >>> from grading_core.pullover.request import Gauges
+    >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
+    >>> knit_garment(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M"))).outcomes["M"].counts.body
+    228
+    """
+    neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
+    levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
+
+    bodies = size_bodies(request.bodies)
+    lengths = asked_lengths(request.ease, neck, yoke, body, sleeve)
+    all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
+    raise_if_any(
+        [
+            *length_problems(all_lengths, len(bodies)),
+            *ease_problems(request.ease, levels),
+            *wish_problems(neck, yoke, request.yarn, chart),
+            *missing_measurements(bodies, lengths, levels, changes),
+        ]
+    )
+    wearers = find_wearers(bodies, request.bodies.body_table)
+    rules = count_rules(neck, yoke, body, sleeve, chart_anchor(chart))
+
+    solved: SolvedTargets | None = None
+    outcomes: list[Outcomes] = []
+    design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=sleeve.style, band=request.band)
+    for version in versions(design, levels, changes):
+        fabrics = version.gauges.fabrics(chart)
+        measurements = target_measurements(
+            wearers,
+            version.lengths,
+            neck,
+            levels,
+            style=version.sleeve_style,
+            lines_cm=fabrics.rounds.at(1).width_cm(4 * lines),
+            evened=evened_girths(version.lengths, request.smooths),
+        )
+        rising = [measurements[place] for place in smallest_first(wearers)]
+        problems = [
+            *measurement_problems(measurements, fabrics),
+            *fall_problems(rising, version.lengths),
+            *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
+        ]
+        raise_if_any(version.blame(problem) for problem in problems)
+
+        empty = {
+            wearer.label: nothing_to_knit(target, wearer, version.lengths, lines, fabrics)
+            for wearer, target in zip(wearers, measurements, strict=True)
+        }
+        possible = [target for target in rising if not empty[target.label] and (not among or target.label in among)]
+        solved = solve_targets(possible, fabrics, rules, solved)
+        raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
+
+        knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
+        counts = solved.by_label
+        levelled = level_stitches(possible, counts, version.adjustment, fabrics.rounds)
+        made = {
+            wearer.label: empty[wearer.label]
+            or knit(
+                counts[wearer.label], target, wearer, version, fabrics, level_stitches=levelled.get(wearer.label, ())
+            )
+            for wearer, target in zip(wearers, measurements, strict=True)
+            if empty[wearer.label] or wearer.label in counts
+        }
+        outcomes.append(
+            {label: version.offer(size) if isinstance(size, Impossible) else size for label, size in made.items()}
+        )
+
+    assert solved is not None  # there is always the design
+    return Garment(
+        bodies=tuple(bodies),
+        wearers=wearers,
+        rising=tuple(target.label for target in rising),
+        designed=outcomes[0],
+        outcomes=outcomes[-1],
+        version=version,
+        fabrics=fabrics,
+        solution=solved.solution,
+    )
