@@ -295,6 +295,12 @@ class FinishedPulloverSchema(StrictSchema):
     front_extra = _measured("front_extra", "By which the front is wider than the back.")
     sleeve_length = _measured("sleeve_length")
     total_length = _measured("total_length", "At the centre back, raise included.")
+    reach = _measured(
+        "reach",
+        "From the centre back of the neck to the end of a sleeve: half of the neck's width, the circumference of the "
+        "cast-on taken for a circle's; the yoke along the sleeve's centre; the sleeve. Its target is the body's, to "
+        "the wrist, where it is known and the sleeve is a long one.",
+    )
 
 
 class CorrectionsSchema(StrictSchema):
