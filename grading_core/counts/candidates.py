@@ -119,6 +119,10 @@ class Splits:
         room = len(grid_rounds(most_rounds, rules.yoke))
         self._widest_front = self._front + 2 * room * (2 if rules.yoke.double_body == "if_needed" else 1)
         self._widest_sleeve = self._neck_sleeve + 2 * room
+        # what was found within which budget: more are asked for again and again
+        self._found: list[Candidate] = []
+        self._allowance = 2 * UNIT
+        self._budget = -1
 
     def __call__(self, count: int) -> Sequence[Candidate]:
         """So many, cheapest first, or all where there are fewer."""
@@ -127,13 +131,11 @@ class Splits:
             return ()
         least = sum(min(options).cost for options in choices)
         most = sum(max(options).cost for options in choices)
-        allowance = 4 * UNIT
-        while True:
-            found = self._within(least + allowance)
-            if len(found) >= count or least + allowance >= most:
-                found.sort()
-                return found[:count]
-            allowance *= 2
+        while len(self._found) < count and self._budget < most:
+            self._allowance *= 2
+            self._budget = least + self._allowance
+            self._found = sorted(self._within(self._budget))
+        return self._found[:count]
 
     def _within(self, budget: int) -> list[Candidate]:
         """Every split that costs no more than the budget."""

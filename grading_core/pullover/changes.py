@@ -12,7 +12,7 @@ from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
-from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
+from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
@@ -28,12 +28,14 @@ _MAKERS: Mapping[Path, Path] = {
 class Version:
     """A garment as it is designed, or as a maker changes it: all that a maker can change.
 
-    gauges, lengths, band: as asked. adjustment: of the yoke, None for none. changed: whether a maker has changed it.
+    gauges, lengths, band: as asked. band_rule: where the band's count rule is asked for. adjustment: of the yoke, None
+    for none. changed: whether a maker has changed it.
     """
 
     gauges: Gauges
     lengths: Lengths
     band: BandWishes
+    band_rule: Path = ("band", "count_rule")
     adjustment: Adjustment | None
     changed: bool
 
@@ -73,6 +75,9 @@ def versions(
             gauges=changes.gauges or gauges,
             lengths={**lengths, **changed_lengths(changes)},
             band=changes.band.of(band),
+            band_rule=("band", "count_rule")
+            if changes.band.count_rule == RuleChange()
+            else ("changes", "band", "count_rule"),
             adjustment=changes.yoke,
             changed=True,
         )

@@ -9,15 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from functools import partial
 
-from grading_core.counts.solver import Solution
 from grading_core.errors import Impossible, raise_if_any
-from grading_core.pullover.bodies import Wearer, find_wearers, missing_measurements
-from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
+from grading_core.pullover.bodies import find_wearers, missing_measurements
+from grading_core.pullover.changes import adjustment_problems, keep_counts_problems, versions
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
-from grading_core.pullover.levels import level_stitches
+from grading_core.pullover.making import Making
 from grading_core.pullover.measurements import (
     extra_problems,
     fall_problems,
@@ -26,11 +24,10 @@ from grading_core.pullover.measurements import (
     smallest_first,
     target_measurements,
 )
-from grading_core.pullover.parts import knit_size
 from grading_core.pullover.problems import wish_problems
-from grading_core.pullover.request import Fabrics, PulloverRequest
+from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize
-from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems, solve_targets
+from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
 from grading_core.sizes.bodies import SizeBody, size_bodies
 
 Outcomes = Mapping[str, KnittedSize | Impossible]
@@ -41,18 +38,16 @@ Outcomes = Mapping[str, KnittedSize | Impossible]
 class Garment:
     """All sizes, as far as their parts.
 
-    bodies, wearers: of all sizes. rising: the labels from the smallest size to the largest. designed, outcomes: the
-    sizes as designed, and with a maker's changes; the same without any. version, fabrics, solution: of the latter.
+    bodies: of all sizes. rising: the labels from the smallest size to the largest. designed, outcomes: the
+    sizes as designed, and with a maker's changes; the same without any. making, solved: of the latter.
     """
 
     bodies: tuple[SizeBody, ...]
-    wearers: tuple[Wearer, ...]
     rising: tuple[str, ...]
     designed: Outcomes
     outcomes: Outcomes
-    version: Version
-    fabrics: Fabrics
-    solution: Solution
+    making: Making
+    solved: SolvedTargets
 
 
 def knit_garment(request: PulloverRequest, among: Collection[str] | None = None) -> Garment:
@@ -107,20 +102,28 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             wearer.label: nothing_to_knit(target, wearer, version.lengths, neck, lines, fabrics)
             for wearer, target in zip(wearers, measurements, strict=True)
         }
-        possible = [target for target in rising if not empty[target.label] and (not among or target.label in among)]
-        solved = solve_targets(possible, fabrics, rules, solved)
+        making = Making(
+            wearers=wearers,
+            measurements=measurements,
+            labels=frozenset(label for label, why in empty.items() if not why and (not among or label in among)),
+            version=version,
+            fabrics=fabrics,
+            rules=rules,
+            neck=neck,
+            yoke=yoke,
+            body=body,
+            sleeve=sleeve,
+            chart=chart,
+        )
+        solved = making.solve(solved)
         raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
 
-        knit = partial(knit_size, neck=neck, yoke=yoke, body=body, sleeve=sleeve, chart=chart)
         counts = solved.by_label
-        levelled = level_stitches(possible, counts, version.adjustment, fabrics.rounds)
+        levelled = making.level_stitches(counts)
         made = {
-            wearer.label: empty[wearer.label]
-            or knit(
-                counts[wearer.label], target, wearer, version, fabrics, level_stitches=levelled.get(wearer.label, ())
-            )
-            for wearer, target in zip(wearers, measurements, strict=True)
-            if empty[wearer.label] or wearer.label in counts
+            label: why or making.knit(counts, levelled, label)
+            for label, why in empty.items()
+            if why or label in making.labels
         }
         outcomes.append(
             {label: version.offer(size) if isinstance(size, Impossible) else size for label, size in made.items()}
@@ -129,11 +132,9 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     assert solved is not None  # there is always the design
     return Garment(
         bodies=tuple(bodies),
-        wearers=wearers,
         rising=tuple(target.label for target in rising),
         designed=outcomes[0],
         outcomes=outcomes[-1],
-        version=version,
-        fabrics=fabrics,
-        solution=solved.solution,
+        making=making,
+        solved=solved,
     )

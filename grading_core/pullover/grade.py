@@ -15,12 +15,12 @@ from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
 from grading_core.pullover.garment import knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
-from grading_core.pullover.remarks import chart_remarks, size_remarks
+from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
 from grading_core.pullover.table import table
 from grading_core.pullover.words import instructions
-from grading_core.pullover.yarn import colour_yarn
+from grading_core.pullover.yarn import colour_yarn, yarn_remarks
 
 
 def grade_pullover(request: PulloverRequest) -> Pullover:
@@ -41,18 +41,19 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     designed, made = table(garment.designed.values()), table(outcomes.values())
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    version, neck, yoke = garment.version, request.neck, request.yoke
+    making, neck, yoke = garment.making, request.neck, request.yoke
+    version = making.version
     plan = plan_chart(request.chart, chart_anchor(request.chart), yoke, version.gauges)
-    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in garment.wearers))
+    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in making.wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
         for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, garment.fabrics.rounds.at(size.counts.rounds + 1))
+            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds.at(size.counts.rounds + 1))
             knitted[label] = replace(size, yarn=yarn)
 
     gauges = version.gauges.used(charted=request.chart is not None)
-    knitted = at_own_gauge(knitted, garment.wearers, request, plan)
+    knitted = at_own_gauge(knitted, making.wearers, request, plan)
     sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
     compared = own_gauge_table(size.outcome for size in sizes) if request.kept_at else made
 
@@ -60,14 +61,15 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         sizes=sizes,
         gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
-        cost=garment.solution.cost,
-        unevenness=garment.solution.unevenness,
+        cost=garment.solved.solution.cost,
+        unevenness=garment.solved.solution.unevenness,
         table=made,
         instructions=instructions(knitted, gauges, neck.start, plan, request.kept_at),
         changed=tuple(changed_numbers([*outcomes], designed, compared)),
         remarks=(
             *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
-            *size_remarks(knitted, yoke.options),
+            *garment_remarks(making, garment.solved.by_label, knitted),
+            *(yarn_remarks(request.yarn, knitted, charted=plan is not None) if request.yarn else ()),
             *chart_remarks(placements, neck.start),
             *own_gauge_remarks(knitted.values()),
         ),

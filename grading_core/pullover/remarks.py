@@ -4,29 +4,42 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
-from fractions import Fraction
 
 from grading_core.chart.result import ChartPlacements
-from grading_core.errors import Remark
+from grading_core.counts.solver import Solved
+from grading_core.errors import Impossible, Remark
 from grading_core.parts.neckline import Start
+from grading_core.pullover.causes import Inquiry
+from grading_core.pullover.fit import fit_remarks
+from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
-from grading_core.units import to_places
+from grading_core.pullover.wanted import far_remarks
+from grading_core.pullover.whole import depth_remarks, total_length_remarks
 from grading_core.yoke.remarks import early_end_remarks, streak_remarks
-from grading_core.yoke.request import Options
-
-FAR_FROM_TARGET_CM = Fraction(2)
-"""A circumference further than this from what was asked deserves a word (a judgement, no source)."""
 
 
-def size_remarks(sizes: Mapping[str, KnittedSize], options: Options) -> Iterator[Remark]:
-    """What deserves a word in each size: its yoke, lengths, neck, and circumferences far from what was asked.
+def garment_remarks(
+    making: Making, counts: Mapping[str, Solved | Impossible], sizes: Mapping[str, KnittedSize]
+) -> Iterator[Remark]:
+    """What deserves a word about a garment: its parts, and where it isn't what was wanted or doesn't fit.
 
-    sizes: those that are possible, by label. options: how their yokes are increased.
+    making: as designed, or as a maker changes it. counts: its own, from `Making.solve`. sizes: those that are
+    possible, by label.
     """
-    for label, size in sizes.items():
+    for size in sizes.values():
         yield from streak_remarks(size.yoke)
-        yield from early_end_remarks(size.yoke, options)
-        yield from _size_remarks(label, size)
+        yield from early_end_remarks(size.yoke, making.yoke.options)
+        yield from size.body.remarks
+        yield from size.sleeve.remarks
+        if size.neck.head:
+            yield from size.neck.head.remarks
+    own = {label: _at_own_gauge(size) for label, size in sizes.items()}
+    inquiry = Inquiry(making, counts, sizes if own != sizes else {})
+    sizes = own
+    yield from far_remarks(sizes, inquiry)
+    yield from fit_remarks(sizes, inquiry)
+    yield from depth_remarks(sizes, inquiry)
+    yield from total_length_remarks(sizes, inquiry)
 
 
 def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[Remark]:
@@ -48,36 +61,18 @@ def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[
         yield replace(remark, path=("chart", *path) if path[:1] == ("anchor",) else None)
 
 
-def _size_remarks(label: str, size: KnittedSize) -> Iterator[Remark]:
-    yield from size.body.remarks
-    yield from size.sleeve.remarks
-    if size.neck.head:
-        yield from size.neck.head.remarks
-    for name, words in (("bust", "bust"), ("upper_arm", "upper arm"), ("neck", "neck"), ("wrist", "wrist")):
-        target, finished = getattr(size.target, name), getattr(size.finished, name)
-        if abs(finished - target) > FAR_FROM_TARGET_CM:
-            yield Remark(
-                "far_from_wanted",
-                f"The {words} comes to {to_places(finished, 1)} cm where {to_places(target, 1)} cm is asked: a smaller "
-                "multiple would come nearer.",
-                label,
-            )
-    for edge, words in ((size.body.hem, "hem"), (size.sleeve.cuff, "cuff"), (size.band.edge, "neckband")):
-        if edge.rib.gauge.width_cm(abs(edge.change)) > FAR_FROM_TARGET_CM:
-            yield Remark(
-                "rib_far_from_fabric",
-                f"The multiple of the {words} takes it from {edge.before} stitches to {edge.stitches}: a smaller one "
-                "would come nearer.",
-                label,
-            )
-    for part, target, edge, words in (
-        (size.body, size.target.body_length, size.body.hem, "body"),
-        (size.sleeve, size.target.sleeve_length, size.sleeve.cuff, "sleeve"),
-    ):
-        if not part.rounds and edge.height_cm - target > FAR_FROM_TARGET_CM:
-            yield Remark(
-                f"{words}_longer_than_asked",
-                f"The rib alone is {to_places(edge.height_cm, 1)} cm high where a {words} of {to_places(target, 1)} cm "
-                "is asked.",
-                label,
-            )
+def _at_own_gauge(size: KnittedSize) -> KnittedSize:
+    """The size as wide as at a maker's own gauge; as long as designed, for which the rounds are corrected."""
+    if size.at_own_gauge is None:
+        return size
+    own = size.at_own_gauge.finished
+    finished = replace(
+        size.finished,
+        bust=own.bust,
+        upper_arm=own.upper_arm,
+        neck=own.neck,
+        underarm=own.underarm,
+        hem=own.hem,
+        wrist=own.wrist,
+    )
+    return replace(size, finished=finished)

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
+from grading_core.errors import Remark
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
@@ -13,6 +15,8 @@ from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import KnittedSize, Neck
+from grading_core.units import to_places
+from grading_core.wording import counted_run
 from grading_core.yarn.estimates import need
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
@@ -105,6 +109,25 @@ def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishe
     """
     stitches = stitches_by_colour(size, chart)
     return tuple(need(colour, count, wishes, wishes.margin, gauge) for colour, count in stitches.items())
+
+
+def yarn_remarks(wishes: YarnWishes, sizes: Mapping[str, KnittedSize], *, charted: bool) -> Iterator[Remark]:
+    """What the yarn of all sizes leaves out.
+
+    wishes: the yarn. sizes: those that are possible, by label. charted: whether there is a chart, which has floats.
+    """
+    if not sizes:
+        return
+    ribs = counted_run([rib_stitches(size.body, size.sleeve, size.band) for size in sizes.values()], "stitch")
+    swatch = "rib and chart" if charted else "rib"
+    yield Remark(
+        "yarn_leaves_out",
+        f"The yarn is reckoned by the stitch, all of them as plain fabric: {ribs} of rib among them, which take "
+        f"another length. Not reckoned are {'the floats behind the chart, ' if charted else ''}cast-on, bind-off "
+        f"(cast-off), joins and ends; the margin of {to_places(wishes.margin * 100, 1):g} % has to cover all of that. "
+        f"Weigh a swatch that has {swatch} in it, or take a larger margin.",
+        path=("yarn",),
+    )
 
 
 def stitches_by_colour(size: KnittedSize, chart: ChartRequest | None) -> dict[str, int]:

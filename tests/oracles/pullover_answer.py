@@ -405,8 +405,8 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> No
     for name, length in lengths.items():
         assert finished[name]["finished"]["cm"] == cm(length), (size["label"], name)
     if finished is size["finished"]:
-        # whole stitches in fours and rows in pairs: at most half a step away, at the gauge that they are chosen for
         wider, longer = (finished[name]["difference"]["cm"] for name in ("front_extra", "front_length"))
+        # whole stitches in fours and rows in pairs: at most half a step away
         assert abs(wider) <= first_below.wide(2) + Fraction(1, 100)
         assert abs(longer - finished["body_length"]["difference"]["cm"]) <= fabrics.plain.high(1) + Fraction(2, 100)
     for made in finished.values():

@@ -6,10 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import YarnWishes
+from grading_core.pullover.request import ChartWishes, YarnWishes
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import stitches_by_colour
-from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes, sizes_of
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of
 from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
 
 
@@ -68,3 +68,26 @@ def test_a_weighed_swatch_tells_the_yarn_exactly():
         (colour,) = size.yarn
         assert colour.grams.likely == Fraction(colour.stitches, 100)
         assert colour.balls == -(-colour.stitches * 11 // 50_000)
+
+
+def left_out(request_):
+    return [remark for remark in grade_pullover(request_).remarks if remark.code == "yarn_leaves_out"]
+
+
+def test_what_the_yarn_leaves_out_is_said_with_the_stitches_of_rib_that_the_parts_have():
+    plain = replace(PLAIN, labels=("S", "M"), yarn=YarnWishes(metres_per_100g=Fraction(200)))
+    (remark,) = left_out(plain)
+    assert remark.path == ("yarn",)
+    # hem, both cuffs and band as the answer has them, each stitches times rounds
+    ribs = [
+        size.body.hem.stitches * size.body.hem.rounds
+        + 2 * size.sleeve.cuff.stitches * size.sleeve.cuff.rounds
+        + size.band.edge.stitches * size.band.rounds
+        for size in sizes_of(grade_pullover(plain))
+    ]
+    assert f"{ribs[0]} ({ribs[1]}) stitches of rib" in remark.message
+    assert "10 %" in remark.message
+    assert "floats" not in remark.message
+    (charted,) = left_out(replace(plain, chart=ChartWishes(chart=DIAMOND)))
+    assert "floats" in charted.message
+    assert left_out(replace(plain, yarn=None)) == []

@@ -1,0 +1,375 @@
+"""Why a measurement is not what was wanted: found by giving up one rule or length at a time and solving again.
+
+What alone brings the measurement where it should be is a cause. Where nothing alone does, what does together is looked
+for: all is given up, and taken back one after the other where the measurement doesn't need it. The counts are solved
+once for each rule, for all sizes together, and only where something is amiss.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cache
+from types import MappingProxyType
+from typing import NamedTuple
+
+from grading_core.counts.request import Rules, Targets
+from grading_core.counts.solver import Solved
+from grading_core.errors import Impossible, Path
+from grading_core.pullover.lengths import place
+from grading_core.pullover.making import Making
+from grading_core.pullover.result import KnittedSize
+from grading_core.rounding import NEAREST, CountRule
+from grading_core.wording import counted, listed
+
+MOST_SIZES = 200
+"""Sizes that are solved again for one answer, each as often as it is: 40 sizes without each of five rules or lengths, 9
+sizes without each of a dozen and without many of them together. It keeps an answer below a second; what then still has
+no cause is said to have none that was looked for."""
+
+COUNTED = frozenset({"neck", "bust", "upper_arm", "underarm", "depth", "hem", "armhole", "total_length", "total_steps"})
+"""What follows from the counts between cast-on and split."""
+
+_LENGTHS: Mapping[str, tuple[str, frozenset[str]]] = {
+    "bust": ("the ease asked for at the bust", COUNTED - {"bust", "hem"}),
+    "upper_arm": ("the ease asked for at the upper arm", COUNTED - {"upper_arm"}),
+    "neck": ("the circumference asked for at the neck", COUNTED - {"neck"}),
+    "underarm": ("the underarm asked for", COUNTED - {"underarm"}),
+    "depth": ("the depth asked for", COUNTED - {"depth", "total_length"}),
+    "body_length": ("the body length asked for", frozenset({"total_steps"})),
+    "sleeve_length": ("the sleeve length asked for", frozenset({"arm"})),
+    "wrist": ("the ease asked for at the wrist", frozenset({"hand", "arm"})),
+}
+"""Each length in words, and what else it may keep from being what is wanted."""
+
+WIDTHS = frozenset({"bust", "upper_arm", "neck", "underarm", "hem", "wrist", "hand", "arm", "armhole"})
+"""What is another at another gauge, whatever is added or left out in rounds."""
+
+Fits = Callable[..., bool]
+"""Whether one or more sizes are as wanted: called with each as it would be knitted."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """A rule or a length. words: a noun. path: its place in the request, None where it has none."""
+
+    words: str
+    path: Path | None
+
+
+_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes", "gauges"))
+
+
+@dataclass(frozen=True, slots=True)
+class Causes:
+    """What keeps a measurement from being what is wanted.
+
+    found: none where nothing that is asked for does. together: whether only all of them do, not each alone. sought:
+    whether all was given up that can be.
+    """
+
+    found: tuple[Cause, ...]
+    together: bool = False
+    sought: bool = True
+
+    @property
+    def path(self) -> Path | None:
+        """The one place in the request that is to blame, None where it isn't one."""
+        return self.found[0].path if len(self.found) == 1 else None
+
+    def words(self, otherwise: str) -> str:
+        """The causes as the end of a sentence.
+
+        otherwise: the reason where nothing that is asked for is the cause.
+
+        >>> a, b = Cause("the multiple of 40 of the body", ("body", "count_rule")), Cause("3 seam stitches", None)
+        >>> Causes((a,)).words(""), Causes((a, b), together=True).words("")
+        ('because of the multiple of 40 of the body', \
+'because of the multiple of 40 of the body and 3 seam stitches together')
+        >>> Causes((a, b)).words("")
+        'because of the multiple of 40 of the body and 3 seam stitches; without any one of them it would not be so'
+        """
+        if not self.found:
+            if not self.sought:
+                otherwise = "of what else is asked for (with fewer sizes at a time the answer says which of it)"
+            return f"because {otherwise}"
+        named = f"because of {listed([cause.words for cause in self.found])}"
+        if len(self.found) == 1:
+            return named
+        return f"{named} together" if self.together else f"{named}; without any one of them it would not be so"
+
+
+@dataclass(frozen=True, slots=True)
+class Relaxation:
+    """Something given up. cause: what. touches: measurements that it may change. relax: the garment without it."""
+
+    cause: Cause
+    touches: frozenset[str]
+    relax: Callable[[Making], Making]
+
+
+class _Relaxed(NamedTuple):
+    """A garment without what is given up, its counts, and the stitches at its body's levels."""
+
+    making: Making
+    counts: Mapping[str, Solved | Impossible]
+    levels: Mapping[str, tuple[int, ...]]
+
+
+class Inquiry:
+    """Asks for the causes of what is amiss in one making.
+
+    making: that is knitted. counts: its own, from `Making.solve`. designed: the sizes at the design's gauge where a
+    maker keeps their counts at another one, by label.
+    """
+
+    def __init__(
+        self,
+        making: Making,
+        counts: Mapping[str, Solved | Impossible],
+        designed: Mapping[str, KnittedSize] = MappingProxyType({}),
+    ) -> None:
+        self.making = making
+        self._designed = designed
+        self._relaxations = tuple(relaxations(making))
+        self._counts: dict[tuple[tuple[Targets, ...], Rules], Mapping[str, Solved | Impossible]] = {
+            (making.targets, making.rules): counts
+        }
+        self._sizes_solved = 0
+        self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
+        self._relaxed: dict[tuple[Cause, ...], _Relaxed] = {}
+        self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
+
+    def causes(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
+        """What keeps one or more sizes from being as wanted.
+
+        measurement: what is amiss, as relaxations name it. labels: of the sizes. fits: whether they are as wanted.
+        """
+        if not self._designed or measurement not in WIDTHS:
+            return self._seek(measurement, labels, fits)
+        if fits(*(self._designed[label] for label in labels)):
+            return Causes((_OWN_GAUGE,))
+        causes = self._seek(measurement, labels, fits)
+        return replace(causes, found=(_OWN_GAUGE, *causes.found), together=bool(causes.found))
+
+    def _seek(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
+        """The causes at the design's gauge."""
+        tried = [each for each in self._relaxations if measurement in each.touches]
+        alone = tuple(each.cause for each in tried if self._fits([each], labels, fits))
+        if alone:
+            return Causes(alone)
+        others = [_alone(labels[0])] if self._has_others(measurement, labels) else []
+        if others and self._fits(others, labels, fits):
+            return Causes((others[0].cause,))
+        together = self._together(measurement, tried, labels, fits)
+        if not together and others and tried and self._fits([*tried, *others], labels, fits):
+            together = (*tried, *others)
+        return Causes(
+            tuple(each.cause for each in together), together=len(together) > 1, sought=self._sizes_solved <= MOST_SIZES
+        )
+
+    def _has_others(self, measurement: str, labels: Sequence[str]) -> bool:
+        return measurement in COUNTED and len(labels) == 1 and len(self.making.labels) > 1
+
+    def _together(
+        self, measurement: str, tried: Sequence[Relaxation], labels: Sequence[str], fits: Fits
+    ) -> tuple[Relaxation, ...]:
+        """What has to be given up together, none where even all of it doesn't do; first what did in another size."""
+        known = self._known.setdefault(measurement, [])
+        for needed in known:
+            if self._fits(needed, labels, fits):
+                return needed
+        if len(tried) < 2 or not self._fits(tried, labels, fits):
+            return ()
+        needed = tuple(tried)
+        for each in tried:
+            fewer = tuple(other for other in needed if other is not each)
+            if self._fits(fewer, labels, fits):
+                needed = fewer
+        known.append(needed)
+        return needed
+
+    def _fits(self, given_up: Sequence[Relaxation], labels: Sequence[str], fits: Fits) -> bool:
+        """Whether giving up so much makes the sizes as wanted; not where that would be one solution too many."""
+        sizes = [self._knit(given_up, label) for label in labels]
+        return all(isinstance(size, KnittedSize) for size in sizes) and fits(*sizes)
+
+    def _knit(self, given_up: Sequence[Relaxation], label: str) -> KnittedSize | Impossible | None:
+        key = tuple(each.cause for each in given_up)
+        if (key, label) not in self._knitted:
+            making, counts, levels = self._make(key, given_up, label)
+            self._knitted[key, label] = making.knit(counts, levels, label) if counts else None
+        return self._knitted[key, label]
+
+    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed:
+        """The garment without what is given up, and its counts: solved anew where they are others, none if too many."""
+        if key in self._relaxed and label in self._relaxed[key].counts:
+            return self._relaxed[key]
+        making = self.making
+        for each in given_up:
+            making = each.relax(making)
+        asked = (making.targets, making.rules)
+        if asked not in self._counts:
+            self._sizes_solved += len(making.labels)
+            if self._sizes_solved > MOST_SIZES:
+                return _Relaxed(making, {}, {})
+            self._counts[asked] = making.solve().by_label
+        counts = self._counts[asked]
+        self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
+        return self._relaxed[key]
+
+
+def relaxations(making: Making) -> Iterator[Relaxation]:
+    """All that can be given up in a garment: rules that demand something, and lengths that are asked for.
+
+    making: any.
+    """
+    yield from _rule_relaxations(making)
+    yield from _yoke_relaxations(making)
+    yield from _edge_relaxations(making)
+    version = making.version
+    for name, (words, touches) in _LENGTHS.items():
+        if name in version.lengths:
+            yield Relaxation(Cause(words, place(version.lengths, name)), touches, _without_length(making, name))
+    if making.neck.shares:
+        yield Relaxation(Cause("the shares of the neck", ("neck", "shares")), frozenset({"armhole"}), _usual_shares)
+    if version.adjustment:
+        yield Relaxation(
+            Cause("the maker's yoke", ("changes", "yoke")),
+            frozenset({"armhole", "total_length", "total_steps"}),
+            lambda making: replace(making, version=replace(making.version, adjustment=None)),
+        )
+    if making.chart:
+        yield Relaxation(
+            Cause("the chart, of which the last repeat is finished", ("chart",)),
+            frozenset({"body_length", "sleeve_length", "total_length", "total_steps"}),
+            lambda making: replace(making, chart=None),
+        )
+
+
+def rule_words(rule: CountRule, of: str) -> str:
+    """A count rule that demands something, as a noun: its multiple, where it has one, else its rounding.
+
+    rule: any. of: what it counts.
+
+    >>> rule_words(CountRule(40), "the body"), rule_words(CountRule(1, 0, "up"), "the body")
+    ('the multiple of 40 of the body (a smaller multiple would come nearer)', 'the rounding up of the body')
+    """
+    if rule.multiple == 1:
+        return f"the rounding {rule.rounding} of {of}"
+    rounding = "" if rule.rounding == "nearest" else f", rounded {rule.rounding},"
+    return f"the multiple of {rule.multiple}{rounding} of {of} (a smaller multiple would come nearer)"
+
+
+def _rule_relaxations(making: Making) -> Iterator[Relaxation]:
+    rules = making.rules
+    for name, of in (("neck", "the cast-on"), ("body", "the body"), ("sleeve", "the sleeve")):
+        rule: CountRule = getattr(rules, name)
+        if _demands(rule):
+            cause = Cause(rule_words(rule, of), (name, "count_rule"))
+            yield Relaxation(cause, COUNTED, _without_rule(**{name: NEAREST}))
+    for name, section in (("back_parity", "back"), ("sleeve_parity", "sleeve")):
+        parity = getattr(rules, name)
+        if parity:
+            words = f"the chart's anchor at the {section}, which asks for an {parity} number of stitches"
+            path = ("chart", "anchor", section) if making.chart and making.chart.anchor else ("chart",)
+            yield Relaxation(Cause(words, path), COUNTED, _without_rule(**{name: None}))
+    if rules.seam_stitches is not None:
+        words = f"the {counted(rules.seam_stitches, 'seam stitch')}"
+
+        def no_seam(making: Making) -> Making:
+            freed = replace(making.rules, seam_stitches=None)
+            return replace(making, rules=freed, yoke=replace(making.yoke, seam_stitches=None))
+
+        yield Relaxation(Cause(words, ("yoke", "seam_stitches")), COUNTED, no_seam)
+
+
+def _yoke_relaxations(making: Making) -> Iterator[Relaxation]:
+    options = making.yoke.options
+    for name, freest, asks, words in (
+        ("step", 1, options.step > 1, "increases in every second round at most"),
+        (
+            "first_increase_round",
+            1,
+            options.first_increase_round is not None and options.first > 1,
+            f"the first increase round, {options.first}",
+        ),
+        (
+            "plain_rounds_at_end",
+            0,
+            options.plain_rounds_at_end > 0,
+            f"{counted(options.plain_rounds_at_end, 'plain round')} before the split",
+        ),
+        ("double_body", "if_needed", options.double_body == "never", "a body that is never increased doubly"),
+    ):
+        if asks:
+            yield Relaxation(Cause(words, ("yoke", name)), COUNTED, _with_option(**{name: freest}))
+
+
+def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
+    for part, edge, rule_touches, height_touches in (
+        ("body", "hem", frozenset({"hem"}), frozenset({"body_length", "total_length", "total_steps"})),
+        ("sleeve", "cuff", frozenset({"wrist", "hand", "arm"}), frozenset({"sleeve_length"})),
+    ):
+        rule: CountRule = getattr(getattr(making, part), edge).count_rule
+        if _demands(rule):
+            cause = Cause(rule_words(rule, f"the {edge}"), (part, edge, "count_rule"))
+            yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST))
+        lowest = 1 / making.fabrics.rib.rows_per_cm
+        cause = Cause(f"the height of the {edge}", (part, edge, "height"))
+        yield Relaxation(cause, height_touches, _with_edge(part, edge, height=lowest))
+    rule = making.version.band.count_rule
+    if _demands(rule):
+
+        def plain_band(making: Making) -> Making:
+            band = replace(making.version.band, count_rule=NEAREST)
+            return replace(making, version=replace(making.version, band=band))
+
+        cause = Cause(rule_words(rule, "the neckband"), making.version.band_rule)
+        yield Relaxation(cause, frozenset({"neckband"}), plain_band)
+
+
+def _demands(rule: CountRule) -> bool:
+    return rule.multiple > 1 or rule.rounding != "nearest"
+
+
+def _without_rule(**freed: CountRule | None) -> Callable[[Making], Making]:
+    return lambda making: replace(making, rules=replace(making.rules, **freed))  # type: ignore[arg-type]
+
+
+def _without_length(making: Making, name: str) -> Callable[[Making], Making]:
+    usual = cache(making.usual)
+    return lambda making: making.with_length(name, usual(name))
+
+
+def _with_option(**options: object) -> Callable[[Making], Making]:
+    def relax(making: Making) -> Making:
+        freed = replace(making.yoke.options, **options)  # type: ignore[arg-type]
+        return replace(making, rules=replace(making.rules, yoke=freed), yoke=replace(making.yoke, options=freed))
+
+    return relax
+
+
+def _with_edge(part: str, edge: str, **wishes: object) -> Callable[[Making], Making]:
+    def relax(making: Making) -> Making:
+        of_part = getattr(making, part)
+        return replace(making, **{part: replace(of_part, **{edge: replace(getattr(of_part, edge), **wishes)})})
+
+    return relax
+
+
+def _usual_shares(making: Making) -> Making:
+    neck = replace(making.neck, shares=None)
+    usual = replace(making, neck=neck).usual()
+    measurements = tuple(
+        replace(target, back_share=shared.back_share, front_share=shared.front_share)
+        for target, shared in zip(making.measurements, usual, strict=True)
+    )
+    rules = replace(making.rules, narrower_front=False)
+    return replace(making, neck=neck, measurements=measurements, rules=rules)
+
+
+def _alone(label: str) -> Relaxation:
+    """The size without the others."""
+    words = "the other sizes: no count may fall from size to size, and the parity of the sections is the same in all"
+    return Relaxation(Cause(words, None), COUNTED, lambda making: replace(making, labels=frozenset({label})))

@@ -1,0 +1,164 @@
+"""Finished measurements that are far from what was asked, or from what the proportions make of it, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grading_core.errors import Path, Remark
+from grading_core.parts.body import STITCHES_PER_SHAPING
+from grading_core.pullover.causes import Inquiry
+from grading_core.pullover.making import Making
+from grading_core.pullover.result import KnittedSize
+from grading_core.units import to_places
+
+FAR_CM = Fraction(1)
+"""A measurement further than this from what was wanted deserves a word (a judgement, no source)."""
+
+_MEASUREMENTS: Mapping[str, str] = {
+    "bust": "bust",
+    "upper_arm": "upper arm",
+    "neck": "neck",
+    "depth": "yoke depth",
+    "underarm": "underarm",
+    "hem": "hem",
+    "wrist": "cuff",
+    "neckband": "neckband",
+    "body_length": "body length",
+    "sleeve_length": "sleeve length",
+    "total_length": "total length",
+}
+"""What is looked at, in words."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Far:
+    """A measurement far from what was wanted.
+
+    name: of the measurement. finished_cm, wanted_cm: what it comes to, and what it should. causes: of the difference.
+    words: the causes as the end of a sentence. path: of what is to blame, None where it isn't one place.
+    """
+
+    name: str
+    finished_cm: Fraction
+    wanted_cm: Fraction
+    words: str
+    path: Path | None
+
+
+def far_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[Remark]:
+    """A word for each measurement of each size that is far from what was wanted.
+
+    sizes: those that are possible, by label. inquiry: into their garment.
+    """
+    for label, size in sizes.items():
+        for far in _far(label, size, inquiry):
+            message = (
+                f"The {far.name} comes to {to_places(far.finished_cm, 1)} cm where {to_places(far.wanted_cm, 1)} cm is "
+                f"wanted, {far.words}."
+            )
+            if far.name == "bust" and _is_straight(size):
+                message += " The hem has the same stitches."
+            if far.name == "total length":
+                restored = size.finished.body_length + far.wanted_cm - far.finished_cm
+                if restored > size.body.hem.height_cm:
+                    message += f" A body length of {to_places(restored, 1)} cm would restore it."
+            yield Remark("far_from_wanted", message, label, far.path)
+
+
+def wanted_cm(measurement: str, size: KnittedSize, making: Making) -> Fraction | None:
+    """What a measurement of one size should come to, in cm; None where a maker's yoke says otherwise.
+
+    measurement: one of `_MEASUREMENTS`. size: as it is knitted. making: that it is of.
+
+    Ribs keep the stitches of the fabric before them, so a hem or a band at another gauge is wanted as wide as these
+    stitches are in rib.
+    """
+    target, adjusted = size.target, making.version.adjustment is not None
+    if measurement == "hem":
+        body = size.body
+        last = body.levels[-1] if body.levels else body
+        around = target.levels[-1].circumference_cm if target.levels else target.bust
+        stitches = around * last.stitches / last.circumference_cm
+        return stitches / body.hem.rib.gauge.stitches_per_cm
+    if measurement == "neckband":
+        return size.band.edge.rib.gauge.width_cm(size.band.edge.before)
+    if measurement == "depth":
+        return None if adjusted else target.depth
+    if measurement == "total_length":
+        asked = making.version.lengths.get("body_length")
+        if adjusted and asked and asked.path[0] == "changes":
+            return None
+        return making.neck.raise_cm + target.depth + target.body_length
+    wanted: Fraction = getattr(target, measurement)
+    return wanted
+
+
+def finished_cm(measurement: str, size: KnittedSize) -> Fraction:
+    """What a measurement of one size comes to, in cm.
+
+    measurement: one of `_MEASUREMENTS`. size: as it is knitted.
+    """
+    if measurement == "neckband":
+        return size.band.edge.circumference_cm
+    finished: Fraction = getattr(size.finished, measurement)
+    return finished
+
+
+def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
+    stitch_cm = size.body.circumference_cm / size.body.stitches
+    for measurement, words in _MEASUREMENTS.items():
+        wanted = wanted_cm(measurement, size, inquiry.making)
+        if wanted is None or (measurement == "hem" and _is_straight(size)):
+            continue
+        tolerance = _neck_tolerance_cm(size) if measurement == "neck" else FAR_CM
+        near = _near(measurement, wanted, tolerance)
+        if not near(size):
+            causes = inquiry.causes(measurement, [label], near)
+            yield Far(
+                name=words,
+                finished_cm=finished_cm(measurement, size),
+                wanted_cm=wanted,
+                words=causes.words(_otherwise(measurement, size, stitch_cm)),
+                path=causes.path,
+            )
+    for index, reached in enumerate(size.body.levels):
+        if abs(reached.difference_cm) > FAR_CM:
+            words = (
+                f"because the body is shaped by {STITCHES_PER_SHAPING} stitches at a time, each {to_places(stitch_cm)} "
+                "cm wide, and no size has fewer than the one before it"
+            )
+            yield Far(
+                name=reached.level.name,
+                finished_cm=reached.circumference_cm,
+                wanted_cm=reached.level.circumference_cm,
+                words=words,
+                path=("body", "levels", index),
+            )
+
+
+def _is_straight(size: KnittedSize) -> bool:
+    """Whether the hem has the stitches of the bust, so that the one says what the other would."""
+    return size.body.hem.stitches == size.body.stitches
+
+
+def _near(measurement: str, wanted: Fraction, tolerance: Fraction) -> Callable[[KnittedSize], bool]:
+    return lambda size: abs(finished_cm(measurement, size) - wanted) <= tolerance
+
+
+def _neck_tolerance_cm(size: KnittedSize) -> Fraction:
+    """Two stitches where that is more: sections keep their parity in all sizes, so cast-ons lie four stitches apart."""
+    return max(FAR_CM, 2 * size.finished.neck / size.counts.cast_on)
+
+
+def _otherwise(measurement: str, size: KnittedSize, stitch_cm: Fraction) -> str:
+    """The reason where nothing that is asked for is the cause."""
+    if measurement == "depth" and size.finished.depth > size.target.depth:
+        return f"the increases from the neck to the split need its {size.counts.rounds} rounds"
+    if measurement in ("depth", "body_length", "sleeve_length", "total_length"):
+        return "whole rounds of yoke, body and ribs come no nearer"
+    return (
+        f"a stitch is {to_places(stitch_cm)} cm wide, and the counts that go together in neck, yoke and split come no "
+        "nearer"
+    )
