@@ -57,7 +57,7 @@ class Cause:
     path: Path | None
 
 
-_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes", "gauges"))
+_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes",))
 
 
 @dataclass(frozen=True, slots=True)
