@@ -12,6 +12,10 @@ Sources: two rows a pair, height = rows / row gauge (domain arithmetic). Necks o
 three or four pairs each about 8 stitches further than the one before (a designer's teaching article); 6 rows
 (a comparison of yokes after a handbook of 1971). How far the taper reaches into the front is
 common practice, no source.
+
+Before a front drop the rows are worked flat over what is cast on, between the ends at the front. The drop's first row
+follows the last of them, and its last row is a right-side one; so where the drop has an odd number of rows the short
+rows begin with a wrong-side row.
 """
 
 from __future__ import annotations
@@ -51,13 +55,25 @@ class Turn:
     beyond_back: int
 
 
+@dataclass(frozen=True, slots=True)
+class RowsOfDrop:
+    """A front drop that follows the short rows.
+
+    rows: of the drop. each_side: stitches cast on for the front at each side.
+    """
+
+    rows: int
+    each_side: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BackRaise:
     """The short rows of one size.
 
     way: "joined", turned about the start of a round that is already joined, or "flat", with the cast-on's ends
-    at the centre front, joined there after the last row. pairs: of rows. front_stitches: how far the taper
-    reaches into the front at each side. height_cm: of the raise. turns: one for each row.
+    at the centre front, joined there after the last row, or after a front drop. pairs: of rows. front_stitches: how far
+    the taper reaches into the front at each side. height_cm: of the raise. turns: one for each row. begins: the side of
+    the first row and of the last. before_drop: whether a front drop follows.
     """
 
     way: Way
@@ -65,6 +81,8 @@ class BackRaise:
     front_stitches: int
     height_cm: Fraction
     turns: tuple[Turn, ...]
+    begins: Side
+    before_drop: bool
 
     @property
     def rows(self) -> int:
@@ -93,22 +111,24 @@ def raise_back(
     *,
     way: Way = "joined",
     front_stitches: int | None = None,
+    drop: RowsOfDrop | None = None,
 ) -> BackRaise | Impossible:
     """The short rows that raise the back of a neck, or why they don't fit.
 
     neck: the sections at the neck. line_stitches: of each raglan line. pairs: of rows, 0 for no raise. gauge: for the
     height. way: how it is worked. front_stitches: how far into the front the last turns lie at each side, at most to
-    its centre; None for the usual share.
+    its centre; None for the usual share. drop: that follows, with a way of "flat"; the last turns lie before the ends.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> [(turn.side, turn.stitches, turn.marker) for turn in raise_back(Sections(34, 34, 12), 2, 3, gauge).turns]
     [('right', 8, 1), ('wrong', 6, 4), ('right', 14, 1), ('wrong', 12, 4), ('right', 6, 2), ('wrong', 4, 3)]
     """
     front, sleeve = neck.front, neck.sleeve
-    reach = NEAREST.round(front * FRONT_SHARE) if front_stitches is None else front_stitches
-    if reach > front // 2:
-        reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: they cross its centre."
-        return Impossible(reason, (Nearest(("front_stitches",), front // 2),))
+    most = drop.each_side - 1 if drop else front // 2
+    reach = min(NEAREST.round(front * FRONT_SHARE), most) if front_stitches is None else front_stitches
+    if reach > most:
+        reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: at most {most} are possible."
+        return Impossible(reason, (Nearest(("front_stitches",), most),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:
         reason = (
@@ -116,13 +136,20 @@ def raise_back(
             f"{'is' if taper == 1 else 'are'} {taper}."
         )
         return Impossible(reason, (Nearest(("pairs",), taper),))
+    begins: Side = "wrong" if drop and drop.rows % 2 else "right"
+    pair = (_right_side_turn, _wrong_side_turn) if begins == "right" else (_wrong_side_turn, _right_side_turn)
     turns: list[Turn] = []
     for place in spread(pairs, taper, "even").positions():
-        beyond = line_stitches + place
-        turns.append(_right_side_turn(len(turns) + 1, beyond, sleeve, line_stitches))
-        turns.append(_wrong_side_turn(len(turns) + 1, beyond, sleeve, line_stitches))
+        for turn_at in pair:
+            turns.append(turn_at(len(turns) + 1, line_stitches + place, sleeve, line_stitches))
     return BackRaise(
-        way=way, pairs=pairs, front_stitches=reach, height_cm=gauge.height_cm(2 * pairs), turns=tuple(turns)
+        way=way,
+        pairs=pairs,
+        front_stitches=reach,
+        height_cm=gauge.height_cm(2 * pairs),
+        turns=tuple(turns),
+        begins=begins,
+        before_drop=drop is not None,
     )
 
 
@@ -136,10 +163,11 @@ def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
     if not most:
         return ()
     rows = counted_run([each.rows if each else None for each in raises], "short row")
+    begins = known[0].begins
     about = (
         "beginning at the start of the round and turning about it"
         if known[0].way == "joined"
-        else "beginning at the centre front with the right side facing"
+        else f"beginning at the centre front with the {begins} side facing"
     )
     sentences = [
         f"Raise the back of the neck with {rows}, without increases, {about}. Turn by the short-row method you "
@@ -150,9 +178,9 @@ def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
         sentences.append("A dash means that your size has no such row: go on to the last row.")
     for row in range(most):
         turns = [each.turns[row] if each and row < each.rows else None for each in raises]
-        side = "right" if row % 2 == 0 else "wrong"
+        side = next(turn.side for turn in turns if turn)
         sentences.append(f"Row {row + 1} ({side} side): work to {_places(turns)}, turn.")
-    return (*sentences, _last_row(known[0].way))
+    return (*sentences, _last_row(known[0]))
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
@@ -182,8 +210,13 @@ def _places(turns: Sequence[Turn | None]) -> str:
     )
 
 
-def _last_row(way: Way) -> str:
-    if way == "joined":
+def _last_row(raised: BackRaise) -> str:
+    if raised.before_drop:
+        return (
+            f"Last row ({raised.begins} side): work to the end of the row, without increases. It is not counted as a "
+            "round of the yoke."
+        )
+    if raised.way == "joined":
         return (
             "Last row (right side): work to the start of the round. In the next round, which is round 1 of the yoke, "
             "close the last turn at each side."

@@ -8,8 +8,8 @@ from fractions import Fraction
 
 from grading_core.errors import Problem, Remark
 from grading_core.pullover.lengths import Lengths
-from grading_core.pullover.proportions import YOUNG_CHILD_BUST_CM
-from grading_core.pullover.request import LevelWish
+from grading_core.pullover.proportions import BABY_BUST_CM, YOUNG_CHILD_BUST_CM, Age
+from grading_core.pullover.request import Changes, LevelWish
 from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import estimate_remarks
 from grading_core.standards import Measurement
@@ -29,20 +29,28 @@ class Wearer:
     child: bool
     young: bool
 
+    @property
+    def age(self) -> Age:
+        """Whom the proportions are for."""
+        if self.child and self.body["bust"] < BABY_BUST_CM:
+            return "baby"
+        return "child" if self.child else "adult"
+
 
 def missing_measurements(
-    bodies: Sequence[SizeBody], lengths: Lengths, levels: Sequence[LevelWish]
+    bodies: Sequence[SizeBody], lengths: Lengths, levels: Sequence[LevelWish], changes: Changes | None = None
 ) -> Iterator[Problem]:
     """Sizes that lack a measurement which nothing replaces.
 
-    bodies: of all sizes. lengths: as asked. levels: of the body's shaping.
+    bodies: of all sizes. lengths: as asked. levels: of the body's shaping. changes: a maker's.
 
     >>> [problem.detail for problem in missing_measurements([SizeBody("S", {})], {}, [LevelWish("hip", Fraction(30))])]
     ['lacks bust, upper_arm, wrist, arm_length, back_waist_length and hip: send them, or name a body_table that \
 completes the size.']
     """
     needed: list[tuple[Measurement, ...]] = [("bust",), ("upper_arm",), ("wrist",)]
-    if "sleeve_length" not in lengths:
+    restyled = changes and changes.sleeve_style and changes.sleeve_length is None
+    if "sleeve_length" not in lengths or restyled:
         needed.append(("arm_length",))
     if "body_length" not in lengths:
         needed.append(("back_waist_length", "back_hip_length"))
@@ -60,7 +68,7 @@ def find_wearers(bodies: Sequence[SizeBody], table: str | None) -> tuple[Wearer,
 
     bodies: free of `missing_measurements`. table: that they are from.
     """
-    return tuple(_wearer(body, of_children=table in ("babies", "children")) for body in bodies)
+    return tuple(_wearer(body, table) for body in bodies)
 
 
 def body_remarks(
@@ -72,7 +80,7 @@ def body_remarks(
     """
     used: list[Measurement] = ["bust", "upper_arm", "wrist", "head"]
     if "sleeve_length" not in lengths:
-        used.append("arm_length")
+        used += ["arm_length", "back_neck_to_wrist"]
     if "body_length" not in lengths:
         hip = all("back_hip_length" in body.values for body in bodies)
         used.append("back_hip_length" if hip else "back_waist_length")
@@ -81,7 +89,11 @@ def body_remarks(
     yield from estimate_remarks({body.label: body.values for body in bodies}, used, path)
 
 
-def _wearer(size: SizeBody, *, of_children: bool) -> Wearer:
+def _wearer(size: SizeBody, table: str | None) -> Wearer:
     body = {name: value.cm for name, value in size.values.items()}
+    arm, to_wrist = (size.values.get(name) for name in ("arm_length", "back_neck_to_wrist"))
+    if arm and to_wrist and arm.origin == "sent" != to_wrist.origin:
+        # a table's reach is that of another arm
+        del body["back_neck_to_wrist"]
     young = body["bust"] < YOUNG_CHILD_BUST_CM
-    return Wearer(size.label, body, child=of_children or young, young=young)
+    return Wearer(size.label, body, child=young or table == "children", young=young)

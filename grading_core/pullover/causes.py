@@ -57,7 +57,7 @@ class Cause:
     path: Path | None
 
 
-_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes", "gauges"))
+_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes",))
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,13 +208,15 @@ class Inquiry:
         making = self.making
         for each in given_up:
             making = each.relax(making)
+        if conflicts(making.rules):
+            # without one rule the others may contradict each other
+            return _Relaxed(making, {}, {})
         asked = (making.targets, making.rules)
         if asked not in self._counts:
             self._sizes_solved += len(making.labels)
             if self._sizes_solved > MOST_SIZES:
                 return _Relaxed(making, {}, {})
-            # without one rule the others may contradict each other
-            self._counts[asked] = {} if conflicts(making.rules) else making.solve().by_label
+            self._counts[asked] = making.solve().by_label
         counts = self._counts[asked]
         self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]

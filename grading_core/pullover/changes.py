@@ -12,6 +12,7 @@ from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
+from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.units import to_places
@@ -28,16 +29,17 @@ _MAKERS: Mapping[Path, Path] = {
 class Version:
     """A garment as it is designed, or as a maker changes it: all that a maker can change.
 
-    gauges, lengths, band: as asked. band_rule: where the band's count rule is asked for. adjustment: of the yoke, None
-    for none. changed: whether a maker has changed it.
+    gauges, lengths, sleeve_style, band: as asked. band_rule: where the band's count rule is asked for. adjustment: of
+    the yoke, None for none. changed: whether a maker has changed it.
     """
 
     gauges: Gauges
     lengths: Lengths
+    sleeve_style: SleeveStyle
     band: BandWishes
     band_rule: Path = ("band", "count_rule")
-    adjustment: Adjustment | None
-    changed: bool
+    adjustment: Adjustment | None = None
+    changed: bool = False
 
     def blame(self, problem: Problem) -> Problem:
         """A problem of this version where it comes from: the design is sound, so what a maker changes is to blame.
@@ -59,22 +61,24 @@ class Version:
         return replace(impossible, nearest=tuple(nearest))
 
 
-def versions(
-    gauges: Gauges, lengths: Lengths, band: BandWishes, levels: Sequence[LevelWish], changes: Changes | None
-) -> Iterator[Version]:
-    """The design and, where a maker changes its counts, the changed garment.
+def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | None) -> Iterator[Version]:
+    """The design and, where a maker changes it, the changed garment.
 
-    gauges, lengths, band: as the design has them. levels: of the body's shaping. changes: a maker's.
+    design: that no maker has changed. levels: of the body's shaping. changes: a maker's.
 
     Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
     """
-    yield Version(gauges=gauges, lengths=lengths, band=band, adjustment=None, changed=False)
+    yield design
     if changes and not changes.keep_counts:
         raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
+        # another style is as long as it usually is, not as the design's
+        restyled = {"sleeve_length"} if changes.sleeve_style else set()
+        kept = {name: asked for name, asked in design.lengths.items() if name not in restyled}
         yield Version(
-            gauges=changes.gauges or gauges,
-            lengths={**lengths, **changed_lengths(changes)},
-            band=changes.band.of(band),
+            gauges=changes.gauges or design.gauges,
+            lengths={**kept, **changed_lengths(changes)},
+            sleeve_style=changes.sleeve_style or design.sleeve_style,
+            band=changes.band.of(design.band),
             band_rule=("band", "count_rule")
             if changes.band.count_rule == RuleChange()
             else ("changes", "band", "count_rule"),

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from grading_core.errors import Impossible, raise_if_any
 from grading_core.pullover.bodies import find_wearers, missing_measurements
-from grading_core.pullover.changes import adjustment_problems, keep_counts_problems, versions
+from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.making import Making
@@ -21,12 +21,12 @@ from grading_core.pullover.measurements import (
     fall_problems,
     measurement_problems,
     nothing_to_knit,
-    smallest_first,
     target_measurements,
 )
 from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.size_run import evened_girths, smallest_first
 from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
 from grading_core.sizes.bodies import SizeBody, size_bodies
 
@@ -64,7 +64,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     >>> from grading_core.pullover.request import Gauges
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> knit_garment(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M"))).outcomes["M"].counts.body
-    226
+    228
     """
     neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
     levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
@@ -78,7 +78,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, body, request.yarn, chart),
             *keep_counts_problems(changes),
-            *missing_measurements(bodies, lengths, levels),
+            *missing_measurements(bodies, lengths, levels, changes),
         ]
     )
     wearers = find_wearers(bodies, request.bodies.body_table)
@@ -86,10 +86,19 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
 
     solved: SolvedTargets | None = None
     outcomes: list[Outcomes] = []
-    for version in versions(request.gauges, lengths, request.band, levels, changes):
+    design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=sleeve.style, band=request.band)
+    for version in versions(design, levels, changes):
         fabrics = version.gauges.fabrics(chart)
-        measurements = target_measurements(wearers, version.lengths, neck, levels)
-        rising = smallest_first(wearers, measurements)
+        measurements = target_measurements(
+            wearers,
+            version.lengths,
+            neck,
+            levels,
+            style=version.sleeve_style,
+            lines_cm=fabrics.rounds.at(1).width_cm(4 * lines),
+            evened=evened_girths(version.lengths, request.smooths),
+        )
+        rising = [measurements[place] for place in smallest_first(wearers)]
         problems = [
             *measurement_problems(measurements, fabrics),
             *extra_problems(measurements, version.lengths),
@@ -99,7 +108,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
         raise_if_any(version.blame(problem) for problem in problems)
 
         empty = {
-            wearer.label: nothing_to_knit(target, wearer, version.lengths, neck, lines, fabrics)
+            wearer.label: nothing_to_knit(target, wearer, version.lengths, lines, fabrics)
             for wearer, target in zip(wearers, measurements, strict=True)
         }
         making = Making(
@@ -114,6 +123,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             body=body,
             sleeve=sleeve,
             chart=chart,
+            smooths=request.smooths,
         )
         solved = making.solve(solved)
         raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))

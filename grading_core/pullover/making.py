@@ -11,10 +11,11 @@ from grading_core.errors import Impossible
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version
 from grading_core.pullover.levels import level_stitches
-from grading_core.pullover.measurements import TargetMeasurements, smallest_first, target_measurements
+from grading_core.pullover.measurements import TargetMeasurements, target_measurements
 from grading_core.pullover.parts import knit_size
 from grading_core.pullover.request import BodyWishes, ChartWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
 from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.size_run import evened_girths, smallest_first
 from grading_core.pullover.targets import SolvedTargets, solve_targets, stitch_targets
 
 _FOLLOWING: Mapping[str, tuple[str, ...]] = {"depth": ("body_length",), "sleeve_length": ("wrist",)}
@@ -27,7 +28,7 @@ class Making:
 
     wearers, measurements: of all sizes, in the same order. labels: of the sizes that are made. version: as designed, or
     as a maker changes it. fabrics: the gauges. rules: of the counts. neck, yoke, body, sleeve, chart: the wishes for
-    each part.
+    each part. smooths: which girths go in even steps, as `PulloverRequest` has it.
     """
 
     wearers: tuple[Wearer, ...]
@@ -41,11 +42,12 @@ class Making:
     body: BodyWishes
     sleeve: SleeveWishes
     chart: ChartWishes | None
+    smooths: tuple[bool, bool]
 
     @property
     def rising(self) -> tuple[TargetMeasurements, ...]:
         """The measurements of the sizes that are made, from the smallest to the largest."""
-        rising = smallest_first(self.wearers, self.measurements)
+        rising = (self.measurements[place] for place in smallest_first(self.wearers))
         return tuple(target for target in rising if target.label in self.labels)
 
     @property
@@ -95,7 +97,15 @@ class Making:
         names: of these, as `lengths.PLACES` has them.
         """
         lengths = {name: asked for name, asked in self.version.lengths.items() if name not in names}
-        return target_measurements(self.wearers, lengths, self.neck, self.body.levels)
+        return target_measurements(
+            self.wearers,
+            lengths,
+            self.neck,
+            self.body.levels,
+            style=self.version.sleeve_style,
+            lines_cm=self.fabrics.rounds.at(1).width_cm(4 * self.yoke.options.line_stitches),
+            evened=evened_girths(lengths, self.smooths),
+        )
 
     def with_length(self, name: str, others: Sequence[TargetMeasurements]) -> Making:
         """The making with one length of other measurements, and with what that length leaves there.

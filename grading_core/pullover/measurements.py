@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
@@ -14,15 +14,23 @@ from grading_core.parts.body import Level, level_problems
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.proportions import (
+    SLEEVE_PARTS,
+    SleeveStyle,
+    cuff_cm,
     usual_back_share,
-    usual_depth_cm,
-    usual_ease,
-    usual_neck_cm,
-    usual_total_length_cm,
+    usual_lower_front_cm,
     usual_underarm_cm,
 )
 from grading_core.pullover.request import Fabrics, LevelWish, NeckWishes, Shares
-from grading_core.sizes.request import per_size
+from grading_core.pullover.size_run import (
+    body_lengths,
+    girths,
+    neck_circumferences,
+    sleeve_lengths,
+    smallest_first,
+    yoke_depths,
+)
+from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
 
@@ -44,10 +52,12 @@ class TargetMeasurements:
     """The finished measurements that one size should have, in cm.
 
     bust, upper_arm, neck: circumferences; the neck's is the cast-on's. depth: of the yoke, without a raised back.
-    underarm: width of one. wrist: circumference of the cuff. body_length, sleeve_length: from the underarm, rib
-    included. levels: of the body's shaping, from the underarm down. front_extra: width of the front beyond that of the
-    back. bust_darts: length of the front beyond that of the back. back_share, front_share: of the neck's stitches
-    without the raglan lines; the sleeves have the rest.
+    underarm: width of one. raise_height, front_drop: of the back and the front of the neck. wrist: circumference of the
+    cuff, where it is. body_length, sleeve_length: from the underarm, rib included. long_wrist, long_sleeve: of a long
+    sleeve, the latter None where the body has no arm length. reach: from the back of the neck to the wrist, None where
+    the body doesn't say or the sleeve isn't to end there. levels: of the body's shaping, from the underarm down.
+    front_extra: width of the front beyond that of the back. bust_darts: length of the front beyond that of the back.
+    back_share, front_share: of the neck's stitches without the raglan lines; the sleeves have the rest.
     """
 
     label: str
@@ -56,9 +66,14 @@ class TargetMeasurements:
     neck: Fraction
     depth: Fraction
     underarm: Fraction
+    raise_height: Fraction
+    front_drop: Fraction
     wrist: Fraction
     body_length: Fraction
     sleeve_length: Fraction
+    long_wrist: Fraction
+    long_sleeve: Fraction | None
+    reach: Fraction | None
     levels: tuple[Level, ...]
     front_extra: Fraction = Fraction(0)
     bust_darts: Fraction = Fraction(0)
@@ -70,14 +85,31 @@ class TargetMeasurements:
         """Of the front from the underarm, over the bust."""
         return self.body_length + self.bust_darts
 
+    def cuff_cm(self, sleeve_length_cm: Fraction) -> Fraction:
+        """Circumference of the cuff of a sleeve of another length.
+
+        sleeve_length_cm: from the underarm; where the length of the arm isn't known, the cuff stays as it is.
+        """
+        if self.long_sleeve is None:
+            return self.wrist
+        return cuff_cm(self.upper_arm, self.long_wrist, sleeve_length_cm / self.long_sleeve)
+
 
 def target_measurements(
-    wearers: Sequence[Wearer], lengths: Lengths, neck: NeckWishes, levels: Sequence[LevelWish]
+    wearers: Sequence[Wearer],
+    lengths: Lengths,
+    neck: NeckWishes,
+    levels: Sequence[LevelWish],
+    *,
+    style: SleeveStyle = "long",
+    lines_cm: Fraction = Fraction(0),
+    evened: Collection[str] = (),
 ) -> tuple[TargetMeasurements, ...]:
     """What every size should measure.
 
     wearers: of all sizes. lengths: as asked, free of `length_problems`; the proportions say the rest. neck: its shares
-    and its raise. levels: of the body's shaping.
+    and how its front lies lower. levels: of the body's shaping. style: of the sleeves. lines_cm: width of the four
+    raglan lines. evened: the girths whose steps from size to size are made even.
 
     >>> body = {"bust": Fraction(94), "upper_arm": Fraction(28), "wrist": Fraction(16)}
     >>> body |= {"arm_length": Fraction(43), "back_waist_length": Fraction(42)}
@@ -86,26 +118,53 @@ def target_measurements(
     [103.4, 33.6, 46.0, 23.8]
     """
     sizes = len(wearers)
-    asked = {name: per_size(each.length, sizes) for name, each in lengths.items()}
-    below = [(level.measurement, per_size(level.below, sizes)) for level in levels]
-    return tuple(
-        _target(
-            wearer,
-            {name: of_sizes[index] for name, of_sizes in asked.items()},
-            [(name, of_sizes[index]) for name, of_sizes in below],
-            neck,
+    order = smallest_first(wearers)
+    rising = [wearers[index] for index in order]
+    asked = {name: _in_order(each.length, sizes, order) for name, each in lengths.items()}
+    below = [(level.measurement, _in_order(level.below, sizes, order)) for level in levels]
+
+    names: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist", *(level.measurement for level in levels))
+    around = {name: girths(name, rising, asked, evened) for name in names}
+    bust, upper_arm, wrist = around["bust"], around["upper_arm"], around["wrist"]
+    shares = [_neck_shares(neck.shares, wearer.body["bust"]) for wearer in rising]
+    necks = asked.get("neck") or neck_circumferences(rising, bust, evened)
+    tops = [(cm - lines_cm) * (1 - back - front) / 2 for cm, (back, front) in zip(necks, shares, strict=True)]
+    depths = asked.get("depth") or yoke_depths(rising, bust, tops)
+    heights = [neck.heights_cm(usual_lower_front_cm(each.body["bust"], each.age)) for each in rising]
+    above = [depth + raised for depth, (raised, _) in zip(depths, heights, strict=True)]
+    bodies = asked.get("body_length") or body_lengths(rising, above)
+    long_sleeves = sleeve_lengths(rising, necks, depths)
+    part = SLEEVE_PARTS[style]
+    sleeves = asked.get("sleeve_length") or [(length or Fraction(0)) * part for length in long_sleeves]
+    underarms = asked.get("underarm") or [usual_underarm_cm(cm) for cm in bust]
+
+    front_extras, darts = (asked.get(name) or [Fraction(0)] * sizes for name in EXTRAS)
+
+    made: dict[int, TargetMeasurements] = {}
+    for index, wearer in enumerate(rising):
+        long_sleeve = long_sleeves[index]
+        made[order[index]] = TargetMeasurements(
+            label=wearer.label,
+            bust=bust[index],
+            upper_arm=upper_arm[index],
+            neck=necks[index],
+            depth=depths[index],
+            underarm=underarms[index],
+            raise_height=heights[index][0],
+            front_drop=heights[index][1],
+            wrist=cuff_cm(upper_arm[index], wrist[index], sleeves[index] / long_sleeve if long_sleeve else part),
+            body_length=bodies[index],
+            sleeve_length=sleeves[index],
+            long_wrist=wrist[index],
+            long_sleeve=long_sleeve,
+            reach=wearer.body.get("back_neck_to_wrist") if style == "long" else None,
+            levels=tuple(Level(name, around[name][index], of_sizes[index]) for name, of_sizes in below),
+            front_extra=front_extras[index],
+            bust_darts=darts[index],
+            back_share=shares[index][0],
+            front_share=shares[index][1],
         )
-        for index, wearer in enumerate(wearers)
-    )
-
-
-def smallest_first(wearers: Sequence[Wearer], targets: Sequence[TargetMeasurements]) -> tuple[TargetMeasurements, ...]:
-    """The sizes from the smallest to the largest, by the body's bust, its upper arm, and the label.
-
-    wearers, targets: of all sizes, in the same order.
-    """
-    ranks = [(wearer.body["bust"], wearer.body["upper_arm"], wearer.label) for wearer in wearers]
-    return tuple(targets[index] for index in sorted(range(len(targets)), key=ranks.__getitem__))
+    return tuple(made[index] for index in range(sizes))
 
 
 def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Iterator[Problem]:
@@ -144,12 +203,11 @@ def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> I
 
 
 def nothing_to_knit(
-    target: TargetMeasurements, wearer: Wearer, lengths: Lengths, neck: NeckWishes, line_stitches: int, fabrics: Fabrics
+    target: TargetMeasurements, wearer: Wearer, lengths: Lengths, line_stitches: int, fabrics: Fabrics
 ) -> Impossible | None:
     """Why the measurements of a size leave nothing to knit somewhere; None where they don't.
 
-    target: of the size. wearer: of the size. lengths, neck: as asked. line_stitches: of each raglan line. fabrics: the
-    gauges.
+    target, wearer: of the size. lengths: as asked. line_stitches: of each raglan line. fabrics: the gauges.
     """
     for name in ("bust", "upper_arm", "wrist"):
         if getattr(target, name) <= 0:
@@ -177,8 +235,8 @@ def nothing_to_knit(
         if "body_length" not in lengths:
             if target.depth > missing:
                 nearest_changes.append(Nearest(place(lengths, "depth"), target.depth - missing))
-            if neck.raise_cm >= missing:
-                nearest_changes.append(Nearest(("neck", "raise_height"), neck.raise_cm - missing))
+            if target.raise_height >= missing:
+                nearest_changes.append(Nearest(("neck", "raise_height"), target.raise_height - missing))
         return Impossible(_leaves_none("body_length", target), tuple(nearest_changes))
     return None
 
@@ -215,34 +273,10 @@ def fall_problems(rising: Sequence[TargetMeasurements], lengths: Lengths) -> Ite
                 )
 
 
-def _target(
-    wearer: Wearer, asked: Mapping[str, Fraction], levels: Sequence[tuple[Measurement, Fraction]], neck: NeckWishes
-) -> TargetMeasurements:
-    body = wearer.body
-
-    def around(name: Measurement) -> Fraction:
-        return body[name] + (asked[name] if name in asked else usual_ease(name, body[name]))
-
-    bust = around("bust")
-    depth = asked.get("depth", usual_depth_cm(bust))
-    total = usual_total_length_cm(body, child=wearer.child) or Fraction(0)
-    back_share, front_share = _neck_shares(neck.shares, body["bust"])
-    return TargetMeasurements(
-        label=wearer.label,
-        bust=bust,
-        upper_arm=around("upper_arm"),
-        neck=asked.get("neck", usual_neck_cm(body["bust"])),
-        depth=depth,
-        underarm=asked.get("underarm", usual_underarm_cm(bust)),
-        wrist=around("wrist"),
-        body_length=asked.get("body_length", total - depth - neck.raise_cm),
-        sleeve_length=asked.get("sleeve_length", body.get("arm_length", Fraction(0))),
-        levels=tuple(Level(name, around(name), below) for name, below in levels),
-        front_extra=asked.get("front_extra", Fraction(0)),
-        bust_darts=asked.get("bust_darts", Fraction(0)),
-        back_share=back_share,
-        front_share=front_share,
-    )
+def _in_order(length: PerSize, sizes: int, order: Sequence[int]) -> list[Fraction]:
+    """The length of each size, smallest first."""
+    of_sizes = per_size(length, sizes)
+    return [of_sizes[index] for index in order]
 
 
 def _neck_shares(shares: Shares | None, bust_cm: Fraction) -> tuple[Fraction, Fraction]:

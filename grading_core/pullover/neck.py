@@ -3,39 +3,46 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 
 from grading_core.counts.result import Counts
-from grading_core.errors import Impossible, Nearest
+from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
 from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
 from grading_core.parts.ribbing import Rib
-from grading_core.parts.short_rows import BackRaise, pairs_for, raise_back
+from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back
 from grading_core.pullover.bodies import Wearer
-from grading_core.pullover.proportions import USUAL_BAND_HEIGHT_CM
+from grading_core.pullover.measurements import TargetMeasurements
+from grading_core.pullover.proportions import USUAL_BAND_HEIGHT_CM, neck_width_cm
 from grading_core.pullover.request import BandWishes, Fabrics, NeckWishes
 from grading_core.pullover.result import Neck
 from grading_core.rounding import CountRule
+from grading_core.units import to_places
 from grading_core.wording import counted
 from grading_core.yoke.request import Options
 
 
-def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, fabrics: Fabrics) -> Neck | Impossible:
-    """The cast-on with a raised back or a dropped front, or why they don't fit; the head is still to come.
+def shape_neck(
+    counts: Counts, target: TargetMeasurements, wishes: NeckWishes, options: Options, fabrics: Fabrics
+) -> Neck | Impossible:
+    """The cast-on with a raised back, a dropped front or both, or why they don't fit; the head is still to come.
 
-    counts: of the size, with the rounds of its yoke. wishes: for the neck. options: how the yoke is increased.
-    fabrics: the gauges; short rows are plain.
+    counts: of the size, with the rounds of its yoke. target: its measurements. wishes: for the neck. options: how the
+    yoke is increased. fabrics: the gauges; short rows are plain.
+
+    A height that isn't asked is lowered to what fits.
     """
-    raised: BackRaise | None = None
     drop: FrontDrop | None = None
-    if wishes.front_drop:
-        dropped = _drop_front(counts, wishes.front_drop, options, fabrics.rounds)
+    if target.front_drop:
+        dropped = _drop_front(counts, target.front_drop, options, fabrics.rounds, asked=wishes.front_drop is not None)
         if isinstance(dropped, Impossible):
             return dropped
         drop = dropped
-    elif wishes.raise_cm:
-        short_rows = _raise_back(counts, wishes, fabrics.plain)
+    raised: BackRaise | None = None
+    if target.raise_height:
+        short_rows = _raise_back(counts, target.raise_height, wishes, fabrics.plain, drop)
         if isinstance(short_rows, Impossible):
             return short_rows
         raised = short_rows
@@ -49,6 +56,7 @@ def shape_neck(counts: Counts, wishes: NeckWishes, options: Options, fabrics: Fa
         drop=drop,
         edge_cm=neck_edge_cm(begun, fabrics.rounds, drop),
         head=None,
+        remarks=(),
     )
 
 
@@ -76,27 +84,57 @@ def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> 
     return check_head(openings, head_cm, stretch, young=wearer.young, size=wearer.label, path=("neck",))
 
 
-def _drop_front(counts: Counts, height_cm: Fraction, options: Options, gauge: Fabric) -> FrontDrop | Impossible:
+def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
+    """A word where the neck is wider than the shoulders hold: half of the cross back (common practice, no source).
+
+    wearer: of the size. neck_cm: circumference of the finished cast-on.
+    """
+    width_cm = neck_width_cm(neck_cm)
+    held_cm = wearer.body.get("cross_back", 2 * width_cm) / 2
+    if width_cm <= held_cm:
+        return ()
+    message = (
+        f"The neck of {to_places(neck_cm, 1)} cm is {to_places(width_cm, 1)} cm wide, and half of the cross back is "
+        f"{to_places(held_cm, 1)} cm: on the shoulders it may slip. Take fewer stitches with a cast-on and a bind-off "
+        "that stretch more, or an opening at a shoulder or a placket."
+    )
+    return (Remark("neck_wider_than_shoulders", message, wearer.label, ("neck", "circumference")),)
+
+
+def _drop_front(
+    counts: Counts, height_cm: Fraction, options: Options, gauge: Fabric, *, asked: bool
+) -> FrontDrop | Impossible | None:
     # the yoke's increases have to fall on right-side rows of the drop, of which the last is one
     rule = CountRule(2, options.first % 2 if options.step == 2 else 0)
     rows = gauge.rows(height_cm, rule) or 2
     if rows >= counts.rounds:
-        reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
-        return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
-    drop = front_drop(counts.neck.front, rows, gauge)
-    # how the front is parted follows from its stitches: nothing to ask for
-    return Impossible(drop.reason) if isinstance(drop, Impossible) else drop
+        most = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2
+        if asked:
+            reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
+            return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
+        rows = most
+    drop = front_drop(counts.neck.front, rows, gauge) if rows > 0 else None
+    if isinstance(drop, Impossible):
+        # how the front is parted follows from its stitches: nothing to ask for
+        return Impossible(drop.reason) if asked else None
+    return drop
 
 
-def _raise_back(counts: Counts, wishes: NeckWishes, gauge: Gauge) -> BackRaise | Impossible:
-    pairs = pairs_for(wishes.raise_cm, gauge)
-    neck = counts.neck
-    raised = raise_back(neck, counts.line_stitches, pairs, gauge, way=wishes.way)
+def _raise_back(
+    counts: Counts, height_cm: Fraction, wishes: NeckWishes, gauge: Gauge, drop: FrontDrop | None
+) -> BackRaise | Impossible:
+    shape = partial(
+        raise_back,
+        counts.neck,
+        counts.line_stitches,
+        gauge=gauge,
+        way="flat" if drop else wishes.way,
+        drop=RowsOfDrop(drop.rows, drop.each_side) if drop else None,
+    )
+    raised = shape(pairs_for(height_cm, gauge))
     if isinstance(raised, BackRaise):
         return raised
-    nearest = (
-        Nearest(("neck", "raise_height"), gauge.height_cm(2 * int(each.value)))
-        for each in raised.nearest
-        if each.field == "pairs"
-    )
-    return Impossible(raised.reason, tuple(nearest))
+    (fitting,) = (int(each.value) for each in raised.nearest if each.field == "pairs")
+    if wishes.raise_height is None:
+        return shape(fitting)
+    return Impossible(raised.reason, (Nearest(("neck", "raise_height"), gauge.height_cm(2 * fitting)),))

@@ -23,8 +23,8 @@ from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
 from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.measurements import TargetMeasurements
-from grading_core.pullover.neck import knit_band, pass_head, shape_neck
-from grading_core.pullover.proportions import usual_edge_height_cm
+from grading_core.pullover.neck import knit_band, pass_head, shape_neck, shoulder_remarks
+from grading_core.pullover.proportions import reach_cm, usual_edge_height_cm
 from grading_core.pullover.request import (
     BodyWishes,
     ChartWishes,
@@ -69,7 +69,7 @@ def knit_size(
     if isinstance(increases, Impossible):
         return increases
     counts = replace(solved.counts, rounds=increases.yoke.rounds)
-    knitted_neck = shape_neck(counts, neck, yoke.options, fabrics)
+    knitted_neck = shape_neck(counts, target, neck, yoke.options, fabrics)
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
@@ -105,11 +105,16 @@ def knit_size(
             return seam_too_wide
     band = knit_band(knitted_neck, version.band, fabrics)
     deeper = counts.rounds - written.rounds
+    knitted_neck = replace(
+        knitted_neck,
+        head=pass_head(wearer, knitted_neck, band, neck.stretch),
+        remarks=shoulder_remarks(wearer, fabrics.rounds.at(1).width_cm(counts.cast_on)),
+    )
     return KnittedSize(
         counts=counts,
         differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
         cost=solved.cost,
-        neck=replace(knitted_neck, head=pass_head(wearer, knitted_neck, band, neck.stretch)),
+        neck=knitted_neck,
         yoke=increases,
         body=knitted_body,
         sleeve=knitted_sleeve,
@@ -130,10 +135,12 @@ def measure(
     below, rib = fabrics.rounds.below(counts.rounds), fabrics.rib
     first_below, hem, cuff = below.at(1), body.hem, sleeve.cuff
     body_cm = below.height_cm(body.rounds) + rib.height_cm(hem.rounds)
+    sleeve_cm = below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds)
+    neck_cm = fabrics.rounds.at(1).width_cm(counts.cast_on)
     return FinishedMeasurements(
         bust=first_below.width_cm(body.stitches),
         upper_arm=first_below.width_cm(sleeve.stitches),
-        neck=fabrics.rounds.at(1).width_cm(counts.cast_on),
+        neck=neck_cm,
         depth=depth_cm,
         underarm=first_below.width_cm(counts.underarm),
         hem=rib.width_cm(hem.stitches),
@@ -141,8 +148,9 @@ def measure(
         body_length=body_cm,
         front_length=body_cm + fabrics.plain.height_cm(body.bust_darts.rows if body.bust_darts else 0),
         front_extra=first_below.width_cm(counts.front_extra),
-        sleeve_length=below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds),
+        sleeve_length=sleeve_cm,
         total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,
+        reach=reach_cm(neck_cm, depth_cm, sleeve_cm),
     )
 
 
@@ -219,31 +227,42 @@ def _knit_sleeve(
     young: bool,
     least: int,
 ) -> Sleeve | Impossible:
-    """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart."""
+    """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart, and for
+    its decreases where these have all of it."""
     gauge, cuff = below.rounds, _rib(wishes.cuff, below.rib, young=young)
-    sleeve = shape_sleeve(
-        stitches,
-        length_cm=target.sleeve_length,
-        gauge=gauge,
-        cuff=cuff,
-        wrist_cm=target.wrist,
-        spacing=wishes.spacing,
-        plain_before=wishes.plain_before,
-        plain_after=wishes.plain_after,
-        minimum_rounds=0 if "sleeve_length" in lengths else least,
-        underarm=underarm,
-        size=target.label,
-    )
-    if isinstance(sleeve, Sleeve):
-        return sleeve
-    cuff_cm = cuff.gauge.height_cm(cuff.rounds)
+    cuff_height_cm = cuff.gauge.height_cm(cuff.rounds)
+
+    def shape(length_cm: Fraction, wrist_cm: Fraction) -> Sleeve | Impossible:
+        return shape_sleeve(
+            stitches,
+            length_cm=length_cm,
+            gauge=gauge,
+            cuff=cuff,
+            wrist_cm=wrist_cm,
+            spacing=wishes.spacing,
+            plain_before=wishes.plain_before,
+            plain_after=wishes.plain_after,
+            minimum_rounds=0 if "sleeve_length" in lengths else least,
+            underarm=underarm,
+            size=target.label,
+        )
+
+    first = made = shape(target.sleeve_length, target.wrist)
+    length_cm = target.sleeve_length
+    while isinstance(made, Impossible):
+        # a longer sleeve ends in a narrower cuff, which may need more rounds again
+        length_cm = next(
+            gauge.height_cm(int(each.value)) + cuff_height_cm for each in made.nearest if each.field == "rounds"
+        )
+        made = shape(length_cm, target.cuff_cm(length_cm))
+    asked = wishes.plain_before or wishes.plain_after or wishes.cuff.height is not None
+    if isinstance(first, Sleeve) or not (asked or "sleeve_length" in lengths):
+        return made
     nearest = (
-        Nearest(place(lengths, "sleeve_length"), gauge.height_cm(int(each.value)) + cuff_cm)
-        if each.field == "rounds"
-        else each.under("sleeve")
-        for each in sleeve.nearest
+        Nearest(place(lengths, "sleeve_length"), length_cm) if each.field == "rounds" else each.under("sleeve")
+        for each in first.nearest
     )
-    return Impossible(sleeve.reason, tuple(nearest))
+    return Impossible(first.reason, tuple(nearest))
 
 
 def _dart_front(

@@ -18,17 +18,11 @@ def wish_problems(
 
     neck, yoke, body, yarn, chart: any; None where there is none.
 
-    >>> from fractions import Fraction
-    >>> neck = NeckWishes(raise_height=Fraction(2), front_drop=Fraction(3))
-    >>> [problem.path for problem in wish_problems(neck, YokeWishes(line_to_body=3), BodyWishes(), None, None)]
-    [('neck', 'raise_height'), ('yoke', 'line_to_body')]
+    >>> [problem.path for problem in wish_problems(NeckWishes(), YokeWishes(line_to_body=3), BodyWishes(), None, None)]
+    [('yoke', 'line_to_body')]
     """
     if neck.shares and neck.shares.front > neck.shares.back:
         yield Problem(("neck", "shares", "front"), "The front must not be wider than the back at the neck.")
-    if neck.front_drop and neck.raise_height:
-        yield Problem(
-            ("neck", "raise_height"), "Either the back is raised with short rows or the front is dropped, not both."
-        )
     lines = yoke.options.line_stitches
     if yoke.line_to_body is not None and yoke.line_to_body > lines:
         detail = f"is more than the raglan line has: {counted(lines, 'stitch')}."

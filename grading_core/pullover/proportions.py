@@ -7,12 +7,24 @@ any size between and beyond the published ones has one too, and none of them fal
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from fractions import Fraction
+from types import MappingProxyType
+from typing import Literal
 
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement
 from grading_core.units import CM_PER_INCH
 from grading_core.yoke.request import Options
+
+Age = Literal["baby", "child", "adult"]
+
+SleeveStyle = Literal["long", "three_quarter", "elbow", "short"]
+
+SLEEVE_PARTS: Mapping[SleeveStyle, Fraction] = MappingProxyType(
+    {"long": Fraction(1), "three_quarter": Fraction(3, 4), "elbow": Fraction(1, 2), "short": Fraction(1, 4)}
+)
+"""The part of a long sleeve, from underarm to wrist, that a sleeve of each style has (common practice, no source)."""
 
 QUARTER_DEPTH_UP_TO_CM = Fraction(90)
 """Finished bust up to which a yoke is a quarter of it deep."""
@@ -20,8 +32,18 @@ QUARTER_DEPTH_UP_TO_CM = Fraction(90)
 YOUNG_CHILD_BUST_CM = Fraction(66)
 """Below it the wearer is a baby or a young child: the published chest of 6 years is 63.5 cm, of 8 years 67 cm."""
 
-USUAL_RAISE_CM = CM_PER_INCH
-"""By which the back of the neck is raised: 1 in, within the 1 to 2 in published for adults and for children."""
+BABY_BUST_CM = Fraction(52)
+"""Below it the wearer is a baby: the published chest of 24 months is 50.8 cm, of 2 years 53.3 cm."""
+
+LEAST_ADULT_LENGTH_CM = 23 * CM_PER_INCH
+"""Of an adult's pullover, from the back of the neck to the hem: a woman's S as its chart has it, 17 in to the waist and
+6 in. The rule for men makes their S an inch shorter than that."""
+
+ARMHOLE_ROOM_CM = Fraction(5, 2)
+"""By which an armhole is deeper than the body's (common practice, no source)."""
+
+REACH_WITHIN_CM = Fraction(3)
+"""How far a sleeve's end may lie from the wrist (a judgement, no source)."""
 
 USUAL_STRETCH = Fraction(2, 5)
 """A neck of 16 in, 40 % of a 40 in body as a published system has it, must stretch by 0.375 to pass a head of 22 in,
@@ -56,17 +78,71 @@ def usual_ease(measurement: Measurement, body_cm: Fraction) -> Fraction:
     return Fraction(5, 2)
 
 
-def usual_neck_cm(bust_cm: Fraction) -> Fraction:
-    """Circumference of the cast-on for a body's bust.
+@dataclass(frozen=True, slots=True)
+class NeckRange:
+    """The circumference of a cast-on in cm: the usual one, and from where to where published shares let it lie."""
 
-    The neck must not be graded in proportion to the bust: it has to pass the head, which hardly grows, and measured
-    neck bases grow by 0.16 cm per cm of chest (women of a public survey). That is the slope; a published
-    nine-size raglan is cast on to 42 cm in its smallest size.
+    least: Fraction
+    usual: Fraction
+    most: Fraction
 
-    >>> float(usual_neck_cm(Fraction(94)))
+
+def usual_neck(body: Mapping[Measurement, Fraction], finished_bust_cm: Fraction, age: Age) -> NeckRange:
+    """The cast-on for a body.
+
+    body: in cm. finished_bust_cm: of the garment. age: whom it is for.
+
+    Adults: 31 cm and 16 % of the bust. It isn't a share of the girth, since measured neck bases grow by 0.16 cm per cm
+    of chest (women of a public survey) and the head hardly grows; a published nine-size raglan is cast on to 42 cm in
+    its smallest size. It stays within 33 to 45 % of the finished bust. Children: 50 %, and not more than an adult of
+    that bust has. Babies: 60 % at 3 months to 50 % at 24 months, in a straight line along the bust. The shares are
+    those of a published system of percentages, as reported for adults, children and infants.
+
+    Where the body has a head that a cast-on stretched by a third (common practice, no source) wouldn't pass, three
+    quarters of the head instead.
+
+    >>> float(usual_neck({"bust": Fraction(94)}, Fraction(103), "adult").usual)
     46.04
+    >>> float(usual_neck({"bust": Fraction(41), "head": Fraction(40)}, Fraction(46), "baby").usual)
+    30.0
     """
-    return 31 + bust_cm * 16 / 100
+    of_adult = 31 + body["bust"] * 16 / 100
+    if age == "adult":
+        least, most = finished_bust_cm * 33 / 100, finished_bust_cm * 45 / 100
+        usual = _between(least, of_adult, most)
+    elif age == "child":
+        usual = most = min(finished_bust_cm / 2, of_adult)
+        least = min(finished_bust_cm * 45 / 100, usual)
+    else:
+        least, most = finished_bust_cm / 2, finished_bust_cm * 60 / 100
+        usual = _between(least, _BABY_NECK_CM + (finished_bust_cm - _BABY_FINISHED_CM) * _BABY_NECK_SLOPE, most)
+    passing = body.get("head", Fraction(0)) * 3 / 4
+    usual = max(usual, passing)
+    return NeckRange(min(usual, max(least, passing)), usual, max(usual, most))
+
+
+_BABY_FINISHED_CM = 16 * CM_PER_INCH + 5
+_BABY_NECK_CM = _BABY_FINISHED_CM * 60 / 100
+_BABY_NECK_SLOPE = ((20 * CM_PER_INCH + 5) / 2 - _BABY_NECK_CM) / (4 * CM_PER_INCH)
+"""A baby's finished bust at 3 months, with the least ease, and its neck there; and how that grows to 24 months."""
+
+
+def usual_lower_front_cm(bust_cm: Fraction, age: Age) -> Fraction:
+    """How much lower the front of the neck lies than the back.
+
+    bust_cm: of the body. age: whom it is for.
+
+    Published: necks are 2 to 4 in higher at the back for adults and 1 to 2 in for children (an article on short-row
+    necks); 1 to 2 in, and six rows, in others. So 3 cm in the smallest published adult, of a bust of 29 in, to 6 cm in
+    the largest, of 63 in; 2 cm at 3 months, of 16 in, to 3.5 cm at 16 years, of 32.5 in.
+
+    >>> float(usual_lower_front_cm(29 * CM_PER_INCH, "adult")), float(usual_lower_front_cm(Fraction(82), "child"))
+    (3.0, 3.48...)
+    """
+    inches, heights = ((29, 63), (3, 6)) if age == "adult" else ((16, Fraction(65, 2)), (2, Fraction(7, 2)))
+    (low, high), (least, most) = inches, heights
+    part = (bust_cm / CM_PER_INCH - low) / (high - low)
+    return least + (most - least) * _between(0, part, 1)
 
 
 def usual_depth_cm(finished_bust_cm: Fraction) -> Fraction:
@@ -80,6 +156,20 @@ def usual_depth_cm(finished_bust_cm: Fraction) -> Fraction:
     """
     small = min(finished_bust_cm, QUARTER_DEPTH_UP_TO_CM)
     return small / 4 + (finished_bust_cm - small) / 10
+
+
+def least_depth_cm(body: Mapping[Measurement, Fraction], sleeve_top_cm: Fraction) -> Fraction:
+    """Depth that a yoke needs for the body's armhole; 0 where the body has none.
+
+    body: in cm. sleeve_top_cm: width of one sleeve at the neck. An armhole is as deep as the raglan and half of that
+    width (a published article on designing top-down raglans).
+
+    >>> float(least_depth_cm({"armhole_depth": Fraction(20)}, Fraction(6)))
+    19.5
+    """
+    if "armhole_depth" not in body:
+        return Fraction(0)
+    return body["armhole_depth"] + ARMHOLE_ROOM_CM - sleeve_top_cm / 2
 
 
 def usual_underarm_cm(finished_bust_cm: Fraction) -> Fraction:
@@ -109,13 +199,69 @@ def usual_total_length_cm(body: Mapping[Measurement, Fraction], *, child: bool) 
     body: in cm, with a back hip length or a back waist length. child: whether it is a child's.
 
     Published length chart: women's hip length 6 in below the waist; children's hip length 2 in and tunic length 6 in,
-    the middle of which is taken; men's sweaters end 1 to 2 in above the back hip length.
+    the middle of which is taken; men's sweaters end 1 to 2 in above the back hip length, and here not higher than a
+    woman's of size S.
     """
     if "back_hip_length" in body:
-        return body["back_hip_length"] - CM_PER_INCH * 3 / 2
+        length = body["back_hip_length"] - CM_PER_INCH * 3 / 2
+        return length if child else max(length, LEAST_ADULT_LENGTH_CM)
     if "back_waist_length" in body:
         return body["back_waist_length"] + CM_PER_INCH * (4 if child else 6)
     return None
+
+
+def usual_sleeve_cm(
+    arm_cm: Fraction, body: Mapping[Measurement, Fraction], to_underarm_cm: Fraction, age: Age
+) -> Fraction:
+    """Length of a long sleeve from the underarm.
+
+    arm_cm: the body's, from armpit to wrist. body: in cm. to_underarm_cm: of the garment, from the centre back of the
+    neck over the sleeve. age: whom it is for.
+
+    The arm, moved as little as needed for the sleeve to end within 3 cm of the wrist, where the body says how far it is
+    from the neck, and a baby's hand to be free; by not more than half of the arm, beyond which the yoke doesn't fit.
+
+    >>> float(usual_sleeve_cm(Fraction(43), {"back_neck_to_wrist": Fraction(70)}, Fraction(31), "adult"))
+    42.0
+    """
+    if "back_neck_to_wrist" not in body:
+        return arm_cm
+    to_wrist = body["back_neck_to_wrist"] - to_underarm_cm
+    longest = to_wrist if age == "baby" else to_wrist + REACH_WITHIN_CM
+    return _between(arm_cm / 2, _between(to_wrist - REACH_WITHIN_CM, arm_cm, longest), arm_cm * 3 / 2)
+
+
+def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
+    """Circumference of a sleeve's end, which follows the arm.
+
+    upper_arm_cm, wrist_cm: of a long sleeve. part: of a long sleeve that it has; a longer one ends as a long one does.
+
+    >>> float(cuff_cm(Fraction(34), Fraction(18), Fraction(1, 4)))
+    30.0
+    """
+    part = _between(0, part, 1)
+    return upper_arm_cm + (wrist_cm - upper_arm_cm) * part
+
+
+def reach_cm(neck_cm: Fraction, depth_cm: Fraction, sleeve_cm: Fraction) -> Fraction:
+    """From the centre back of the neck to the end of a sleeve: half of the neck's width, the yoke along the sleeve's
+    centre, the sleeve.
+
+    neck_cm: circumference of the cast-on, taken for a circle's. depth_cm: of the yoke. sleeve_cm: from the underarm.
+
+    >>> float(reach_cm(Fraction(44), Fraction(24), Fraction(43)))
+    74.0
+    """
+    return neck_width_cm(neck_cm) / 2 + depth_cm + sleeve_cm
+
+
+def neck_width_cm(neck_cm: Fraction) -> Fraction:
+    """Across a neck of a circumference, taken for a circle's, with 22/7 for its ratio to that.
+
+    >>> neck_width_cm(Fraction(44))
+    Fraction(14, 1)
+    """
+    return neck_cm * 7 / 22
 
 
 def usual_edge_height_cm(*, young: bool) -> Fraction:

@@ -33,6 +33,7 @@ def garment_remarks(
         yield from size.sleeve.remarks
         if size.neck.head:
             yield from size.neck.head.remarks
+        yield from size.neck.remarks
     own = {label: _at_own_gauge(size) for label, size in sizes.items()}
     inquiry = Inquiry(making, counts, sizes if own != sizes else {})
     sizes = own

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field, fields, replace
 from fractions import Fraction
+from types import MappingProxyType
 from typing import Literal
 
 from grading_core.chart.grid import Anchor
@@ -18,13 +19,27 @@ from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
-from grading_core.pullover.proportions import USUAL_INCREASES, USUAL_RAISE_CM, USUAL_RIB, USUAL_STRETCH
+from grading_core.pullover.proportions import USUAL_INCREASES, USUAL_RIB, USUAL_STRETCH, SleeveStyle
 from grading_core.rounding import NEAREST, CountRule, Rounding
 from grading_core.shaping import Spacing
 from grading_core.sizes.request import BodiesRequest, PerSize
 from grading_core.standards import Measurement
 from grading_core.yarn.request import USUAL_MARGIN, Yarn
 from grading_core.yoke.request import Adjustment, Options
+
+LowerFront = Literal["short_rows", "front_drop", "both", "none"]
+
+Smoothing = Literal["none", "steps"]
+
+_PARTS: Mapping[LowerFront, tuple[Fraction, Fraction]] = MappingProxyType(
+    {
+        "short_rows": (Fraction(1), Fraction(0)),
+        "front_drop": (Fraction(0), Fraction(1)),
+        "both": (Fraction(1, 2), Fraction(1, 2)),
+        "none": (Fraction(0), Fraction(0)),
+    }
+)
+"""What short rows and a front drop take of the usual height."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,27 +104,38 @@ class Shares:
 class NeckWishes:
     """The neck.
 
-    circumference: of the cast-on. shares: of its sections. count_rule: of the cast-on. raise_height: of the back, by
-    short rows; 0 for none, None for 1 in, or none with a front drop. way: how it is cast on and raised. start: of the
-    round. front_drop: height by which the front lies lower; 0 for none. stretch: of the edges, to pass the head, as a
-    part of their circumference.
+    circumference: of the cast-on. shares: of its sections. count_rule: of the cast-on. lower_front: how the front comes
+    to lie lower than the back. raise_height: of the back, by short rows; 0 for none. way: how it is cast on and raised;
+    with a front drop always flat. start: of the round. front_drop: height by which the front is cast on lower; 0 for
+    none. stretch: of the edges, to pass the head, as a part of their circumference.
     """
 
     circumference: PerSize | None = None
     shares: Shares | None = None
     count_rule: CountRule = NEAREST
+    lower_front: LowerFront = "short_rows"
     raise_height: Fraction | None = None
     way: Way = "joined"
     start: Start = "before_back"
-    front_drop: Fraction = Fraction(0)
+    front_drop: Fraction | None = None
     stretch: Fraction = USUAL_STRETCH
 
-    @property
-    def raise_cm(self) -> Fraction:
-        """The height by which the back is raised with short rows."""
-        if self.raise_height is None:
-            return Fraction(0) if self.front_drop else USUAL_RAISE_CM
-        return self.raise_height
+    def heights_cm(self, usual_cm: Fraction) -> tuple[Fraction, Fraction]:
+        """The heights of the raised back and of the front drop.
+
+        usual_cm: by which the front lies lower where no height is asked. An asked drop takes the place of short rows
+        whose height isn't asked, unless both are wanted.
+
+        >>> [float(cm) for cm in NeckWishes(lower_front="both", raise_height=Fraction(1)).heights_cm(Fraction(4))]
+        [1.0, 2.0]
+        """
+        raised, dropped = (usual_cm * part for part in _PARTS[self.lower_front])
+        if self.lower_front == "short_rows" and self.front_drop:
+            raised = Fraction(0)
+        return (
+            raised if self.raise_height is None else self.raise_height,
+            dropped if self.front_drop is None else self.front_drop,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -173,11 +199,14 @@ class BodyWishes:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SleeveWishes:
-    """Each sleeve. length: from the underarm, cuff included. count_rule: of its stitches at the upper arm.
+    """Each sleeve.
 
-    plain_before, plain_after: rounds without decreases at the top and before the cuff.
+    style: how far down the arm it ends. length: from the underarm, cuff included; None as the style has it. count_rule:
+    of its stitches at the upper arm. plain_before, plain_after: rounds without decreases at the top and before the
+    cuff.
     """
 
+    style: SleeveStyle = "long"
     length: PerSize | None = None
     count_rule: CountRule = NEAREST
     cuff: EdgeWishes = EdgeWishes()
@@ -249,7 +278,8 @@ class Changes:
 
     Another gauge or ease makes the counts anew, unless keep_counts says that the written ones are knitted at the other
     gauge. Everything else keeps the design's counts at neck and split: yoke says how much deeper or shallower;
-    body_length and sleeve_length are from the underarm; band is what differs in the neckband.
+    body_length and sleeve_length are from the underarm; sleeve_style ends the sleeves elsewhere, as long as the style
+    has it where no length is sent beside it; band is what differs in the neckband.
     """
 
     gauges: Gauges | None = None
@@ -258,6 +288,7 @@ class Changes:
     yoke: Adjustment | None = None
     body_length: PerSize | None = None
     sleeve_length: PerSize | None = None
+    sleeve_style: SleeveStyle | None = None
     band: BandChange = BandChange()
 
 
@@ -265,11 +296,14 @@ class Changes:
 class PulloverRequest(BodiesRequest):
     """A pullover to grade, for women's bodies where neither a table nor sizes are sent.
 
-    ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them.
+    ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them. smoothing: whether the
+    sizes' girths are moved to even steps, or stay as body and ease have them; None evens those whose ease isn't asked,
+    of bodies that are all from a built-in table.
     """
 
     gauges: Gauges
     ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
+    smoothing: Smoothing | None = None
     neck: NeckWishes = NeckWishes()
     yoke: YokeWishes = YokeWishes()
     body: BodyWishes = BodyWishes()
@@ -289,3 +323,9 @@ class PulloverRequest(BodiesRequest):
     def kept_at(self) -> Gauges | None:
         """The gauges at which a maker knits the written counts; None where none does."""
         return self.changes.gauges if self.changes and self.changes.keep_counts else None
+
+    @property
+    def smooths(self) -> tuple[bool, bool]:
+        """Whether girths whose ease isn't asked, and whether those whose ease is, are moved to even steps."""
+        usual = self.sizes is None and self.smoothing is None
+        return usual or self.smoothing == "steps", self.smoothing == "steps"

@@ -34,7 +34,7 @@ class Neck:
 
     cast_on: with its markers. sections: once all is cast on. line_stitches: of each raglan line. raised: the short
     rows of the back. drop: of the front. edge_cm: circumference of the edge before the band. head: whether it passes
-    the head, None where the body has none.
+    the head, None where the body has none. remarks: what else deserves a word.
     """
 
     cast_on: CastOn
@@ -44,6 +44,7 @@ class Neck:
     drop: FrontDrop | None
     edge_cm: Fraction
     head: HeadCheck | None
+    remarks: tuple[Remark, ...]
 
     @property
     def turns(self) -> tuple[Turn, ...]:
@@ -62,7 +63,8 @@ class FinishedMeasurements:
 
     bust: of back and front together. neck: circumference of the cast-on round. depth: of the yoke, without the raise.
     hem, wrist: of the ribs. body_length: at the back. front_length: over the bust, darts included. front_extra: width
-    of the front beyond that of the back. total_length: at the centre back, raise included.
+    of the front beyond that of the back. total_length: at the centre back, raise included. reach: from the centre
+    back of the neck to the end of a sleeve, as `proportions.reach_cm` has it.
     """
 
     bust: Fraction
@@ -77,6 +79,7 @@ class FinishedMeasurements:
     front_extra: Fraction
     sleeve_length: Fraction
     total_length: Fraction
+    reach: Fraction
 
 
 @dataclass(frozen=True, slots=True)

@@ -51,6 +51,7 @@ _ROWS: tuple[tuple[str, Unit, Callable[[KnittedSize], int | Fraction]], ...] = (
     ("finished_front_extra", "cm", lambda size: size.finished.front_extra),
     ("finished_sleeve_length", "cm", lambda size: size.finished.sleeve_length),
     ("finished_total_length", "cm", lambda size: size.finished.total_length),
+    ("finished_reach", "cm", lambda size: size.finished.reach),
 )
 
 

@@ -90,8 +90,8 @@ def wanted_cm(measurement: str, size: KnittedSize, making: Making) -> Fraction |
         asked = making.version.lengths.get("body_length")
         if adjusted and asked and asked.path[0] == "changes":
             return None
-        return making.neck.raise_cm + target.depth + target.body_length
-    wanted: Fraction = getattr(target, measurement)
+        return target.raise_height + target.depth + target.body_length
+    wanted: Fraction | None = getattr(target, measurement)
     return wanted
 
 

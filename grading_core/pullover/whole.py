@@ -54,7 +54,7 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
             f"The yoke is {to_places(depth, 1)} cm deep, {words} for this size, whose usual depth is "
             f"{to_places(usual.depth, 1)} cm. The total length is then {to_places(size.finished.total_length, 1)} cm"
         )
-        total = making.neck.raise_cm + usual.depth + usual.body_length
+        total = usual.raise_height + usual.depth + usual.body_length
         now = size.finished.body_length
         restored = now + total - size.finished.total_length
         if usual.body_length > 0 and abs(restored - now) <= SAME_TOTAL_CM:

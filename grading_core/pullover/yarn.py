@@ -61,9 +61,9 @@ def raise_stitches(neck: Neck, counts: Counts) -> int:
     if raised.way == "joined":
         return back + reached[0] + between + reached[-1]
     # from the edge at the centre front to the first turn, and from the last one to the other edge
-    side = counts.line_stitches * 2 + counts.neck.sleeve
-    first = counts.neck.front - counts.neck.front // 2 + side + back + reached[0]
-    return first + between + reached[-1] + back + side + counts.neck.front // 2
+    fronts = 2 * neck.drop.each_side if neck.drop else counts.neck.front
+    sides = 4 * counts.line_stitches + 2 * counts.neck.sleeve
+    return fronts + sides + 2 * back + reached[0] + between + reached[-1]
 
 
 def body_stitches(body: Body) -> int:

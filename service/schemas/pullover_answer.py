@@ -3,239 +3,128 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from operator import itemgetter, methodcaller
+from operator import methodcaller
 
 from grading_core.counts.request import Targets
-from grading_core.counts.result import Counts
 from grading_core.gauge import Gauge, Swatch
-from grading_core.parts.body import Body, ShapedLevel
-from grading_core.parts.bust_darts import BustDarts, DartTurn
-from grading_core.parts.neckband import Neckband
-from grading_core.parts.neckline import FrontDrop, Gap
-from grading_core.parts.ribbing import RibbedEdge
-from grading_core.parts.short_rows import BackRaise, Turn
-from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import Gauges
-from grading_core.pullover.result import ChangedNumber, Instructions, KnittedSize, Neck, Pullover, PulloverSize, Row
+from grading_core.pullover.result import (
+    AtOwnGauge,
+    ChangedNumber,
+    Corrections,
+    Instructions,
+    KnittedSize,
+    Measured,
+    Pullover,
+    PulloverSize,
+    Row,
+)
 from grading_core.units import cm_per_inch, to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
-from service.schemas.containers import ByType, Items, Nested
+from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Number, Prose, Whole
-from service.schemas.pullover_measurements import (
-    AtOwnGaugeSchema,
-    ColourYarnSchema,
-    FinishedPulloverSchema,
+from service.schemas.pullover_parts import (
     HeadCheckSchema,
+    PulloverBandSchema,
+    PulloverBodySchema,
+    PulloverNeckSchema,
+    PulloverSleeveSchema,
+    PulloverSplitSchema,
 )
-from service.schemas.raglan import RaglanScheduleSchema, SectionsSchema
+from service.schemas.raglan import RaglanScheduleSchema
 from service.schemas.writing import Write
+from service.schemas.yarn import YarnNeedSchema
 
 
-class NeckPartSchema(StrictSchema):
-    """Stitches of one part up to a marker."""
+class ColourNameSchema(StrictSchema):
+    """Whose yarn it is."""
 
-    name = Prose("As in `line` or `back`.", required=True, source=itemgetter(0))
-    stitches = Whole(required=True, minimum=0, unit="stitches", source=itemgetter(1))
+    colour = Prose("Its name.", required=True, source="yarn")
 
 
-class NeckMarkerSchema(StrictSchema):
-    """Stitches up to a marker."""
+class ColourYarnSchema(YarnNeedSchema, ColourNameSchema):
+    """Yarn of one colour."""
 
-    record = Gap
 
-    stitches = Whole("From the marker before, or from the beginning.", required=True, minimum=0, unit="stitches")
-    parts = Items(Nested(NeckPartSchema), "What they are, in working order.", required=True)
-    marker = ByType(
-        "Its number, `start` for the start of the round, null at the end of a flat cast-on. Marker 1 follows the "
-        "back, 2 the first sleeve, 3 the front, 4 the second sleeve.",
-        number=Whole(minimum=1, maximum=4),
-        text=Choice("start"),
-        nullable=True,
+class MadeMeasurementSchema(StrictSchema):
+    """A finished measurement, with what was wanted where something was."""
+
+    record = Measured
+
+    target = Nested(LengthSchema)
+    finished = Nested(LengthSchema, required=True)
+    difference = Nested(LengthSchema, "Finished minus target.")
+
+
+def _measured(measurement: str, description: str = "") -> Nested:
+    return Nested(MadeMeasurementSchema, description, required=True, source=methodcaller("measured", measurement))
+
+
+class FinishedPulloverSchema(StrictSchema):
+    """What one size measures when it is done."""
+
+    bust = _measured("bust", "Of back and front together.")
+    upper_arm = _measured("upper_arm")
+    neck = _measured("neck", "Of the cast-on round.")
+    depth = _measured("depth", "Of the yoke, without the raised back.")
+    underarm = _measured("underarm", "Each.")
+    hem = _measured("hem")
+    wrist = _measured("wrist")
+    body_length = _measured("body_length")
+    front_length = _measured("front_length", "Of the body over the bust, short rows included.")
+    front_extra = _measured("front_extra", "By which the front is wider than the back.")
+    sleeve_length = _measured("sleeve_length")
+    total_length = _measured("total_length", "At the centre back, raise included.")
+    reach = _measured(
+        "reach",
+        "From the centre back of the neck to the end of a sleeve: half of the neck's width, the circumference of the "
+        "cast-on taken for a circle's; the yoke along the sleeve's centre; the sleeve. Its target is the body's, to "
+        "the wrist, where it is known and the sleeve is a long one.",
+    )
+
+
+class CorrectionsSchema(StrictSchema):
+    """Rounds to add, or where negative to leave out, so that lengths are the design's again."""
+
+    record = Corrections
+
+    yoke = Whole("Before the split.", required=True, unit="rounds")
+    body = Whole("Before the hem.", required=True, unit="rounds")
+    sleeve = Whole("Before the cuff.", required=True, unit="rounds")
+    yoke_method = Choice(
+        required=True, description="How the yoke takes them, one of the methods of `POST /v1/yoke-adjustments`."
+    )
+
+
+class AtOwnGaugeSchema(StrictSchema):
+    """The size as written, knitted at the maker's own gauge."""
+
+    record = AtOwnGauge
+
+    finished = Nested(
+        FinishedPulloverSchema, "Against what the design asks for.", required=True, source=lambda size: size
+    )
+    nearest_size = Prose(
+        "The written size whose finished bust at this gauge comes nearest to the one wanted here; of two equally near "
+        "ones the larger.",
         required=True,
     )
-
-
-class TurnSchema(StrictSchema):
-    """Where a short row turns."""
-
-    record = Turn
-
-    row = Whole("Counted from 1.", required=True, minimum=1)
-    side = Choice(required=True, description="Which side of the fabric faces in that row.")
-    stitches = Whole("Past the marker, counted in the direction of the row.", required=True, minimum=0, unit="stitches")
-    marker = Whole("The last marker passed.", required=True, minimum=1, maximum=4)
-
-
-class BackRaiseSchema(StrictSchema):
-    """The raised back of the neck."""
-
-    record = BackRaise
-
-    rows = Whole("By which the back is higher.", required=True, minimum=0, unit="rows")
-    height = Nested(LengthSchema, required=True)
-    front_stitches = Whole(
-        "How far the taper reaches into the front at each side.", required=True, minimum=0, unit="stitches"
+    corrections = Nested(
+        CorrectionsSchema,
+        "For depth, body length and sleeve length of the design; no more are left out than increases, decreases and "
+        "chart allow.",
+        required=True,
     )
-
-
-class FrontDropSchema(StrictSchema):
-    """A front that lies lower than the back."""
-
-    record = FrontDrop
-
-    rows = Whole("Worked flat in place of as many rounds of the yoke.", required=True, minimum=0, unit="rows")
-    height = Nested(LengthSchema, required=True)
-    each_side = Whole("Cast on for the front at each side.", required=True, minimum=0, unit="stitches")
-    increase_rows = Items(Whole(minimum=1), "The rows with an increase at each front edge.", required=True)
-    centre = Whole("Cast on at the end of the last row.", required=True, minimum=0, unit="stitches")
-
-
-def _instructions() -> Items:
-    return Items(Prose(), "For this size.", required=True, source=methodcaller("instructions"))
-
-
-class PulloverNeckSchema(StrictSchema):
-    """The neck of one size."""
-
-    record = Neck
-
-    cast_on = Whole("Stitches cast on.", required=True, minimum=0, unit="stitches", source="cast_on.stitches")
-    way = Choice(required=True, description="How it is cast on.", source="cast_on.way")
-    sections = Nested(SectionsSchema, "At the neck, once all is cast on.", required=True)
-    line_stitches = Whole("Of each raglan line.", required=True, minimum=0, unit="stitches")
-    markers = Items(Nested(NeckMarkerSchema), "In working order.", required=True, source="cast_on.gaps")
-    turns = Items(Nested(TurnSchema), "Of the short rows, one for each row.", required=True)
-    edge = Nested(LengthSchema, "Circumference of the edge before the band.", required=True)
-    instructions = _instructions()
-    back_raise = Nested(BackRaiseSchema, "Where the back is raised.", source="raised")
-    front_drop = Nested(FrontDropSchema, "Where the front is dropped.", source="drop")
     head = Nested(HeadCheckSchema, "Where the size's head is known.")
-
-
-class PulloverSplitSchema(StrictSchema):
-    """What the yoke's last round has, and what becomes of it."""
-
-    record = Counts
-
-    sections = Nested(SectionsSchema, "Between the raglan lines.", required=True, source="split")
-    yoke_total = Whole("On the needle.", required=True, minimum=0, unit="stitches")
-    underarm = Whole("Cast on at each side.", required=True, minimum=0, unit="stitches")
-    line_to_body = Whole("Stitches of each line that go to the body.", required=True, minimum=0, unit="stitches")
-    line_to_sleeve = Whole("Stitches of each line that go to the sleeve.", required=True, minimum=0, unit="stitches")
-    body = Whole("Below the split.", required=True, minimum=0, unit="stitches")
-    sleeve = Whole("Each, below the split.", required=True, minimum=0, unit="stitches")
-
-
-class RibbedEdgeSchema(StrictSchema):
-    """A ribbed edge. Where its multiple needs one, its first round adjusts the count."""
-
-    record = RibbedEdge
-
-    before = Whole("On the needle before it.", required=True, minimum=0, unit="stitches")
-    change = Whole("Added evenly by the adjusting round, negative where taken; 0 where there is none.", required=True)
-    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches")
-    rounds = Whole("The adjusting round among them.", required=True, minimum=0, unit="rounds")
-    circumference = Nested(LengthSchema, "At the gauge of the rib.", required=True)
-    height = Nested(LengthSchema, "At the gauge of the rib.", required=True)
-
-
-class BodyShapingRoundSchema(StrictSchema):
-    """A round that changes the body, the same at either side."""
-
-    round = Whole("Counted from 1 after the split.", required=True, minimum=1, source=itemgetter(0))
-    stitches = Whole("Added to the whole body; negative where taken.", required=True, source=itemgetter(1))
-
-
-class ReachedLevelSchema(StrictSchema):
-    """What the body has at a height."""
-
-    record = ShapedLevel
-
-    name = Prose("The measurement.", required=True, source="level.name")
-    round = Whole("From which it has it.", required=True, minimum=0)
-    stitches = Whole(required=True, minimum=0, unit="stitches")
-    circumference = Nested(LengthSchema, required=True)
-    difference = Nested(LengthSchema, "From the circumference wanted.", required=True)
-
-
-class DartTurnSchema(StrictSchema):
-    """Where a short row over the bust turns."""
-
-    record = DartTurn
-
-    row = Whole("Counted from 1.", required=True, minimum=1)
-    side = Choice(required=True, description="Which side of the fabric faces in that row.")
-    stitches = Whole(
-        "Left before the side of the body ahead, which is the middle of an underarm.",
-        required=True,
-        minimum=0,
-        unit="stitches",
+    yarn = Items(
+        Nested(ColourYarnSchema),
+        "By colour, where yarn is asked for: a swatch's weight stays, an estimate goes by the stitches of this gauge.",
+        source=lambda size: size.yarn or None,
     )
-
-
-class BustDartsSchema(StrictSchema):
-    """Short rows over the front, worked within a round of the body: the back first, then they, then the rest."""
-
-    record = BustDarts
-
-    round = Whole("Counted from 1 after the split.", required=True, minimum=1)
-    front = Whole(
-        "The front there, from side to side; a stitch in the middle of an underarm counts to neither half.",
-        required=True,
-        minimum=0,
-        unit="stitches",
-    )
-    rows = Whole("By which the front is longer.", required=True, minimum=0, unit="rows")
-    height = Nested(LengthSchema, required=True)
-    turns = Items(Nested(DartTurnSchema), "One for each row.", required=True)
-
-
-class PulloverBodySchema(StrictSchema):
-    """The body of one size."""
-
-    record = Body
-
-    stitches = Whole("After the split.", required=True, minimum=0, unit="stitches")
-    rounds = Whole("Before the hem.", required=True, minimum=0, unit="rounds")
-    length = Nested(LengthSchema, "From underarm to edge.", required=True)
-    shaping = Items(Nested(BodyShapingRoundSchema), required=True)
-    levels = Items(Nested(ReachedLevelSchema), required=True)
-    hem = Nested(RibbedEdgeSchema, required=True)
-    bust_darts = Nested(BustDartsSchema, "Where short rows lengthen the front.")
-    instructions = _instructions()
-
-
-class PulloverSleeveSchema(StrictSchema):
-    """Each sleeve of one size."""
-
-    record = Sleeve
-
-    stitches = Whole("At the upper arm.", required=True, minimum=0, unit="stitches")
-    rounds = Whole("Before the cuff.", required=True, minimum=0, unit="rounds")
-    length = Nested(LengthSchema, "From underarm to edge.", required=True)
-    decrease_rounds = Items(
-        Whole(minimum=1), "The rounds that take two stitches, counted from 1 after the split.", required=True
-    )
-    cuff = Nested(RibbedEdgeSchema, required=True)
-    instructions = _instructions()
-
-
-class PulloverBandSchema(StrictSchema):
-    """The neckband of one size."""
-
-    record = Neckband
-
-    construction = Choice(required=True, description="As asked.")
-    picked_up = Whole("All stitches picked up.", required=True, minimum=0, unit="stitches", source="picked_up.stitches")
-    stitches = Whole("Of the rib.", required=True, minimum=0, unit="stitches", source="edge.stitches")
-    rounds = Whole("Both layers and the fold round included.", required=True, minimum=0, unit="rounds")
-    height = Nested(LengthSchema, "As worn.", required=True)
-    change = Whole("Added evenly by the adjusting round, negative where taken.", required=True, source="edge.change")
-    instructions = _instructions()
 
 
 def _difference(of: str, unit: str = "stitches") -> Number:

@@ -85,22 +85,31 @@ class NeckWishesSchema(StrictSchema):
 
     record = NeckWishes
 
-    circumference = _per_size("Of the cast-on; 31 cm and 16 % of the body's bust unless sent.")
+    circumference = _per_size(
+        "Of the cast-on. Unless sent 31 cm and 16 % of the body's bust, within 33 to 45 % of the finished bust; for "
+        "children 50 % of it and for babies 60 to 50 %; three quarters of the head where that is more."
+    )
     shares = Nested(NeckSharesSchema)
     count_rule = _count_rule("the cast-on")
+    lower_front = Choice(
+        description="How the front comes to lie lower than the back: by short rows, by a front drop, by half of each, "
+        "or not at all. By 3 to 6 cm for adults and 2 to 3.5 cm for children, by size, where no height is sent."
+    )
     raise_height = Length(
-        "The height by which short rows raise the back; 0 for none. 1 in unless sent, none beside a front drop.",
+        "The height by which short rows raise the back; 0 for none. As `lower_front` has it unless sent, and none "
+        "beside a `front_drop` that is sent without `both`.",
         minimum=0,
         maximum=MAX_LENGTH,
     )
     way = Choice(
         description="Whether the cast-on is joined first and the short rows are turned about the start of the "
-        "round, or is worked flat with its ends at the centre front and joined after the last row."
+        "round, or is worked flat with its ends at the centre front and joined after the last row. With a front drop "
+        "always flat."
     )
     start = Choice(description="Where the round starts.")
     front_drop = Length(
         "The height by which the front lies lower than the back: its first stitches are cast on while the yoke is "
-        "worked flat. 0 for none.",
+        "worked flat. 0 for none; as `lower_front` has it unless sent.",
         minimum=0,
         maximum=MAX_LENGTH,
     )
@@ -117,7 +126,7 @@ class YokeWishesSchema(IncreaseOptionsSchema):
 
     depth = _per_size(
         "From the neck to the split, without the raised back. A quarter of the finished bust up to 90 cm, and a "
-        "tenth of what lies beyond, unless sent."
+        "tenth of what lies beyond, or what the body's armhole needs, unless sent."
     )
     underarm = _per_size("The width cast on at each side at the split; 7 % of the finished bust unless sent.")
     line_to_body = Whole(
@@ -182,7 +191,14 @@ class SleeveWishesSchema(StrictSchema):
 
     record = SleeveWishes
 
-    length = _per_size("From the underarm, cuff included; the usual one, or what finishes a chart, unless sent.")
+    style = Choice(
+        description="How far down the arm it ends: a long one at the wrist, others after three quarters, half or a "
+        "quarter of that. The cuff is as wide as the arm is there, with the eases of upper arm and wrist."
+    )
+    length = _per_size(
+        "From the underarm, cuff included; as the style has it, or what finishes a chart, unless sent. A shorter one "
+        "than a long one ends in a wider cuff."
+    )
     count_rule = _count_rule("its stitches at the upper arm")
     cuff = Nested(RibbedEdgeWishesSchema, "The cuff.")
     spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
@@ -282,6 +298,10 @@ class PulloverChangesSchema(StrictSchema):
     yoke = Nested(AdjustmentSchema, "How much deeper or shallower.")
     body_length = _per_size("From the underarm.")
     sleeve_length = _per_size("From the underarm.")
+    sleeve_style = Choice(
+        description="Another style of sleeve, as long as it usually is unless `sleeve_length` is sent; the design's "
+        "unless sent."
+    )
     band = Nested(BandChangeSchema, "Another neckband.")
 
     def build(self, loaded: dict[str, Any]) -> Changes:
@@ -301,6 +321,12 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")
     gauges = Nested(PulloverGaugesSchema)
     ease = _ease()
+    smoothing = Choice(
+        description="Whether published tables' uneven steps from size to size are evened. `steps`: girths, asked eases "
+        "included, have the least sum of squared second differences, none moved by more than 1.5 cm or below the body; "
+        "asked lengths stay. `none`: as body and ease have them. Unless sent, as `steps` for what isn't asked where "
+        "the bodies are a built-in table, and else as `none`."
+    )
     neck = Nested(NeckWishesSchema)
     yoke = Nested(YokeWishesSchema)
     body = Nested(BodyWishesSchema)

@@ -187,10 +187,12 @@ def measure(garment: Garment, fabrics: Fabrics, depth_scale: Fraction = Fraction
     depth = garment.high("yoke", fabrics=fabrics) * depth_scale
     body = garment.high("body", fabrics=fabrics) + fabrics.rib.high(hem["rounds"])
     wider = size["split"]["sections"]["front"] - size["split"]["sections"]["back"]
+    neck, sleeve = fabrics.of(1).wide(_neck_total(size)), garment.high("sleeve", fabrics=fabrics)
+    sleeve += fabrics.rib.high(cuff["rounds"])
     return {
         "bust": first_below.wide(garment.around("body", 0)),
         "upper_arm": first_below.wide(garment.around("sleeve", 0)),
-        "neck": fabrics.of(1).wide(_neck_total(size)),
+        "neck": neck,
         "depth": depth,
         "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
@@ -198,7 +200,9 @@ def measure(garment: Garment, fabrics: Fabrics, depth_scale: Fraction = Fraction
         "body_length": body,
         "front_length": body + fabrics.plain.high(darts["rows"]),
         "front_extra": first_below.wide(wider),
-        "sleeve_length": garment.high("sleeve", fabrics=fabrics) + fabrics.rib.high(cuff["rounds"]),
+        "sleeve_length": sleeve,
+        # half the width of a neck that is a circle of 22/7 times its width
+        "reach": neck * Fraction(7, 44) + depth + sleeve,
         "total_length": fabrics.plain.high(len(size["neck"]["turns"])) + depth + body,
     }
 

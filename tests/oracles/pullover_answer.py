@@ -296,7 +296,7 @@ def _phases(size: Json) -> None:
 def _turning_points(size: Json, lines: int) -> list[int]:
     """Each turn, in stitches from the near edge of the back, which the row crosses to get there."""
     sleeve, front = size["neck"]["sections"]["sleeve"], size["neck"]["sections"]["front"]
-    points = []
+    points, drop = [], size["neck"].get("front_drop")
     for turn in size["neck"]["turns"]:
         after_sleeve = (2, "right") if turn["side"] == "right" else (3, "wrong")
         near = (1, "right") if turn["side"] == "right" else (4, "wrong")
@@ -311,18 +311,20 @@ def _turning_points(size: Json, lines: int) -> list[int]:
         elif not before_line:
             beyond += lines
         points.append(beyond)
-        assert beyond < 2 * lines + sleeve + front / 2 + 1
+        # before the ends of what is cast on, or at most at the centre of the front
+        assert beyond <= 2 * lines + sleeve + (drop["each_side"] - 1 if drop else front / 2)
     return points
 
 
 def _short_rows(size: Json, lines: int) -> None:
     turns = size["neck"]["turns"]
     assert len(turns) == size["neck"].get("back_raise", {"rows": 0})["rows"]
-    assert [turn["side"] for turn in turns] == ["right", "wrong"] * (len(turns) // 2)
+    # a last row over the whole follows, and then the rows of a drop, whose last one is a right-side row
+    odd = size["neck"].get("front_drop", {"rows": 0})["rows"] % 2
+    assert [turn["side"] for turn in turns] == (["wrong", "right"] if odd else ["right", "wrong"]) * (len(turns) // 2)
     points = _turning_points(size, lines)
     for side in (points[::2], points[1::2]):
         assert all(before < after for before, after in pairwise(side))
-    assert turns == [] or not size["neck"].get("front_drop")
 
 
 def _worked_short_rows(size: Json) -> int:
@@ -337,8 +339,9 @@ def _worked_short_rows(size: Json) -> int:
         start = size["neck"]["markers"][0]["parts"][0]["name"]
         assert start == "back"
         return sections["back"] + points[0] + between + points[-1]
-    edge = sections["front"] // 2
-    other = sections["front"] - edge
+    drop = size["neck"].get("front_drop")
+    edge = drop["each_side"] if drop else sections["front"] // 2
+    other = edge if drop else sections["front"] - edge
     side = 2 * lines + sections["sleeve"]
     return other + side + sections["back"] + points[0] + between + points[-1] + sections["back"] + side + edge
 
@@ -400,8 +403,10 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> No
     lengths["total_length"] = raised + lengths["depth"] + lengths["body_length"]
     darted = fabrics.plain.high(body["bust_darts"]["rows"]) if "bust_darts" in body else 0
     lengths["front_length"] = lengths["body_length"] + darted
+    # a circle of 22/7 times its width
+    lengths["reach"] = lengths["neck"] * Fraction(7, 44) + lengths["depth"] + lengths["sleeve_length"]
     if own_rows:
-        del lengths["depth"], lengths["total_length"]
+        del lengths["depth"], lengths["total_length"], lengths["reach"]
     for name, length in lengths.items():
         assert finished[name]["finished"]["cm"] == cm(length), (size["label"], name)
     if finished is size["finished"]:
@@ -507,7 +512,8 @@ TABLE = {
         for name, field in (
             *((same, same) for same in ("bust", "upper_arm", "neck", "underarm", "hem", "wrist")),
             ("yoke_depth", "depth"),
-            *((same, same) for same in ("body_length", "front_length", "front_extra", "sleeve_length", "total_length")),
+            *((same, same) for same in ("body_length", "front_length", "front_extra", "sleeve_length")),
+            *((same, same) for same in ("total_length", "reach")),
         )
     },
 }

@@ -18,6 +18,7 @@ TABLES = {
 }
 BUSTS = {"women": (75, 150), "men": (90, 155), "children": (54, 81), "babies": (41, 50)}
 SPACINGS = ("closest_first", "widest_first", "even", "single_then_plain", "plain_then_single")
+STYLES = ("long", "three_quarter", "elbow", "short")
 PLACES = ("early", "even", "late")
 
 BODY = {
@@ -73,6 +74,7 @@ class _Requests:
             ("chart", self.chart, 0.35),
             ("yarn", self.yarn, 0.4),
             ("changes", self.changes, 0.4),
+            ("smoothing", lambda: self.pick(("none", "steps")), 0.4),
         ):
             if self.sometimes(chance):
                 request[name] = make()
@@ -176,9 +178,9 @@ class _Requests:
             way=lambda: self.pick(("joined", "flat")),
             start=lambda: self.pick(("before_back", "centre_back")),
             stretch=lambda: round(self.generator.uniform(0, 1), 2),
+            lower_front=lambda: self.pick(("short_rows", "front_drop", "both", "none")),
         )
-        height = self.pick(("raise_height", "front_drop", None))
-        return neck | ({height: self.length(0, 7)} if height else {})
+        return neck | self.some(0.4, raise_height=lambda: self.length(0, 7), front_drop=lambda: self.length(0, 7))
 
     def yoke(self) -> Json:
         lines = self.whole(0, 8)
@@ -220,7 +222,8 @@ class _Requests:
     def sleeve(self) -> Json:
         return self.some(
             0.4,
-            length=lambda: self.per_size(16, 54),
+            style=lambda: self.pick(STYLES),
+            length=lambda: self.per_size(6, 54),
             count_rule=self.count_rule,
             cuff=self.edge,
             spacing=lambda: self.pick(SPACINGS),
@@ -293,6 +296,7 @@ class _Requests:
             yoke=yoke,
             ease=self.ease,
             body_length=lambda: self.per_size(22, 50),
-            sleeve_length=lambda: self.per_size(20, 54),
+            sleeve_length=lambda: self.per_size(8, 54),
+            sleeve_style=lambda: self.pick(STYLES),
             band=self.band,
         )

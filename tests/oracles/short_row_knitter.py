@@ -31,7 +31,8 @@ class NeckStitches(NamedTuple):
 def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[int], set[int]]:
     """Rows above each stitch, where each row turns, and the turns still open after the last row.
 
-    Places are counted in working order from the start of the round; those before it are negative.
+    Places are counted in working order from the start of the round; those before it are negative. Before a front drop
+    the front of the neck is what is cast on of it.
     """
     markers, place = {}, 0
     for gap in cast_on(neck.sections, neck.line_stitches).gaps:
@@ -40,6 +41,8 @@ def knit(neck: NeckStitches, raised: BackRaise) -> tuple[dict[int, int], list[in
     centre_front = markers[2] + neck.line_stitches + neck.front // 2
     heights = dict.fromkeys(range(centre_front - neck.total, centre_front), 0)
     here, stop = (0, 0) if raised.way == "joined" else (min(heights), centre_front)
+    if raised.begins == "wrong":
+        here, stop = stop, here
     turns, unclosed = [], set()
     for turn in raised.turns:
         if turn.side == "right":

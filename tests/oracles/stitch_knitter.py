@@ -145,9 +145,9 @@ class Garment:
         expect(len(turns), neck.get("back_raise", {"rows": 0})["rows"], "short rows")
         if not turns:
             return
-        around, front = len(self.needle), neck["sections"]["front"]
-        # From the start of the round to the centre front, and back to it the other way.
-        ahead = self.markers[2] + self.lines + front // 2
+        around = len(self.needle)
+        # From the start of the round to the centre front, and back to it the other way; a dropped front ends before it.
+        ahead = self.markers[2] + self.lines + self.needle.count("front") // 2
         behind = ahead - around
         heights = dict.fromkeys(range(behind, ahead), 0)
         flat = neck["way"] == "flat"

@@ -11,7 +11,7 @@ from grading_core.parts.neckband import neckband, pick_up
 from grading_core.parts.neckline import FrontDrop, Opening, cast_on, check_head
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import pairs_for, raise_back
-from grading_core.pullover.proportions import USUAL_RAISE_CM, USUAL_STRETCH
+from grading_core.pullover.proportions import USUAL_STRETCH
 from grading_core.rounding import CountRule
 from grading_core.sections import Sections
 from grading_core.standards.heads import HEADS
@@ -44,9 +44,9 @@ def test_an_open_front_is_cast_on_as_its_pattern_prints_it():
 
 
 @pytest.mark.parametrize(("rows_per_inch", "pairs"), [(6, 3), (8, 4)])
-def test_the_usual_raise_takes_three_or_four_pairs(rows_per_inch, pairs):
+def test_a_raise_of_an_inch_takes_three_or_four_pairs(rows_per_inch, pairs):
     # three or four short rows in the last couple of inches of the back (a designer's teaching article): an inch
-    assert pairs_for(USUAL_RAISE_CM, Gauge(5 / INCH, rows_per_inch / INCH)) == pairs
+    assert pairs_for(INCH, Gauge(5 / INCH, rows_per_inch / INCH)) == pairs
 
 
 def test_six_rows_are_three_pairs():

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.parts.short_rows import BackRaise, pairs_for, raise_back, run_instructions
+from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back, run_instructions
 from grading_core.wording import DASH
 from tests.floors import in_a_hundred_cases
 from tests.oracles.short_row_knitter import NeckStitches, knit
@@ -84,6 +84,29 @@ def test_only_the_last_turn_at_each_side_is_left_for_the_round_that_follows(neck
     last = set(turns[-2:]) if way == "joined" else {turns[-1]}
     # flat, the last row ends at the centre front: a turn that lies exactly there is at the row's end
     assert unclosed - {past_front} == last - {past_front}
+
+
+@in_a_hundred_cases(80)
+@given(necks, st.integers(1, 12), st.integers(1, 12), st.integers(1, 20))
+def test_before_a_front_drop_they_are_worked_flat_over_what_is_cast_on(neck, pairs, each_side, rows):
+    cast_on = neck._replace(front=2 * each_side)
+    whole = neck._replace(front=neck.front + 2 * each_side)
+    drop = RowsOfDrop(rows, each_side)
+    raised = raise_back(whole.sections, whole.line_stitches, pairs, GAUGE, way="flat", drop=drop)
+    assume(isinstance(raised, BackRaise))
+    heights, turns, unclosed = knit(cast_on, raised)
+    # one row lies over the whole, and the back is higher by the short rows
+    assert heights[min(heights)] == heights[max(heights)] == 1
+    assert {heights[stitch] for stitch in range(neck.back)} == {1 + 2 * pairs}
+    # every turn lies before the ends
+    assert min(heights) < min(turns)
+    assert max(turns) < max(heights) + 1
+    # the last row ends where the drop's first row begins: of an even number of rows the first is a wrong-side row
+    assert raised.begins == ("right" if rows % 2 == 0 else "wrong")
+    assert unclosed == {turns[-1]}
+    last = raised.instructions()[-1]
+    assert f"({raised.begins} side)" in last
+    assert "Join" not in last
 
 
 def test_more_pairs_than_stitches_for_their_turns_are_impossible_and_the_most_is_named():

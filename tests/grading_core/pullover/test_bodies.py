@@ -30,6 +30,27 @@ def test_a_young_child_has_a_small_bust_and_a_child_a_table_of_children(table, b
     assert (wearer.child, wearer.young) == (child, young)
 
 
+@pytest.mark.parametrize(("arm", "to_wrist", "known"), [("sent", "published", False), ("sent", "sent", True)])
+def test_the_reach_of_a_table_is_not_that_of_an_arm_that_is_sent(arm, to_wrist, known):
+    values = {
+        "bust": BodyValue(Fraction(94), "sent"),
+        "arm_length": BodyValue(Fraction(60), arm),
+        "back_neck_to_wrist": BodyValue(Fraction(72), to_wrist),
+    }
+    (wearer,) = find_wearers([SizeBody("one", values)], "women")
+    assert ("back_neck_to_wrist" in wearer.body) is known
+
+
+@pytest.mark.parametrize(
+    ("table", "bust", "age"),
+    # the published chest of 24 months is 50.8 cm, of 2 years 53.3 cm
+    [("babies", "50.8", "baby"), ("children", "53.3", "child"), ("women", "73", "adult"), (None, "50", "baby")],
+)
+def test_an_age_follows_from_the_bust_and_the_table(table, bust, age):
+    (wearer,) = find_wearers([body(bust=bust)], table)
+    assert wearer.age == age
+
+
 GIRTHS = {"bust": "94", "upper_arm": "28", "wrist": "16"}
 
 

@@ -10,7 +10,7 @@ import pytest
 from grading_core.errors import ContradictionError
 from grading_core.pullover.changes import changed_numbers, keep_counts_problems
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import BandChange, Changes, Gauges
+from grading_core.pullover.request import BandChange, Changes, Gauges, SleeveWishes
 from grading_core.pullover.result import KnittedSize, Row
 from grading_core.sizes.request import EvenSteps
 from grading_core.yoke.request import Adjustment
@@ -41,7 +41,8 @@ def test_longer_sleeves_and_another_band_change_nothing_above_them():
     changes = Changes(sleeve_length=Fraction(50), band=BandChange(Fraction(3), construction="double"))
     made = grade_pullover(replace(PLAIN, changes=changes))
     changed = {(change.item, change.unit) for change in made.changed}
-    assert changed <= {("sleeve", "rounds"), ("finished_sleeve_length", "cm"), ("band", "rounds")}
+    lengths = {("finished_sleeve_length", "cm"), ("finished_reach", "cm")}
+    assert changed <= {("sleeve", "rounds"), ("band", "rounds"), *lengths}
     assert [size.counts for size in outcomes(made)] == [size.counts for size in outcomes(grade_pullover(PLAIN))]
 
 
@@ -80,12 +81,22 @@ def test_a_yoke_too_shallow_for_its_increases_says_in_the_way_asked_how_shallow_
 
 
 def test_what_would_make_a_changed_size_possible_is_named_among_the_changes():
-    request = replace(PLAIN, labels=("M",), changes=Changes(sleeve_length=Fraction(6)))
-    (impossible,) = outcomes(grade_pullover(request))
-    (nearest,) = impossible.nearest
-    assert nearest.field == "changes.sleeve_length"
-    (size,) = outcomes(grade_pullover(replace(request, changes=Changes(sleeve_length=nearest.value))))
-    assert isinstance(size, KnittedSize)
+    plain = SleeveWishes(plain_before=16)
+    for changes in (Changes(sleeve_length=Fraction(6)), Changes(sleeve_style="short")):
+        request = replace(PLAIN, labels=("M",), sleeve=plain, changes=changes)
+        (impossible,) = outcomes(grade_pullover(request))
+        (nearest,) = [each for each in impossible.nearest if each.field == "changes.sleeve_length"]
+        mended = replace(changes, sleeve_length=nearest.value)
+        (size,) = outcomes(grade_pullover(replace(request, changes=mended)))
+        # not a round to spare
+        assert size.sleeve.rounds == 16 + len(size.sleeve.decrease_rounds)
+
+
+def test_another_style_of_sleeve_is_as_long_as_a_design_of_that_style():
+    short = grade_pullover(replace(PLAIN, sleeve=SleeveWishes(style="short")))
+    for sleeve in (SleeveWishes(), SleeveWishes(length=Fraction(40))):
+        made = grade_pullover(replace(PLAIN, sleeve=sleeve, changes=Changes(sleeve_style="short")))
+        assert outcomes(made) == outcomes(short)
 
 
 def test_a_length_that_reads_the_same_is_not_a_change():

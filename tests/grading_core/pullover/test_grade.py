@@ -84,10 +84,11 @@ def test_every_default_size_is_possible_and_passes_the_head():
         assert all(isinstance(size, KnittedSize) and size.neck.head.passes for size in outcomes(made))
 
 
-def test_the_order_of_the_sizes_changes_no_size():
+@pytest.mark.parametrize("smoothing", [None, "none", "steps"])
+def test_the_order_of_the_sizes_changes_no_size(smoothing):
     labels = ("L", "XS", "5X", "M")
-    mixed = grade_pullover(replace(PLAIN, labels=labels))
-    ordered = grade_pullover(replace(PLAIN, labels=("XS", "M", "L", "5X")))
+    mixed = grade_pullover(replace(PLAIN, labels=labels, smoothing=smoothing))
+    ordered = grade_pullover(replace(PLAIN, labels=("XS", "M", "L", "5X"), smoothing=smoothing))
     assert tuple(size.label for size in mixed.sizes) == labels
     assert {size.label: size for size in mixed.sizes} == {size.label: size for size in ordered.sizes}
 

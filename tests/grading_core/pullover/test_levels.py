@@ -69,6 +69,7 @@ def test_the_hem_of_babies_with_equal_hips_does_not_fall(bust):
         gauges=Gauges(Gauge.over(Fraction(23), Fraction(55, 2), Fraction(10))),
         body_table="babies",
         ease={"bust": Fraction(bust)},
+        smoothing="none",
         body=BodyWishes(levels=(LevelWish("hip", Fraction(1016, 100)),)),
     )
     sizes = sizes_of(grade_pullover(request))

@@ -63,7 +63,12 @@ REQUESTS = {
     ),
     "even steps": replace(PLAIN, labels=("S", "M"), yoke=YokeWishes(depth=EvenSteps(Fraction(6), Fraction(9)))),
     "a maker's yoke": replace(PLAIN, labels=("M", "5X"), changes=Changes(yoke=Adjustment(rounds_change=-60))),
-    "a maker's sleeve": replace(PLAIN, labels=("5X",), changes=Changes(sleeve_length=Fraction(7))),
+    "a maker's sleeve": replace(
+        PLAIN, labels=("5X",), sleeve=SleeveWishes(plain_after=12), changes=Changes(sleeve_length=Fraction(7))
+    ),
+    "a maker's short sleeve": replace(
+        PLAIN, labels=("M",), sleeve=SleeveWishes(plain_after=20), changes=Changes(sleeve_style="short")
+    ),
     "a level below the hem": replace(
         PLAIN, labels=("M",), body=BodyWishes(length=Fraction(20), levels=(LevelWish("hip", Fraction(30)),))
     ),

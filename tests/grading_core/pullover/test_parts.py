@@ -46,11 +46,11 @@ def test_hem_and_cuff_are_as_high_as_asked():
 
 
 def test_a_length_in_a_nearest_change_has_its_rib():
-    short = replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(8)))
+    short = replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(8), plain_after=12))
     (nearest,) = [each for each in knit(short).nearest if each.field == "sleeve.length"]
-    mended = knit(replace(short, sleeve=SleeveWishes(length=nearest.value)))
-    # not a round to spare
-    assert len(mended.sleeve.decrease_rounds) == mended.sleeve.rounds
+    mended = knit(replace(short, sleeve=SleeveWishes(length=nearest.value, plain_after=12)))
+    # not a round to spare, though a longer sleeve ends in a narrower cuff
+    assert len(mended.sleeve.decrease_rounds) + 12 == mended.sleeve.rounds
     assert mended.finished.sleeve_length == nearest.value
 
 
@@ -123,6 +123,14 @@ def test_a_bust_that_cannot_be_shaped_names_what_alone_would_do(request_, field)
         "body.front_extra": {"front_extra": nearest.value},
     }[field]
     assert isinstance(knit(replace(request_, body=replace(request_.body, **change))), KnittedSize)
+
+
+def test_a_sleeve_of_12_cm_is_not_drawn_in_to_the_wrist():
+    size = knit(replace(REQUEST, labels=("M",), sleeve=SleeveWishes(length=Fraction(12))))
+    arm, wrist, part = size.target.upper_arm, size.target.long_wrist, 12 / size.target.long_sleeve
+    # a rib of two stitches to the cm, on a multiple of two
+    assert abs(size.finished.wrist - (arm + (wrist - arm) * part)) <= Fraction(1, 2)
+    assert len(size.sleeve.decrease_rounds) < size.sleeve.rounds / 2
 
 
 def test_a_change_of_ease_that_leaves_no_body_offers_a_body_length_among_the_changes():

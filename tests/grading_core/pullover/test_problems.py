@@ -44,7 +44,6 @@ def two(**measurements):
             ("neck", "circumference"),
         ),
         (replace(PLAIN, neck=NeckWishes(shares=Shares(*map(Fraction, (3, 4, 1))))), ("neck", "shares", "front")),
-        (replace(PLAIN, neck=NeckWishes(raise_height=Fraction(2), front_drop=Fraction(2))), ("neck", "raise_height")),
         (replace(PLAIN, yoke=YokeWishes(line_to_body=3)), ("yoke", "line_to_body")),
         (replace(PLAIN, body=BodyWishes(count_rule=CountRule(4, 1))), ("body", "count_rule")),
         (replace(PLAIN, sizes=(two(),)), ("sizes", 0)),

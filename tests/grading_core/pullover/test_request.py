@@ -27,10 +27,34 @@ def test_a_gauge_that_is_not_sent_is_that_of_the_plain_fabric():
     assert {fabrics.rounds.at(1), fabrics.rib} == {PLAIN}
 
 
-def test_the_back_is_raised_by_an_inch_unless_told_otherwise_or_the_front_is_dropped():
-    assert NeckWishes().raise_cm == Fraction("2.54")
-    assert NeckWishes(front_drop=Fraction(3)).raise_cm == 0
-    assert NeckWishes(front_drop=Fraction(3), raise_height=Fraction(1)).raise_cm == 1
+@pytest.mark.parametrize(
+    ("wishes", "heights"),
+    [
+        ({}, (4, 0)),
+        ({"lower_front": "front_drop"}, (0, 4)),
+        ({"lower_front": "both"}, (2, 2)),
+        ({"lower_front": "none"}, (0, 0)),
+        ({"raise_height": Fraction(1)}, (1, 0)),
+        ({"raise_height": Fraction(0)}, (0, 0)),
+        # a drop that is sent takes the place of short rows, one of nothing doesn't
+        ({"front_drop": Fraction(3)}, (0, 3)),
+        ({"front_drop": Fraction(0)}, (4, 0)),
+        ({"front_drop": Fraction(3), "raise_height": Fraction(1)}, (1, 3)),
+        ({"lower_front": "both", "front_drop": Fraction(3)}, (2, 3)),
+        ({"lower_front": "front_drop", "raise_height": Fraction(1)}, (1, 4)),
+        ({"lower_front": "none", "raise_height": Fraction(1)}, (1, 0)),
+    ],
+)
+def test_a_height_that_is_sent_takes_the_place_of_the_usual_one(wishes, heights):
+    assert NeckWishes(**wishes).heights_cm(Fraction(4)) == heights
+
+
+def test_steps_are_even_where_bodies_and_eases_are_left_to_the_service_or_where_it_is_asked():
+    request = PulloverRequest(gauges=Gauges(PLAIN))
+    sent = replace(request, sizes=(SentSize("S", {"bust": Fraction(84)}),))
+    assert request.smooths == (True, False)
+    assert replace(request, smoothing="none").smooths == sent.smooths == (False, False)
+    assert replace(request, smoothing="steps").smooths == replace(sent, smoothing="steps").smooths == (True, True)
 
 
 def test_what_a_maker_does_not_change_in_a_band_stays_as_designed():

@@ -27,12 +27,11 @@ def test_one_impossible_size_is_told_and_the_others_are_made(make):
 @pytest.mark.parametrize("unit", ["cm", "in"])
 def test_a_nearest_length_is_in_the_unit_of_the_request(make, unit):
     short = 10 if unit == "cm" else 4
-    answer = make(unit=unit, gauge={**GAUGE, "over": 10 if unit == "cm" else 4}, labels=["L"], sleeve={"length": short})
-    (nearest,) = answer["sizes"][0]["nearest"]
-    assert nearest["field"] == "sleeve.length"
-    mended = make(
-        unit=unit, gauge={**GAUGE, "over": 10 if unit == "cm" else 4}, labels=["L"], sleeve={"length": nearest["value"]}
-    )
+    request = {"unit": unit, "gauge": {**GAUGE, "over": 10 if unit == "cm" else 4}, "labels": ["L"]}
+    sleeve = {"length": short, "plain_after": 14}
+    answer = make(**request, sleeve=sleeve)
+    (nearest,) = [one for one in answer["sizes"][0]["nearest"] if one["field"] == "sleeve.length"]
+    mended = make(**request, sleeve=sleeve | {"length": nearest["value"]})
     assert mended["sizes"][0]["feasible"]
 
 

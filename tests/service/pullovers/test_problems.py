@@ -35,7 +35,6 @@ WRONG = {
         {"neck": {"shares": {"back": 10, "front": 11, "sleeve": 4}}},
         {"/neck/shares/front"},
     ),
-    "a raised back beside a dropped front": ({"neck": {"front_drop": 3, "raise_height": 2}}, {"/neck/raise_height"}),
     "more of the line to the body than there is": ({"yoke": {"line_to_body": 3}}, {"/yoke/line_to_body"}),
     "a weight without its stitches": ({"yarn": {"metres_per_100g": 200, "swatch_grams": 3}}, {"/yarn/swatch_stitches"}),
     "lengths that fall": (

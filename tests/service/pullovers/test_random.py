@@ -7,7 +7,8 @@ import pytest
 from tests.oracles.knit_pullovers import Seen, compare_answer, knit_request
 from tests.oracles.random_pullovers import random_request
 
-GARMENTS = 150
+REQUESTS = 80
+"""Some three hundred garments; thousands are knitted by hand."""
 
 FALSIFIED = {
     "gauges": {"plain": {"stitches": 22, "rows": 31}, "stranded": {"stitches": 24, "rows": 28}},
@@ -25,14 +26,17 @@ ENDS_OF_A_FLOAT = {("longest_float", "start"), ("longest_float", "end")}
 
 def test_random_pullovers_are_knitted_as_they_are_told_and_every_offer_makes_its_size_possible(client):
     seen = Seen()
-    for seed in range(GARMENTS):
+    for seed in range(REQUESTS):
         seen.add(knit_request(client, random_request(seed)))
     assert [(kind, detail, request) for kind, detail, request in seen.disagreements] == []
-    assert seen.made > 3 * GARMENTS
-    assert min(seen.refused, seen.impossible, seen.offered) >= 5
+    assert seen.made > 3 * REQUESTS
+    assert min(seen.refused, seen.impossible, seen.offered) >= 3
+    # the search for changes ends after so many trials
+    assert 5 * seen.helpless <= seen.impossible
 
 
-def test_every_field_of_a_request_is_sent_at_random(contract):
+def test_every_field_of_a_request_is_sent_at_random(client):
+    contract = client.get("/openapi.json").json
     sent = {path for seed in range(1500) for path in _paths(random_request(seed))}
     schema = contract["paths"]["/v1/pullovers"]["post"]["requestBody"]["content"]["application/json"]["schema"]
     # a picture of a chart is another way to send its rows

@@ -54,7 +54,7 @@ def test_what_would_leave_rules_that_contradict_each_other_is_no_cause(make):
     answer = make(
         labels=["L"],
         neck={"shares": {"back": 30, "front": 24, "sleeve": 9}, "count_rule": {"multiple": 8, "plus": 2}},
-        yoke={"line_stitches": 6, "depth": 18, "step": 1},
+        yoke={"line_stitches": 6, "depth": 16, "step": 1},
         chart={"chart": {"rows": ["....", "...."]}},
     )
     (warning,) = named(answer["warnings"], "armhole_below_body")
