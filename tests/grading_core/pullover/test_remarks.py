@@ -43,9 +43,7 @@ def test_what_comes_out_far_from_what_was_asked_is_said(wishes):
 def test_a_garment_of_the_usual_proportions_fits_every_published_size(table, stitches, rounds):
     gauges = Gauges(Gauge.over(Fraction(stitches), Fraction(rounds), Fraction(10)))
     remarks = grade_pullover(PulloverRequest(gauges=gauges, body_table=table)).remarks
-    # in a bulky yarn sections of one parity move a neck in steps of 2.5 cm, and a body with it
-    misfits = MISFITS - {"far_from_wanted"} if stitches == 16 else MISFITS
-    assert [remark for remark in remarks if remark.code in misfits] == []
+    assert [remark for remark in remarks if remark.code in MISFITS] == []
 
 
 def test_estimated_bodies_are_named_once_for_each_measurement_that_is_used():
