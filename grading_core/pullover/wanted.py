@@ -112,10 +112,12 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
         wanted = wanted_cm(measurement, size, inquiry.making)
         if wanted is None or (measurement == "hem" and _is_straight(size)):
             continue
-        tolerance = _neck_tolerance_cm(size) if measurement == "neck" else FAR_CM
-        near = _near(measurement, wanted, tolerance)
+        near = _near(measurement, wanted, _tolerance_cm(measurement, size))
         if not near(size):
             causes = inquiry.causes(measurement, [label], near)
+            unasked = measurement not in inquiry.making.version.lengths and not any(each.path for each in causes.found)
+            if unasked and _near(measurement, wanted, _step_cm(measurement, size))(size):
+                continue
             yield Far(
                 name=words,
                 finished_cm=finished_cm(measurement, size),
@@ -147,9 +149,16 @@ def _near(measurement: str, wanted: Fraction, tolerance: Fraction) -> Callable[[
     return lambda size: abs(finished_cm(measurement, size) - wanted) <= tolerance
 
 
-def _neck_tolerance_cm(size: KnittedSize) -> Fraction:
-    """Two stitches where that is more: sections keep their parity in all sizes, so cast-ons lie four stitches apart."""
-    return max(FAR_CM, 2 * size.finished.neck / size.counts.cast_on)
+def _tolerance_cm(measurement: str, size: KnittedSize) -> Fraction:
+    """Of a neck half a step of its counts, where that is more: as near as it can come."""
+    return max(FAR_CM, _step_cm("neck", size) / 2) if measurement == "neck" else FAR_CM
+
+
+def _step_cm(measurement: str, size: KnittedSize) -> Fraction:
+    """What counts leave where nothing is asked: sections keep their parity in all sizes, so that cast-ons lie four
+    stitches apart and bodies two."""
+    stitch_cm = size.finished.neck / size.counts.cast_on
+    return {"neck": 4, "bust": 2}.get(measurement, 0) * stitch_cm
 
 
 def _otherwise(measurement: str, size: KnittedSize, stitch_cm: Fraction) -> str:

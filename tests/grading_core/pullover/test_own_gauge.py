@@ -229,7 +229,7 @@ def test_a_gauge_at_which_the_lengths_take_too_many_rounds_is_refused():
 
 
 def test_a_size_that_can_t_be_knitted_measures_nothing():
-    request = replace(PLAIN, labels=("S", "M"), sleeve=SleeveWishes(length=(Fraction(6), Fraction(44))))
+    request = replace(PLAIN, labels=("S", "M"), sleeve=SleeveWishes(length=(Fraction(6), Fraction(44)), plain_after=12))
     small, medium = outcomes(kept(request, LOOSER))
     assert isinstance(small, Impossible)
     assert medium.at_own_gauge.nearest_size == "M"

@@ -206,7 +206,7 @@ def test_what_only_goes_together_is_said_to_go_together():
 
 
 def test_a_size_that_the_others_hold_is_blamed_on_them():
-    request_ = replace(PLAIN, gauges=sized(8, 11))
+    request_ = replace(PLAIN, gauges=sized(8, 11), ease={"bust": Fraction(8), "upper_arm": Fraction(5)})
     held = {(each.size, each.message) for each in grade_pullover(request_).remarks if "other sizes" in each.message}
     assert held
     for size, message in held:

@@ -86,7 +86,7 @@ def lengths(*cm):
 
 
 def test_a_total_length_that_falls_names_both_sizes_and_what_makes_it_fall():
-    (remark,) = said(lengths(40, 38, 38))
+    (remark,) = said(lengths(40, 37, 37))
     assert (remark.code, remark.size, remark.path) == ("total_length_falls", "M", ("body", "length"))
     assert "in S" in remark.message
     assert "in M" in remark.message
@@ -122,8 +122,6 @@ def test_a_back_that_is_sent_longer_makes_no_jump():
     assert said(replace(PLAIN, sizes=sizes)) == []
 
 
-def test_backs_that_fall_make_a_total_length_fall_and_nothing_asked_is_blamed():
+def test_backs_that_fall_make_no_usual_total_length_fall():
     sizes = (sent("one", 90, back_waist_length=44), sent("two", 94, back_waist_length=40))
-    (remark,) = said(replace(PLAIN, sizes=sizes))
-    assert (remark.code, remark.path) == ("total_length_falls", None)
-    assert "measurements of the bodies" in remark.message
+    assert said(replace(PLAIN, sizes=sizes)) == []
