@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.solver import Solved
+from grading_core.counts.solver import Solved, conflicts
 from grading_core.errors import Impossible, Path
 from grading_core.pullover.lengths import place
 from grading_core.pullover.making import Making
@@ -208,6 +208,9 @@ class Inquiry:
         making = self.making
         for each in given_up:
             making = each.relax(making)
+        if conflicts(making.rules):
+            # without one rule the others may contradict each other
+            return _Relaxed(making, {}, {})
         asked = (making.targets, making.rules)
         if asked not in self._counts:
             self._sizes_solved += len(making.labels)

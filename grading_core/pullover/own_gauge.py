@@ -129,7 +129,7 @@ def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tupl
         for step in _steps(part, rounds)
     ]
     sentences = [
-        f"At your gauge of {gauge_words} the stitches and rounds as written measure {bust} round the bust; the yoke is "
+        f"At your gauge, {gauge_words}, the stitches and rounds as written measure {bust} round the bust; the yoke is "
         f"{depth} deep, the body {body} and each sleeve {sleeve} long, from the underarm."
     ]
     if steps:

@@ -30,8 +30,8 @@ from flask.testing import FlaskClient
 from service.app import create_app
 from service.config import Config
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
-from tests.oracles.random_pullovers import random_request
-from tests.oracles.stitch_knitter import Garment, Json, Worked, demand, expect
+from tests.oracles.random_pullovers import TABLES, random_request
+from tests.oracles.stitch_knitter import Garment, Json, Wallpaper, Worked, demand, expect, height
 
 LONGEST_KINDS_SHOWN = 5
 """Disagreements of one kind that are printed with their requests."""
@@ -46,12 +46,13 @@ class Seen:
     made: int = 0
     impossible: int = 0
     offered: int = 0
+    helpless: int = 0
     options: Counter[tuple[str, str]] = field(default_factory=Counter)
     disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
 
     def add(self, other: Seen) -> None:
         """What came of other requests too."""
-        for name in ("requests", "refused", "made", "impossible", "offered"):
+        for name in ("requests", "refused", "made", "impossible", "offered", "helpless"):
             setattr(self, name, getattr(self, name) + getattr(other, name))
         self.options += other.options
         self.disagreements += other.disagreements
@@ -84,6 +85,7 @@ def report(seen: Seen) -> None:
     """Print counts, by option, and disagreements with their requests."""
     print(f"{seen.requests} requests, {seen.refused} of them contradict themselves")
     print(f"{seen.made} sizes knitted, {seen.impossible} that can't be, {seen.offered} offered changes sent")
+    print(f"{seen.helpless} sizes that can't be knitted offer nothing")
     print(f"{'option':44} requests    made  impossible")
     for option in sorted({option for option, _ in seen.options}):
         counts = [seen.options[option, what] for what in ("requests", "made", "impossible")]
@@ -97,49 +99,77 @@ def report(seen: Seen) -> None:
 
 
 def knit_request(client: FlaskClient, request: Json) -> Seen:
-    """Post one request and hold everything in its answer against what is knitted."""
+    """Post one request, hold everything in its answer against what is knitted, and try what it offers."""
     seen = Seen(requests=1)
     response = client.post("/v1/pullovers", json=request)
     asked = set(_options(request))
     seen.options.update((option, "requests") for option in asked)
+    answer = response.json
+    assert answer is not None
+
+    def disagree(found: Iterable[tuple[str, str]]) -> None:
+        seen.disagreements += [(kind, detail, request) for kind, detail in found]
+
     if response.status_code == 422:
         seen.refused = 1
+        errors = [error for error in answer["errors"] if not _is_in(request, error["pointer"])]
+        disagree(("pointer", f"{error['pointer']}: {error['detail']}") for error in errors)
         return seen
-    answer = response.json
-    if response.status_code != 200 or answer is None:
-        seen.disagreements.append(("status", f"answered {response.status_code}", request))
+    if response.status_code != 200:
+        disagree([("status", f"answered {response.status_code}")])
         return seen
-
-    def compare(kind: str, compared: Callable[[], None], label: str = "") -> None:
-        try:
-            compared()
-        except Exception as error:
-            last = traceback.extract_tb(error.__traceback__)[-1]
-            detail = str(error) or f"{last.line} ({last.name}, line {last.lineno})"
-            seen.disagreements.append((kind, f"{label}: {type(error).__name__} {detail}", request))
-
-    compare("answer", lambda: check(request, answer))
-    compare("run", lambda: check_runs(answer))
-    compare("falls", lambda: check_rise(request, answer))
+    disagree(compare_answer(request, answer))
     if "changes" in request:
-        compare("changed", lambda: check_changed(client, request, answer))
+        disagree(_failing("changed", "", partial(check_changed, client, request, answer)))
     for size in answer["sizes"]:
         seen.made += size["feasible"]
         seen.impossible += not size["feasible"]
         seen.options.update((option, "made" if size["feasible"] else "impossible") for option in asked)
-        if size["feasible"]:
-            _compare_size(request, size, compare)
-        else:
-            seen.offered += _try_offers(client, request, size, compare)
+        if not size["feasible"]:
+            alone, together = size["nearest"], size.get("together")
+            offers = [("nearest", [offer]) for offer in alone] + ([("together", together)] if together else [])
+            seen.offered += len(offers)
+            seen.helpless += not offers
+            for kind, offer in offers:
+                disagree(_failing(kind, size["label"], partial(_try_offer, client, request, size, offer)))
     return seen
 
 
-def _compare_size(request: Json, size: Json, compare: Callable[..., None]) -> None:
-    knitted: list[Garment] = []
-    compare("knitting", lambda: knitted.append(Garment(request, size)), size["label"])
-    for garment in knitted:
-        for kind, of_garment in CHECKS:
-            compare(kind, partial(of_garment, garment), size["label"])
+def compare_answer(request: Json, answer: Json, only: str | None = None) -> list[tuple[str, str]]:
+    """What disagrees in an answer: the kind, and what it is.
+
+    only: the label of the one size to knit, None for all.
+    """
+    found = [
+        *_failing("answer", "", partial(check, request, answer)),
+        *_failing("run", "", partial(check_runs, answer)),
+        *_failing("falls", "", partial(check_rise, request, answer)),
+    ]
+    for size in feasible(answer):
+        if only in (None, size["label"]):
+            knitted: list[Garment] = []
+
+            def knit(size: Json = size, knitted: list[Garment] = knitted) -> None:
+                knitted.append(Garment(request, size))
+
+            found += _failing("knitting", size["label"], knit)
+            for garment in knitted:
+                for kind, of_garment in CHECKS:
+                    found += _failing(kind, size["label"], partial(of_garment, garment))
+    return found
+
+
+def _failing(kind: str, label: str, compared: Callable[[], None]) -> Iterator[tuple[str, str]]:
+    """What disagrees in one comparison; an answer that lacks what it should have fails in any way."""
+    try:
+        compared()
+    except Exception as error:
+        last = traceback.extract_tb(error.__traceback__)[-1]
+        what = str(error) or f"{last.line} ({last.name}, line {last.lineno})"
+        yield (
+            kind,
+            f"{label}: {what}" if isinstance(error, AssertionError) else f"{label}: {type(error).__name__} {what}",
+        )
 
 
 # what is measured
@@ -154,16 +184,15 @@ def measure(garment: Garment, fabrics: Fabrics, depth_scale: Fraction = Fraction
     first_below = fabrics.of(split + 1)
     hem, cuff, darts = size["body"]["hem"], size["sleeve"]["cuff"], size["body"].get("bust_darts", {"rows": 0})
 
-    def high(after: int, rounds: list[Worked]) -> Fraction:
-        return sum((fabrics.of(after + number).high(1) for number, _ in enumerate(rounds, 1)), Fraction(0))
-
-    depth = high(0, garment.yoke) * depth_scale
-    body = high(split, garment.body) + fabrics.rib.high(hem["rounds"])
+    depth = garment.high("yoke", fabrics=fabrics) * depth_scale
+    body = garment.high("body", fabrics=fabrics) + fabrics.rib.high(hem["rounds"])
     wider = size["split"]["sections"]["front"] - size["split"]["sections"]["back"]
+    neck, sleeve = fabrics.of(1).wide(_neck_total(size)), garment.high("sleeve", fabrics=fabrics)
+    sleeve += fabrics.rib.high(cuff["rounds"])
     return {
         "bust": first_below.wide(garment.around("body", 0)),
         "upper_arm": first_below.wide(garment.around("sleeve", 0)),
-        "neck": fabrics.of(1).wide(_neck_total(size)),
+        "neck": neck,
         "depth": depth,
         "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
@@ -171,7 +200,9 @@ def measure(garment: Garment, fabrics: Fabrics, depth_scale: Fraction = Fraction
         "body_length": body,
         "front_length": body + fabrics.plain.high(darts["rows"]),
         "front_extra": first_below.wide(wider),
-        "sleeve_length": high(split, garment.sleeve) + fabrics.rib.high(cuff["rounds"]),
+        "sleeve_length": sleeve,
+        # half the width of a neck that is a circle of 22/7 times its width
+        "reach": neck * Fraction(7, 44) + depth + sleeve,
         "total_length": fabrics.plain.high(len(size["neck"]["turns"])) + depth + body,
     }
 
@@ -183,8 +214,10 @@ def check_measurements(garment: Garment) -> None:
     if own_rows:
         scale = _rows_counted(garment.request) / exact(own_rows)
     _same_lengths(measure(garment, garment.fabrics, scale), garment.size["finished"], garment.request)
-    depth = measure(garment, garment.fabrics, scale)["depth"]
-    expect(_told_of(depth, garment.request), garment.size["yoke"]["depth"], "depth of the schedule")
+    finished = garment.size["finished"]
+    for part, name in (("yoke", "depth"), ("body", "body_length"), ("sleeve", "sleeve_length")):
+        length = garment.size[part]["depth" if part == "yoke" else "length"]
+        expect(finished[name]["finished"], length, f"length of the {part}")
 
 
 def check_kept(garment: Garment) -> None:
@@ -235,8 +268,11 @@ def check_edges(garment: Garment) -> None:
         expect(_told_of(rib.wide(edge["stitches"]), request), edge["circumference"], f"circumference of the {name}")
         expect(_told_of(rib.high(edge["rounds"]), request), edge["height"], f"height of the {name}")
         expect(edge["before"] + edge["change"], edge["stitches"], f"stitches of the {name}")
-    for reached in size["body"]["levels"]:
+    for wish, reached in zip(request.get("body", {}).get("levels", []), size["body"]["levels"], strict=True):
         fabric = fabrics.of(size["yoke"]["rounds"] + reached["round"])
+        below = _asked(request, wish["below"], size["label"])
+        away = abs(garment.high("body", reached["round"]) - below)
+        demand(away <= fabric.high(1) / 2, f"the {reached['name']} lies {float(away)} cm off")
         expect(_told_of(fabric.wide(reached["stitches"]), request), reached["circumference"], reached["name"])
     band, neck = size["band"], size["neck"]
     layers = 1 if band["construction"] == "single" else 2
@@ -246,11 +282,14 @@ def check_edges(garment: Garment) -> None:
     edge_cm = fabrics.of(1).wide(neck["cast_on"])
     if "front_drop" in neck:
         drop = neck["front_drop"]
-        high = sum((fabrics.of(number).high(1) for number in range(1, drop["rows"] + 1)), Fraction(0))
+        high = height(fabrics, range(1, drop["rows"] + 1))
         expect(_told_of(high, request), drop["height"], "height of the front drop")
         edge_cm += fabrics.of(drop["rows"] + 1).wide(drop["centre"]) + 2 * high
     if "back_raise" in neck:
         expect(_told_of(fabrics.plain.high(len(neck["turns"])), request), neck["back_raise"]["height"], "raise")
+    if "bust_darts" in size["body"]:
+        darts = size["body"]["bust_darts"]
+        expect(_told_of(fabrics.plain.high(darts["rows"]), request), darts["height"], "height of the bust darts")
     expect(_told_of(edge_cm, request), neck["edge"], "edge of the neck")
     if "head" in neck:
         _check_head(neck["head"], edge_cm, rib.wide(band["stitches"]), request)
@@ -260,8 +299,27 @@ def check_edges(garment: Garment) -> None:
         if "front_drop" in neck:
             drop = neck["front_drop"]
             own_cm += own.of(drop["rows"] + 1).wide(drop["centre"])
-            own_cm += 2 * sum((own.of(number).high(1) for number in range(1, drop["rows"] + 1)), Fraction(0))
+            own_cm += 2 * height(own, range(1, drop["rows"] + 1))
         _check_head(size["at_own_gauge"]["head"], own_cm, own.rib.wide(band["stitches"]), request)
+
+
+def _asked(request: Json, length: Any, label: str) -> Fraction:
+    """What is asked of a length in one size, in cm."""
+    if isinstance(length, list | dict):
+        labels = request["labels"] if "labels" in request else [size["label"] for size in request.get("sizes", [])]
+        labels = labels or TABLES[request.get("body_table", "women")]
+        place = labels.index(label)
+        if isinstance(length, list):
+            length = length[place]
+        else:
+            first, last = exact(length["from"]), exact(length["to"])
+            step = (last - first) / (len(labels) - 1) if len(labels) > 1 else Fraction(0)
+            return (first + place * step) * _unit(request)
+    return exact(length) * _unit(request)
+
+
+def _unit(request: Json) -> Fraction:
+    return Fraction(254, 100) if request.get("unit") == "in" else Fraction(1)
 
 
 def _check_head(head: Json, edge_cm: Fraction, band_cm: Fraction, request: Json) -> None:
@@ -275,21 +333,31 @@ def _check_head(head: Json, edge_cm: Fraction, band_cm: Fraction, request: Json)
         expect(needed <= stretch, head["passes"], "whether the head passes")
 
 
-def check_raglan_lines(garment: Garment) -> None:
-    """Slope and length of a raglan line: as deep as the yoke, as wide as the increases at it."""
+def check_increases(garment: Garment) -> None:
+    """What is told of all increases together; slope and length of the raglan lines."""
+    yoke, neck, split = garment.size["yoke"], garment.size["neck"]["sections"], garment.size["split"]["sections"]
+    made = {name: (split[name] - neck[name]) // 2 for name in ("back", "front", "sleeve")}
+    for name, many in made.items():
+        told = f"{name}_increases" if f"{name}_increases" in yoke else "body_increases"
+        expect(many, yoke[told], told)
+    bodies = [max(one.get("body", 0), one.get("back", 0), one.get("front", 0)) for one in yoke["increase_rounds"]]
+    expect(sum(many > 1 for many in bodies), yoke["doubled_rounds"], "doubled rounds")
+    last = yoke["increase_rounds"][-1]["round"] if yoke["increase_rounds"] else 0
+    expect(yoke["rounds"] - last, yoke["plain_rounds_at_end"], "plain rounds at the end")
+    expect(_neck_total(garment.size), yoke["stitches"]["neck"], "stitches at the neck")
+    expect(garment.yoke[-1].stitches, yoke["stitches"]["split"], "stitches at the split")
     own_rows = garment.request.get("changes", {}).get("yoke", {}).get("own_rows")
     scale = _rows_counted(garment.request) / exact(own_rows) if own_rows else Fraction(1)
-    yoke = garment.size["yoke"]
     rise = garment.high("yoke") * scale
-    neck, split = garment.size["neck"]["sections"], garment.size["split"]["sections"]
     for name, section in (("raglan_line", "back"), ("front_raglan_line", "front")):
         line = yoke.get(name, yoke["raglan_line"])
-        run = garment.yoke[-1].fabric.wide((split[section] - neck[section]) // 2)
+        run = garment.yoke[-1].fabric.wide(made[section])
         if run:
-            told = line["rise_over_run"]
-            demand(abs(exact(told) - rise / run) <= Fraction(1, 100), f"{name}: {float(rise / run)}, told {told}")
+            slope = line["rise_over_run"]
+            demand(abs(exact(slope) - rise / run) <= Fraction(1, 100), f"{name}: {float(rise / run)}, told {slope}")
         long = Fraction(isqrt(int((rise * rise + run * run) * 10**12)), 10**6)
-        demand(abs(exact(line["length"]["cm"]) - long) <= Fraction(1, 100), f"length of the {name}")
+        for told, length in _told_of(long, garment.request).items():
+            demand(abs(line["length"][told] - length) < 0.0101, f"length of the {name}")
 
 
 def check_yarn(garment: Garment) -> None:
@@ -333,8 +401,37 @@ def check_chart(garment: Garment) -> None:
             first = [_first_column(worked, section) for worked in getattr(garment, part)]
             moved = [number for number, (before, here) in enumerate(pairwise(first), 2) if here != before]
             expect(moved, told, f"rounds in which the {section} of the {part} begins elsewhere")
-    rows = [worked for worked in range(1, len(garment.yoke) + 1) if garment.chart.row(worked)]
-    expect(len(rows), placed["yoke_chart_rows"], "chart rows of the yoke")
+    _check_progress(garment, garment.chart)
+
+
+def _check_progress(garment: Garment, chart: Wallpaper) -> None:
+    """How far the chart has come at the split, and what finishes it or its repeat."""
+    placed, split = garment.size["chart"], len(garment.yoke)
+    come = [worked.chart_row for worked in garment.yoke if worked.chart_row]
+    expect(len(come), placed["yoke_chart_rows"], "chart rows of the yoke")
+    # rounds that work the chart's last row, up to the first from the split on
+    end = chart.first_round + chart.height - 1
+    ends = [end] if chart.once else list(range(end, max(end, split + chart.height - 1) + 1, chart.height))
+    left = max(0, ends[-1] - split)
+    rows = [number for number in range(split + 1, split + left + 1) if chart.row(number)]
+    expect(len(rows), placed["rows_left"], "chart rows left")
+    length = height(garment.fabrics, range(split + 1, split + left + 1))
+    finishing = {"rounds": left, "length": _told_of(length, garment.request)}
+    ends_at_split = placed["chart_ends_at_split"]
+    for told in (placed["shortest_body"], placed["shortest_sleeve"], ends_at_split["deeper_by"]):
+        expect(finishing, told, "rounds that finish the chart")
+    before = [number for number in ends if number <= split]
+    shallower = None
+    if before:
+        gone = range(before[-1] + 1, split + 1)
+        shallower = {"rounds": len(gone), "length": _told_of(height(garment.fabrics, gone), garment.request)}
+    expect(shallower, ends_at_split.get("shallower_by"), "rounds beyond the chart's last row")
+    for part in ("body", "sleeve"):
+        rounds: list[Worked] = getattr(garment, part)
+        over = sum(chart.once and split + number > end for number in range(1, len(rounds) + 1))
+        expect(over, placed[part]["plain_rounds"], f"plain rounds of the {part} below the chart")
+        last = rounds[-1] if rounds else garment.yoke[-1]
+        expect(last.chart_row, placed[part]["last_chart_row"], f"last chart row of the {part}")
 
 
 def _first_column(worked: Worked, section: str) -> int | None:
@@ -369,7 +466,7 @@ def check_floats(garment: Garment) -> None:
 CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (
     ("measurement", check_measurements),
     ("edge", check_edges),
-    ("raglan line", check_raglan_lines),
+    ("increases", check_increases),
     ("yarn", check_yarn),
     ("chart", check_chart),
     ("float", check_floats),
@@ -454,18 +551,6 @@ def _numbers(answer: Json) -> dict[tuple[str, str, str], Any]:
 # what would make a size possible
 
 
-def _try_offers(client: FlaskClient, request: Json, size: Json, compare: Callable[..., None]) -> int:
-    """Send each change that a size offers; how many there were."""
-    alone = [[offer] for offer in size["nearest"]]
-    together = [size["together"]] if size.get("together") else []
-    # a contradiction among lengths that nothing alone can mend may offer nothing
-    compare("nothing offered", lambda: demand(bool(alone or together), size["reason"]), size["label"])
-    for kind, offers in (("nearest", alone), ("together", together)):
-        for offer in offers:
-            compare(kind, partial(_try_offer, client, request, size, offer), size["label"])
-    return len(alone) + len(together)
-
-
 def _try_offer(client: FlaskClient, request: Json, size: Json, offers: Iterable[Json]) -> None:
     changed = deepcopy(request)
     for offer in offers:
@@ -491,6 +576,17 @@ def _set(request: Json, path: str, value: Any) -> None:
     else:
         demand(isinstance(place, dict), f"{path} leads nowhere")
         place[steps[-1]] = value
+
+
+def _is_in(request: Json, pointer: str) -> bool:
+    """Whether a JSON Pointer leads to something in the request."""
+    place: Any = request
+    for step in pointer.split("/")[1:]:
+        try:
+            place = place[int(step)] if isinstance(place, list) else place[step]
+        except (KeyError, IndexError):
+            return False
+    return True
 
 
 def _options(request: Any, path: str = "") -> Iterator[str]:

@@ -1,4 +1,7 @@
-"""Requests for whole pullovers at random, the same in every run: what a designer might send, well or badly chosen."""
+"""Requests for whole pullovers at random, the same in every run: what a designer might send, well or badly chosen.
+
+Every field of the contract is among them but a chart drawn as PNG, which is another way to send its rows.
+"""
 
 from __future__ import annotations
 
@@ -18,6 +21,26 @@ SPACINGS = ("closest_first", "widest_first", "even", "single_then_plain", "plain
 STYLES = ("long", "three_quarter", "elbow", "short")
 PLACES = ("early", "even", "late")
 
+BODY = {
+    "bust": (1.0, 0.0),
+    "waist": (0.9, -6.0),
+    "hip": (0.9, 14.0),
+    "upper_arm": (0.3, 0.0),
+    "wrist": (0.08, 9.0),
+    "neck": (0.16, 20.0),
+    "head": (0.08, 47.0),
+    "cross_back": (0.2, 18.0),
+    "back_waist_length": (0.1, 32.0),
+    "armhole_depth": (0.1, 9.0),
+    "arm_length": (0.1, 34.0),
+    "back_neck_to_wrist": (0.2, 54.0),
+    "back_hip_length": (0.1, 53.0),
+}
+"""Made-up bodies that rise with the bust: a share of it, and so many cm."""
+
+NEEDED = ("upper_arm", "wrist", "waist", "hip", "arm_length", "back_waist_length")
+"""What a body has to have where no table completes it."""
+
 
 def random_request(seed: int) -> Json:
     """One request; most can be answered, some contradict themselves."""
@@ -31,17 +54,21 @@ class _Requests:
         self.generator = generator
         self.sizes = 0
         self.to_unit = 1.0
+        self.levels: list[str] = []
+        self.rows = 0.0
 
     def request(self) -> Json:
         request: Json = {}
         if self.sometimes(0.3):
             request["unit"], self.to_unit = "in", 1 / 2.54
+        if self.sometimes(0.1):
+            request["inch_convention"] = self.pick(("exact", "nominal"))
         request |= self.gauges() | self.bodies()
         for name, make, chance in (
-            ("ease", self.ease, 0.7),
             ("neck", self.neck, 0.5),
             ("yoke", self.yoke, 0.6),
             ("body", self.body, 0.5),
+            ("ease", self.ease, 0.7),
             ("sleeve", self.sleeve, 0.5),
             ("band", self.band, 0.4),
             ("chart", self.chart, 0.35),
@@ -81,30 +108,57 @@ class _Requests:
         stitches = self.pick((8, 11, 14, 18, 20, 22, 24, 27.5, 30, 34, 40))
         return {"stitches": stitches, "rows": round(2 * stitches * self.generator.uniform(1.2, 1.55)) / 2}
 
+    def counted(self, gauge: Json) -> Json:
+        """The same gauge, at times as it is counted over another span."""
+        counted = dict(gauge)
+        usual = 10 if self.to_unit == 1 else 4
+        if self.sometimes(0.1):
+            counted["over"] = self.pick((usual / 2, usual * 2, usual * 1.5))
+            counted = {
+                name: count * counted["over"] / usual if name != "over" else count for name, count in counted.items()
+            }
+        if self.sometimes(0.1):
+            counted["rows_over"] = self.pick((usual / 2, usual * 2, usual))
+            counted["rows"] = gauge["rows"] * counted["rows_over"] / usual
+        self.rows = counted["rows"]
+        return counted
+
     def gauges(self) -> Json:
         gauge = self.gauge()
-        if self.sometimes(0.6):
-            return {"gauge": gauge}
-        other = lambda: {name: count + self.pick((0, 1, 2)) for name, count in gauge.items()}  # noqa: E731
-        return {"gauges": {"plain": gauge} | self.some(0.6, stranded=other, rib=other)}
+        if self.sometimes(0.5):
+            return {"gauge": self.counted(gauge)}
+
+        def other() -> Json:
+            return self.counted({name: count + self.pick((-1, 0, 1, 2)) for name, count in gauge.items()})
+
+        others = self.some(0.6, rib=other, stranded=other)
+        return {"gauges": {"plain": self.counted(gauge)} | others}
 
     def bodies(self) -> Json:
-        table = self.pick(tuple(TABLES))
-        kind = self.generator.random()
-        if kind < 0.4:
+        within = {"within": self.pick(("low", "middle", "high"))} if self.sometimes(0.1) else {}
+        table, kind = self.pick(tuple(TABLES)), self.generator.random()
+        if kind < 0.05:
+            self.sizes = len(TABLES["women"])
+            return within
+        if kind < 0.35:
             self.sizes = len(TABLES[table])
-            return {"body_table": table}
+            return {"body_table": table} | within
         self.sizes = self.whole(1, 5)
-        if kind < 0.7:
+        if kind < 0.6:
             labels = self.generator.sample(TABLES[table], self.sizes)
-            return {"body_table": table, "labels": sorted(labels, key=TABLES[table].index)}
+            return {"body_table": table, "labels": sorted(labels, key=TABLES[table].index)} | within
         low, high = BUSTS[table]
-        busts = sorted({round(self.generator.uniform(low, high) * self.to_unit, 1) for _ in range(self.sizes)})
+        busts = sorted({round(self.generator.uniform(low, high), 1) for _ in range(self.sizes)})
         self.sizes = len(busts)
-        return {
-            "body_table": table,
-            "sizes": [{"label": f"size {place}", "bust": bust} for place, bust in enumerate(busts)],
-        }
+        sizes: list[Json] = [{"label": f"size {place}"} for place in range(self.sizes)]
+        own, completed = self.sometimes(0.4), self.sometimes(0.7)
+        for name, (share, usual) in BODY.items():
+            if name == "bust" or (own and (name in NEEDED or self.sometimes(0.3))):
+                high_or_low = self.generator.uniform(0.95, 1.05)
+                for size, bust in zip(sizes, busts, strict=True):
+                    length = bust if name == "bust" else (usual + share * bust) * high_or_low
+                    size[name] = round(length * self.to_unit, 1)
+        return {"sizes": sizes} | ({} if own and not completed else {"body_table": table} | within)
 
     def ease(self) -> Json:
         return self.some(
@@ -112,6 +166,7 @@ class _Requests:
             bust=lambda: self.per_size(-2, 30),
             upper_arm=lambda: self.per_size(0, 14),
             wrist=lambda: self.per_size(0, 8),
+            **{name: lambda: self.per_size(-2, 16) for name in self.levels},
         )
 
     def neck(self) -> Json:
@@ -148,7 +203,11 @@ class _Requests:
         return self.some(0.7, height=lambda: self.length(0.5, 9), count_rule=self.count_rule)
 
     def body(self) -> Json:
-        levels = lambda: [{"measurement": "waist", "below": self.per_size(8, 18)}]  # noqa: E731
+        def levels() -> list[Json]:
+            self.levels = self.pick((["waist"], ["hip"], ["waist", "hip"]))
+            below = {"waist": (8, 18), "hip": (19, 32)}
+            return [{"measurement": name, "below": self.per_size(*below[name])} for name in self.levels]
+
         return self.some(
             0.4,
             length=lambda: self.per_size(22, 50),
@@ -187,20 +246,37 @@ class _Requests:
         if self.sometimes(0.6):
             rows = [row[: -(-width // 2)] + row[: width // 2][::-1] for row in rows]
         body = self.pick((0, 0.5))
-        return {"chart": {"rows": rows, "repeat": self.pick(("rows", "once"))}} | self.some(
-            0.5,
+        drawn = {"rows": rows, "repeat": self.pick(("rows", "once"))} | self.some(
+            0.3,
+            first_row=lambda: self.pick(("bottom", "top")),
+            colours=lambda: {
+                symbol: {"name": f"colour {symbol}"} | self.some(0.5, hex=lambda: f"#{self.whole(0, 0xFFFFFF):06x}")
+                for symbol in symbols
+            },
+        )
+        used = sorted(set("".join(rows)))
+        return {"chart": drawn} | self.some(
+            0.4,
             anchor=lambda: {
                 "back": self.whole(1, width) + body,
                 "front": self.whole(1, width) + body,
                 "sleeve": self.whole(1, width) + self.pick((0, 0.5)),
             },
-            first_round=lambda: self.whole(1, 30),
-            minimum_width=lambda: {"body": self.whole(0, 60), "sleeve": self.whole(0, 40)},
+            first_round=lambda: self.whole(1, self.pick((30, 30, 200))),
+            minimum_width=lambda: self.some(0.7, body=lambda: self.whole(0, 60), sleeve=lambda: self.whole(0, 40)),
+            plain_colour=lambda: self.pick(used),
+            line_colour=lambda: self.pick(used),
+            seam_colour=lambda: self.pick(used),
+            float_limit=lambda: self.whole(0, 12),
         )
 
     def yarn(self) -> Json:
         swatch = {"swatch_grams": 12.5, "swatch_stitches": 900}
-        return {"metres_per_100g": self.whole(80, 500)} | (swatch if self.sometimes(0.4) else {})
+        return (
+            {"metres_per_100g": self.whole(80, 500)}
+            | (swatch if self.sometimes(0.4) else {})
+            | self.some(0.3, ball_grams=lambda: self.pick((25, 50, 100)), margin=lambda: self.whole(0, 4) / 10)
+        )
 
     def changes(self) -> Json:
         if self.sometimes(0.25):
@@ -211,14 +287,14 @@ class _Requests:
                 {"depth_change": self.length(-6, 6)},
                 {"rounds": self.whole(20, 110)},
                 {"rounds_change": self.whole(-15, 15)},
-                {"own_rows": self.whole(14, 50)},
+                {"own_rows": round(self.rows * self.generator.uniform(0.8, 1.2), 1)},
             )
         )
-        return self.some(
+        other = self.gauges() if self.sometimes(0.3) else {}
+        return other | self.some(
             0.4,
-            gauge=self.gauge,
             yoke=yoke,
-            ease=lambda: {"bust": self.per_size(0, 20)},
+            ease=self.ease,
             body_length=lambda: self.per_size(22, 50),
             sleeve_length=lambda: self.per_size(8, 54),
             sleeve_style=lambda: self.pick(STYLES),

@@ -9,6 +9,7 @@ wallpaper of the chart, new ones stand beside the edge stitch.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
@@ -118,7 +119,8 @@ class Garment:
         for number, name in enumerate(WORKING_ORDER, 1):
             place = self.markers[number]
             before, after = needle[(place - 1) % around], needle[place % around]
-            demand(before in (name, "front"), f"marker {number} stands behind the {before}")
+            if "sleeve" not in name or neck["sections"]["sleeve"]:
+                expect(before, name, f"what comes before marker {number}")
             if self.lines:
                 expect(after, "line", f"what follows marker {number}")
         drop = neck.get("front_drop")
@@ -143,9 +145,9 @@ class Garment:
         expect(len(turns), neck.get("back_raise", {"rows": 0})["rows"], "short rows")
         if not turns:
             return
-        around, front = len(self.needle), neck["sections"]["front"]
-        # From the start of the round to the centre front, and back to it the other way.
-        ahead = self.markers[2] + self.lines + front // 2
+        around = len(self.needle)
+        # From the start of the round to the centre front, and back to it the other way; a dropped front ends before it.
+        ahead = self.markers[2] + self.lines + self.needle.count("front") // 2
         behind = ahead - around
         heights = dict.fromkeys(range(behind, ahead), 0)
         flat = neck["way"] == "flat"
@@ -165,6 +167,10 @@ class Garment:
         for side, places in reached.items():
             demand(places == sorted(set(places)), f"turns on the {side} side: {places}")
         back = [place for place in heights if self.needle[place % around] == "back"]
+        if turns[-1]["marker"] == 3:
+            expect(
+                turns[-1]["stitches"], neck["back_raise"]["front_stitches"], "reach of the short rows into the front"
+            )
         lowest, rows = min(heights.values()), len(turns)
         demand({heights[place] for place in back} == {lowest + rows}, "the back isn't raised by all rows")
         expect(lowest, int(flat), "rows over the centre front")
@@ -322,9 +328,11 @@ class Garment:
         rounds = [*self.yoke, *self.body, *self.sleeve, *self.sleeve]
         return sum(worked.stitches for worked in rounds) + self.elsewhere
 
-    def high(self, part: str, rounds: int | None = None) -> Fraction:
-        """Height of the first rounds of a part, or of all of them."""
-        return sum((worked.fabric.high(1) for worked in getattr(self, part)[:rounds]), Fraction(0))
+    def high(self, part: str, rounds: int | None = None, fabrics: Fabrics | None = None) -> Fraction:
+        """Height of the first rounds of a part, or of all of them; fabrics: in others than they were meant for."""
+        after = 0 if part == "yoke" else self.size["yoke"]["rounds"]
+        worked = range(after + 1, after + len(getattr(self, part)[:rounds]) + 1)
+        return height(fabrics or self.fabrics, worked)
 
     @cached_property
     def colour_counts(self) -> dict[str, Counter[str]]:
@@ -347,6 +355,12 @@ class Garment:
             found.append(longest)
             before = here
         return found
+
+
+def height(fabrics: Fabrics, rounds: Iterable[int]) -> Fraction:
+    """Height of rounds, each as high as its own fabric has it."""
+    counted: Counter[Fraction] = Counter(fabrics.of(number).rows_per_cm for number in rounds)
+    return sum((many / rows for rows, many in counted.items()), Fraction(0))
 
 
 def _pass(heights: dict[int, int], here: int, there: int) -> int:

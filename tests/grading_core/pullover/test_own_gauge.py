@@ -239,7 +239,7 @@ def test_sentences_tell_measurements_corrections_and_the_nearest_size_with_size_
     made = kept(THREE, Gauge(Fraction(9, 4), Fraction(3)))
     measured, corrected, *_, nearest = run_instructions(_by_label(made), "GAUGE")
     # 180, 200 and 220 stitches of 4/9 cm, to the nearest half
-    assert measured.startswith("At your gauge of GAUGE the stitches and rounds as written measure 80 (89, 98) cm round")
+    assert measured.startswith("At your gauge, GAUGE, the stitches and rounds as written measure 80 (89, 98) cm round")
     assert "change no rounds" in corrected
     assert nearest.endswith("the bust of small (medium, large) is medium (large, large).")
 

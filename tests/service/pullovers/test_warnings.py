@@ -47,3 +47,15 @@ def test_increases_in_many_rounds_in_a_row_are_said_for_an_asked_depth_and_for_a
         (warning,) = named(answer["warnings"], "many_increase_rounds_in_a_row")
         assert streak > 8
         assert f"{streak} increase rounds" in warning["message"]
+
+
+def test_what_would_leave_rules_that_contradict_each_other_is_no_cause(make):
+    # with the usual shares back and front are alike: even sections and 24 line stitches aren't a multiple of 8 plus 2
+    answer = make(
+        labels=["L"],
+        neck={"shares": {"back": 30, "front": 24, "sleeve": 9}, "count_rule": {"multiple": 8, "plus": 2}},
+        yoke={"line_stitches": 6, "depth": 16, "step": 1},
+        chart={"chart": {"rows": ["....", "...."]}},
+    )
+    (warning,) = named(answer["warnings"], "armhole_below_body")
+    assert "shares" not in warning["message"]
