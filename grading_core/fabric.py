@@ -32,6 +32,10 @@ class Fabric(Protocol):
     def below(self, rounds: int, /) -> Fabric:
         """What follows so many rounds, counted from 1 again."""
 
+    @property
+    def span_rows(self) -> Fraction:
+        """Rows over the span in which they are counted, which another knitter counts hers over."""
+
     def with_rows(self, rows: Fraction, /) -> Fabric:
         """The same with another knitter's rows, counted over the span of the gauge."""
 
@@ -84,6 +88,11 @@ class ChartedFabric:
     def below(self, rounds: int) -> Self:
         """What follows so many rounds, counted from 1 again."""
         return replace(self, first=self.first - rounds, last=None if self.last is None else self.last - rounds)
+
+    @property
+    def span_rows(self) -> Fraction:
+        """Rows of the chart's fabric over the span in which they are counted."""
+        return self.charted.span_rows
 
     def with_rows(self, rows: Fraction) -> Self:
         """The same with another knitter's rows of the chart's fabric; her plain rows differ as much."""

@@ -94,6 +94,11 @@ class Gauge:
         """What follows so many rounds: the same."""
         return self
 
+    @property
+    def span_rows(self) -> Fraction:
+        """Rows over the span in which they were counted."""
+        return self.rows_per_cm * self.rows_span_cm
+
     def with_rows(self, rows: Fraction) -> Self:
         """The same with another count of rows over the span in which rows were counted."""
         return replace(self, rows_per_cm=rows / self.rows_span_cm)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from fractions import Fraction
+from math import ceil
 
 from grading_core.counts.solver import Solution, Solved
 from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
@@ -138,6 +139,8 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
         return Nearest(("changes", "yoke", "depth_change"), gauge.height_cm(rounds) - gauge.height_cm(written))
     if adjustment.rounds_change is not None:
         return Nearest(("changes", "yoke", "rounds_change"), rounds - written)
+    if adjustment.own_rows is not None:
+        return Nearest(("changes", "yoke", "own_rows"), ceil(Fraction(rounds, written) * gauge.span_rows))
     return Nearest(("changes", "yoke", "rounds"), rounds)
 
 

@@ -39,6 +39,9 @@ LEAST_ADULT_LENGTH_CM = 23 * CM_PER_INCH
 """Of an adult's pullover, from the back of the neck to the hem: a woman's S as its chart has it, 17 in to the waist and
 6 in. The rule for men makes their S an inch shorter than that."""
 
+AT_THE_WRIST = Fraction(9, 10)
+"""From this part of a long sleeve on a sleeve ends at the wrist (a judgement, no source)."""
+
 ARMHOLE_ROOM_CM = Fraction(5, 2)
 """By which an armhole is deeper than the body's (common practice, no source)."""
 
@@ -234,12 +237,13 @@ def usual_sleeve_cm(
 def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
     """Circumference of a sleeve's end, which follows the arm.
 
-    upper_arm_cm, wrist_cm: of a long sleeve. part: of a long sleeve that it has; a longer one ends as a long one does.
+    upper_arm_cm, wrist_cm: of a long sleeve. part: of a long sleeve that it has; one that ends near the wrist is as wide
+    as there, for a shorter arm has its wrist there.
 
-    >>> float(cuff_cm(Fraction(34), Fraction(18), Fraction(1, 4)))
-    30.0
+    >>> [float(cuff_cm(Fraction(34), Fraction(18), Fraction(part, 20))) for part in (5, 10, 18, 20)]
+    [30.0, 26.0, 18.0, 18.0]
     """
-    part = _between(0, part, 1)
+    part = Fraction(1) if part >= AT_THE_WRIST else max(Fraction(0), part)
     return upper_arm_cm + (wrist_cm - upper_arm_cm) * part
 
 

@@ -153,10 +153,13 @@ class Garment:
         flat = neck["way"] == "flat"
         if flat:
             expect(self.ends, (behind, ahead), "ends of the flat cast-on")
-        here, stop = (behind, ahead) if flat else (0, 0)
+        # a dropped front ends with a right-side row, so before an odd number of its rows comes a right-side row, too
+        sides = ("right", "wrong") if not neck.get("front_drop", {"rows": 0})["rows"] % 2 else ("wrong", "right")
+        ends = (behind, ahead) if sides[0] == "right" else (ahead, behind)
+        here, stop = ends if flat else (0, 0)
         reached: dict[str, list[int]] = {"right": [], "wrong": []}
         for number, turn in enumerate(turns, 1):
-            expect((turn["row"], turn["side"]), (number, ("wrong", "right")[number % 2]), "row and side")
+            expect((turn["row"], turn["side"]), (number, sides[(number - 1) % 2]), "row and side")
             marker = self.markers[turn["marker"]]
             there = marker + turn["stitches"] if turn["side"] == "right" else marker - around - turn["stitches"]
             demand(behind <= there <= ahead, f"turn {number} crosses the centre front")

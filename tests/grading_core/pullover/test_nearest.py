@@ -63,6 +63,7 @@ REQUESTS = {
     ),
     "even steps": replace(PLAIN, labels=("S", "M"), yoke=YokeWishes(depth=EvenSteps(Fraction(6), Fraction(9)))),
     "a maker's yoke": replace(PLAIN, labels=("M", "5X"), changes=Changes(yoke=Adjustment(rounds_change=-60))),
+    "a maker's own rows": replace(PLAIN, labels=("M",), changes=Changes(yoke=Adjustment(own_rows=Fraction(8)))),
     "a maker's sleeve": replace(
         PLAIN, labels=("5X",), sleeve=SleeveWishes(plain_after=12), changes=Changes(sleeve_length=Fraction(7))
     ),
