@@ -4,7 +4,7 @@
 
 Each request is posted to the service; each size that is feasible is knitted (see `stitch_knitter`) and measured with a
 gauge of its own for every round, and compared with all that the answer says of it. Of a size that isn't, every change
-that it offers is sent: alone, and `together` all of them. What disagrees is printed with its request, by kind.
+that it offers is sent: alone, and `together` all of them. What disagrees is printed with its request.
 """
 
 from __future__ import annotations
@@ -32,9 +32,6 @@ from service.config import Config
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
 from tests.oracles.random_pullovers import TABLES, random_request
 from tests.oracles.stitch_knitter import Garment, Json, Wallpaper, Worked, demand, expect, height
-
-LONGEST_KINDS_SHOWN = 5
-"""Disagreements of one kind that are printed with their requests."""
 
 
 @dataclass
@@ -75,6 +72,8 @@ def main() -> None:
         seeds = range(asked.seed * 1_000_000, asked.seed * 1_000_000 + asked.count)
         for one in pool.imap_unordered(_knit_seed, seeds, chunksize=10):
             seen.add(one)
+            for kind, detail, request in one.disagreements:
+                print(f"{kind}: {detail}\n    {json.dumps(request)}", flush=True)
             if seen.requests % 500 == 0:
                 print(f"{seen.requests} requests, {dict(seen.kinds)}", file=sys.stderr, flush=True)
     report(seen)
@@ -82,7 +81,7 @@ def main() -> None:
 
 
 def report(seen: Seen) -> None:
-    """Print counts, by option, and disagreements with their requests."""
+    """Print counts: of requests and sizes, by option, and of disagreements by kind."""
     print(f"{seen.requests} requests, {seen.refused} of them contradict themselves")
     print(f"{seen.made} sizes knitted, {seen.impossible} that can't be, {seen.offered} offered changes sent")
     print(f"{seen.helpless} sizes that can't be knitted offer nothing")
@@ -90,12 +89,7 @@ def report(seen: Seen) -> None:
     for option in sorted({option for option, _ in seen.options}):
         counts = [seen.options[option, what] for what in ("requests", "made", "impossible")]
         print(f"{option:44} {counts[0]:8} {counts[1]:7} {counts[2]:11}")
-    print(f"{len(seen.disagreements)} disagreements")
-    for kind, many in seen.kinds.most_common():
-        print(f"\n{kind}: {many}")
-        shown = [(detail, request) for other, detail, request in seen.disagreements if other == kind]
-        for detail, request in shown[:LONGEST_KINDS_SHOWN]:
-            print(f"  {detail}\n    {json.dumps(request)}")
+    print(f"{len(seen.disagreements)} disagreements: {dict(seen.kinds.most_common())}")
 
 
 def knit_request(client: FlaskClient, request: Json) -> Seen:
