@@ -237,8 +237,8 @@ def usual_sleeve_cm(
 def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
     """Circumference of a sleeve's end, which follows the arm.
 
-    upper_arm_cm, wrist_cm: of a long sleeve. part: of a long sleeve that it has; one that ends near the wrist is as wide
-    as there, for a shorter arm has its wrist there.
+    upper_arm_cm, wrist_cm: of a long sleeve. part: of a long sleeve that it has; one that ends near the wrist is as
+    wide as there, for a shorter arm has its wrist there.
 
     >>> [float(cuff_cm(Fraction(34), Fraction(18), Fraction(part, 20))) for part in (5, 10, 18, 20)]
     [30.0, 26.0, 18.0, 18.0]

@@ -19,6 +19,9 @@ from itertools import accumulate, pairwise
 STEP_CM = Fraction(1, 1000)
 """To what a target that moves is rounded: a hundredth of a millimetre. What would move by less stays as it is."""
 
+MOST_TURNS = 20
+"""Steps of the search for each size: no case is known to take four."""
+
 _DIGITS = 50
 _MOVEMENT = Decimal("1e-12")
 """What a squared movement weighs beside a squared second difference: so little that it only decides among equals."""
@@ -91,7 +94,9 @@ class _Steps:
         """The movements of the least unevenness between bounds, from none at all on."""
         moved = [Decimal(0)] * len(low)
         held: set[int] = set()
-        while True:
+        # each bound is taken up and given up a few times at most; should rounding ever make them take turns for good,
+        # what is reached lies within all bounds
+        for _ in range(MOST_TURNS * len(low)):
             wanted = self.solve(moved, held)
             part, blocked = Decimal(1), None
             for place, (here, there) in enumerate(zip(moved, wanted, strict=True)):
@@ -118,6 +123,7 @@ class _Steps:
             if freed is None:
                 return moved
             held.remove(freed)
+        return moved
 
     def solve(self, moved: Sequence[Decimal], held: set[int]) -> list[Decimal]:
         """The movements of the least unevenness where some are held: elimination along the five diagonals."""

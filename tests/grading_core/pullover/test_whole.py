@@ -101,6 +101,10 @@ def test_a_total_length_that_jumps_names_both_sizes_and_what_makes_it_jump():
     assert said(lengths(38, 38, 40)) == []
 
 
+def test_sizes_far_apart_grow_by_more_and_make_no_jump():
+    assert said(replace(PLAIN, labels=("XS", "M", "5X"))) == []
+
+
 def sent(label, bust, **lengths):
     body = {"bust": bust, "upper_arm": bust * 3 // 10, "wrist": 16, "arm_length": 43, **lengths}
     return SentSize(label, {name: Fraction(cm) for name, cm in body.items()})
