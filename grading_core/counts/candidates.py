@@ -73,7 +73,7 @@ def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
 
 
 def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) -> Shelf:
-    """Every cast-on: counts of back, front and sleeve.
+    """Every cast-on: counts of back, front and sleeve, none of them empty.
 
     targets: of the size. rules: of all sizes. back_parity, sleeve_parity: 0 for even sections, 1 for odd ones.
     """
@@ -87,6 +87,8 @@ def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) 
         if front.amount > back.amount or (front.amount < back.amount and not rules.narrower_front):
             continue
         for sleeve in sleeves:
+            if not (back.amount and front.amount and sleeve.amount):
+                continue
             sections = Sections(back.amount, front.amount, sleeve.amount)
             total = totals.get(sections.total(rules.yoke.line_stitches))
             if total:

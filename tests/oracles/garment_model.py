@@ -65,7 +65,8 @@ def _size(model, wanted, rules, back_parity, sleeve_parity):
         target, reach = getattr(wanted, name), max(REACH, lcm(rule.multiple, 4) if rule else 1)
         least = ceil(target) if rule and rule.rounding == "up" else ceil(target - reach)
         most = floor(target) if rule and rule.rounding == "down" else floor(target + reach)
-        variable = model.new_int_var(max(0, least), most, "")
+        # a section of the neck has a stitch at least
+        variable = model.new_int_var(max(int(name.startswith("neck_")), least), most, "")
         if rule:
             times = model.new_int_var(-1, 10_000, "")
             model.add(variable == rule.multiple * times + rule.plus % rule.multiple)

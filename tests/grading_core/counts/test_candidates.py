@@ -85,6 +85,17 @@ def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(narrower_fron
     assert [(neck.cost, neck.counts) for neck in found] == sorted(expected)
 
 
+@pytest.mark.parametrize("parity", [0, 1])
+def test_no_section_of_the_neck_is_empty(parity):
+    # lines of 6 stitches leave 4 and 4 stitches of a neck of 33.5 to back and front, and about none to the sleeves
+    targets = replace(
+        TARGETS, neck=Fraction("33.5"), neck_back=Fraction(4), neck_front=Fraction(4), neck_sleeve=Fraction("0.7")
+    )
+    shelf = necks(targets, Rules(yoke=replace(LINES, line_stitches=6)), 0, parity)(1000)
+    assert shelf
+    assert min(section for candidate in shelf for section in candidate.counts) == (1 if parity else 2)
+
+
 @pytest.mark.parametrize("doubling", ["never", "if_needed"])
 @pytest.mark.parametrize("extra", [1, 3, 9, 14, 31])
 def test_splits_with_a_wider_front_are_all_that_increasing_back_front_and_sleeve_leads_to(doubling, extra):
