@@ -79,9 +79,15 @@ def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) 
     """
     total_weight, back_weight, front_weight, sleeve_weight = NECK_WEIGHTS
     totals = {option.amount: option for option in options(targets.neck, rules.neck, total_weight)}
-    backs = options(targets.neck_back, CountRule(2, back_parity), back_weight)
-    fronts = options(targets.neck_front, CountRule(2, back_parity), front_weight)
-    sleeves = options(targets.neck_sleeve, CountRule(2, sleeve_parity), sleeve_weight)
+    # a section has a stitch at least: increases at its two edges have something between them
+    backs, fronts, sleeves = (
+        [option for option in options(target, CountRule(2, parity), weight) if option.amount]
+        for target, parity, weight in (
+            (targets.neck_back, back_parity, back_weight),
+            (targets.neck_front, back_parity, front_weight),
+            (targets.neck_sleeve, sleeve_parity, sleeve_weight),
+        )
+    )
     found = []
     for back, front in product(backs, fronts):
         if front.amount > back.amount or (front.amount < back.amount and not rules.narrower_front):
