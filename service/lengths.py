@@ -28,13 +28,17 @@ def lengths_in(unit: Any) -> Iterator[None]:
         REQUEST_UNIT.reset(token)
 
 
-def in_request_unit(length_cm: Fraction) -> float:
+def in_request_unit(length_cm: Fraction, inch_places: int = 2) -> float:
     """A length as the request would have it.
+
+    inch_places: decimals of inches; centimetres have two.
 
     >>> in_request_unit(Fraction(254, 10))
     25.4
     """
-    return to_places(to_inches(length_cm) if REQUEST_UNIT.get() == "in" else length_cm)
+    if REQUEST_UNIT.get() == "in":
+        return to_places(to_inches(length_cm), inch_places)
+    return to_places(length_cm)
 
 
 @dataclass(frozen=True, slots=True)

@@ -73,22 +73,26 @@ def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
 
 
 def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) -> Shelf:
-    """Every cast-on: counts of back, front and sleeve, none of them empty.
+    """Every cast-on: counts of back, front and sleeve.
 
     targets: of the size. rules: of all sizes. back_parity, sleeve_parity: 0 for even sections, 1 for odd ones.
     """
     total_weight, back_weight, front_weight, sleeve_weight = NECK_WEIGHTS
     totals = {option.amount: option for option in options(targets.neck, rules.neck, total_weight)}
-    backs = options(targets.neck_back, CountRule(2, back_parity), back_weight)
-    fronts = options(targets.neck_front, CountRule(2, back_parity), front_weight)
-    sleeves = options(targets.neck_sleeve, CountRule(2, sleeve_parity), sleeve_weight)
+    # a section has a stitch at least: increases at its two edges have something between them
+    backs, fronts, sleeves = (
+        [option for option in options(target, CountRule(2, parity), weight) if option.amount]
+        for target, parity, weight in (
+            (targets.neck_back, back_parity, back_weight),
+            (targets.neck_front, back_parity, front_weight),
+            (targets.neck_sleeve, sleeve_parity, sleeve_weight),
+        )
+    )
     found = []
     for back, front in product(backs, fronts):
         if front.amount > back.amount or (front.amount < back.amount and not rules.narrower_front):
             continue
         for sleeve in sleeves:
-            if not (back.amount and front.amount and sleeve.amount):
-                continue
             sections = Sections(back.amount, front.amount, sleeve.amount)
             total = totals.get(sections.total(rules.yoke.line_stitches))
             if total:

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass, replace
+from fractions import Fraction
 from typing import Any
 
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path
@@ -31,6 +32,9 @@ MOST_SIZES_TRIED = 480
 
 MOST_SIZES_CONFIRMED = 79
 """The same for changes that are confirmed: eight in nine sizes, one in forty."""
+
+WRITTEN = 100
+"""Parts of a centimetre to which lengths are offered: what is tried is what is read."""
 
 MOST_TOGETHER = 3
 """Changes in one combination."""
@@ -200,7 +204,9 @@ class _Search:
         return request
 
     def _of_size(self, nearest: Nearest, label: str) -> Nearest:
-        """The change where lengths are sent for each size: of this one's."""
+        """The change as it is written, and where lengths are sent for each size: of this one's."""
+        if isinstance(nearest.value, Fraction):
+            nearest = replace(nearest, value=Fraction(round(nearest.value * WRITTEN), WRITTEN))
         if isinstance(_value_at(self._request, nearest.path), tuple):
             return replace(nearest, path=(*nearest.path, self._labels.index(label)))
         return nearest

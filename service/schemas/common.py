@@ -85,9 +85,9 @@ class LengthSchema(StrictSchema):
 
 
 def _as_sent(nearest: Nearest) -> int | float | str:
-    """The value as the request would have it: a length in its unit."""
+    """The value as the request would have it: a length in its unit, as near to what was tried in inches as in cm."""
     value = nearest.value
-    return in_request_unit(value) if isinstance(value, Fraction) else value
+    return in_request_unit(value, inch_places=4) if isinstance(value, Fraction) else value
 
 
 class NearestSchema(StrictSchema):

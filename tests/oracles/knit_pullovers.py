@@ -424,8 +424,9 @@ def _check_progress(garment: Garment, chart: Wallpaper) -> None:
         rounds: list[Worked] = getattr(garment, part)
         over = sum(chart.once and split + number > end for number in range(1, len(rounds) + 1))
         expect(over, placed[part]["plain_rounds"], f"plain rounds of the {part} below the chart")
-        last = rounds[-1].chart_row if rounds else None
-        expect(last, placed[part]["last_chart_row"], f"last chart row of the {part}")
+        expect(
+            rounds[-1].chart_row if rounds else None, placed[part]["last_chart_row"], f"last chart row of the {part}"
+        )
 
 
 def _first_column(worked: Worked, section: str) -> int | None:

@@ -51,7 +51,7 @@ def test_a_length_in_a_nearest_change_has_its_rib():
     mended = knit(replace(short, sleeve=SleeveWishes(length=nearest.value, plain_after=12)))
     # not a round to spare, though a longer sleeve ends in a narrower cuff
     assert len(mended.sleeve.decrease_rounds) + 12 == mended.sleeve.rounds
-    assert mended.finished.sleeve_length == nearest.value
+    assert abs(mended.finished.sleeve_length - nearest.value) <= Fraction(1, 200)  # as it is written
 
 
 def darted(**wishes):
