@@ -158,3 +158,13 @@ def test_the_rounds_are_all_within_reach_that_hold_the_increases_the_nearest_fir
     found = rounds(TARGETS, Rules(yoke=LINES), (20, 20, 12))(100)
     assert [each.counts for each in found] == [(count, 0, 0) for count in (40, 41, 42, 43, 44, 45)]
     assert [each.cost for each in found] == [cost(2, count, TARGETS.rounds) for count in range(40, 46)]
+
+
+@pytest.mark.parametrize("parity", [0, 1])
+def test_every_section_of_a_neck_has_a_stitch(parity):
+    # 34 stitches at the neck of a bulky yarn, 24 of them in raglan lines: 5, 5 and 0 would be nearest
+    narrow = replace(TARGETS, neck=Fraction(34), neck_back=Fraction(5), neck_front=Fraction(5), neck_sleeve=Fraction(0))
+    rules = Rules(yoke=Options(line_stitches=6))
+    found = necks(narrow, rules, parity, 0)(10_000)
+    assert found
+    assert all(min(candidate.counts) >= 1 for candidate in found)

@@ -35,6 +35,14 @@ def test_each_width_is_measured_at_the_gauge_of_its_round(make):
     assert finished["upper_arm"]["finished"]["cm"] == near(size["split"]["sleeve"] / 2.2)
 
 
+@pytest.mark.parametrize(("repeat", "first_round"), [("once", 1), ("rows", 1), ("rows", 30)])
+def test_targets_are_met_at_the_gauge_of_each_round(make, repeat, first_round):
+    (size,) = make(gauges=GAUGES, labels=["M"], chart=chart(repeat, first_round=first_round))["sizes"]
+    # two stitches of 2.2 to the cm at most, where 8 % of the bust, the difference of the gauges, would be 8 cm
+    for name in ("bust", "upper_arm", "neck", "depth"):
+        assert abs(size["finished"][name]["difference"]["cm"]) <= 2 / 2.2, name
+
+
 def test_the_rounds_before_a_chart_are_plain(make):
     (size,) = make(gauges=GAUGES, labels=["M"], chart=chart("rows", first_round=21))["sizes"]
     finished, yoke = size["finished"], size["yoke"]
