@@ -21,11 +21,26 @@ from service.schemas.gauge import MAX_ITEMS
 from service.schemas.shaping import MAX_PLANS
 from tests.benchmarks.alone import ask, best
 from tests.benchmarks.cases import BUILDERS, GAUGE, Body, charted_pullovers
+from tests.benchmarks.cases import pullovers as plain_pullovers
 
 JSON, CSV, MARKDOWN, SVG = "application/json", "text/csv", "text/markdown", "image/svg+xml"
 
 ODD_GAUGE = {"stitches": 21.987654321, "rows": 30.123456789, "over": 10.1357911}
 """A gauge that leaves long fractions everywhere."""
+
+
+COARSE = {"count_rule": {"multiple": 40}}
+
+MISFITS = {
+    "none of which can be knitted": {"yoke": {"depth": 6}},
+    "none of which can be knitted, by coarse rules": {"yoke": {"depth": 6}, "body": COARSE, "sleeve": COARSE},
+    "none of which a maker can knit": {
+        "body": COARSE, "changes": {"yoke": {"rounds_change": -60}, "ease": {"bust": 11}}
+    },
+    "far from what is asked, by coarse rules": {"neck": COARSE, "body": COARSE, "sleeve": COARSE},
+    "whose underarm grows faster than they do": {"yoke": {"underarm": {"from": 3, "to": 20}}},
+}  # fmt: skip
+"""What is looked for again and again: changes that would make a size possible, and causes of what is far off."""
 
 
 def main() -> None:
@@ -79,6 +94,8 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
         for sizes, stitches, height in ((9, 100, 400), (MAX_SIZES, 26, 80)):
             about = f"{sizes} sizes at {stitches} stitches, a chart of 800 x {height}"
             yield "pullovers", about, pullovers(sizes, stitches, height), media
+    for about, wishes in MISFITS.items():
+        yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
     yield "yarn-estimates", "40 sizes of 62 yarns", yarn_estimates(), JSON
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
