@@ -152,6 +152,14 @@ class Inquiry:
         causes = self._seek(measurement, labels, fits)
         return replace(causes, found=(_OWN_GAUGE, *causes.found), together=bool(causes.found))
 
+    def demands(self, part: str) -> bool:
+        """Whether anything is asked of the counts of a part, or of the parity of all.
+
+        part: of the request, as in "neck" or "body".
+        """
+        paths = [each.cause.path for each in self._relaxations if each.cause.path]
+        return any(path == (part, "count_rule") or "chart" in path or "seam_stitches" in path for path in paths)
+
     def _seek(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
         """The causes at the design's gauge."""
         tried = [each for each in self._relaxations if measurement in each.touches]

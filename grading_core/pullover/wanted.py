@@ -114,9 +114,12 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
             continue
         near = _near(measurement, wanted, _tolerance_cm(measurement, size))
         if not near(size):
+            unasked = measurement not in inquiry.making.version.lengths
+            step_away = unasked and _near(measurement, wanted, _step_cm(measurement, size))(size)
+            if step_away and not inquiry.demands({"bust": "body"}.get(measurement, measurement)):
+                continue
             causes = inquiry.causes(measurement, [label], near)
-            unasked = measurement not in inquiry.making.version.lengths and not any(each.path for each in causes.found)
-            if unasked and _near(measurement, wanted, _step_cm(measurement, size))(size):
+            if step_away and not any(each.path for each in causes.found):
                 continue
             yield Far(
                 name=words,
