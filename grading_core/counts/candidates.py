@@ -13,7 +13,7 @@ from math import ceil, floor, lcm
 from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.size_chain import Candidate, Shelf, Weights
+from grading_core.counts.size_chain import Candidate, Shelf, Weights, shelf_of
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Increases, Sections
 from grading_core.yoke.schedule import grid_rounds, needed_rounds
@@ -100,7 +100,7 @@ def necks(targets: Targets, rules: Rules, back_parity: int, sleeve_parity: int) 
                 differences = (total.difference, back.difference, front.difference, sleeve.difference)
                 found.append(Candidate(cost, (back.amount, front.amount, sleeve.amount), differences))
     found.sort()
-    return lambda count: found[:count]
+    return shelf_of(found)
 
 
 class Splits:
@@ -180,4 +180,4 @@ def rounds(targets: Targets, rules: Rules, increases: Increases) -> Shelf:
         for option in options(targets.rounds, NEAREST, ROUNDS_WEIGHTS[0])
         if option.amount and len(grid_rounds(option.amount, rules.yoke)) >= needed
     ]
-    return lambda count: found[:count]
+    return shelf_of(found)

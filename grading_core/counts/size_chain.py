@@ -17,7 +17,6 @@ before long only those that lie on some chain of all sizes, and then all of thes
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from functools import partial
 from typing import NamedTuple
 
 FIRST_SHOWN = 6
@@ -76,6 +75,17 @@ class _Node(NamedTuple):
     before: _Node | None
 
 
+def shelf_of(candidates: Sequence[Candidate]) -> Shelf:
+    """The shelf of candidates that are all known.
+
+    candidates: cheapest first.
+
+    >>> [candidate.cost for candidate in shelf_of([Candidate(cost, (4, 0, 0), (0, 0, 0, 0)) for cost in (1, 2, 3)])(2)]
+    [1, 2]
+    """
+    return lambda count: candidates[:count]
+
+
 def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> Chain | Broken | None:
     """One candidate from each shelf, so that the chain costs least; None where none costs less than the limit.
 
@@ -84,7 +94,7 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
 
     >>> near = [Candidate(0, (4, 0, 0), (0, 0, 0, 0)), Candidate(9, (5, 0, 0), (3, 0, 0, 0))]
     >>> far = [Candidate(1, (5, 0, 0), (3, 0, 0, 0))]
-    >>> chain = cheapest_chain([lambda count: near[:count], lambda count: far[:count]], (2, 0, 0, 0))
+    >>> chain = cheapest_chain([shelf_of(near), shelf_of(far)], (2, 0, 0, 0))
     >>> chain.cost, [candidate.counts[0] for candidate in chain.candidates]
     (10, [5, 5])
     """
@@ -105,7 +115,7 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
             links = _linked(shelves)
             if isinstance(links, Broken):
                 return links
-            shelves, linked = [partial(_first, candidates) for candidates in links], True
+            shelves, linked = [shelf_of(candidates) for candidates in links], True
 
 
 def _layers(shelves: Sequence[Shelf], count: int, weights: Weights) -> list[list[_Node]] | None:
@@ -118,10 +128,6 @@ def _layers(shelves: Sequence[Shelf], count: int, weights: Weights) -> list[list
         if not layers[-1]:
             return None
     return layers
-
-
-def _first(candidates: Sequence[Candidate], count: int) -> Sequence[Candidate]:
-    return candidates[:count]
 
 
 def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:

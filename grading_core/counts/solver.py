@@ -41,7 +41,7 @@ from grading_core.counts.candidates import (
 )
 from grading_core.counts.request import Parity, Rules, Targets
 from grading_core.counts.result import Counts
-from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain
+from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain, shelf_of
 from grading_core.errors import Impossible, Nearest
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
@@ -218,13 +218,13 @@ def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None
 
 def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:
     if size.neck is None:
-        return lambda count: ()
+        return shelf_of(())
     return Splits(targets, rules, size.neck, floor(targets.rounds) + REACH)
 
 
 def _rounds(targets: Targets, rules: Rules, size: _Size) -> Shelf:
     if size.neck is None or size.split is None:
-        return lambda count: ()
+        return shelf_of(())
     increases = _counts(targets, rules, size.neck, size.split, 0).yoke("").increases
     return rounds(targets, rules, increases)
 
