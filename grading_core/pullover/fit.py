@@ -8,7 +8,7 @@ from fractions import Fraction
 from grading_core.errors import Path, Remark
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Causes, Inquiry
-from grading_core.pullover.proportions import USUAL_STRETCH
+from grading_core.pullover.proportions import USUAL_STRETCH, along_arm_cm
 from grading_core.pullover.result import KnittedSize
 from grading_core.standards import Measurement
 from grading_core.units import to_places
@@ -42,18 +42,6 @@ def armhole_cm(size: KnittedSize) -> Fraction:
     """
     stitch_cm = size.finished.neck / size.counts.cast_on
     return size.finished.depth + size.counts.neck.sleeve * stitch_cm / 2
-
-
-def bare_arm_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, arm_cm: Fraction, sleeve_cm: Fraction) -> Fraction:
-    """Girth of the arm where a sleeve ends: in a straight line from the upper arm to the wrist.
-
-    upper_arm_cm, wrist_cm: girths. arm_cm: from the armpit to the wrist. sleeve_cm: of the sleeve, from the underarm;
-    one beyond the wrist ends at the wrist.
-
-    >>> [float(bare_arm_cm(Fraction(28), Fraction(16), Fraction(42), Fraction(cm))) for cm in (0, 21, 42, 50)]
-    [28.0, 22.0, 16.0, 16.0]
-    """
-    return upper_arm_cm + (wrist_cm - upper_arm_cm) * min(Fraction(1), sleeve_cm / arm_cm)
 
 
 def _girths(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
@@ -150,7 +138,8 @@ def _arm(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark
         return
 
     def bare(size: KnittedSize) -> Fraction:
-        return bare_arm_cm(body["upper_arm"], body["wrist"], body["arm_length"], size.finished.sleeve_length)
+        part = size.finished.sleeve_length / body["arm_length"]
+        return along_arm_cm(body["upper_arm"], body["wrist"], part)
 
     def lies(size: KnittedSize) -> bool:
         return size.finished.wrist >= bare(size)

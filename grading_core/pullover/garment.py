@@ -8,7 +8,7 @@ the same stages from the measurements on, with the design's counts where its tar
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from grading_core.errors import Impossible, raise_if_any
 from grading_core.pullover.bodies import find_wearers, missing_measurements
@@ -16,17 +16,10 @@ from grading_core.pullover.changes import Version, adjustment_problems, keep_cou
 from grading_core.pullover.chart import chart_anchor
 from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
 from grading_core.pullover.making import Making
-from grading_core.pullover.measurements import (
-    extra_problems,
-    fall_problems,
-    measurement_problems,
-    nothing_to_knit,
-    target_measurements,
-)
+from grading_core.pullover.measurements import extra_problems, fall_problems, measurement_problems, nothing_to_knit
 from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize
-from grading_core.pullover.size_run import evened_girths, smallest_first
 from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
 from grading_core.sizes.bodies import SizeBody, size_bodies
 
@@ -88,17 +81,8 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     outcomes: list[Outcomes] = []
     design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=sleeve.style, band=request.band)
     for version in versions(design, levels, changes):
-        fabrics = version.gauges.fabrics(chart)
-        measurements = target_measurements(
-            wearers,
-            version.lengths,
-            neck,
-            levels,
-            style=version.sleeve_style,
-            lines_cm=fabrics.rounds.at(1).width_cm(4 * lines),
-            evened=evened_girths(version.lengths, request.smooths),
-        )
-        rising = [measurements[place] for place in smallest_first(wearers)]
+        making = Making.of(request, wearers, version, rules)
+        measurements, rising, fabrics = making.measurements, making.rising, making.fabrics
         problems = [
             *measurement_problems(measurements, fabrics),
             *extra_problems(measurements, version.lengths),
@@ -111,20 +95,8 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
             wearer.label: nothing_to_knit(target, wearer, version.lengths, lines, fabrics)
             for wearer, target in zip(wearers, measurements, strict=True)
         }
-        making = Making(
-            wearers=wearers,
-            measurements=measurements,
-            labels=frozenset(label for label, why in empty.items() if not why and (not among or label in among)),
-            version=version,
-            fabrics=fabrics,
-            rules=rules,
-            neck=neck,
-            yoke=yoke,
-            body=body,
-            sleeve=sleeve,
-            chart=chart,
-            smooths=request.smooths,
-        )
+        possible = frozenset(label for label, why in empty.items() if not why and (not among or label in among))
+        making = replace(making, labels=possible)
         solved = making.solve(solved)
         raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
 

@@ -49,7 +49,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
         for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds.at(size.counts.rounds + 1))
+            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds)
             knitted[label] = replace(size, yarn=yarn)
 
     gauges = version.gauges.used(charted=request.chart is not None)

@@ -13,7 +13,15 @@ from grading_core.pullover.changes import Version
 from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import TargetMeasurements, target_measurements
 from grading_core.pullover.parts import knit_size
-from grading_core.pullover.request import BodyWishes, ChartWishes, Fabrics, NeckWishes, SleeveWishes, YokeWishes
+from grading_core.pullover.request import (
+    BodyWishes,
+    ChartWishes,
+    Fabrics,
+    NeckWishes,
+    PulloverRequest,
+    SleeveWishes,
+    YokeWishes,
+)
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.size_run import evened_girths, smallest_first
 from grading_core.pullover.targets import SolvedTargets, solve_targets, stitch_targets
@@ -43,6 +51,28 @@ class Making:
     sleeve: SleeveWishes
     chart: ChartWishes | None
     smooths: tuple[bool, bool]
+
+    @classmethod
+    def of(cls, request: PulloverRequest, wearers: tuple[Wearer, ...], version: Version, rules: Rules) -> Making:
+        """The making of all sizes.
+
+        request: what is asked. wearers: of all sizes. version: as designed or as changed. rules: of the counts.
+        """
+        unmeasured = cls(
+            wearers=wearers,
+            measurements=(),
+            labels=frozenset(wearer.label for wearer in wearers),
+            version=version,
+            fabrics=version.gauges.fabrics(request.chart),
+            rules=rules,
+            neck=request.neck,
+            yoke=request.yoke,
+            body=request.body,
+            sleeve=request.sleeve,
+            chart=request.chart,
+            smooths=request.smooths,
+        )
+        return replace(unmeasured, measurements=unmeasured.usual())
 
     @property
     def rising(self) -> tuple[TargetMeasurements, ...]:
@@ -94,7 +124,7 @@ class Making:
     def usual(self, *names: str) -> tuple[TargetMeasurements, ...]:
         """The measurements of all sizes, were some of the lengths not asked for.
 
-        names: of these, as `lengths.PLACES` has them.
+        names: of these, as `lengths.PLACES` has them; none for the measurements as asked.
         """
         lengths = {name: asked for name, asked in self.version.lengths.items() if name not in names}
         return target_measurements(

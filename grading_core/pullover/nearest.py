@@ -88,26 +88,31 @@ def changed(record: Any, path: Path, value: Any) -> Any:
         index = int(name)
         return (*record[:index], changed(record[index], rest, value), *record[index + 1 :])
     if is_dataclass(record) and not isinstance(record, type):
-        names = {each.name for each in fields(record)}
-        here = next((each for each in (name, f"{name}_cm") if each in names), None)
-        if here is None:
-            here, rest = "options", path
+        here, rest = _attribute(record, path)
         return replace(record, **{here: changed(getattr(record, here), rest, value)})
     return {**(record or {}), name: changed((record or {}).get(name), rest, value)}
 
 
 def _value_at(record: Any, path: Path) -> Any:
     """What stands at a place in a request, None where nothing does."""
-    for name in path:
+    while path and record is not None:
+        name, rest = path[0], path[1:]
         if isinstance(record, tuple):
             record = record[int(name)]
         elif isinstance(record, Mapping):
             record = record.get(name)
-        elif record is not None:
-            options = getattr(record, "options", None)
-            holder = record if hasattr(record, str(name)) or hasattr(record, f"{name}_cm") else options
-            record = getattr(holder, str(name), getattr(holder, f"{name}_cm", None))
+        else:
+            here, rest = _attribute(record, path)
+            record = getattr(record, here)
+        path = rest
     return record
+
+
+def _attribute(record: Any, path: Path) -> tuple[str, Path]:
+    """The attribute of a record on the way to a place in it, and what is left of the way."""
+    names = {each.name for each in fields(record)}
+    here = next((each for each in (str(path[0]), f"{path[0]}_cm") if each in names), None)
+    return ("options", path) if here is None else (here, path[1:])
 
 
 class _Search:

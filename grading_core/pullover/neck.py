@@ -108,11 +108,10 @@ def _drop_front(
     rule = CountRule(2, options.first % 2 if options.step == 2 else 0)
     rows = gauge.rows(height_cm, rule) or 2
     if rows >= counts.rounds:
-        most = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2
         if asked:
             reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
             return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
-        rows = most
+        rows = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2
     drop = front_drop(counts.neck.front, rows, gauge) if rows > 0 else None
     if isinstance(drop, Impossible):
         # how the front is parted follows from its stitches: nothing to ask for

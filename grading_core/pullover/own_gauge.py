@@ -70,14 +70,13 @@ def at_own_gauge(
     for label, size in sizes.items():
         head = _head(size, worn_by[label], own, request.neck.stretch)
         corrections, remarks = _correct(size, label, own, request, chart)
-        gauge_below = own.rounds.at(size.counts.rounds + 1)
         measured = AtOwnGauge(
             finished=finished[label],
             target=size.target,
             nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
             corrections=corrections,
             head=head,
-            yarn=colour_yarn(size, chart, request.yarn, gauge_below) if request.yarn else (),
+            yarn=colour_yarn(size, chart, request.yarn, own.rounds) if request.yarn else (),
             remarks=(*_head_remarks(head), *remarks),
         )
         made[label] = replace(size, at_own_gauge=measured)

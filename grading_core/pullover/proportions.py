@@ -234,6 +234,17 @@ def usual_sleeve_cm(
     return _between(arm_cm / 2, _between(to_wrist - REACH_WITHIN_CM, arm_cm, longest), arm_cm * 3 / 2)
 
 
+def along_arm_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
+    """Girth of an arm, or of a sleeve on it, in a straight line from the upper arm to the wrist.
+
+    upper_arm_cm, wrist_cm: girths. part: of the way from the armpit to the wrist, beyond which it is the wrist's.
+
+    >>> [float(along_arm_cm(Fraction(28), Fraction(16), Fraction(part, 2))) for part in range(4)]
+    [28.0, 22.0, 16.0, 16.0]
+    """
+    return upper_arm_cm + (wrist_cm - upper_arm_cm) * _between(0, part, 1)
+
+
 def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
     """Circumference of a sleeve's end, which follows the arm.
 
@@ -243,8 +254,7 @@ def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fract
     >>> [float(cuff_cm(Fraction(34), Fraction(18), Fraction(part, 20))) for part in (5, 10, 18, 20)]
     [30.0, 26.0, 18.0, 18.0]
     """
-    part = Fraction(1) if part >= AT_THE_WRIST else max(Fraction(0), part)
-    return upper_arm_cm + (wrist_cm - upper_arm_cm) * part
+    return along_arm_cm(upper_arm_cm, wrist_cm, Fraction(1) if part >= AT_THE_WRIST else part)
 
 
 def reach_cm(neck_cm: Fraction, depth_cm: Fraction, sleeve_cm: Fraction) -> Fraction:

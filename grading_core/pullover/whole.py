@@ -74,15 +74,18 @@ def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> 
     """
     wearers = {wearer.label: wearer for wearer in inquiry.making.wearers}
     rising = [target.label for target in inquiry.making.rising if target.label in sizes]
-    usual = {
-        each.label: each.raise_height + each.depth + each.body_length
-        for each in inquiry.making.usual("depth", "body_length")
-    }
+    usual: dict[str, Fraction] = {}
     for smaller, larger in pairwise(rising):
         growth = _growth(sizes[smaller], sizes[larger])
         back = _back_growth(wearers[smaller], wearers[larger])
         most = JUMP_CM if back is None else max(Fraction(0), back) + JUMP_BEYOND_BODY_CM
+        if -FALL_CM <= growth <= most:
+            continue
         # sizes that lie far apart in girth have yokes that differ as much
+        usual = usual or {
+            each.label: each.raise_height + each.depth + each.body_length
+            for each in inquiry.making.usual("depth", "body_length")
+        }
         most = max(most, usual[larger] - usual[smaller] + JUMP_BEYOND_BODY_CM)
         if -FALL_CM <= growth <= most:
             continue

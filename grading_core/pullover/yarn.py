@@ -8,7 +8,7 @@ from itertools import pairwise
 from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
 from grading_core.errors import Remark
-from grading_core.gauge import Gauge
+from grading_core.fabric import Fabric
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.ribbing import RibbedEdge
@@ -101,13 +101,13 @@ def _edge(edge: RibbedEdge) -> int:
     return edge.stitches * edge.rounds
 
 
-def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, gauge: Gauge) -> tuple[Need, ...]:
+def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, rounds: Fabric) -> tuple[Need, ...]:
     """Yarn of each colour of one size.
 
-    size, chart: as for `stitches_by_colour`. wishes: the yarn and a swatch, where one was weighed. gauge: of the
-    fabric, for an estimate.
+    size, chart: as for `stitches_by_colour`. wishes: the yarn and a swatch, where one was weighed. rounds: of the
+    yoke, and on below it; an estimate goes by the first round below the split.
     """
-    stitches = stitches_by_colour(size, chart)
+    stitches, gauge = stitches_by_colour(size, chart), rounds.at(size.counts.rounds + 1)
     return tuple(need(colour, count, wishes, wishes.margin, gauge) for colour, count in stitches.items())
 
 

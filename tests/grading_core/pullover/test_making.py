@@ -12,9 +12,7 @@ from grading_core.pullover.changes import Version
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.lengths import asked_lengths
 from grading_core.pullover.making import Making
-from grading_core.pullover.measurements import target_measurements
 from grading_core.pullover.request import BodyWishes, SleeveWishes, YokeWishes
-from grading_core.pullover.size_run import evened_girths
 from grading_core.pullover.targets import count_rules
 from grading_core.sizes.bodies import size_bodies
 from tests.grading_core.pullover.knitted_pullovers import PLAIN, outcomes
@@ -25,31 +23,9 @@ SIZES = replace(PLAIN, labels=("L", "S"))
 def making_of(asked) -> Making:
     neck, yoke, body, sleeve = asked.neck, asked.yoke, asked.body, asked.sleeve
     lengths = asked_lengths(asked.ease, neck, yoke, body, sleeve)
+    version = Version(gauges=asked.gauges, lengths=lengths, sleeve_style=sleeve.style, band=asked.band)
     wearers = find_wearers(size_bodies(asked.bodies), "women")
-    fabrics = asked.gauges.fabrics(None)
-    measurements = target_measurements(
-        wearers,
-        lengths,
-        neck,
-        body.levels,
-        style=sleeve.style,
-        lines_cm=fabrics.rounds.at(1).width_cm(4 * yoke.options.line_stitches),
-        evened=evened_girths(lengths, asked.smooths),
-    )
-    return Making(
-        wearers=wearers,
-        measurements=measurements,
-        labels=frozenset(wearer.label for wearer in wearers),
-        version=Version(gauges=asked.gauges, lengths=lengths, sleeve_style=sleeve.style, band=asked.band),
-        fabrics=fabrics,
-        rules=count_rules(neck, yoke, body, sleeve, None),
-        neck=neck,
-        yoke=yoke,
-        body=body,
-        sleeve=sleeve,
-        chart=None,
-        smooths=asked.smooths,
-    )
+    return Making.of(asked, wearers, version, count_rules(neck, yoke, body, sleeve, None))
 
 
 @pytest.fixture(scope="module")
