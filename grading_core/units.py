@@ -9,14 +9,15 @@ the same length.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
-from math import gcd, isqrt
+from math import isqrt
+from types import MappingProxyType
 from typing import Literal
 
 Unit = Literal["cm", "in"]
 InchConvention = Literal["exact", "nominal"]
-InchStep = Literal["1/2", "1/4"]
 USUAL_UNIT: Unit = "cm"
 USUAL_INCH_CONVENTION: InchConvention = "exact"
 """What lengths are in, and how centimetres become inches, where nothing else is asked."""
@@ -26,13 +27,8 @@ Number = int | float | Decimal | Fraction
 CM_PER_INCH = Fraction(254, 100)
 NOMINAL_CM_PER_INCH = Fraction(10, 4)
 
-USUAL_CM_STEP = Fraction(1, 2)
-USUAL_INCH_STEP: InchStep = "1/4"
-"""To what lengths are rounded for print where nothing else is asked."""
-
-_INCHES: dict[InchConvention, tuple[int, int]] = {"exact": (50, 127), "nominal": (2, 5)}
+INCHES_IN_CM: Mapping[InchConvention, tuple[int, int]] = MappingProxyType({"exact": (50, 127), "nominal": (2, 5)})
 """So many inches are so many cm."""
-_USUAL_DENOMINATOR = Fraction(USUAL_INCH_STEP).denominator
 
 
 def exact(number: Number) -> Fraction:
@@ -111,7 +107,7 @@ def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tupl
     """
     # In whole numbers throughout and without a call for each, since an answer holds hundreds of lengths.
     numerator, denominator = length_cm.as_integer_ratio()
-    inches, per_cm = _INCHES[convention]
+    inches, per_cm = INCHES_IN_CM[convention]
     twice = 2 * denominator
     if numerator < 0:
         return (
@@ -138,49 +134,28 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
 
 
-def to_printed_inches(
-    length_cm: Fraction, denominator: int = _USUAL_DENOMINATOR, convention: InchConvention = "exact"
-) -> str:
-    """A length in inches as a knitter reads it on a page.
-
-    length_cm: the length in cm. denominator: the finest fraction printed, 4 for quarters; a tie goes up.
-    convention: as for `to_inches`.
-
-    >>> to_printed_inches(Fraction(101)), to_printed_inches(Fraction(101), convention="nominal")
-    ('39 3/4', '40 1/2')
-    """
-    inches, per_cm = _INCHES[convention]
-    steps = _steps(length_cm.numerator * inches * denominator, length_cm.denominator * per_cm)
-    return _printed_steps(steps, denominator)
-
-
-def to_printed_decimal(value: Fraction, step: Fraction = USUAL_CM_STEP) -> str:
+def to_printed_decimal(value: Fraction, step: Fraction) -> str:
     """A number rounded to a step and written without trailing zeros.
 
     value: for instance a length in cm. step: what it is rounded to, such as half a centimetre.
     A tie goes up.
 
-    >>> to_printed_decimal(Fraction(10111, 100)), to_printed_decimal(Fraction(1013, 10))
-    ('101', '101.5')
+    >>> [to_printed_decimal(Fraction(length), Fraction(1, 2)) for length in ("101.11", "101.3")]
+    ['101', '101.5']
     """
-    steps = _steps(value.numerator * step.denominator, value.denominator * step.numerator)
+    steps = nearest_whole(value.numerator * step.denominator, value.denominator * step.numerator)
     whole, rest = divmod(steps * step.numerator, step.denominator)
     if rest == 0:
         return str(whole)
     return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
 
 
-def _steps(numerator: int, denominator: int) -> int:
-    """The nearest whole number, a tie upwards."""
+def nearest_whole(numerator: int, denominator: int) -> int:
+    """The nearest whole number to a fraction, a tie upwards.
+
+    numerator, denominator: of the fraction, the latter above zero.
+
+    >>> nearest_whole(5, 2), nearest_whole(-5, 2)
+    (3, -2)
+    """
     return (2 * numerator + denominator) // (2 * denominator)
-
-
-def _printed_steps(steps: int, denominator: int) -> str:
-    """So many halves, quarters or the like, as a whole number and a fraction in its lowest terms."""
-    sign = "-" if steps < 0 else ""
-    whole, rest = divmod(abs(steps), denominator)
-    if rest == 0:
-        return f"{sign}{whole}"
-    common = gcd(rest, denominator)
-    printed = f"{rest // common}/{denominator // common}"
-    return f"{sign}{whole} {printed}" if whole else f"{sign}{printed}"

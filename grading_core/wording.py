@@ -8,27 +8,37 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
+from grading_core.printing import printing
 from grading_core.shaping import Kind, Phase
-
-DASH = "\u2013"
-"""Printed where a size has no value."""
 
 _MOST_RUN_LINES = 16
 """Sizes that need more lines than this side by side are clearer one at a time."""
 
 
 def size_run(values: Sequence[str | int | None]) -> str:
-    """One value per size, as patterns print it.
+    """One value per size, as patterns print it: once where all sizes agree.
 
-    values: in the order of the sizes; None is printed as a dash.
+    values: in the order of the sizes; for None stands what `printing` has for a missing number, a dash.
 
-    >>> size_run([84, 88, 92, 96])
-    '84 (88, 92, 96)'
+    >>> size_run([84, 88, 92, 96]), size_run([84, 84])
+    ('84 (88, 92, 96)', '84')
     """
-    printed = [DASH if value is None else str(value) for value in values]
-    if len(printed) < 2:
-        return "".join(printed)
+    missing = printing().missing
+    printed = [missing if value is None else str(value) for value in values]
+    if all(value == values[0] for value in values):
+        return "".join(printed[:1])
     return f"{printed[0]} ({', '.join(printed[1:])})"
+
+
+def known_run(values: Sequence[str | int | None]) -> str | None:
+    """A size run, None where no size has a value.
+
+    values: as for `size_run`.
+
+    >>> known_run([84, 88]), known_run([None, None])
+    ('84 (88)', None)
+    """
+    return None if all(value is None for value in values) else size_run(values)
 
 
 def ordinal(number: int) -> str:
@@ -61,7 +71,7 @@ def counted_run(values: Sequence[int | None], noun: str) -> str:
     values: one per size, None where a size has none.
 
     >>> counted_run([1, 1], "round"), counted_run([1, 2], "round")
-    ('1 (1) round', '1 (2) rounds')
+    ('1 round', '1 (2) rounds')
     """
     only_one = all(value in (1, None) for value in values)
     return f"{size_run(values)} {noun if only_one else _plural(noun)}"

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from grading_core.units import USUAL_UNIT, InchConvention, Unit, to_answer, to_inches, to_places, to_printed_inches
+from grading_core.units import USUAL_UNIT, InchConvention, Unit, to_answer, to_inches, to_places
 
 REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default=USUAL_UNIT)
 """The unit of every length in the request that is being answered."""
@@ -45,9 +45,8 @@ def in_request_unit(length_cm: Fraction, inch_places: int = 2) -> float:
 class LengthWriter:
     """Writes lengths by the inch convention of the request.
 
-    >>> write = LengthWriter("nominal")
-    >>> write(Fraction(10)), write.printed_inches(Fraction(101))
-    ({'cm': 10.0, 'inch': 4.0}, '40 1/2')
+    >>> LengthWriter("nominal")(Fraction(10))
+    {'cm': 10.0, 'inch': 4.0}
     """
 
     convention: InchConvention
@@ -56,7 +55,3 @@ class LengthWriter:
         """A length in cm as {"cm", "inch"}."""
         cm, inch = to_answer(length_cm, self.convention)
         return {"cm": cm, "inch": inch}
-
-    def printed_inches(self, length_cm: Fraction) -> str:
-        """A length in cm as patterns print it, to a quarter of an inch."""
-        return to_printed_inches(length_cm, convention=self.convention)

@@ -18,12 +18,12 @@ _DROPPED = (
 
 
 def run_instructions(
-    request: ChartRequest, sizes: Sequence[SizePlacement], *, seams: bool, dropped_front: bool
+    request: ChartRequest, sizes: Sequence[SizePlacement | None], *, seams: bool, dropped_front: bool
 ) -> tuple[str, ...]:
     """How the chart is worked, from the column each section begins with to what every shaping does to it.
 
-    request: the chart with its anchors. sizes: where it lies, one or more. seams: whether any size has a break below
-    the split. dropped_front: whether the front is cast on in parts.
+    request: the chart with its anchors. sizes: where it lies, None in a size that has none; at least one has. seams:
+    whether any size has a break below the split. dropped_front: whether the front is cast on in parts.
     """
     return (
         *_rows(request),
@@ -65,11 +65,11 @@ def _column(anchor: Fraction) -> str:
     return f"the place after column {before} on"
 
 
-def _starts(sizes: Sequence[SizePlacement]) -> Iterator[str]:
+def _starts(sizes: Sequence[SizePlacement | None]) -> Iterator[str]:
     """The first column of each section, in the yoke round in which it has its first row."""
     told: dict[tuple[tuple[int, int] | None, ...], list[str]] = {}
     for words, section in _SECTIONS:
-        first = tuple(_first_start(size, section) for size in sizes)
+        first = tuple(_first_start(size, section) if size else None for size in sizes)
         if any(first):
             told.setdefault(first, []).append(words)
     for starts, names in told.items():
@@ -107,15 +107,15 @@ def _plain(request: ChartRequest, *, seams: bool) -> Iterator[str]:
         yield f"The seam stitches below the split are worked in {names[colours.seam]}."
 
 
-def _below(sizes: Sequence[SizePlacement], *, seams: bool) -> Iterator[str]:
+def _below(sizes: Sequence[SizePlacement | None], *, seams: bool) -> Iterator[str]:
     middle = "after its middle, or its seam," if seams else "from its middle on"
-    bodies = [size.body.rounds[0] if size.body.rounds else None for size in sizes]
+    bodies = [size.body.rounds[0] if size and size.body.rounds else None for size in sizes]
     halves = {
         "the back": tuple(first.back.first_column if first else None for first in bodies),
         "the front": tuple(first.front.first_column if first else None for first in bodies),
     }
     yield from _first_round("the body", middle, bodies, halves)
-    sleeves = [size.sleeve.rounds[0] if size.sleeve.rounds else None for size in sizes]
+    sleeves = [size.sleeve.rounds[0] if size and size.sleeve.rounds else None for size in sizes]
     yield from _first_round(
         "each sleeve",
         middle,

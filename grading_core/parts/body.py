@@ -205,15 +205,14 @@ def shaping_words(change: int, underarms: Sequence[Underarm | None] = ()) -> str
     return f"{verb} 1 stitch {sides} ({abs(change)} {more})"
 
 
-def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
+def run_instructions(bodies: Sequence[Body | None]) -> tuple[str, ...]:
     """The bodies of all sizes in sentences with size runs; none where the sizes are too unlike.
 
-    bodies: one per size, all with the same levels; a size that is impossible shows a dash.
+    bodies: one per size, all with the same levels; None, for which a dash stands, where the size has none.
     """
-    known = [body if isinstance(body, Body) else None for body in bodies]
-    underarms = [body.underarm if body else None for body in known]
+    underarms = [body.underarm if body else None for body in bodies]
     describe = partial(shaping_words, underarms=underarms)
-    stages = [None if body is None else _stages(body) for body in known]
+    stages = [None if body is None else _stages(body) for body in bodies]
     sentences: list[str] = []
     for stage in range(max((len(size) for size in stages if size), default=0)):
         phases_of_sizes = [None if size is None else size[stage] for size in stages]
@@ -221,12 +220,12 @@ def run_instructions(bodies: Sequence[Body | Impossible]) -> tuple[str, ...]:
         if not sentences_of_stage and any(phases_of_sizes):
             return ()
         sentences += sentences_of_stage
-    shaped = any(body.shaping for body in known if body)
+    shaped = any(body.shaping for body in bodies if body)
     if shaped:
-        run = counted_run([body.hem.before if body else None for body in known], "stitch")
+        run = counted_run([body.hem.before if body else None for body in bodies], "stitch")
         sentences.append(f"There are {run} on the needle.")
-    edges = run_edges([body.hem if body else None for body in known])
-    darts = bust_darts.run_instructions([body.bust_darts if body else None for body in known])
+    edges = run_edges([body.hem if body else None for body in bodies])
+    darts = bust_darts.run_instructions([body.bust_darts if body else None for body in bodies])
     return (*_markers(underarms, needed=bool(shaped or darts)), *darts, *sentences, *edges, _END)
 
 

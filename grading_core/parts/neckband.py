@@ -138,47 +138,44 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
     return Neckband(picked_up, edge, construction)
 
 
-def run_instructions(bands: Sequence[Neckband]) -> tuple[str, ...]:
+def run_instructions(bands: Sequence[Neckband | None]) -> tuple[str, ...]:
     """The bands of all sizes in sentences with size runs.
 
-    bands: one per size, all of one construction and one multiple.
+    bands: one per size, all of one construction and one multiple, None where the size has none; at least one has.
     """
-    pick_ups = _pick_ups([band.picked_up for band in bands])
-    return (*pick_ups, *run_edges([band.edge for band in bands]), *_finish(bands))
+    pick_ups = _pick_ups([band.picked_up if band else None for band in bands])
+    return (*pick_ups, *run_edges([band.edge if band else None for band in bands]), *_finish(bands))
 
 
-def _pick_ups(pick_ups: Sequence[PickUp]) -> tuple[str, ...]:
+def _pick_ups(pick_ups: Sequence[PickUp | None]) -> tuple[str, ...]:
     """How the stitches of every size are picked up, in sentences with size runs.
 
-    pick_ups: one per size.
+    pick_ups: one per size, None where it has none.
     """
     along = "1 stitch for each cast-on stitch"
-    rhythms = [each.rhythm for each in pick_ups]
+    along_rows = [each if each and each.rows_each_side else None for each in pick_ups]
+    rhythms = [each.rhythm if each else None for each in along_rows]
     if any(rhythms):
-        sides = counted_run([each.along_rows_each_side for each in pick_ups], "stitch")
-        rows = size_run([each.rows_each_side for each in pick_ups])
+        sides = counted_run([each.along_rows_each_side if each else None for each in along_rows], "stitch")
+        rows = size_run([each.rows_each_side if each else None for each in along_rows])
         along += (
             f" and {sides} along the {rows} row ends at each side of the front, that is about {_rhythm_words(rhythms)}"
         )
-    total = counted_run([each.stitches for each in pick_ups], "stitch")
+    total = counted_run([each.stitches if each else None for each in pick_ups], "stitch")
     return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
 
 
 def _rhythm_words(rhythms: Sequence[Fraction | None]) -> str:
-    """So many stitches for so many rows: once where all sizes agree, else with size runs."""
-    if len(set(rhythms)) == 1:
-        rhythms = rhythms[:1]
-    stitches = size_run([None if rhythm is None else rhythm.numerator for rhythm in rhythms])
-    return (
-        f"{stitches} for every {counted_run([None if each is None else each.denominator for each in rhythms], 'row')}"
-    )
+    """So many stitches for so many rows."""
+    stitches = size_run([each.numerator if each else None for each in rhythms])
+    return f"{stitches} for every {counted_run([each.denominator if each else None for each in rhythms], 'row')}"
 
 
-def _finish(bands: Sequence[Neckband]) -> tuple[str, ...]:
-    construction = bands[0].construction
+def _finish(bands: Sequence[Neckband | None]) -> tuple[str, ...]:
+    construction = next(band.construction for band in bands if band)
     if construction == "single":
         return ("Bind off (cast off) loosely in rib.",)
-    rounds = counted_run([band.edge.rounds for band in bands], "more round")
+    rounds = counted_run([band.edge.rounds if band else None for band in bands], "more round")
     inner = f"Work {rounds} in rib for the inner layer."
     join = (
         "Fold the band to the inside and join each stitch loosely to the band's first round, so that the neck "

@@ -237,19 +237,24 @@ def check_head(
     )
 
 
-def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
-    """The cast-on of every size in sentences with size runs.
+def run_cast_on(cast_ons: Sequence[CastOn | None]) -> tuple[str, ...]:
+    """The cast-on of every size in sentences with size runs; none where they are worked in different ways.
 
-    cast_ons: one per size, all worked in one way.
+    cast_ons: one per size, None where the size has none; at least one has.
 
     >>> print(cast_on(Sections(34, 34, 12), 0).instructions()[1])
     Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
 34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
     """
-    total = counted_run([each.stitches for each in cast_ons], "stitch")
-    places = [_gap_words([each.gaps[place] for each in cast_ons]) for place in range(len(cast_ons[0].gaps))]
+    known = [each for each in cast_ons if each]
+    if len({(each.way, len(each.gaps)) for each in known}) > 1:
+        return ()
+    total = counted_run([each.stitches if each else None for each in cast_ons], "stitch")
+    places = [
+        _gap_words([each.gaps[place] if each else None for each in cast_ons]) for place in range(len(known[0].gaps))
+    ]
     order = "; ".join(place for place in places if place)
-    if cast_ons[0].way == "joined":
+    if known[0].way == "joined":
         first = f"Cast on {total} and join in the round, right side outside, without a twist."
         place = "Place a marker for the start of the round."
         return (f"{first} {place}", f"Place markers from there: {order}.")
@@ -257,24 +262,27 @@ def run_cast_on(cast_ons: Sequence[CastOn]) -> tuple[str, ...]:
     return (first, f"With the right side facing, place markers from where a right-side row begins: {order}.")
 
 
-def run_drop(drops: Sequence[FrontDrop]) -> tuple[str, ...]:
-    """The front drop of every size in sentences with size runs.
+def run_drop(drops: Sequence[FrontDrop | None]) -> tuple[str, ...]:
+    """The front drop of every size in sentences with size runs; none where no size has one.
 
-    drops: one per size.
+    drops: one per size, None where the size has none.
     """
-    rows = size_run([drop.rows for drop in drops])
-    odd = {drop.rows % 2 for drop in drops}
+    known = [drop for drop in drops if drop]
+    if not known:
+        return ()
+    rows = size_run([drop.rows if drop else None for drop in drops])
+    odd = {drop.rows % 2 for drop in known}
     side = ("wrong" if odd == {0} else "right") if len(odd) == 1 else None
     begin = f"row 1 is a {side}-side row" if side else "the last of them is a right-side row"
-    increases = counted_run([drop.edge_increases for drop in drops], "right-side row")
-    shaped = any(drop.edge_increases for drop in drops)
+    increases = counted_run([drop.edge_increases if drop else None for drop in drops], "right-side row")
+    shaped = any(drop.edge_increases for drop in known)
     also = (
         f" Besides, increase 1 stitch at the beginning and 1 at the end of each of the last {increases} of them."
         if shaped
         else ""
     )
-    centre = counted_run([drop.centre for drop in drops], "stitch")
-    done = size_run([drop.rows + 1 for drop in drops])
+    centre = counted_run([drop.centre if drop else None for drop in drops], "stitch")
+    done = size_run([drop.rows + 1 if drop else None for drop in drops])
     return (
         f"Work the first {rows} rounds of the yoke back and forth as rows, with the yoke's increases; {begin}.{also}",
         f"At the end of the last of these rows cast on {centre} for the centre front and join in the round, right side "
@@ -304,12 +312,13 @@ def _gaps(sequence: Sequence[tuple[str, int] | Marker]) -> tuple[Gap, ...]:
     return tuple(gaps)
 
 
-def _gap_words(gaps: Sequence[Gap]) -> str:
+def _gap_words(gaps: Sequence[Gap | None]) -> str:
     """The stitches up to one marker in every size, and the marker."""
-    marker = gaps[0].marker
+    known = [gap for gap in gaps if gap]
+    marker = known[0].marker
     placed = "" if marker is None else "marker for the start of the round" if marker == "start" else f"marker {marker}"
-    if not any(gap.stitches for gap in gaps):
+    if not any(gap.stitches for gap in known):
         return placed
-    parts = listed([name for name, _ in max((gap.parts for gap in gaps), key=len)])
-    stitches = counted_run([gap.stitches for gap in gaps], "stitch")
+    parts = listed([name for name, _ in max((gap.parts for gap in known), key=len)])
+    stitches = counted_run([gap.stitches if gap else None for gap in gaps], "stitch")
     return f"{stitches} ({parts}){', ' if placed else ''}{placed}"

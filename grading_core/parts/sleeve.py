@@ -135,23 +135,22 @@ def decrease_words(stitches: int, underarms: Sequence[Underarm | None] = ()) -> 
     return f"decrease 1 stitch {sides_words(underarms, 'the seam stitches', 'the marker')} ({stitches} fewer)"
 
 
-def run_instructions(sleeves: Sequence[Sleeve | Impossible]) -> tuple[str, ...]:
+def run_instructions(sleeves: Sequence[Sleeve | None]) -> tuple[str, ...]:
     """The sleeves of all sizes in sentences with size runs; none where the sizes are too unlike.
 
-    sleeves: one per size; a size that is impossible shows a dash.
+    sleeves: one per size; None, for which a dash stands, where the size has none.
     """
-    made = [sleeve if isinstance(sleeve, Sleeve) else None for sleeve in sleeves]
-    known = [sleeve for sleeve in made if sleeve]
-    underarms = [sleeve.underarm if sleeve else None for sleeve in made]
+    known = [sleeve for sleeve in sleeves if sleeve]
+    underarms = [sleeve.underarm if sleeve else None for sleeve in sleeves]
     describe = partial(decrease_words, underarms=underarms)
-    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in made], describe)
+    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in sleeves], describe)
     if not rounds and any(sleeve.rounds for sleeve in known):
         return ()
     counts: tuple[str, ...] = ()
     if any(sleeve.decrease_rounds for sleeve in known):
-        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in made], "stitch")
+        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in sleeves], "stitch")
         counts = (f"There are {run} on the needle.",)
-    edges = run_edges([sleeve.cuff if sleeve else None for sleeve in made])
+    edges = run_edges([sleeve.cuff if sleeve else None for sleeve in sleeves])
     return (_marker(underarms), *rounds, *counts, *edges, _END)
 
 

@@ -16,7 +16,6 @@ from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
-from grading_core.units import to_places
 from grading_core.yoke.request import Adjustment
 
 _MAKERS: Mapping[Path, Path] = {
@@ -149,17 +148,15 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
 
     labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
     """
+    rows = [(row, row.answered, other, other.answered) for row, other in zip(design, changed, strict=True)]
     for index, label in enumerate(labels):
-        for before, after in zip(design, changed, strict=True):
-            if _as_read(before.values[index]) != _as_read(after.values[index]):
+        for before, was, after, now in rows:
+            if was[index] != now[index]:
                 yield ChangedNumber(
                     size=label,
+                    part=before.part,
                     item=before.item,
                     unit=before.unit,
                     designed=before.values[index],
                     changed=after.values[index],
                 )
-
-
-def _as_read(value: int | Fraction | None) -> int | float | None:
-    return to_places(value) if isinstance(value, Fraction) else value

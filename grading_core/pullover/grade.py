@@ -6,6 +6,7 @@ there is; yarn; what the counts come to at the gauge of a maker who keeps them; 
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from grading_core.chart.grid import describe
@@ -17,8 +18,8 @@ from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
-from grading_core.pullover.table import table
+from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize
+from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.pullover.words import instructions
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
 
@@ -33,12 +34,11 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     >>> from grading_core.pullover.request import Gauges
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> pullover = grade_pullover(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M", "L")))
-    >>> {(row.item, row.unit): row.values for row in pullover.table}["body", "stitches"]
+    >>> {(row.part, row.item): row.values for row in pullover.table}["body", "stitches"]
     (204, 228, 252)
     """
     garment = knit_garment(request)
     outcomes = with_nearest(request, garment, lambda changed, among: knit_garment(changed, among).outcomes)
-    designed, made = table(garment.designed.values()), table(outcomes.values())
 
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
     making, neck, yoke = garment.making, request.neck, request.yoke
@@ -54,22 +54,26 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
 
     gauges = version.gauges.used(charted=request.chart is not None)
     knitted = at_own_gauge(knitted, making.wearers, request, plan)
-    sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
-    compared = own_gauge_table(size.outcome for size in sizes) if request.kept_at else made
+    answered = {label: knitted.get(label, outcome) for label, outcome in outcomes.items()}
+    made = garment_table(answered.values())
+    changed: Iterator[ChangedNumber] = iter(())
+    if request.changes:
+        compared = own_gauge_table(answered.values()) if request.kept_at else made
+        changed = changed_numbers([*outcomes], garment_table(garment.designed.values()), compared)
 
     return Pullover(
-        sizes=sizes,
+        sizes=tuple(PulloverSize(label, outcome) for label, outcome in answered.items()),
         gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=made,
-        instructions=instructions(knitted, gauges, neck.start, plan, request.kept_at),
-        changed=tuple(changed_numbers([*outcomes], designed, compared)),
+        table=(*made, *yarn_table(answered.values())),
+        instructions=instructions(answered, gauges, neck.start, plan, request.kept_at),
+        changed=tuple(changed),
         remarks=(
             *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
             *garment_remarks(making, garment.solved.by_label, knitted),
-            *(yarn_remarks(request.yarn, knitted, charted=plan is not None) if request.yarn else ()),
+            *(yarn_remarks(request.yarn, answered.values(), charted=plan is not None) if request.yarn else ()),
             *chart_remarks(placements, neck.start),
             *own_gauge_remarks(knitted.values()),
         ),

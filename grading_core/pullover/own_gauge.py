@@ -20,17 +20,18 @@ from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import HeadCheck, neck_edge_cm
 from grading_core.parts.ribbing import RibbedEdge
+from grading_core.printing import printing
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
 from grading_core.pullover.parts import measure
 from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
-from grading_core.pullover.table import table
+from grading_core.pullover.table import garment_table
 from grading_core.pullover.yarn import colour_yarn
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
-from grading_core.units import to_places, to_printed_decimal
+from grading_core.units import to_places
 from grading_core.wording import counted, counted_run, listed, size_run
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
@@ -60,7 +61,13 @@ def at_own_gauge(
     raise_if_any(_too_many_rounds(sizes.values(), own))
     finished = {
         label: measure(
-            size.counts, own, size.neck, size.body, size.sleeve, depth_cm=own.rounds.height_cm(size.counts.rounds)
+            size.counts,
+            own,
+            size.neck,
+            size.body,
+            size.sleeve,
+            size.band,
+            depth_cm=own.rounds.height_cm(size.counts.rounds),
         )
         for label, size in sizes.items()
     }
@@ -88,7 +95,7 @@ def own_gauge_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, 
 
     outcomes: of all sizes in order, those that are possible from `at_own_gauge`.
     """
-    return table(
+    return garment_table(
         replace(size, finished=size.at_own_gauge.finished)
         if isinstance(size, KnittedSize) and size.at_own_gauge
         else size
@@ -106,30 +113,33 @@ def own_gauge_remarks(sizes: Iterable[KnittedSize]) -> Iterator[Remark]:
             yield from size.at_own_gauge.remarks
 
 
-def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tuple[str, ...]:
+def run_instructions(sizes: Mapping[str, KnittedSize | None], gauge_words: str) -> tuple[str, ...]:
     """The written counts at the maker's gauge in sentences with size runs; none where nobody asks.
 
-    sizes: those that are possible, by label. gauge_words: the maker's gauge.
+    sizes: by label, None where one is impossible. gauge_words: the maker's gauge.
     """
-    made = [size.at_own_gauge for size in sizes.values() if size.at_own_gauge]
-    if not made:
+    made = [size.at_own_gauge if size else None for size in sizes.values()]
+    if not any(made):
         return ()
-    names = ("bust", "depth", "body_length", "sleeve_length")
-    runs = [size_run([to_printed_decimal(getattr(each.finished, name)) for each in made]) for name in names]
-    bust, depth, body, sleeve = (f"{run} cm" for run in runs)
-    corrections = [each.corrections for each in made]
+    printed = printing()
+
+    def measured(name: str) -> str:
+        return size_run([printed.cm(getattr(each.finished, name)) if each else None for each in made])
+
+    corrections = [each.corrections if each else None for each in made]
     steps = [
         step
         for part, rounds in (
-            ("the yoke", [each.yoke for each in corrections]),
-            ("the body", [each.body for each in corrections]),
-            ("each sleeve", [each.sleeve for each in corrections]),
+            ("the yoke", [each.yoke if each else None for each in corrections]),
+            ("the body", [each.body if each else None for each in corrections]),
+            ("each sleeve", [each.sleeve if each else None for each in corrections]),
         )
         for step in _steps(part, rounds)
     ]
     sentences = [
-        f"At your gauge, {gauge_words}, the stitches and rounds as written measure {bust} round the bust; the yoke is "
-        f"{depth} deep, the body {body} and each sleeve {sleeve} long, from the underarm."
+        f"At your gauge, {gauge_words}, the stitches and rounds as written measure {measured('bust')} cm round the "
+        f"bust; the yoke is {measured('depth')} cm deep, the body {measured('body_length')} cm and each sleeve "
+        f"{measured('sleeve_length')} cm long, from the underarm."
     ]
     if steps:
         sentences.append(
@@ -139,18 +149,18 @@ def run_instructions(sizes: Mapping[str, KnittedSize], gauge_words: str) -> tupl
     else:
         sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
     for method, words in _METHODS.items():
-        labels = [label for label, each in zip(sizes, corrections, strict=True) if each.yoke_method == method]
+        labels = [label for label, each in zip(sizes, corrections, strict=True) if each and each.yoke_method == method]
         if labels:
             sentences.append(f"In the yoke of {listed(labels)} {words}.")
-    nearest = size_run([each.nearest_size for each in made])
+    nearest = size_run([each.nearest_size if each else None for each in made])
     sentences.append(f"At your gauge the size that comes nearest to the bust of {size_run([*sizes])} is {nearest}.")
     return tuple(sentences)
 
 
-def _steps(part: str, rounds: Sequence[int]) -> Iterator[str]:
+def _steps(part: str, rounds: Sequence[int | None]) -> Iterator[str]:
     """What to do in one part in every size, as far as any size has something to do."""
     for verb, sign in (("add", 1), ("leave out", -1)):
-        many = [max(0, sign * each) for each in rounds]
+        many = [None if each is None else max(0, sign * each) for each in rounds]
         if any(many):
             yield f"{verb} {counted_run(many, 'round')} in {part}"
 

@@ -15,6 +15,7 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
 from grading_core.parts.bust_darts import dart_front, dart_round
+from grading_core.parts.neckband import Neckband
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import pairs_for
 from grading_core.parts.sleeve import Sleeve, shape_sleeve
@@ -111,6 +112,7 @@ def knit_size(
         remarks=shoulder_remarks(wearer, fabrics.rounds.at(1).width_cm(counts.cast_on)),
     )
     return KnittedSize(
+        to_fit=wearer.body["bust"],
         counts=counts,
         differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
         cost=solved.cost,
@@ -120,17 +122,19 @@ def knit_size(
         sleeve=knitted_sleeve,
         band=band,
         target=target,
-        finished=measure(counts, fabrics, knitted_neck, knitted_body, knitted_sleeve, depth_cm=increases.depth_cm),
+        finished=measure(
+            counts, fabrics, knitted_neck, knitted_body, knitted_sleeve, band, depth_cm=increases.depth_cm
+        ),
     )
 
 
 def measure(
-    counts: Counts, fabrics: Fabrics, neck: Neck, body: Body, sleeve: Sleeve, *, depth_cm: Fraction
+    counts: Counts, fabrics: Fabrics, neck: Neck, body: Body, sleeve: Sleeve, band: Neckband, *, depth_cm: Fraction
 ) -> FinishedMeasurements:
     """What one size measures, at the gauges that it was made for or at others.
 
-    counts, neck, body, sleeve: of the size; only their stitches, rows and rounds count. fabrics: the gauges. depth_cm:
-    of the yoke, whose rounds may have a row gauge of their own.
+    counts, neck, body, sleeve, band: of the size; only their stitches, rows and rounds count. fabrics: the gauges.
+    depth_cm: of the yoke, whose rounds may have a row gauge of their own.
     """
     below, rib = fabrics.rounds.below(counts.rounds), fabrics.rib
     first_below, hem, cuff = below.at(1), body.hem, sleeve.cuff
@@ -151,6 +155,7 @@ def measure(
         sleeve_length=sleeve_cm,
         total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,
         reach=reach_cm(neck_cm, depth_cm, sleeve_cm),
+        band=rib.width_cm(band.edge.stitches),
     )
 
 

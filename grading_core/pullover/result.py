@@ -19,12 +19,13 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import Gauges
 from grading_core.sections import Sections
-from grading_core.units import to_printed_decimal
-from grading_core.wording import size_run
+from grading_core.units import to_places
+from grading_core.wording import known_run
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Method, Schedule
 
-Unit = Literal["stitches", "rounds", "rows", "times", "cm"]
+Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
+TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
 Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "own_gauge"]
 
 
@@ -64,7 +65,7 @@ class FinishedMeasurements:
     bust: of back and front together. neck: circumference of the cast-on round. depth: of the yoke, without the raise.
     hem, wrist: of the ribs. body_length: at the back. front_length: over the bust, darts included. front_extra: width
     of the front beyond that of the back. total_length: at the centre back, raise included. reach: from the centre
-    back of the neck to the end of a sleeve, as `proportions.reach_cm` has it.
+    back of the neck to the end of a sleeve, as `proportions.reach_cm` has it. band: of the neckband's last edge.
     """
 
     bust: Fraction
@@ -80,6 +81,7 @@ class FinishedMeasurements:
     sleeve_length: Fraction
     total_length: Fraction
     reach: Fraction
+    band: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,11 +139,12 @@ class AtOwnGauge:
 class KnittedSize:
     """One size that can be knitted.
 
-    counts: from cast-on to split, differences: each less its target, cost: of these, as `solver` has it. target: the
-    measurements asked for. chart: where it lies, None without one. yarn: by colour, empty where none is asked for.
-    at_own_gauge: the same counts at a maker's gauge, None where nobody asks.
+    to_fit: the bust of the body that it is for. counts: from cast-on to split, differences: each less its target, cost:
+    of these, as `solver` has it. target: the measurements asked for. chart: where it lies, None without one. yarn: by
+    colour, empty where none is asked for. at_own_gauge: the same counts at a maker's gauge, None where nobody asks.
     """
 
+    to_fit: Fraction
     counts: Counts
     differences: Targets
     cost: Fraction
@@ -172,18 +175,41 @@ class PulloverSize:
     outcome: KnittedSize | Impossible
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Row:
-    """One line of the table of all sizes. values: one per size, None where the size is impossible."""
+    """One line of the table of all sizes.
 
+    part, item: its key. title: for people. values: one per size, None where the size is impossible or doesn't have it.
+    printed, printed_inch: the same as `printing` had it, the latter None where it is no length. colour: whose yarn it
+    is.
+    """
+
+    part: TablePart
     item: str
     unit: Unit
+    title: str
     values: tuple[int | Fraction | None, ...]
+    printed: tuple[str, ...]
+    printed_inch: tuple[str, ...] | None = None
+    colour: str | None = None
 
     @property
-    def run(self) -> str:
-        """The values as patterns print them, centimetres to the nearest half."""
-        return size_run([to_printed_decimal(value) if isinstance(value, Fraction) else value for value in self.values])
+    def answered(self) -> tuple[int | float | None, ...]:
+        """The values as answers write them."""
+        return tuple(as_answered(value, self.unit) for value in self.values)
+
+    @property
+    def run(self) -> str | None:
+        """The values as patterns print them, None where no size has any."""
+        return self._run(self.printed)
+
+    @property
+    def run_inch(self) -> str | None:
+        """Lengths likewise in inches; None for what is no length."""
+        return None if self.printed_inch is None else self._run(self.printed_inch)
+
+    def _run(self, printed: tuple[str, ...]) -> str | None:
+        return known_run([None if value is None else each for value, each in zip(self.values, printed, strict=True)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,6 +225,7 @@ class ChangedNumber:
     """One number that a maker's changes have changed in one size; None where that size is impossible."""
 
     size: str
+    part: TablePart
     item: str
     unit: Unit
     designed: int | Fraction | None
@@ -223,6 +250,17 @@ class Pullover:
     instructions: tuple[Instructions, ...]
     changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]
+
+
+def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:
+    """A number of the table as answers write it: a length to two decimals, an amount of yarn to one, a count as it is.
+
+    value: exact. unit: of the row.
+
+    >>> as_answered(Fraction(1, 3), "cm"), as_answered(Fraction(1, 3), "grams")
+    (0.33, 0.3)
+    """
+    return to_places(value, 2 if unit == "cm" else 1) if isinstance(value, Fraction) else value
 
 
 def _measured(finished: FinishedMeasurements, target: TargetMeasurements, measurement: str) -> Measured:

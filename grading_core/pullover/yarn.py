@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
 from grading_core.counts.result import Counts
-from grading_core.errors import Remark
+from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
@@ -111,14 +111,15 @@ def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishe
     return tuple(need(colour, count, wishes, wishes.margin, gauge) for colour, count in stitches.items())
 
 
-def yarn_remarks(wishes: YarnWishes, sizes: Mapping[str, KnittedSize], *, charted: bool) -> Iterator[Remark]:
+def yarn_remarks(wishes: YarnWishes, sizes: Iterable[KnittedSize | Impossible], *, charted: bool) -> Iterator[Remark]:
     """What the yarn of all sizes leaves out.
 
-    wishes: the yarn. sizes: those that are possible, by label. charted: whether there is a chart, which has floats.
+    wishes: the yarn. sizes: all of them, in order. charted: whether there is a chart, which has floats.
     """
-    if not sizes:
+    known = [size if isinstance(size, KnittedSize) else None for size in sizes]
+    if not any(known):
         return
-    ribs = counted_run([rib_stitches(size.body, size.sleeve, size.band) for size in sizes.values()], "stitch")
+    ribs = counted_run([rib_stitches(size.body, size.sleeve, size.band) if size else None for size in known], "stitch")
     swatch = "rib and chart" if charted else "rib"
     yield Remark(
         "yarn_leaves_out",

@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
+from grading_core.printing import printing
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sizes.bodies import BodyValue, SizeBody, size_bodies
 from grading_core.sizes.request import SizeGradingRequest, per_size
@@ -19,7 +20,6 @@ from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns
 from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
-from grading_core.units import to_printed_decimal, to_printed_inches
 from grading_core.wording import counted, listed, size_run
 
 _NO_EASE = Fraction(0)
@@ -40,7 +40,7 @@ def grade_sizes(request: SizeGradingRequest) -> SizeGrading:
     ('211 (233)', '96 (106)', '37 3/4 (41 3/4)')
     """
     sizes = grade_bodies(request)
-    return SizeGrading(sizes, _runs(request, sizes), tuple(_remarks(request, sizes)))
+    return SizeGrading(sizes, _runs(sizes), tuple(_remarks(request, sizes)))
 
 
 def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
@@ -117,11 +117,9 @@ def _graded(
     return GradedSize(body.label, measurements, fit)
 
 
-def _runs(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
+def _runs(sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
     """Every measurement that any size has as size runs."""
-    step, convention = request.printed_cm_step, request.inch_convention
-    denominator = Fraction(request.printed_inch_step).denominator
-    runs = {}
+    printed, runs = printing(), {}
     for name in MEASUREMENTS:
         cells = [size.measurements.get(name) for size in sizes]
         if any(cells):
@@ -129,8 +127,8 @@ def _runs(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> dict[Meas
             runs[name] = PrintedRuns(
                 stitches=counts if name in _ACROSS else None,
                 rows=None if name in _ACROSS else counts,
-                finished_cm=_run(cells, lambda cell: to_printed_decimal(cell.finished, step)),
-                finished_inch=_run(cells, lambda cell: to_printed_inches(cell.finished, denominator, convention)),
+                finished_cm=_run(cells, lambda cell: printed.cm(cell.finished)),
+                finished_inch=_run(cells, lambda cell: printed.inches(cell.finished)),
             )
     return runs
 

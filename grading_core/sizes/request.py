@@ -9,7 +9,6 @@ from fractions import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement, Within
-from grading_core.units import USUAL_CM_STEP, USUAL_INCH_CONVENTION, USUAL_INCH_STEP, InchConvention, InchStep
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,16 +53,12 @@ class SizeGradingRequest(BodiesRequest):
     """Bodies to grade.
 
     gauge: of the fabric. ease: by measurement, none where it is missing. count_rules: by measurement, the nearest
-    whole number where it is missing. printed_cm_step: to what the centimetres of the size runs are rounded.
-    printed_inch_step, inch_convention: to what their inches are, and how cm become inches.
+    whole number where it is missing.
     """
 
     gauge: Gauge
     ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
     count_rules: Mapping[Measurement, CountRule] = field(default_factory=dict)
-    printed_cm_step: Fraction = USUAL_CM_STEP
-    printed_inch_step: InchStep = USUAL_INCH_STEP
-    inch_convention: InchConvention = USUAL_INCH_CONVENTION
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,11 +6,11 @@ knitted in one size is answered as such, and the other sizes are computed.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from grading_core.errors import Problem, duplicate_labels, raise_if_any
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
-from grading_core.wording import size_run
+from grading_core.wording import known_run
 from grading_core.yoke.adjustment import adjust, written_problems
 from grading_core.yoke.remarks import adjustment_remarks, early_end_remarks
 from grading_core.yoke.request import RaglanRequest, WrittenYoke, Yoke, YokeAdjustmentRequest
@@ -116,17 +116,21 @@ def _too_many_rounds(in_all: int, which: str) -> Iterator[Problem]:
 
 def _runs(yokes: Sequence[Yoke], schedules: Sequence[Schedule | None], line_stitches: int) -> RaglanRuns:
     """The numbers of all sizes side by side; a size without a schedule shows a dash."""
+
+    def run(of: Callable[[Schedule], int]) -> str | None:
+        return known_run([of(each) if each else None for each in schedules])
+
     alike = all(back == front for back, front, _ in (yoke.increases for yoke in yokes))
     back, front, sleeve = (
-        size_run([each.yoke.increases[edge] if each else None for each in schedules]) for edge in range(3)
+        known_run([each.yoke.increases[edge] if each else None for each in schedules]) for edge in range(3)
     )
     return RaglanRuns(
-        rounds=size_run([yoke.rounds for yoke in yokes]),
+        rounds=run(lambda each: each.yoke.rounds),
         body_increases=back if alike else None,
         back_increases=None if alike else back,
         front_increases=None if alike else front,
         sleeve_increases=sleeve,
-        doubled_rounds=size_run([each.doubled_rounds if each else None for each in schedules]),
-        neck_stitches=size_run([yoke.neck.total(line_stitches) for yoke in yokes]),
-        split_stitches=size_run([yoke.split.total(line_stitches) for yoke in yokes]),
+        doubled_rounds=run(lambda each: each.doubled_rounds),
+        neck_stitches=run(lambda each: each.yoke.neck.total(line_stitches)),
+        split_stitches=run(lambda each: each.yoke.split.total(line_stitches)),
     )

@@ -130,16 +130,19 @@ class SizeSchedule:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RaglanRuns:
-    """Numbers of all sizes as size runs. The body's increases, or the back's and the front's where they differ."""
+    """Numbers of all sizes as size runs, None where no size has a schedule.
 
-    rounds: str
+    The body's increases, or the back's and the front's where they differ.
+    """
+
+    rounds: str | None
     body_increases: str | None
     back_increases: str | None
     front_increases: str | None
-    sleeve_increases: str
-    doubled_rounds: str
-    neck_stitches: str
-    split_stitches: str
+    sleeve_increases: str | None
+    doubled_rounds: str | None
+    neck_stitches: str | None
+    split_stitches: str | None
 
 
 @dataclass(frozen=True, slots=True)

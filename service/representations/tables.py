@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from types import NoneType
 from typing import Any, NamedTuple
 
-from grading_core.wording import DASH
+DASH = "\u2013"
 
 HEADER = ("size", "item", "unit", "value")
 

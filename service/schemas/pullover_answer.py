@@ -18,9 +18,10 @@ from grading_core.pullover.result import (
     Pullover,
     PulloverSize,
     Row,
+    as_answered,
 )
-from grading_core.units import cm_per_inch, to_places
-from grading_core.wording import size_run
+from grading_core.pullover.table import TABLE_ITEMS
+from grading_core.units import cm_per_inch
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
@@ -85,6 +86,7 @@ class FinishedPulloverSchema(StrictSchema):
         "cast-on taken for a circle's; the yoke along the sleeve's centre; the sleeve. Its target is the body's, to "
         "the wrist, where it is known and the sleeve is a long one.",
     )
+    band = _measured("band", "Of the neckband's last edge.")
 
 
 class CorrectionsSchema(StrictSchema):
@@ -194,38 +196,35 @@ class CostSchema(StrictSchema):
     unevenness = Number("The part that uneven steps cost.", required=True, minimum=0, places=2)
 
 
-def _number(value: int | Fraction | None) -> int | float | None:
-    return to_places(value) if isinstance(value, Fraction) else value
-
-
-class InchRun(Prose):
-    """Lengths in cm as a size run in inches, by the convention of the request."""
-
-    def writer(self) -> Write:
-        """Writes the run."""
-        return lambda values, length: size_run(
-            [None if value is None else length.printed_inches(value) for value in values]
-        )
-
-
 class TableRowSchema(StrictSchema):
-    """One number of the garment in every size."""
+    """One number of the garment in every size; `part` and `item` together are its key."""
 
     record = Row
 
-    item = Prose("What it is.", required=True)
+    part = Choice(required=True, description="What it is a part of.")
+    item = Choice(
+        *TABLE_ITEMS,
+        required=True,
+        description="What it is. Of `yarn`: `grams_1`, `metres_1`, `yards_1` and `balls_1`, with the place of the "
+        "colour, counted from 1.",
+    )
     unit = Choice(required=True, description="What it counts.")
+    title = Prose("For people.", required=True)
     values = Items(
         Number(nullable=True),
-        "One per size; null where the size is not feasible.",
+        "One per size; null where the size is not feasible or doesn't have it. Counts are whole numbers, lengths are "
+        "exact to two decimals, grams, metres and yards to one.",
         required=True,
-        source=lambda row: [_number(value) for value in row.values],
+        source="answered",
     )
-    run = Prose("The same as patterns print it, centimetres to the nearest half.", required=True)
-    run_inch = InchRun(
-        "For centimetres, the same in inches to the nearest quarter, by `inch_convention`.",
-        source=lambda row: row.values if row.unit == "cm" else None,
+    printed = Items(Prose(), "The same as patterns print them, by the request's `print`.", required=True)
+    printed_inch = Items(Prose(), "Lengths likewise in inches, by `inch_convention`.")
+    run = Prose(
+        "The same as a size run: a number once where all sizes agree, a dash where a size has none. Left out where no "
+        "size has any."
     )
+    run_inch = Prose("Lengths likewise in inches.")
+    colour = Prose("Of `yarn`, the colour's name.")
 
 
 class PartInstructionsSchema(StrictSchema):
@@ -243,19 +242,20 @@ class ChangedNumberSchema(StrictSchema):
     record = ChangedNumber
 
     size = Prose("The size.", required=True)
-    item = Prose("The row of the table.", required=True)
+    part = Choice(required=True, description="Of the table.")
+    item = Choice(*TABLE_ITEMS, required=True, description="Of that part.")
     unit = Choice(required=True, description="What it counts.")
     designed = Number(
         "As published; null where the size is not feasible.",
         required=True,
         nullable=True,
-        source=lambda number: _number(number.designed),
+        source=lambda number: as_answered(number.designed, number.unit),
     )
     changed = Number(
         "With the changes; null where the size is not feasible.",
         required=True,
         nullable=True,
-        source=lambda number: _number(number.changed),
+        source=lambda number: as_answered(number.changed, number.unit),
     )
 
 

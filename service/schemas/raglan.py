@@ -300,18 +300,21 @@ class RaglanScheduleSchema(StrictSchema):
 
 
 class RaglanRunsSchema(StrictSchema):
-    """Size runs as patterns print them: one value per size, a dash where a size has none."""
+    """Size runs as patterns print them: a number once where all sizes agree, a dash where a size can't be knitted.
+
+    Where none can, they are left out.
+    """
 
     record = RaglanRuns
 
-    rounds = Text(required=True, most=2000)
+    rounds = Text(most=2000)
     body_increases = Text(most=2000)
     back_increases = Text(most=2000)
     front_increases = Text(most=2000)
-    sleeve_increases = Text(required=True, most=2000)
-    doubled_rounds = Text(required=True, most=2000)
-    neck_stitches = Text(required=True, most=2000)
-    split_stitches = Text(required=True, most=2000)
+    sleeve_increases = Text(most=2000)
+    doubled_rounds = Text(most=2000)
+    neck_stitches = Text(most=2000)
+    split_stitches = Text(most=2000)
 
 
 class RaglanSchedulesSchema(ComputedSchema):

@@ -6,17 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.units import (
-    CM_PER_INCH,
-    exact,
-    square_root,
-    to_answer,
-    to_cm,
-    to_inches,
-    to_places,
-    to_printed_decimal,
-    to_printed_inches,
-)
+from grading_core.units import exact, square_root, to_answer, to_cm, to_inches, to_places, to_printed_decimal
 
 PINT: pint.UnitRegistry = pint.UnitRegistry(non_int_type=Fraction)
 
@@ -112,49 +102,10 @@ def half_up(value: Fraction) -> float:
         return float(number.quantize(Decimal("0.01"), ROUND_HALF_UP))
 
 
-@given(fractions, st.sampled_from([2, 4, 8]))
-def test_printed_inches_are_the_nearest_fraction_of_the_unit_librarys_inches(length_cm: Fraction, finest: int) -> None:
-    inches = PINT.Quantity(length_cm, "cm").to("inch").magnitude
-    step = Fraction(1, finest)
-    assert read_printed(to_printed_inches(length_cm, finest)) == nearest_multiple(inches, step)
-    nominal = nearest_multiple(length_cm * Fraction(4, 10), step)
-    assert read_printed(to_printed_inches(length_cm, finest, "nominal")) == nominal
-
-
-def read_printed(printed: str) -> Fraction:
-    sign = -1 if printed.startswith("-") else 1
-    return sign * sum(Fraction(part) for part in printed.removeprefix("-").split(" "))
-
-
 def nearest_multiple(value: Fraction, step: Fraction) -> Fraction:
     """By search; of two equally near the larger."""
     around = range(int(value / step) - 2, int(value / step) + 3)
     return min((n * step for n in around), key=lambda multiple: (abs(multiple - value), -multiple))
-
-
-@given(fractions, st.sampled_from([1, 2, 4, 8]))
-def test_a_printed_fraction_reads_back_as_the_nearest_one(value: Fraction, denominator: int) -> None:
-    printed = to_printed_inches(value * CM_PER_INCH, denominator)
-    assert read_printed(printed) == nearest_multiple(value, Fraction(1, denominator))
-
-
-@given(st.integers(-4000, 4000))
-def test_a_printed_fraction_stands_in_lowest_terms_behind_its_whole_number(eighths: int) -> None:
-    printed = to_printed_inches(Fraction(eighths, 8) * CM_PER_INCH, 8)
-    *_, last = printed.removeprefix("-").split(" ")
-    if "/" in last:
-        numerator, denominator = map(int, last.split("/"))
-        assert Fraction(numerator, denominator).denominator == denominator
-        assert numerator < denominator
-    assert not printed.startswith(("0 ", "-0"))
-
-
-@pytest.mark.parametrize(
-    ("tie", "printed"),
-    [(Fraction(1, 8), "1/4"), (Fraction(3, 8), "1/2"), (Fraction(-1, 8), "0"), (Fraction(79, 8), "10")],
-)
-def test_a_tie_between_two_printed_fractions_goes_up(tie: Fraction, printed: str) -> None:
-    assert to_printed_inches(tie * CM_PER_INCH) == printed
 
 
 @given(fractions, st.sampled_from([Fraction(1), Fraction(1, 2), Fraction(1, 4), Fraction(1, 10), Fraction(5)]))

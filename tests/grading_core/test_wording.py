@@ -2,11 +2,12 @@ import random
 
 import pytest
 
+from grading_core.printing import DASH, Printing, printed_as
 from grading_core.shaping import Event, Phase, phases
 from grading_core.wording import (
-    DASH,
     counted,
     counted_run,
+    known_run,
     listed,
     ordinal,
     phase_sentence,
@@ -73,7 +74,19 @@ def test_a_size_run_reads_back_as_its_values() -> None:
     generator = random.Random(24)
     for _ in range(300):
         values = [generator.choice((None, generator.randint(0, 400))) for _ in range(generator.randint(1, 12))]
-        assert run_values(size_run(values)) == values
+        read = run_values(size_run(values))
+        assert (read * len(values) if len(read) == 1 else read) == values
+
+
+def test_a_number_on_which_all_sizes_agree_is_said_once_and_a_dash_never_agrees_with_a_number() -> None:
+    # Common practice, no source.
+    assert [size_run(values) for values in ([8, 8, 8], [8, None, 8], [8, 8, 9])] == ["8", f"8 ({DASH}, 8)", "8 (8, 9)"]
+    with printed_as(Printing(missing="8")):
+        assert size_run([8, None]) == "8 (8)"
+
+
+def test_a_run_of_which_every_number_is_missing_is_none() -> None:
+    assert (known_run([None, None]), known_run([None, 0])) == (None, f"{DASH} (0)")
 
 
 def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_dashes() -> None:
@@ -88,7 +101,9 @@ def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_da
     ("values", "printed"),
     [
         ([1], "1 time"),
-        ([1, 1], "1 (1) time"),
+        ([1, 1], "1 time"),
+        ([2, 2], "2 times"),
+        ([0, 0], "0 times"),
         ([1, None], f"1 ({DASH}) time"),
         ([0, 1], "0 (1) times"),
         ([2], "2 times"),

@@ -151,6 +151,8 @@ def read_runs(sentences: Sequence[str], sizes: int) -> list[tuple[list[tuple[int
             found = plain or in_turn or every
             assert found, sentence
             values = run_values(found["run"])
+            # a number that all sizes share is said once
+            values = values * sizes if len(values) == 1 else values
             assert len(values) == sizes, sentence
             assert zero_said == (0 in values), sentence
             assert found["noun"].endswith("s") == any(value not in (1, None) for value in values), sentence

@@ -7,10 +7,10 @@ import pytest
 
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
+from grading_core.printing import Printing, printed_as
 from grading_core.rounding import CountRule
 from grading_core.sizes.grading import grade_sizes
 from grading_core.sizes.request import EvenSteps, SentSize, SizeGradingRequest
-from grading_core.units import to_printed_inches
 from tests.published.body_values import value
 
 CM_PER_INCH = Fraction("2.54")
@@ -47,7 +47,8 @@ def test_ten_centimetres_a_size_at_eighteen_stitches_are_eighteen_stitches_a_siz
 )
 def test_printed_inches_of_101_to_181_cm_tell_the_convention(convention, first, last):
     """Common practice, no source: 40 1/2 to 72 1/2 in comes from 4 in beside 10 cm, exact inches are smaller."""
-    run = nine_sizes(inch_convention=convention).runs["bust"].finished_inch
+    with printed_as(Printing(inch_convention=convention)):
+        run = nine_sizes().runs["bust"].finished_inch
     assert run.startswith(f"{first} (")
     assert run.endswith(f", {last})")
 
@@ -56,7 +57,7 @@ def test_twenty_to_25_cm_of_ease_are_printed_as_8_to_10_inches_and_are_a_publish
     """Common practice, no source, for the ease and its inches; oversized from 6 in on is the Craft Yarn Council's."""
     graded = nine_sizes().sizes
     eases = [size.measurements["bust"].ease for size in (graded[0], graded[-1])]
-    assert [to_printed_inches(ease, convention="nominal") for ease in eases] == ["8", "10"]
+    assert [Printing(inch_convention="nominal").inches(ease) for ease in eases] == ["8", "10"]
     assert {size.fit for size in graded} == {"oversized"}
 
 

@@ -175,6 +175,6 @@ def test_darts_are_told_before_the_rounds():
     assert run_instructions([darted]) == (marker, *darts.instructions(), *run_instructions([body]))
 
 
-def test_a_size_that_is_impossible_shows_a_dash():
-    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), Impossible("too short")])
+def test_for_a_size_that_is_impossible_stands_a_dash():
+    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), None])
     assert told[0] == "Work 102 (–) rounds without shaping."  # noqa: RUF001

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.bust_darts import BustDarts, DartTurn, dart_front, dart_round, run_instructions
-from grading_core.wording import DASH
+from grading_core.printing import DASH
 from tests.floors import in_a_hundred_cases
 from tests.oracles.knitter import run_values
 from tests.oracles.short_row_knitter import knit_darts

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import neckband, pick_up, run_instructions
 from grading_core.parts.ribbing import Rib
+from grading_core.printing import DASH
 from grading_core.rounding import CountRule
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -107,3 +108,10 @@ def test_sizes_with_one_rhythm_are_told_it_once_and_others_each_their_own():
     for many, rhythm in rows.items():
         assert f"about {rhythm}: " in run_instructions([bands[many], bands[many]])[0]
     assert "about 2 (5) for every 3 (7) rows: " in run_instructions([bands[6], bands[7]])[0]
+
+
+def test_for_a_size_without_a_band_or_row_ends_stands_a_dash():
+    bands = [neckband(pick_up(80, GAUGE, rows), Rib(GAUGE, Fraction(3), CountRule(2))) for rows in (12, 0)]
+    picked_up, *_ = run_instructions([bands[0], bands[1], None])
+    assert f" along the 12 ({DASH}, {DASH}) row ends " in picked_up
+    assert picked_up.endswith(f": {bands[0].picked_up.stitches} (80, {DASH}) stitches.")

@@ -18,6 +18,7 @@ from grading_core.parts.neckline import (
     run_cast_on,
     run_drop,
 )
+from grading_core.printing import DASH
 from grading_core.sections import Sections
 from tests.floors import in_a_hundred_cases
 from tests.oracles.short_row_knitter import NeckStitches
@@ -170,3 +171,19 @@ def test_a_neck_for_a_young_child_always_carries_the_caution_about_cords():
     (remark,) = made.remarks
     assert (remark.code, remark.size) == ("young_child_neck", "2 years")
     assert "cord" in remark.message
+
+
+def test_for_a_size_without_a_cast_on_or_a_drop_stands_a_dash():
+    made = cast_on(Sections(33, 35, 12), 2)
+    first, places = run_cast_on([None, made])
+    assert first.startswith(f"Cast on {DASH} ({made.stitches}) stitches and join")
+    assert f": {DASH} ({made.gaps[0].stitches}) stitches (back), marker 1;" in places
+    drop = front_drop(34, 8, GAUGE)
+    work, join = run_drop([drop, None])
+    assert work.startswith(f"Work the first 8 ({DASH}) rounds of the yoke")
+    assert join.endswith(f"go on with round 9 ({DASH}).")
+    assert run_drop([None, None]) == ()
+
+
+def test_cast_ons_that_are_worked_in_different_ways_are_not_told_together():
+    assert run_cast_on([cast_on(Sections(33, 35, 12), 2), cast_on(Sections(33, 35, 12), 2, way="flat")]) == ()

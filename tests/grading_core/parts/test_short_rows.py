@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back, run_instructions
-from grading_core.wording import DASH
+from grading_core.printing import DASH
 from tests.floors import in_a_hundred_cases
 from tests.oracles.short_row_knitter import NeckStitches, knit
 

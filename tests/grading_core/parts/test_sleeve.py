@@ -160,7 +160,7 @@ def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs
     told = run_instructions([planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))])
     assert told[1] == (
         "Decrease 1 stitch on either side of the marker (2 fewer) every 13th (9th) round 2 (6) times, "
-        "then every 14th (10th) round 7 (7) times."
+        "then every 14th (10th) round 7 times."
     )
     assert told[2] == "There are 49 (53) stitches on the needle."
 

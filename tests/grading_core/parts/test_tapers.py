@@ -1,8 +1,8 @@
 from __future__ import annotations
 
 from grading_core.parts.tapers import run_tapers
+from grading_core.printing import DASH
 from grading_core.shaping import Event, Phase, phases
-from grading_core.wording import DASH
 
 
 def words(stitches: int) -> str:
@@ -26,7 +26,7 @@ def test_shaping_in_every_round_of_every_size_needs_no_ordinal():
 def test_a_size_with_fewer_steps_works_the_last_one_0_times_and_is_told_to_leave_it_out():
     sizes = [[Phase(1, 6, ((2, 2),), 3), Phase(7, 12, ((3, 2),), 2)], [Phase(1, 12, ((4, 2),), 3)]]
     assert run_tapers(sizes, words) == (
-        "Decrease 2 every 2nd (4th) round 3 (3) times, then every 3rd (5th) round 2 (0) times "
+        "Decrease 2 every 2nd (4th) round 3 times, then every 3rd (5th) round 2 (0) times "
         "(leave out what is worked 0 times in your size).",
     )
 

@@ -4,7 +4,7 @@ import pytest
 
 from grading_core.chart.layout import WORKING_ORDER
 from grading_core.parts.underarm import Underarm, any_seams, seam_run, sides_words, start_words
-from grading_core.wording import DASH
+from grading_core.printing import DASH
 
 
 @pytest.mark.parametrize(("stitches", "seam"), [(15, 3), (14, 0), (15, 1), (8, 4), (9, 9)])

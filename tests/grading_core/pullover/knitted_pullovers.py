@@ -117,6 +117,8 @@ def said(made: Pullover, part: str, pattern: str) -> list[list[int]]:
     found = re.search(pattern.replace("RUN", RUN), sentences)
     assert found, sentences
     columns = [[int(number) for number in re.findall(r"\d+", run)] for run in found.groups()]
+    # a number that all sizes share is said once
+    columns = [column * len(made.sizes) if len(column) == 1 else column for column in columns]
     return [list(numbers) for numbers in zip(*columns, strict=True)]
 
 

@@ -40,8 +40,8 @@ def test_another_ease_makes_the_counts_anew():
 def test_longer_sleeves_and_another_band_change_nothing_above_them():
     changes = Changes(sleeve_length=Fraction(50), band=BandChange(Fraction(3), construction="double"))
     made = grade_pullover(replace(PLAIN, changes=changes))
-    changed = {(change.item, change.unit) for change in made.changed}
-    lengths = {("finished_sleeve_length", "cm"), ("finished_reach", "cm")}
+    changed = {(change.part, change.item) for change in made.changed}
+    lengths = {("finished", "sleeve_length"), ("finished", "reach")}
     assert changed <= {("sleeve", "rounds"), ("band", "rounds"), *lengths}
     assert [size.counts for size in outcomes(made)] == [size.counts for size in outcomes(grade_pullover(PLAIN))]
 
@@ -50,13 +50,13 @@ def test_what_changed_is_every_number_that_differs_from_the_design_and_no_other(
     design = grade_pullover(PLAIN)
     made = grade_pullover(replace(PLAIN, changes=Changes(body_length=Fraction(40))))
     expected = [
-        (label, before.item, before.unit, before.values[index], after.values[index])
+        (label, before.part, before.item, before.unit, before.values[index], after.values[index])
         for index, label in enumerate(size.label for size in made.sizes)
         for before, after in zip(design.table, made.table, strict=True)
         if before.values[index] != after.values[index]
     ]
     assert expected
-    found = [(each.size, each.item, each.unit, each.designed, each.changed) for each in made.changed]
+    found = [(each.size, each.part, each.item, each.unit, each.designed, each.changed) for each in made.changed]
     assert found == expected
 
 
@@ -101,8 +101,11 @@ def test_another_style_of_sleeve_is_as_long_as_a_design_of_that_style():
 
 def test_a_length_that_reads_the_same_is_not_a_change():
     # a rib of other rounds moves lengths by thousandths of a centimetre that nobody reads
-    design = [Row("length", "cm", (Fraction("20.320"), Fraction("20.3249"), None, 5))]
-    changed = [Row("length", "cm", (Fraction("20.3249"), Fraction("20.3251"), None, 5))]
+    def row(*values):
+        return Row(part="finished", item="bust", unit="cm", title="", values=values, printed=())
+
+    design = [row(Fraction("20.320"), Fraction("20.3249"), None, 5)]
+    changed = [row(Fraction("20.3249"), Fraction("20.3251"), None, 5)]
     (found,) = changed_numbers(["S", "M", "L", "XL"], design, changed)
     # 20.32 to 20.32, and 20.32 to 20.33
     assert found.size == "M"

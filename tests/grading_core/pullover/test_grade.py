@@ -126,8 +126,11 @@ def test_the_sizes_that_are_impossible_are_the_largest_and_alone_have_no_numbers
     impossible = [isinstance(size, Impossible) for size in outcomes(made)]
     assert 0 < sum(impossible) < len(impossible)
     assert impossible == sorted(impossible)
+    # a plain pullover has neither a front drop nor bust darts, in any size
+    without = {("neck", "front_drop"), ("body", "bust_dart_rows")}
     for row in made.table:
-        assert [value is None for value in row.values] == impossible
+        if (row.part, row.item) not in without:
+            assert [value is None for value in row.values] == impossible
 
 
 @pytest.mark.parametrize("field", ["yoke.depth", "yoke.step", "yoke.double_body"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from itertools import pairwise, product
 from types import SimpleNamespace
@@ -79,11 +80,16 @@ def test_the_hem_of_babies_with_equal_hips_does_not_fall(bust):
         assert counts == sorted(counts)
 
 
-def test_no_dash_stands_for_a_size_whose_rounds_are_known():
+def test_a_dash_stands_for_an_impossible_size_and_for_none_whose_rounds_are_known():
     request = PulloverRequest(
         gauges=Gauges(Gauge.over(Fraction(23), Fraction(55, 2), Fraction(10))),
         body_table="babies",
         body=BodyWishes(levels=(LevelWish("hip", Fraction(1016, 100)),)),
     )
-    (body,) = [part.sentences for part in grade_pullover(request).instructions if part.part == "body"]
-    assert "\u2013" not in " ".join(body)
+    made = grade_pullover(request)
+    (body,) = [part.sentences for part in made.instructions if part.part == "body"]
+    dashes = [sentence.count("\u2013") for sentence in body]
+    # the first of the five sizes is impossible: a dash stands in every run, and only in its place
+    assert isinstance(made.sizes[0].outcome, Impossible)
+    assert all(count == len(re.findall(r"\u2013 \(", sentence)) for count, sentence in zip(dashes, body, strict=True))
+    assert sum(dashes)

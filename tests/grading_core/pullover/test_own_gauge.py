@@ -12,6 +12,7 @@ from grading_core.pullover.own_gauge import run_instructions
 from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, NeckWishes, SleeveWishes, YarnWishes
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
+from grading_core.wording import size_run
 from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, outcomes, sizes_of, yoke
 
 LOOSER = Gauge.over(Fraction(20), Fraction(28), Fraction(10))
@@ -77,9 +78,10 @@ def test_each_fabric_is_measured_at_its_own_gauge():
 
 def test_what_changed_is_every_finished_measurement_and_nothing_else():
     made = kept(replace(PLAIN, labels=("S", "M")), LOOSER)
-    finished = {row.item for row in made.table if row.item.startswith("finished_")}
-    # front and back are alike at any gauge
-    assert {each.item for each in made.changed} == finished - {"finished_front_extra"}
+    finished = {(row.part, row.item) for row in made.table if row.part == "finished"}
+    # front and back are alike at any gauge; the ease is what the garment measures beyond the body
+    told = {(each.part, each.item) for each in made.changed}
+    assert told == (finished - {("finished", "front_extra")}) | {("to_fit", "ease")}
     assert {each.size for each in made.changed} == {"S", "M"}
 
 
@@ -253,7 +255,7 @@ def test_added_and_left_out_rounds_are_told_part_by_part():
     assert [each.body for each in corrections] == half
     assert {each.yoke for each in corrections} == {0}
     corrected = run_instructions(_by_label(made), "GAUGE")[1]
-    assert f"add {half[0]} ({half[1]}, {half[2]}) rounds in the body and add" in corrected
+    assert f"add {size_run(half)} rounds in the body and add" in corrected
     assert "yoke add" not in corrected
 
 

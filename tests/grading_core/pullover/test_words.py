@@ -8,11 +8,13 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
+from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
 from grading_core.units import CM_PER_INCH
-from grading_core.wording import DASH
+from grading_core.yoke.request import Options
 from tests.grading_core.pullover.knitted_pullovers import (
     DIAMOND,
     FINE,
@@ -104,6 +106,41 @@ def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does(
     ):
         later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
         assert (above - later - (below + under - last + 1)) % DIAMOND.width == 0
+
+
+def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
+    # the largest sizes have too few rounds for single increases
+    request = replace(
+        REQUESTS["a chart that runs on"], labels=("S", "M", "5X"), yoke=YokeWishes(options=Options(double_body="never"))
+    )
+    made = grade_pullover(request)
+    possible = [not isinstance(size.outcome, Impossible) for size in made.sizes]
+    assert possible == [True, True, False]
+    told = {part.part: part.sentences for part in made.instructions}
+    assert told["neck"][0] == "Sizes: S (M, 5X)."
+    runs = [
+        run
+        for part in told.values()
+        for sentence in part
+        for run in re.findall(r"[\w\u2013]+ \(([^()a-z]+)\)", sentence)
+    ]
+    assert len(runs) > 30
+    for run in runs:
+        others = run.split(", ")
+        assert len(others) == 2, run
+        assert (others[1] == DASH) == (run != "M, 5X"), run
+
+
+def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
+    request = replace(PLAIN, labels=("S", "5X"), yoke=YokeWishes(options=Options(double_body="never")))
+    gauge = Gauge.over(Fraction(45, 2), Fraction(31), Fraction(10))
+    with printed_as(Printing(missing="none", decimal_mark=",")):
+        made = grade_pullover(replace(request, gauges=Gauges(gauge)))
+    sentences = " ".join(sentence for part in made.instructions for sentence in part.sentences)
+    assert "22,5 stitches and 31 rounds to 10 cm = 4 in" in sentences
+    assert "22.5" not in sentences
+    assert "(none)" in sentences
+    assert DASH not in sentences
 
 
 def test_the_words_begin_with_sizes_and_gauges():

@@ -6,9 +6,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from grading_core.gauge import Gauge
+from grading_core.printing import DASH, Printing, printed_as
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import EvenSteps, SentSize
-from grading_core.wording import DASH
 from tests.grading_core.sizes.sent_sizes import GAUGE, grade, paths, sent
 
 # What is answered
@@ -164,9 +164,10 @@ def test_runs_are_printed_to_the_steps_asked():
     # 185 / 2.2 = 84.09 cm = 33.11 in, and 207 / 2.2 = 94.09 cm = 37.04 in
     sizes = (sent("S", bust=84), sent("M", bust=94))
     assert grade(*sizes).runs["bust"].finished_cm == "84 (94)"
-    assert grade(*sizes, printed_cm_step=Fraction("0.1")).runs["bust"].finished_cm == "84.1 (94.1)"
+    with printed_as(Printing(cm_step=Fraction("0.1"), decimal_mark=",")):
+        assert grade(*sizes).runs["bust"].finished_cm == "84,1 (94,1)"
     # 40.4 in is nearest to 40 1/2 by quarters as by halves, 40.2 in to 40 1/4 and to 40
     fine = {"gauge": Gauge.over(Fraction(100), Fraction(100), Fraction(1))}
     assert grade(sent("S", bust="102.1"), **fine).runs["bust"].finished_inch == "40 1/4"
-    halves = grade(sent("S", bust="102.1"), **fine, printed_inch_step="1/2")
-    assert halves.runs["bust"].finished_inch == "40"
+    with printed_as(Printing(inch_step=Fraction(1, 2))):
+        assert grade(sent("S", bust="102.1"), **fine).runs["bust"].finished_inch == "40"

@@ -1,6 +1,6 @@
 from fractions import Fraction
 
-from grading_core.wording import DASH
+from grading_core.printing import DASH
 from grading_core.yarn.result import Amount, Contrast, Need, SizeNeeds, YarnEstimates
 
 
