@@ -1,19 +1,21 @@
 """A whole top-down raglan pullover in every size, as a recipe: its stages in the order of the craft.
 
-The garment as far as its parts (see `garment`); what would make an impossible size possible; the chart laid over what
-there is; yarn; what the counts come to at the gauge of a maker who keeps them; table and words; words of warning.
+The garment as far as its parts (see `garment`), and what the counts come to at the gauge of a maker who keeps them, in
+all sizes, since each has a say in the others. Of those that are answered: what would make an impossible size possible;
+the chart laid over what there is; yarn; table and words; words of warning.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from grading_core.answer_sizes import is_answered
 from grading_core.chart.grid import describe
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
-from grading_core.pullover.garment import knit_garment
+from grading_core.pullover.garment import Outcomes, knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
@@ -39,42 +41,53 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     """
     garment = knit_garment(request)
     outcomes = with_nearest(request, garment, lambda changed, among: knit_garment(changed, among).outcomes)
-
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    making, neck, yoke = garment.making, request.neck, request.yoke
+    labels = [label for label in outcomes if is_answered(label, request.answer_sizes)]
+
+    making, neck = garment.making, request.neck
     version = making.version
-    plan = plan_chart(request.chart, chart_anchor(request.chart), yoke, version.gauges)
-    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in making.wearers))
+    plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, version.gauges)
+    charted = {label: knitted[label] for label in labels if label in knitted}
+    placements = lay_chart(plan, charted, for_children=any(wearer.child for wearer in making.wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
-        for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds)
-            knitted[label] = replace(size, yarn=yarn)
+        for label in charted:
+            yarn = colour_yarn(knitted[label], plan, request.yarn, making.fabrics.rounds)
+            knitted[label] = replace(knitted[label], yarn=yarn)
 
     gauges = version.gauges.used(charted=request.chart is not None)
     knitted = at_own_gauge(knitted, making.wearers, request, plan)
-    answered = {label: knitted.get(label, outcome) for label, outcome in outcomes.items()}
-    made = garment_table(answered.values())
-    changed: Iterator[ChangedNumber] = iter(())
-    if request.changes:
-        compared = own_gauge_table(answered.values()) if request.kept_at else made
-        changed = changed_numbers([*outcomes], garment_table(garment.designed.values()), compared)
+    answered = {label: knitted[label] for label in labels if label in knitted}
+    told = {label: answered.get(label, outcomes[label]) for label in labels}
+    sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
+    bodies = [body for body in garment.bodies if body.label in labels]
+    remarks = (
+        *body_remarks(bodies, version.lengths, request.body.levels, request.body_table),
+        *garment_remarks(making, garment.solved.by_label, knitted),
+        *(yarn_remarks(request.yarn, told.values(), charted=plan is not None) if request.yarn else ()),
+        *chart_remarks(placements, neck.start),
+        *own_gauge_remarks(answered.values()),
+    )
     return Pullover(
-        sizes=tuple(PulloverSize(label, outcome) for label, outcome in answered.items()),
+        parts=request.parts,
+        sizes=sizes,
         gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=(*made, *yarn_table(answered.values())),
-        instructions=instructions(answered, gauges, neck.start, plan, request.kept_at),
-        changed=tuple(changed),
-        remarks=(
-            *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
-            *garment_remarks(making, garment.solved.by_label, knitted),
-            *(yarn_remarks(request.yarn, answered.values(), charted=plan is not None) if request.yarn else ()),
-            *chart_remarks(placements, neck.start),
-            *own_gauge_remarks(knitted.values()),
-        ),
+        table=(*garment_table(told.values()), *yarn_table(told.values())) if "table" in request.parts else (),
+        instructions=instructions(told, gauges, neck.start, plan, request.kept_at)
+        if "instructions" in request.parts
+        else (),
+        changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
+        remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
+
+
+def _changed(request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize]) -> Iterator[ChangedNumber]:
+    """What a maker's changes have changed in the sizes that are answered."""
+    labels, outcomes = [size.label for size in sizes], [size.outcome for size in sizes]
+    compared = own_gauge_table(outcomes) if request.kept_at else garment_table(outcomes)
+    return changed_numbers(labels, garment_table(designed[label] for label in labels), compared)
