@@ -28,12 +28,15 @@ def main() -> None:
     """Bring examples and contract up to date."""
     client = create_app(Config()).test_client()
     for operation in operations(Config()):
-        for example in examples_of(operation.name):
+        for place, example in enumerate(examples_of(operation.name)):
             content = {
                 "summary": example.summary,
                 "request": example.request,
                 "answer": answer_of(client, operation, example.request),
             }
+            others = operation.media[1:] if place == 0 else ()
+            if others:
+                content["tables"] = {media: answer_of(client, operation, example.request, media) for media in others}
             path = HERE / "examples" / operation.name / f"{example.name}.json"
             path.write_bytes(orjson.dumps(content, option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE))
     CONTRACT.write_text(contract_text(), encoding="utf-8")

@@ -31,7 +31,7 @@ from service.errors import (
 )
 from service.examples import Example, examples_of
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
-from service.media import JSON, MEDIA
+from service.media import JSON
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import StrictSchema
@@ -52,9 +52,13 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
 * **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901).
 * **Wrong or impossible.** What contradicts itself is refused (422). What is sound but cannot be knitted in a
   size is answered: that size says `feasible: false`, why, and what would make it possible.
-* **Representations.** Operations that answer per size also answer as `text/csv`, in the columns
-  `{",".join(tables.HEADER)}`, and as `text/markdown`, a table of items and sizes. A type that
-  `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
+* **Representations.** Operations that answer per size also answer as `text/csv` and `text/markdown`: one table, a row
+  for each quantity, in the columns `{",".join(tables.KEYS)}`, one for each size by its label,
+  `{",".join(tables.RUNS)}`; a size whose label is another column's name has `size ` before it. Where
+  `print.csv_layout` is `long` CSV has the columns `{",".join(tables.LONG)}`. Lengths are in cm, and in inches in
+  `run_inch`. A pullover's table is its `table`; that of others has the numbers of each size by their place in the
+  JSON, without lists of rounds. A type that `Accept` names goes before one that a wildcard covers; JSON goes first
+  otherwise.
 * **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
   stitches in a section. Lists and numbers have theirs in the schemas.
 * Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
@@ -208,8 +212,8 @@ def _answer(operation: Operation[Any, Any], media: str, examples: list[Example])
         written["examples"] = {e.name: {"summary": e.summary, "value": e.answer} for e in examples}
     elif examples:
         first = examples[0]
-        value = MEDIA[media].write(first.answer)
-        written["examples"] = {first.name: {"summary": first.summary, "value": value}}
+        if media in first.tables:
+            written["examples"] = {first.name: {"summary": first.summary, "value": first.tables[media]}}
     if not written.get("examples"):
         written.pop("examples", None)
     return written

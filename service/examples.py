@@ -13,19 +13,20 @@ from typing import Any
 import orjson
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Example:
     """One named example.
 
     name: its file's name. summary: what it shows, in a line. request: the body, or the parameters of
     a GET; a body that is a file stands in base64 in a field `file`. answer: what it is answered with; None
-    until it has been recorded.
+    until it has been recorded. tables: an operation's first example as it is answered in other media types.
     """
 
     name: str
     summary: str
     request: dict[str, Any]
     answer: Any
+    tables: dict[str, str]
 
 
 def examples_of(operation: str) -> list[Example]:
@@ -39,4 +40,10 @@ def examples_of(operation: str) -> list[Example]:
 
 def _read(name: str, content: bytes) -> Example:
     held = orjson.loads(content)
-    return Example(name, held["summary"], held["request"], held.get("answer"))
+    return Example(
+        name=name,
+        summary=held["summary"],
+        request=held["request"],
+        answer=held.get("answer"),
+        tables=held.get("tables", {}),
+    )

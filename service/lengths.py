@@ -58,3 +58,12 @@ class LengthWriter:
         """A length in cm as {"cm", "inch"}."""
         cm, inch = to_answer(length_cm, self.convention)
         return {"cm": cm, "inch": inch}
+
+
+@dataclass(frozen=True, slots=True)
+class ExactLengths(LengthWriter):
+    """Leaves lengths exact, for what prints them itself."""
+
+    def __call__(self, length_cm: Fraction) -> Any:
+        """The length in cm as it is."""
+        return length_cm

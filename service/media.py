@@ -8,6 +8,7 @@ from typing import Any
 
 import orjson
 
+from service.printing import PrintSettings
 from service.representations import tables
 
 JSON = "application/json"
@@ -27,17 +28,19 @@ PICTURE = (SVG,)
 class Medium:
     """A representation of an answer.
 
-    content_type: its `Content-Type`. write: makes it of the answer: of the JSON object, or of what an operation drew.
+    content_type: its `Content-Type`. write: makes it of the answer, which is the JSON object or what an operation drew,
+    as a request wants it printed. table: whether it is a table, which is made of exact lengths.
     """
 
     content_type: str
-    write: Callable[[Any], str | bytes]
+    write: Callable[[Any, PrintSettings], str | bytes]
+    table: bool = False
 
 
 MEDIA = {
-    JSON: Medium(JSON, orjson.dumps),
-    CSV: Medium("text/csv; charset=utf-8; header=present", tables.csv),
-    MARKDOWN: Medium("text/markdown; charset=utf-8", tables.markdown),
-    SVG: Medium(SVG, lambda drawn: drawn),
+    JSON: Medium(JSON, lambda answer, _: orjson.dumps(answer)),
+    CSV: Medium("text/csv; charset=utf-8; header=present", tables.csv, table=True),
+    MARKDOWN: Medium("text/markdown; charset=utf-8", tables.markdown, table=True),
+    SVG: Medium(SVG, lambda drawn, _: drawn),
 }
 """By media type."""

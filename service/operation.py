@@ -11,11 +11,12 @@ from typing import Any, Generic, Literal, TypeVar
 from flask import Flask, Response, request
 from marshmallow import ValidationError
 
+from grading_core.printing import printed_as
 from grading_core.units import USUAL_INCH_CONVENTION
 from service import VERSION
 from service.errors import NOT_FOUND, Refusal
 from service.json_body import digest, read_file, read_json
-from service.lengths import LengthWriter, lengths_in
+from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
 from service.schemas.base import StrictSchema
@@ -34,7 +35,8 @@ class Operation(Generic[Request, Result]):
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
-    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is.
+    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. tabled: what
+    `call` takes where the answer is a table, as much as that needs.
     """
 
     path: str
@@ -49,6 +51,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    tabled: Callable[[Request], Request] = lambda loaded: loaded
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -69,13 +72,14 @@ class Operation(Generic[Request, Result]):
             loaded = self.load(data)
         else:
             loaded, input_digest = read_file(request, self.takes)
-        result = self.call(loaded)
-        with lengths_in(data.get("unit")):
-            answer = self._write(result, LengthWriter(data.get("inch_convention", USUAL_INCH_CONVENTION)))
-        if self.answer is not None:
-            answer["meta"] = {"version": VERSION, "input_digest": input_digest}
-        written = MEDIA[media]
-        return Response(written.write(answer), content_type=written.content_type)
+        written, settings = MEDIA[media], self.schema.print_settings(data)
+        length = (ExactLengths if written.table else LengthWriter)(data.get("inch_convention", USUAL_INCH_CONVENTION))
+        with lengths_in(data.get("unit")), printed_as(settings.printing):
+            answer = self._write(self.call(self.tabled(loaded) if written.table else loaded), length)
+            if self.answer is not None:
+                answer["meta"] = {"version": VERSION, "input_digest": input_digest}
+            body = written.write(answer, settings)
+        return Response(body, content_type=written.content_type)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

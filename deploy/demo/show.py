@@ -42,7 +42,7 @@ def show_pullover(answer: Answer) -> None:
     sizes = answer["sizes"]
     print_table(
         ["", *(size["label"] for size in sizes)],
-        [[title, *printed(row(answer, item, unit))] for title, item, unit in MAIN_NUMBERS],
+        [[title, *printed(row(answer, part, item))] for title, part, item in MAIN_NUMBERS],
     )
     print("\nWhere the increases fall (at each body edge + at each sleeve edge):\n")
     print_table(["", "rounds", "increases", "every", "times", "stitches then"], phase_rows(sizes))
@@ -64,7 +64,11 @@ def show_changes(answer: Answer) -> None:
     print_table(
         ["", "", "as designed", "hers"],
         [
-            [one["item"].replace("_", " "), one["unit"], *printed([one["designed"], one["changed"]])]
+            [
+                f"{one['part']}, {one['item']}".replace("_", " "),
+                one["unit"],
+                *printed([one["designed"], one["changed"]]),
+            ]
             for one in answer["changed"]
             if one["size"] == "M"
         ],
@@ -164,33 +168,38 @@ CHAPTERS: list[tuple[str, str, Callable[[Answer], None]]] = [
 
 
 MAIN_NUMBERS = (
-    ("cast-on, stitches", "cast_on", "stitches"),
-    ("  back and front, each", "neck_back", "stitches"),
-    ("  each sleeve", "neck_sleeve", "stitches"),
+    ("cast-on, stitches", "neck", "cast_on"),
+    ("  back and front, each", "neck", "back"),
+    ("  each sleeve", "neck", "sleeve"),
     ("yoke, rounds", "yoke", "rounds"),
-    ("increases, each body edge", "back_increases", "times"),
-    ("  doubled in rounds", "doubled_rounds", "rounds"),
-    ("  each sleeve edge", "sleeve_increases", "times"),
-    ("split, back and front, each", "split_back", "stitches"),
-    ("  each sleeve", "split_sleeve", "stitches"),
-    ("  underarm", "underarm", "stitches"),
+    ("increases, each body edge", "yoke", "back_increases"),
+    ("  doubled in rounds", "yoke", "doubled_rounds"),
+    ("  each sleeve edge", "yoke", "sleeve_increases"),
+    ("split, back and front, each", "split", "back"),
+    ("  each sleeve", "split", "sleeve"),
+    ("  underarm", "split", "underarm"),
     ("body, stitches", "body", "stitches"),
     ("sleeve, stitches", "sleeve", "stitches"),
-    ("  rounds that decrease", "sleeve_decrease_rounds", "rounds"),
+    ("  rounds that decrease", "sleeve", "decrease_rounds"),
     ("  cuff", "cuff", "stitches"),
-    ("finished bust, cm", "finished_bust", "cm"),
-    ("  upper arm", "finished_upper_arm", "cm"),
-    ("  yoke depth", "finished_yoke_depth", "cm"),
-    ("  underarm to hem", "finished_body_length", "cm"),
-    ("  underarm to cuff", "finished_sleeve_length", "cm"),
+    ("finished bust, cm", "finished", "bust"),
+    ("  upper arm", "finished", "upper_arm"),
+    ("  yoke depth", "finished", "depth"),
+    ("  underarm to hem", "finished", "body_length"),
+    ("  underarm to cuff", "finished", "sleeve_length"),
 )
-"""Rows of the pullover's table that are shown: what they are called here, their item and unit."""
+"""Rows of the pullover's table that are shown: what they are called here, their part and item."""
 
 
-def row(answer: Answer, item: str, unit: str) -> list[Any]:
+def row(answer: Answer, part: str, item: str) -> list[Any]:
     """One row of the pullover's table, a value for each size."""
-    (found,) = [one["values"] for one in answer["table"] if (one["item"], one["unit"]) == (item, unit)]
+    (found,) = [one["values"] for one in answer["table"] if (one["part"], one["item"]) == (part, item)]
     return list(found)
+
+
+def named(number: Answer) -> str:
+    """What a changed number is: `body rounds`."""
+    return f"{number['part']} {number['item']}".replace("_", " ")
 
 
 def printed(values: Sequence[Any]) -> list[str]:

@@ -1,159 +1,173 @@
-"""The answers of operations that answer per size, as CSV and Markdown.
+"""The answers of operations that answer per size as one table, in CSV and Markdown.
 
-One walk over the JSON answer gives the rows of both, so that the numbers are the same. An item is
-the dotted path of a value, list indexes counted from 1: `increase_rounds.1.round`. A length gives two
-rows, one in cm and one in inch; a count has its unit from its name. An answer that brings a table of its
-own has those rows first. After the sizes follows what the answer holds over all of them (size runs,
-warnings, the version), as rows without a size.
+A row is a quantity, and a column a size. An answer that brings a table of its own is that table. Of every other answer
+the rows are the numbers that its sizes have, keyed by where they stand in the JSON: `part` is the first step, `item`
+the others with dots between; a number that stands in the size itself is of the part `size`. Where a list holds what has
+a name of its own, that name is the step; other lists (rounds, phases, sentences, changes that would help) are no
+quantities of a size and left out, and so is what isn't feasible. Lengths are in cm.
 """
 
 from __future__ import annotations
 
 import csv as csv_writing
 import io
-from collections.abc import Sequence
-from types import NoneType
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
 from typing import Any, NamedTuple
 
-DASH = "\u2013"
+from grading_core.printing import printing
+from grading_core.units import exact, to_places
+from grading_core.wording import known_run
+from service.printing import PrintSettings
 
-HEADER = ("size", "item", "unit", "value")
+Number = int | float
 
-_LENGTH_UNITS = ("cm", "inch")
-_COUNT_UNITS = frozenset(
-    ("stitches", "rows", "rounds", "increases", "decreases", "columns", "colours", "balls", "grams", "metres")
+KEYS = ("part", "item", "unit")
+RUNS = ("run", "run_inch")
+LONG = ("size", *KEYS, "value")
+
+OF_THE_SIZE = "size"
+"""The part of what stands in a size itself."""
+
+_NAMES = ("method", "yarn", "colour")
+"""Fields by which the objects of a list are told apart."""
+
+_UNITS = frozenset(
+    ("cm", "inch", "stitches", "rows", "rounds", "increases", "decreases", "columns", "balls", "grams", "metres")
 )
-_MANY = {dict, list, NoneType}
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+_NUMBER = re.compile(r"-?[0-9]+([.,][0-9]+)?")
+_FINEST = Fraction(1, 10**4)
 
 
 class Row(NamedTuple):
-    """One item over several sizes. A tuple, since an answer may have a hundred thousand.
+    """One quantity. cells: one per size, None where it is missing. run, run_inch: as patterns print it, else empty."""
 
-    item: its dotted path. unit: "" where it has none. values: one per size, None where it is missing.
-    """
-
+    part: str
     item: str
     unit: str
-    values: tuple[Any, ...]
+    cells: Sequence[Number | None]
+    run: str
+    run_inch: str
 
 
-def rows(answers: Sequence[Any]) -> list[Row]:
-    """The items of several answers of one shape, side by side.
+def rows(answer: Mapping[str, Any]) -> list[Row]:
+    """The table of an answer whose lengths are still exact.
 
-    >>> for row in rows([{"stitches": 96, "bust": {"cm": 88.0, "inch": 34.65}}, {"stitches": 104}]):
-    ...     print(row.item, row.unit, row.values)
-    stitches stitches (96, 104)
-    bust cm (88.0, None)
-    bust inch (34.65, None)
+    >>> sizes = [{"label": "S", "bust": {"finished": Fraction(88)}}, {"label": "M", "bust": {"finished": Fraction(96)}}]
+    >>> rows({"sizes": sizes})
+    [Row(part='bust', item='finished', unit='cm', cells=[88.0, 96.0], run='88 (96)', run_inch='34 3/4 (37 3/4)')]
     """
-    found: list[Row] = []
-    _walk(found, "", "", answers)
-    return found
+    if "table" in answer:
+        return [
+            Row(row["part"], row["item"], row["unit"], row["values"], row.get("run", ""), row.get("run_inch", ""))
+            for row in answer["table"]
+        ]
+    sizes = answer["sizes"]
+    found: dict[tuple[str, ...], tuple[str, list[Any]]] = {}
+    for place, size in enumerate(sizes):
+        for path, unit, value in _quantities(size, (), ""):
+            found.setdefault(path, (unit, [None] * len(sizes)))[1][place] = value
+    return [_row(path, unit, values) for path, (unit, values) in found.items()]
 
 
-def csv(answer: dict[str, Any]) -> str:
-    """An answer as CSV (RFC 4180) in long form: one line per size and item.
+def labels_of(answer: Mapping[str, Any]) -> list[str]:
+    """The labels of the sizes that an answer has."""
+    return answer["labels"] if "labels" in answer else [size["label"] for size in answer["sizes"]]
+
+
+def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
+    """An answer as CSV (RFC 4180), with a header.
 
     Text that a spreadsheet would take for a formula gets an apostrophe before it.
     """
-    labels, per_size, overall = _parts(answer)
     page = io.StringIO()
     writer = csv_writing.writer(page, lineterminator="\r\n")
-    writer.writerow(HEADER)
-    for place, label in enumerate(map(_csv_cell, labels)):
-        writer.writerows([(label, item, unit, _csv_cell(values[place])) for item, unit, values in per_size])
-    writer.writerows([("", item, unit, _csv_cell(values[0])) for item, unit, values in overall])
+    table, labels = rows(answer), [_disarmed(label) for label in labels_of(answer)]
+    keyed = [(row.part, _disarmed(row.item), row.unit) for row in table]
+    if settings.csv_layout == "long":
+        writer.writerow(LONG)
+        for place, label in enumerate(labels):
+            writer.writerows((label, *key, row.cells[place]) for key, row in zip(keyed, table, strict=True))
+    else:
+        writer.writerow((*KEYS, *_columns(labels), *RUNS))
+        for key, row in zip(keyed, table, strict=True):
+            writer.writerow((*key, *row.cells, _disarmed(row.run), _disarmed(row.run_inch)))
     return page.getvalue()
 
 
-def markdown(answer: dict[str, Any]) -> str:
-    """An answer as Markdown: a table of items and sizes, and one of what holds for all sizes."""
-    labels, per_size, overall = _parts(answer)
-    lines = _table(("item", "unit", *labels), per_size)
-    if overall:
-        lines += ["", *_table(("all sizes", "unit", "value"), overall)]
+def markdown(answer: Mapping[str, Any], _: PrintSettings) -> str:
+    """An answer as Markdown: the table that CSV has, with what is printed for a missing number in empty cells."""
+    columns = _columns(labels_of(answer))
+    lines = [
+        _line((*KEYS, *columns, *RUNS)),
+        f"| {' | '.join(('---',) * len(KEYS) + ('---:',) * len(columns) + ('---',) * len(RUNS))} |",
+    ]
+    missing = printing().missing
+    for row in rows(answer):
+        cells = [missing if cell is None else str(cell) for cell in row.cells]
+        lines.append(_line((row.part, row.item, row.unit, *cells, row.run, row.run_inch)))
     return "\n".join(lines) + "\n"
 
 
-def _parts(answer: dict[str, Any]) -> tuple[list[str], list[Row], list[Row]]:
-    sizes = answer["sizes"]
-    labels = [size["label"] for size in sizes]
-    tabled = [Row(f"table.{row['item']}", row["unit"], tuple(row["values"])) for row in answer.get("table", ())]
-    per_size = rows([{name: value for name, value in size.items() if name != "label"} for size in sizes])
-    overall = rows([{name: value for name, value in answer.items() if name not in ("sizes", "table")}])
-    return labels, tabled + per_size, overall
+def _quantities(value: Any, path: tuple[str, ...], unit: str) -> Iterator[tuple[tuple[str, ...], str, Any]]:
+    """The numbers below one place of a size, with their paths; unit is what a count here would have."""
+    kind = type(value)
+    if kind is Fraction:
+        yield path, "cm", value
+    elif kind is int or kind is float:
+        yield path, unit, value
+    elif kind is dict and value.get("feasible", True):
+        for name, below in value.items():
+            yield from _quantities(below, (*path, name), _unit(name) or unit)
+    elif kind is list and value and type(value[0]) is dict:
+        named = next((name for name in _NAMES if name in value[0]), None)
+        for each in value if named else ():
+            yield from _quantities(each, (*path, each[named]), "")
 
 
-def _walk(found: list[Row], path: str, unit: str, values: Sequence[Any]) -> None:
-    """Add the rows below one path; unit is what a count here would have."""
-    kinds = set(map(type, values))
-    if dict not in kinds and list not in kinds:
-        found.append(Row(path, unit, tuple(values)))
-        return
-    records = [value for value in values if isinstance(value, dict)]
-    lists = [value for value in values if isinstance(value, list)]
-    if kinds - _MANY:
-        scalars = tuple(None if isinstance(value, dict | list) else value for value in values)
-        found.append(Row(path, unit, scalars))
-    if records and tuple(records[0]) == _LENGTH_UNITS:
-        for name in _LENGTH_UNITS:
-            found.append(Row(path, name, tuple(_below(values, name))))
-    elif records:
-        for name in dict.fromkeys(name for record in records for name in record):
-            _walk(found, _join(path, name), _unit(name) or unit, _below(values, name))
-    for place in range(max(map(len, lists), default=0)):
-        below = [value[place] if isinstance(value, list) and place < len(value) else None for value in values]
-        # What stands in a list is counted by its own name, not by the list's.
-        inherited = "" if any(isinstance(value, dict) for value in below) else unit
-        _walk(found, _join(path, str(place + 1)), inherited, below)
-
-
-def _below(values: Sequence[Any], name: str) -> list[Any]:
-    return [value.get(name) if isinstance(value, dict) else None for value in values]
-
-
-def _join(path: str, step: str) -> str:
-    return f"{path}.{step}" if path else step
+def _row(path: tuple[str, ...], unit: str, values: Sequence[Any]) -> Row:
+    printed = printing()
+    part, *item = path if len(path) > 1 else (OF_THE_SIZE, *path)
+    if unit == "cm" and any(type(value) is Fraction for value in values):
+        run, run_inch = (
+            known_run([None if value is None else write(value) for value in values])
+            for write in (printed.cm, printed.inches)
+        )
+        cells = [None if value is None else to_places(value) for value in values]
+    else:
+        run = known_run([None if value is None else printed.decimal(exact(value), _FINEST) for value in values])
+        run_inch, cells = None, list(values)
+    return Row(part, ".".join(item), unit, cells, run or "", run_inch or "")
 
 
 def _unit(name: str) -> str:
     last = name.partition("_by_")[0].rpartition("_")[2]
-    return last if last in _COUNT_UNITS else ""
+    return last if last in _UNITS else ""
 
 
-def _plain(value: Any) -> str:
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    return str(value)
+def _columns(labels: Sequence[str]) -> list[str]:
+    """The names of the sizes' columns: a label that is another column's name already has `size` before it."""
+    columns: list[str] = []
+    for place, label in enumerate(labels, 1):
+        while label in (*KEYS, *RUNS, *columns, *labels[place:]):
+            label = f"size {label}"
+        columns.append(label)
+    return columns
 
 
-def _csv_cell(value: Any) -> Any:
-    """A value as the writer takes it, which writes None as nothing and numbers as JSON does."""
-    kind = type(value)
-    if kind is int or kind is float or value is None:
-        return value
-    if isinstance(value, str) and value.startswith(_FORMULA_STARTS):
-        return "'" + value
-    return _plain(value)
+def _disarmed(text: str) -> str:
+    """Text that no spreadsheet takes for a formula."""
+    return f"'{text}" if text.startswith(_FORMULA_STARTS) and not _NUMBER.fullmatch(text) else text
 
 
-def _table(head: Sequence[str], body: Sequence[Row]) -> list[str]:
-    lines = [_line(head), _line(["---"] * 2 + ["---:"] * (len(head) - 2), escape=False)]
-    return lines + [_line((row.item, row.unit, *row.values)) for row in body]
+def _line(cells: Sequence[str]) -> str:
+    return f"| {' | '.join(map(_markdown_cell, cells))} |"
 
 
-def _line(cells: Sequence[Any], escape: bool = True) -> str:
-    return f"| {' | '.join(_markdown_cell(cell) if escape else cell for cell in cells)} |"
-
-
-def _markdown_cell(value: Any) -> str:
-    kind = type(value)
-    if kind is int or kind is float:
-        return str(value)
-    if value is None:
-        return DASH
-    text = " ".join(_plain(value).splitlines())
+def _markdown_cell(value: str) -> str:
+    text = " ".join(value.splitlines())
     for character, written in (("\\", "\\\\"), ("|", "\\|"), ("<", "&lt;")):
         text = text.replace(character, written)
     return text

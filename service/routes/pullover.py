@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from grading_core.pullover.grade import grade_pullover
 from service.media import PER_SIZE
 from service.operation import Operation
@@ -32,6 +34,7 @@ A size that can't be knitted says so (`feasible: false`), with what would make i
     answer=PulloversSchema,
     call=grade_pullover,
     media=PER_SIZE,
+    tabled=lambda request: replace(request, include=("table",)),
 )
 
 OPERATIONS = (PULLOVERS,)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, ClassVar
@@ -10,6 +10,7 @@ from typing import Any, ClassVar
 from marshmallow import RAISE, Schema, ValidationError, missing
 
 from service.lengths import LengthWriter
+from service.printing import PrintSettings
 from service.schemas.records import part_builders, path_to
 from service.schemas.writing import Write, compiled_writer
 
@@ -130,6 +131,13 @@ class StrictSchema(Schema):
         if errors:
             raise ValidationError(errors)
         return self.build(loaded) if usual is None else replace(usual, **self._by_attribute(loaded))
+
+    def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
+        """How the answer to a request is printed; the usual way unless requests of the schema can say so.
+
+        data: a valid request.
+        """
+        return PrintSettings()
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid object becomes."""

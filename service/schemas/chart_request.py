@@ -21,9 +21,10 @@ from service.charts import chart_of_pixels
 from service.lengths import LengthWriter
 from service.png_chart import MAX_BYTES, read_png
 from service.schemas.base import StrictSchema, exactly_one_of
-from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, GaugeSchema
 from service.schemas.containers import Items, Mapping, Nested
 from service.schemas.fields import Choice, Describe, Flag, Hex, Number, Text, Whole
+from service.schemas.printing import PrintedRequestSchema
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
 from service.schemas.records import sent_as
 from service.schemas.writing import Write
@@ -241,7 +242,7 @@ class ChartOptionsSchema(StrictSchema):
     )
 
 
-class ChartPlacementsRequestSchema(ChartOptionsSchema, AnswerSizesSchema, RequestSchema):
+class ChartPlacementsRequestSchema(ChartOptionsSchema, AnswerSizesSchema, PrintedRequestSchema):
     """A chart, and the sizes that it is to be placed on."""
 
     record: ClassVar[type[Any] | None] = ChartRequest

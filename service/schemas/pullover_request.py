@@ -26,9 +26,10 @@ from grading_core.pullover.request import (
 )
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
-from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Length, Number, Whole
+from service.schemas.printing import PrintedRequestSchema
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
 
@@ -310,7 +311,7 @@ class PulloverChangesSchema(StrictSchema):
         return Changes(**_with_gauges(loaded))
 
 
-class PulloversRequestSchema(BodiesSchema, RequestSchema):
+class PulloversRequestSchema(BodiesSchema, PrintedRequestSchema):
     """A pullover to grade. Only a gauge is required; everything else has a default that makes a wearable garment.
 
     With neither `body_table` nor `sizes` it is graded for all women's sizes.

@@ -29,10 +29,10 @@ from service.schemas.common import (
     GaugeSchema,
     LengthSchema,
     NearestSchema,
-    RequestSchema,
 )
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
+from service.schemas.printing import PrintedRequestSchema
 from service.schemas.writing import Write
 
 
@@ -109,7 +109,7 @@ class IncreaseOptionsSchema(StrictSchema):
     double_where = Choice(description="In which increase rounds the body is doubled.")
 
 
-class RaglanOptionsSchema(IncreaseOptionsSchema, AnswerSizesSchema, RequestSchema):
+class RaglanOptionsSchema(IncreaseOptionsSchema, AnswerSizesSchema, PrintedRequestSchema):
     """How a yoke is increased; the same for all sizes."""
 
     gauge = Nested(GaugeSchema, "The gauge of the yoke, for depths and slopes.", required=True)

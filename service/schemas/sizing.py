@@ -38,7 +38,8 @@ from service.schemas.common import (
     RequestSchema,
 )
 from service.schemas.containers import ByType, Items, Mapping, Nested
-from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
+from service.schemas.fields import Choice, Flag, Length, Text, Whole
+from service.schemas.printing import PrintedRequestSchema
 
 MAX_BODY = 1000
 """No body measurement is longer, in either unit."""
@@ -119,7 +120,7 @@ def ease_field(*measurements: str, description: str) -> Mapping:
     )
 
 
-class SizeGradingsRequestSchema(BodiesSchema, RequestSchema):
+class SizeGradingsRequestSchema(BodiesSchema, PrintedRequestSchema):
     """Bodies, ease and gauge, to become counts and finished measurements."""
 
     record = SizeGradingRequest
@@ -133,8 +134,6 @@ class SizeGradingsRequestSchema(BodiesSchema, RequestSchema):
         "By measurement: which counts are permitted. The nearest whole number unless sent.",
         most=len(MEASUREMENTS),
     )
-    printed_cm_step = Number("To what the centimetres of the size runs are rounded.", minimum=0.1, maximum=5, unit="cm")
-    printed_inch_step = Choice(description="To what the inches of the size runs are rounded.")
 
 
 class MatchedGradingSchema(SizeGradingsRequestSchema):

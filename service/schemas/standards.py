@@ -16,6 +16,7 @@ from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSchema, LengthSchema
 from service.schemas.containers import Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Number, Text, Whole
+from service.schemas.printing import PrintParametersSchema
 from service.schemas.records import sent_as
 from service.schemas.writing import Write
 
@@ -30,8 +31,8 @@ class Figure(Number):
         return lambda value, _: sent_as(value)
 
 
-class BodyTableParametersSchema(StrictSchema):
-    """Which body table."""
+class BodyTableParametersSchema(PrintParametersSchema):
+    """Which body table, and how it is printed."""
 
     name = Choice(*BODY_TABLES, required=True, description="The table's name.")
 

@@ -14,9 +14,10 @@ from grading_core.yarn.result import (
     YarnEstimates,
 )
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema
 from service.schemas.containers import Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Hex, Number, Prose, Text, Whole
+from service.schemas.printing import PrintedRequestSchema
 from service.schemas.standards import SourceSchema
 
 MAX_STRANDS = 20
@@ -113,7 +114,7 @@ class SizeStitchesSchema(StrictSchema):
     )
 
 
-class YarnEstimatesRequestSchema(AnswerSizesSchema, RequestSchema):
+class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
     """Yarns, and the stitches of every size."""
 
     record = YarnEstimateRequest

@@ -90,11 +90,33 @@ def check(request: Json, answer: Json) -> None:
             assert sum(colour["stitches"] for colour in size["yarn"]) == worked_stitches(size)
     if request.get("changes", {}).get("keep_counts"):
         check_own_gauge(request, answer)
+    _check_table(request, answer)
+
+
+def _check_table(request: Json, answer: Json) -> None:
+    """Fail where a row of the table doesn't have what the sizes have, the body that is sent, or the yarn."""
+    rows = {(row["part"], row["item"]): row for row in answer["table"]}
+    assert len(rows) == len(answer["table"])
+    colours = [need["colour"] for size in feasible(answer)[:1] for need in size.get("yarn", ())]
+    amounts = {("yarn", f"{unit}_{place}"): unit for place, _ in enumerate(colours, 1) for unit in YARN}
+    to_fit = {("to_fit", "bust"): "cm", ("to_fit", "ease"): "cm"}
+    assert {key: row["unit"] for key, row in rows.items()} == to_fit | TABLE_UNITS | amounts
+    sent = {size["label"]: size.get("bust") for size in request.get("sizes", ())}
     for index, size in enumerate(answer["sizes"]):
-        for row in answer["table"]:
-            value = TABLE[row["item"], row["unit"]](size) if size["feasible"] else None
-            assert row["values"][index] == value, (size["label"], row["item"])
-    assert {(row["item"], row["unit"]) for row in answer["table"]} == set(TABLE)
+        values = {key: row["values"][index] for key, row in rows.items()}
+        if not size["feasible"]:
+            assert set(values.values()) == {None}, size["label"]
+            continue
+        for (part, item, _), told in TABLE.items():
+            assert values[part, item] == told(size), (size["label"], part, item)
+        bust, ease = values["to_fit", "bust"], values["to_fit", "ease"]
+        assert abs(values["finished", "bust"] - bust - ease) < 0.011, size["label"]
+        if sent.get(size["label"]) is not None:
+            assert abs(bust - sent[size["label"]] * (2.54 if request.get("unit") == "in" else 1)) < 0.0051
+        for place, need in enumerate(size.get("yarn", ()), 1):
+            assert rows["yarn", f"grams_{place}"]["colour"] == need["colour"]
+            for name, of in YARN.items():
+                assert abs(values["yarn", f"{name}_{place}"] - of(need)) < 0.11, (size["label"], name)
 
 
 def check_own_gauge(request: Json, answer: Json) -> None:
@@ -395,6 +417,7 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> No
         "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
         "wrist": fabrics.rib.wide(cuff["stitches"]),
+        "band": fabrics.rib.wide(size["band"]["stitches"]),
         "body_length": fabrics.high(split, body["rounds"]) + fabrics.rib.high(hem["rounds"]),
         "front_extra": first_below.wide(size["split"]["sections"]["front"] - size["split"]["sections"]["back"]),
         "sleeve_length": fabrics.high(split, sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
@@ -474,50 +497,59 @@ def _lay(request: Json, size: Json) -> None:
 
 
 TABLE = {
-    ("cast_on", "stitches"): lambda size: size["neck"]["cast_on"],
-    ("neck", "stitches"): lambda size: size["yoke"]["stitches"]["neck"],
-    ("neck_back", "stitches"): lambda size: size["neck"]["sections"]["back"],
-    ("neck_front", "stitches"): lambda size: size["neck"]["sections"]["front"],
-    ("neck_sleeve", "stitches"): lambda size: size["neck"]["sections"]["sleeve"],
-    ("short_rows", "rows"): lambda size: len(size["neck"]["turns"]),
-    ("front_drop", "rows"): lambda size: size["neck"].get("front_drop", {"rows": 0})["rows"],
-    ("yoke", "rounds"): lambda size: size["yoke"]["rounds"],
-    ("increase_rounds", "rounds"): lambda size: len(size["yoke"]["increase_rounds"]),
-    ("back_increases", "times"): lambda size: _times(size, "back"),
-    ("front_increases", "times"): lambda size: _times(size, "front"),
-    ("sleeve_increases", "times"): lambda size: _times(size, "sleeve"),
-    ("doubled_rounds", "rounds"): lambda size: sum(
+    ("neck", "cast_on", "stitches"): lambda size: size["neck"]["cast_on"],
+    ("neck", "stitches", "stitches"): lambda size: size["yoke"]["stitches"]["neck"],
+    ("neck", "back", "stitches"): lambda size: size["neck"]["sections"]["back"],
+    ("neck", "front", "stitches"): lambda size: size["neck"]["sections"]["front"],
+    ("neck", "sleeve", "stitches"): lambda size: size["neck"]["sections"]["sleeve"],
+    ("neck", "short_rows", "rows"): lambda size: len(size["neck"]["turns"]) or None,
+    ("neck", "front_drop", "rows"): lambda size: size["neck"].get("front_drop", {"rows": None})["rows"],
+    ("yoke", "rounds", "rounds"): lambda size: size["yoke"]["rounds"],
+    ("yoke", "increase_rounds", "rounds"): lambda size: len(size["yoke"]["increase_rounds"]),
+    ("yoke", "back_increases", "times"): lambda size: _times(size, "back"),
+    ("yoke", "front_increases", "times"): lambda size: _times(size, "front"),
+    ("yoke", "sleeve_increases", "times"): lambda size: _times(size, "sleeve"),
+    ("yoke", "doubled_rounds", "rounds"): lambda size: sum(
         max(_increases(worked, section) for section in ("back", "front")) > 1
         for worked in size["yoke"]["increase_rounds"]
     ),
-    ("split_back", "stitches"): lambda size: size["split"]["sections"]["back"],
-    ("split_front", "stitches"): lambda size: size["split"]["sections"]["front"],
-    ("split_sleeve", "stitches"): lambda size: size["split"]["sections"]["sleeve"],
-    ("yoke_total", "stitches"): lambda size: size["split"]["yoke_total"],
-    ("underarm", "stitches"): lambda size: size["split"]["underarm"],
-    ("body", "stitches"): lambda size: size["split"]["body"],
-    ("body", "rounds"): lambda size: size["body"]["rounds"],
-    ("bust_darts", "rows"): lambda size: size["body"].get("bust_darts", {"rows": 0})["rows"],
-    ("hem", "stitches"): lambda size: size["body"]["hem"]["stitches"],
-    ("hem", "rounds"): lambda size: size["body"]["hem"]["rounds"],
-    ("sleeve", "stitches"): lambda size: size["split"]["sleeve"],
-    ("sleeve", "rounds"): lambda size: size["sleeve"]["rounds"],
-    ("sleeve_decrease_rounds", "rounds"): lambda size: len(size["sleeve"]["decrease_rounds"]),
-    ("cuff", "stitches"): lambda size: size["sleeve"]["cuff"]["stitches"],
-    ("cuff", "rounds"): lambda size: size["sleeve"]["cuff"]["rounds"],
-    ("band", "stitches"): lambda size: size["band"]["stitches"],
-    ("band", "rounds"): lambda size: size["band"]["rounds"],
+    ("split", "back", "stitches"): lambda size: size["split"]["sections"]["back"],
+    ("split", "front", "stitches"): lambda size: size["split"]["sections"]["front"],
+    ("split", "sleeve", "stitches"): lambda size: size["split"]["sections"]["sleeve"],
+    ("split", "yoke_total", "stitches"): lambda size: size["split"]["yoke_total"],
+    ("split", "underarm", "stitches"): lambda size: size["split"]["underarm"],
+    ("split", "line_to_body", "stitches"): lambda size: size["split"]["line_to_body"],
+    ("body", "stitches", "stitches"): lambda size: size["split"]["body"],
+    ("body", "rounds", "rounds"): lambda size: size["body"]["rounds"],
+    ("body", "bust_dart_rows", "rows"): lambda size: size["body"].get("bust_darts", {"rows": None})["rows"],
+    ("hem", "stitches", "stitches"): lambda size: size["body"]["hem"]["stitches"],
+    ("hem", "rounds", "rounds"): lambda size: size["body"]["hem"]["rounds"],
+    ("sleeve", "stitches", "stitches"): lambda size: size["split"]["sleeve"],
+    ("sleeve", "rounds", "rounds"): lambda size: size["sleeve"]["rounds"],
+    ("sleeve", "decrease_rounds", "rounds"): lambda size: len(size["sleeve"]["decrease_rounds"]),
+    ("cuff", "stitches", "stitches"): lambda size: size["sleeve"]["cuff"]["stitches"],
+    ("cuff", "rounds", "rounds"): lambda size: size["sleeve"]["cuff"]["rounds"],
+    ("band", "stitches", "stitches"): lambda size: size["band"]["stitches"],
+    ("band", "rounds", "rounds"): lambda size: size["band"]["rounds"],
     **{
-        (f"finished_{name}", "cm"): lambda size, field=field: size["finished"][field]["finished"]["cm"]
-        for name, field in (
-            *((same, same) for same in ("bust", "upper_arm", "neck", "underarm", "hem", "wrist")),
-            ("yoke_depth", "depth"),
-            *((same, same) for same in ("body_length", "front_length", "front_extra", "sleeve_length")),
-            *((same, same) for same in ("total_length", "reach")),
+        ("finished", name, "cm"): lambda size, name=name: size["finished"][name]["finished"]["cm"]
+        for name in (
+            *("bust", "upper_arm", "neck", "depth", "underarm", "hem", "wrist", "body_length", "front_length"),
+            *("front_extra", "sleeve_length", "total_length", "reach", "band"),
         )
     },
 }
-"""Each row of the table, and where its number stands in a size."""
+"""Each row of the table that is always there, and where its number stands in a size."""
+
+TABLE_UNITS = {(part, item): unit for part, item, unit in TABLE}
+
+YARN = {
+    "grams": lambda need: need["grams"]["likely"],
+    "metres": lambda need: need["metres"],
+    "yards": lambda need: need["metres"] / 0.9144,
+    "balls": lambda need: need["balls"],
+}
+"""Of each colour; a yard is 0.9144 m, and metres are told to a tenth."""
 
 
 def _times(size: Json, section: str) -> int:

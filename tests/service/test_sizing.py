@@ -87,23 +87,23 @@ def test_printed_steps_are_chosen(client):
     # 102.1 cm = 40.197 in
     sizes = [{"label": "1", "bust": 102.1}]
     gauge = {"stitches": 100, "rows": 100}
-    run = graded(client, sizes=sizes, gauge=gauge, printed_cm_step=0.1, printed_inch_step="1/2")["runs"]["bust"]
+    run = graded(client, sizes=sizes, gauge=gauge, print={"cm_step": 0.1, "inch_step": 0.5})["runs"]["bust"]
     assert (run["finished_cm"], run["finished_inch"]) == ("102.1", "40")
 
 
-def test_markdown_is_a_table_of_items_and_sizes(client):
+def test_markdown_is_a_table_of_quantities_and_sizes(client):
     request = {"gauge": GAUGE, "sizes": [{"label": "S", "bust": 84}, {"label": "M", "bust": 94}]}
     page = client.post("/v1/size-gradings", json=request, headers={"Accept": "text/markdown"})
     assert page.mimetype == "text/markdown"
-    assert "| measurements.bust.stitches | stitches | 185 | 207 |" in page.get_data(as_text=True)
+    assert "| measurements | bust.stitches | stitches | 185 | 207 | 185 (207) |" in page.get_data(as_text=True)
 
 
-def test_csv_has_a_line_for_every_size_and_item(client):
+def test_csv_has_a_line_for_every_quantity(client):
     request = {"gauge": GAUGE, "sizes": [{"label": "S", "bust": 84}, {"label": "M", "bust": 94}]}
     page = client.post("/v1/size-gradings", json=request, headers={"Accept": "text/csv"})
     lines = list(csv.DictReader(io.StringIO(page.get_data(as_text=True))))
-    counts = {line["size"]: line["value"] for line in lines if line["item"] == "measurements.bust.stitches"}
-    assert counts == {"S": "185", "M": "207"}
+    (counts,) = [line for line in lines if (line["part"], line["item"]) == ("measurements", "bust.stitches")]
+    assert (counts["S"], counts["M"], counts["run"]) == ("185", "207", "185 (207)")
 
 
 def test_a_table_that_falls_is_refused_at_the_later_value(client):
@@ -174,7 +174,7 @@ def test_a_grading_without_a_unit_is_in_that_of_the_request(client):
 
 def test_a_grading_may_be_a_whole_size_gradings_request(client):
     grading = {"gauge": GAUGE, "sizes": [{"label": "S", "bust": 84}, {"label": "M", "bust": 94}]}
-    printed = {"inch_convention": "nominal", "printed_cm_step": 1, "printed_inch_step": "1/2"}
+    printed = {"inch_convention": "nominal", "print": {"cm_step": 1, "inch_step": 0.5}}
     assert graded(client, unit="cm", **grading, **printed)
     plain, whole = (
         client.post("/v1/size-matches", json={"grading": sent, "garment": 90}).get_json()

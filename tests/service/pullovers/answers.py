@@ -29,15 +29,15 @@ CHARTED = {
 }
 
 
-def row(answer, item, unit="stitches"):
-    (found,) = [one for one in answer["table"] if (one["item"], one["unit"]) == (item, unit)]
+def row(answer, part, item="stitches"):
+    (found,) = [one for one in answer["table"] if (one["part"], one["item"]) == (part, item)]
     return found["values"]
 
 
 def numbers(answer):
     """The table by row: its numbers by size."""
     labels = [size["label"] for size in answer["sizes"]]
-    return {(one["item"], one["unit"]): dict(zip(labels, one["values"], strict=True)) for one in answer["table"]}
+    return {(one["part"], one["item"]): dict(zip(labels, one["values"], strict=True)) for one in answer["table"]}
 
 
 def named(warnings, code):

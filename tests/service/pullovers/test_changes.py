@@ -26,12 +26,12 @@ def test_changed_lists_exactly_the_numbers_that_differ_from_the_design(make, pla
     made = make(changes=changes)
     design, changed = numbers(plain), numbers(made)
     expected = {
-        (size, item, unit): (design[item, unit][size], changed[item, unit][size])
-        for item, unit in design
+        (size, *key): (design[key][size], changed[key][size])
+        for key in design
         for size in WOMEN
-        if design[item, unit][size] != changed[item, unit][size]
+        if design[key][size] != changed[key][size]
     }
-    listed = {(one["size"], one["item"], one["unit"]): (one["designed"], one["changed"]) for one in made["changed"]}
+    listed = {(one["size"], one["part"], one["item"]): (one["designed"], one["changed"]) for one in made["changed"]}
     assert expected
     assert listed == expected
     assert len(made["changed"]) == len(expected)
@@ -65,14 +65,14 @@ def test_kept_counts_are_told_as_designed_with_what_they_measure_at_the_maker_s_
     for before, after in zip(plain["sizes"], made["sizes"], strict=True):
         assert {name: part for name, part in after.items() if name != "at_own_gauge"} == before
     assert numbers(made) == numbers(plain)
-    listed = {(one["size"], one["item"]): (one["designed"], one["changed"]) for one in made["changed"]}
+    listed = {(one["size"], one["part"], one["item"]): (one["designed"], one["changed"]) for one in made["changed"]}
     for size in made["sizes"]:
         for name in ("bust", "body_length"):
             here, there = (
                 size["finished"][name]["finished"]["cm"],
                 size["at_own_gauge"]["finished"][name]["finished"]["cm"],
             )
-            assert listed[size["label"], f"finished_{name}"] == (here, there)
+            assert listed[size["label"], "finished", name] == (here, there)
     assert made["instructions"][-1]["part"] == "own_gauge"
 
 

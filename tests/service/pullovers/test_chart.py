@@ -38,9 +38,9 @@ def test_a_chart_lies_as_chart_placements_would_lay_it(client, make, request_):
 
 def test_every_size_has_the_parity_that_the_anchors_need(make):
     answer = make(**CHARTED["anchored"])
-    assert all(count % 2 == 1 for count in row(answer, "neck_back") + row(answer, "neck_front"))
-    assert all(count % 2 == 0 for count in row(answer, "neck_sleeve"))
-    assert all(count % 2 == 1 for count in row(answer, "underarm"))
+    assert all(count % 2 == 1 for count in row(answer, "neck", "back") + row(answer, "neck", "front"))
+    assert all(count % 2 == 0 for count in row(answer, "neck", "sleeve"))
+    assert all(count % 2 == 1 for count in row(answer, "split", "underarm"))
 
 
 def test_no_body_and_no_sleeve_cuts_a_chart_that_is_begun(make):

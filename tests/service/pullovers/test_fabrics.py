@@ -84,6 +84,6 @@ def test_a_float_is_as_long_as_the_stitches_of_the_chart_are_wide(make):
 @pytest.mark.parametrize("repeat", ["rows", "once"])
 def test_no_circumference_falls_where_one_split_lies_in_the_chart_and_the_next_does_not(make, repeat):
     answer = make(gauges=GAUGES, chart=chart(repeat, rows=["#.", "##"] * 37))
-    for item in ("body", "sleeve", "underarm", "neck"):
-        counts = row(answer, item)
-        assert counts == sorted(counts), item
+    for part, item in (("body", "stitches"), ("sleeve", "stitches"), ("split", "underarm"), ("neck", "stitches")):
+        counts = row(answer, part, item)
+        assert counts == sorted(counts), part

@@ -26,8 +26,8 @@ def kilobytes(value):
 def test_a_size_has_the_counts_that_it_has_among_all_the_others(ask, plain):
     """And others where it is graded alone: then no step to a neighbour has to be even."""
     among = ask(answer_sizes=["S"])
-    assert row(among, "cast_on") == [row(plain, "cast_on")[1]]
-    assert row(among, "cast_on") != row(ask(labels=["S"]), "cast_on")
+    assert row(among, "neck", "cast_on") == [row(plain, "neck", "cast_on")[1]]
+    assert row(among, "neck", "cast_on") != row(ask(labels=["S"]), "neck", "cast_on")
 
 
 def test_sizes_are_answered_in_the_order_of_the_design(ask):

@@ -13,7 +13,7 @@ def test_every_count_rule_is_kept_and_the_run_says_what_the_table_has(make):
     )
     assert all(count % 8 == 4 for count in row(answer, "body"))
     assert all(count % 4 == 2 for count in row(answer, "hem"))
-    (body,) = [one for one in answer["table"] if (one["item"], one["unit"]) == ("body", "stitches")]
+    (body,) = [one for one in answer["table"] if (one["part"], one["item"]) == ("body", "stitches")]
     smallest, *others = body["values"]
     assert body["run"] == f"{smallest} ({', '.join(map(str, others))})"
 

@@ -1,0 +1,89 @@
+"""What a request says of how numbers are printed."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from grading_core.units import USUAL_INCH_CONVENTION
+from service.printing import PrintSettings
+from service.schemas.base import StrictSchema
+from service.schemas.common import RequestSchema
+from service.schemas.containers import Nested
+from service.schemas.fields import Choice, Number, Text
+
+FINEST_STEP = 0.01
+"""What is finer than answers write lengths makes no difference in print."""
+
+_IN_A_QUERY = re.compile(r"[0-9]+(\.[0-9]+)?")
+
+
+class PrintSettingsSchema(StrictSchema):
+    """How numbers are printed: runs, printed numbers, sentences and tables. No value of an answer depends on it."""
+
+    record = PrintSettings
+    inline = ("printing",)
+
+    cm_step = Number("To what centimetres are rounded; a tie goes up.", minimum=FINEST_STEP, maximum=10, unit="cm")
+    inch_step = Number(
+        "To what inches are rounded; a tie goes up. Halves, quarters and so on down to 1/64 are printed as fractions, "
+        "another step as a decimal.",
+        minimum=FINEST_STEP,
+        maximum=5,
+        unit="in",
+    )
+    decimal_mark = Choice(description="Before decimals.")
+    fractions = Choice(description="Fractions of inches: as `15 3/4`, or with one character.")
+    missing = Text("What stands where a size can't be knitted or has no such number.", most=10)
+    csv_layout = Choice(description="CSV with a column for each size, or with a line for each size and number.")
+
+
+class PrintedRequestSchema(RequestSchema):
+    """Base of every request that is answered per size."""
+
+    print = Nested(PrintSettingsSchema, "How numbers are printed.")
+
+    def build(self, loaded: dict[str, Any]) -> Any:
+        """What a valid request becomes: nothing that is computed depends on how it is printed."""
+        loaded.pop("print", None)
+        return super().build(loaded)
+
+    def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
+        """How the answer is printed.
+
+        data: a valid request.
+        """
+        settings: PrintSettings = _SETTINGS.load(data.get("print", {}))
+        return _by(settings, data)
+
+
+class PrintParametersSchema(PrintSettingsSchema):
+    """Base of the parameters of a GET that is answered per size."""
+
+    def load(self, data: Any, **options: Any) -> Any:
+        """What the parameters become; their steps are numbers, which in a query are written as text."""
+        return super().load({name: _read(name, value) for name, value in data.items()}, **options)
+
+    def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
+        """How the answer is printed.
+
+        data: valid parameters.
+        """
+        sent = {name: _read(name, value) for name, value in data.items() if name in _SETTINGS.fields}
+        settings: PrintSettings = _SETTINGS.load(sent)
+        return settings
+
+
+_SETTINGS = PrintSettingsSchema()
+
+
+def _read(name: str, value: Any) -> Any:
+    field = _SETTINGS.fields.get(name)
+    return float(value) if isinstance(field, Number) and _IN_A_QUERY.fullmatch(value) else value
+
+
+def _by(settings: PrintSettings, data: Mapping[str, Any]) -> PrintSettings:
+    convention = data.get("inch_convention", USUAL_INCH_CONVENTION)
+    return replace(settings, printing=replace(settings.printing, inch_convention=convention))
