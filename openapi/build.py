@@ -16,7 +16,7 @@ from service.app import create_app
 from service.config import Config
 from service.docs import to_yaml
 from service.examples import examples_of
-from service.media import JSON
+from service.media import BINARY, JSON
 from service.operation import Operation
 from service.routes import operations
 
@@ -29,11 +29,9 @@ def main() -> None:
     client = create_app(Config()).test_client()
     for operation in operations(Config()):
         for place, example in enumerate(examples_of(operation.name)):
-            content = {
-                "summary": example.summary,
-                "request": example.request,
-                "answer": answer_of(client, operation, example.request),
-            }
+            content: dict[str, Any] = {"summary": example.summary, "request": example.request}
+            if operation.media[0] not in BINARY:
+                content["answer"] = answer_of(client, operation, example.request)
             others = operation.media[1:] if place == 0 else ()
             if others:
                 content["tables"] = {media: answer_of(client, operation, example.request, media) for media in others}
@@ -49,7 +47,7 @@ def contract_text() -> str:
 
 
 def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any], media: str = "*/*") -> Any:
-    """What an operation answers to an example's request: the JSON value, or the text of another media type.
+    """What an operation answers to an example's request: the JSON value, or the text or bytes of another media type.
 
     Raises RuntimeError where it answers anything but 200.
     """
@@ -65,6 +63,8 @@ def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict
         response = client.get(operation.path.format(**in_path), query_string=query, headers=headers)
     if response.status_code != 200:
         raise RuntimeError(f"{operation.name}: {response.status} {response.get_data(as_text=True)}")
+    if response.mimetype in BINARY:
+        return response.get_data()
     return response.json if response.is_json else response.get_data(as_text=True)
 
 

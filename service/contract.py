@@ -31,7 +31,7 @@ from service.errors import (
 )
 from service.examples import Example, examples_of
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
-from service.media import JSON
+from service.media import BINARY, JSON
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import StrictSchema
@@ -207,7 +207,8 @@ def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[
 
 
 def _answer(operation: Operation[Any, Any], media: str, examples: list[Example]) -> dict[str, Any]:
-    written: dict[str, Any] = {"schema": operation.answer if media == JSON else {"type": "string"}}
+    binary = {"format": "binary"} if media in BINARY else {}
+    written: dict[str, Any] = {"schema": operation.answer if media == JSON else {"type": "string", **binary}}
     if media in (JSON, *(m for m in operation.media[:1])):
         written["examples"] = {e.name: {"summary": e.summary, "value": e.answer} for e in examples}
     elif examples:

@@ -17,11 +17,20 @@ MARKDOWN = "text/markdown"
 SVG = "image/svg+xml"
 PNG = "image/png"
 
+XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+
 PER_SIZE = (JSON, CSV, MARKDOWN)
 """The representations of an operation whose answer has a list `sizes`."""
 
 PICTURE = (SVG,)
 """The representation of an operation that draws."""
+
+
+WORKBOOK = (XLSX,)
+"""The representation of an operation that answers as a workbook."""
+
+BINARY = frozenset((PNG, XLSX))
+"""What is no text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,5 +51,6 @@ MEDIA = {
     CSV: Medium("text/csv; charset=utf-8; header=present", tables.csv, table=True),
     MARKDOWN: Medium("text/markdown; charset=utf-8", tables.markdown, table=True),
     SVG: Medium(SVG, lambda drawn, _: drawn),
+    XLSX: Medium(XLSX, lambda file, _: file),
 }
 """By media type."""

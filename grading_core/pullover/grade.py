@@ -24,6 +24,7 @@ from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, P
 from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.pullover.words import instructions
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
+from grading_core.standards.body_tables import body_table
 
 
 def grade_pullover(request: PulloverRequest) -> Pullover:
@@ -73,6 +74,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     return Pullover(
         parts=request.parts,
         sizes=sizes,
+        body_table=body_table(table) if (table := request.bodies.body_table) else None,
         gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,

@@ -19,6 +19,7 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
+from grading_core.standards.body import BodyTable
 from grading_core.units import to_places
 from grading_core.wording import known_run
 from grading_core.yarn.result import Need
@@ -236,14 +237,16 @@ class ChangedNumber:
 class Pullover:
     """The sizes that are answered, in the order asked.
 
-    parts: of the answer that are wanted; table and instructions are empty where they aren't. gauges: of the fabrics
-    that are used. chart: that is on it, None without one. cost, unevenness: of the counts of all sizes, as `solver` has
-    them. table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what a maker's
-    changes have changed, empty without any. remarks: words about answers that are right.
+    parts: of the answer that are wanted; table and instructions are empty where they aren't. body_table: of the bodies,
+    None where all are sent. gauges: of the fabrics that are used. chart: that is on it, None without one. cost,
+    unevenness: of the counts of all sizes, as `solver` has them. table: rows x sizes. instructions: with a dash for a
+    size that is impossible. changed: what a maker's changes have changed, empty without any. remarks: words about
+    answers that are right.
     """
 
     parts: frozenset[AnswerPart]
     sizes: tuple[PulloverSize, ...]
+    body_table: BodyTable | None
     gauges: Gauges
     chart: ChartDescription | None
     cost: Fraction

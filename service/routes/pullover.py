@@ -5,8 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from grading_core.pullover.grade import grade_pullover
-from service.media import PER_SIZE
+from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.result import Pullover
+from service.media import PER_SIZE, WORKBOOK
 from service.operation import Operation
+from service.representations.workbook import workbook
 from service.schemas.pullover_answer import PulloversSchema
 from service.schemas.pullover_request import PulloversRequestSchema
 
@@ -37,4 +40,23 @@ A size that can't be knitted says so (`feasible: false`), with what would make i
     tabled=lambda request: replace(request, include=("table",)),
 )
 
-OPERATIONS = (PULLOVERS,)
+PULLOVERS_WORKBOOK: Operation[PulloverRequest, Pullover] = Operation(
+    path="/v1/pullovers/workbook",
+    name="pullovers-workbook",
+    tag="Garment",
+    summary="A whole pullover as a workbook",
+    description="""\
+Takes the very same request as `POST /v1/pullovers` and answers a workbook (XLSX) with a sheet each for the table, the
+sizes, the instructions, the warnings and the sources. `include` makes no difference: it has all of them.
+
+Numbers are numbers: a length has a row in cm and one in inches, which are shown as fractions of the printed inch step
+(`print.inch_step`). Text is never a formula. The same request gives the same bytes. Where the bodies are a built-in
+table, the sources have the credit line that its publisher asks for.""",
+    request=PulloversRequestSchema,
+    answer=None,
+    call=lambda request: grade_pullover(replace(request, include=("table", "instructions", "sizes"))),
+    represent=workbook,
+    media=WORKBOOK,
+)
+
+OPERATIONS = (PULLOVERS, PULLOVERS_WORKBOOK)

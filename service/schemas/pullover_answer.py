@@ -104,7 +104,6 @@ class FinishedPulloverSchema(StrictSchema):
         "cast-on taken for a circle's; the yoke along the sleeve's centre; the sleeve. Its target is the body's, to "
         "the wrist, where it is known and the sleeve is a long one.",
     )
-    band = _measured("band", "Of the neckband's last edge.")
 
 
 class CorrectionsSchema(StrictSchema):

@@ -94,6 +94,7 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
         for sizes, stitches, height in ((9, 100, 400), (MAX_SIZES, 26, 80)):
             about = f"{sizes} sizes at {stitches} stitches, a chart of 800 x {height}"
             yield "pullovers", about, pullovers(sizes, stitches, height), media
+    yield "pullovers/workbook", f"{MAX_SIZES} sizes, a chart of 800 x 80", pullovers(MAX_SIZES, 26, 80), XLSX
     for about, wishes in MISFITS.items():
         yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON

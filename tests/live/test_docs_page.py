@@ -8,7 +8,7 @@ import pytest
 
 from service.config import Config
 from service.examples import examples_of
-from service.media import JSON, SVG
+from service.media import BINARY, JSON, SVG
 from service.routes import operations
 
 OPERATIONS = operations(Config())
@@ -58,7 +58,7 @@ def test_the_first_example_of_an_operation_is_answered_on_the_page(page, server,
         picture = block.locator("img.picture-answer")
         picture.wait_for()
         assert picture.evaluate("image => image.decode().then(() => image.naturalWidth)") > 0
-    elif operation.method == "POST":
+    elif operation.method == "POST" and operation.media[0] not in BINARY:
         assert answered.value.json() == examples_of(operation.name)[0].answer
     block.locator(".opblock-summary-control").click()
 

@@ -141,7 +141,7 @@ def compare_answer(request: Json, answer: Json, only: str | None = None) -> list
     """
     found = [
         *_failing("answer", "", partial(check, request, answer)),
-        *_failing("run", "", partial(check_runs, answer)),
+        *_failing("run", "", partial(check_runs, request, answer)),
         *_failing("falls", "", partial(check_rise, request, answer)),
     ]
     for size in feasible(answer):
@@ -478,12 +478,13 @@ CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (
 # what is said of all sizes
 
 
-LEAST = {"cm": Fraction(255, 1000)} | dict.fromkeys(("grams", "metres", "yards"), Fraction(55, 100))
-"""Half of a printed step, and half of the last place of the value."""
-
-
-def check_runs(answer: Json) -> None:
-    """The runs of the table have the values of the table."""
+def check_runs(request: Json, answer: Json) -> None:
+    """The runs of the table have the values of the table, as near as its printed numbers are asked for."""
+    settings = {"cm_step": 0.5, "decimal_mark": ".", "missing": "\u2013", **request.get("print", {})}
+    missing = settings["missing"]
+    # half of a printed step, and half of the last place of the value
+    off = {"cm": exact(settings["cm_step"]) / 2 + Fraction(5, 1000)}
+    off |= dict.fromkeys(("grams", "metres", "yards"), Fraction(55, 100))
     for row in answer["table"]:
         if all(value is None for value in row["values"]):
             demand("run" not in row, f"{row['part']} {row['item']}: a run of nothing")
@@ -497,12 +498,11 @@ def check_runs(answer: Json) -> None:
         run = run * len(values) if len(run) == 1 else run
         demand(len(run) == len(values), f"{row['item']}: {row['run']} for {len(values)} sizes")
         for said, value in zip(run, values, strict=True):
-            if value is None or said == "\u2013":
-                demand(value is None and said == "\u2013", f"{row['item']}: {said} for {value}")
+            if value is None or said == missing:
+                demand(value is None and said == missing, f"{row['item']}: {said} for {value}")
             else:
-                away = abs(exact(float(said)) - exact(value))
-                least = LEAST.get(row["unit"], 0)
-                demand(away <= least, f"{row['item']}: {said} for {value}")
+                away = abs(exact(float(said.replace(settings["decimal_mark"], "."))) - exact(value))
+                demand(away <= off.get(row["unit"], 0), f"{row['item']}: {said} for {value}")
 
 
 def check_rise(request: Json, answer: Json) -> None:
@@ -539,6 +539,13 @@ def check_changed(client: FlaskClient, request: Json, answer: Json) -> None:
         for size in feasible(answer):
             for name, made in size["at_own_gauge"]["finished"].items():
                 after[size["label"], "finished", name] = made["finished"]["cm"]
+            own = Fabrics(request, kept_at=request["changes"])
+            after[size["label"], "finished", "band"] = cm(own.rib.wide(size["band"]["stitches"]))
+            eases = {told["size"]: told["changed"] for told in answer["changed"] if told["item"] == "ease"}
+            if size["label"] in eases:
+                bust = after[size["label"], "finished", "bust"]
+                demand(abs(bust - before[size["label"], "to_fit", "bust"] - eases[size["label"]]) < 0.011, "ease")
+                after[size["label"], "to_fit", "ease"] = eases[size["label"]]
     expected = {(*key, before[key], after[key]) for key in before if before[key] != after[key]}
     told = {(one["size"], one["part"], one["item"], one["designed"], one["changed"]) for one in answer["changed"]}
     demand(expected == told, f"changes not told: {expected - told}, told and none: {told - expected}")

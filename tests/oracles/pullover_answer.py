@@ -109,6 +109,8 @@ def _check_table(request: Json, answer: Json) -> None:
             continue
         for (part, item, _), told in TABLE.items():
             assert values[part, item] == told(size), (size["label"], part, item)
+        band = Fabrics(request).rib.wide(size["band"]["stitches"])
+        assert values["finished", "band"] == cm(band), (size["label"], "band")
         bust, ease = values["to_fit", "bust"], values["to_fit", "ease"]
         assert abs(values["finished", "bust"] - bust - ease) < 0.011, size["label"]
         if sent.get(size["label"]) is not None:
@@ -417,7 +419,6 @@ def _measure(fabrics: Fabrics, size: Json, own_rows: bool, finished: Json) -> No
         "underarm": first_below.wide(size["split"]["underarm"]),
         "hem": fabrics.rib.wide(hem["stitches"]),
         "wrist": fabrics.rib.wide(cuff["stitches"]),
-        "band": fabrics.rib.wide(size["band"]["stitches"]),
         "body_length": fabrics.high(split, body["rounds"]) + fabrics.rib.high(hem["rounds"]),
         "front_extra": first_below.wide(size["split"]["sections"]["front"] - size["split"]["sections"]["back"]),
         "sleeve_length": fabrics.high(split, sleeve["rounds"]) + fabrics.rib.high(cuff["rounds"]),
@@ -535,13 +536,13 @@ TABLE = {
         ("finished", name, "cm"): lambda size, name=name: size["finished"][name]["finished"]["cm"]
         for name in (
             *("bust", "upper_arm", "neck", "depth", "underarm", "hem", "wrist", "body_length", "front_length"),
-            *("front_extra", "sleeve_length", "total_length", "reach", "band"),
+            *("front_extra", "sleeve_length", "total_length", "reach"),
         )
     },
 }
 """Each row of the table that is always there, and where its number stands in a size."""
 
-TABLE_UNITS = {(part, item): unit for part, item, unit in TABLE}
+TABLE_UNITS = {(part, item): unit for part, item, unit in TABLE} | {("finished", "band"): "cm"}
 
 YARN = {
     "grams": lambda need: need["grams"]["likely"],

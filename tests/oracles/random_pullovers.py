@@ -79,10 +79,22 @@ class _Requests:
             ("smoothing", lambda: self.pick(("none", "steps")), 0.4),
             ("answer_sizes", self.answer_sizes, 0.2),
             ("include", lambda: self.generator.sample(PARTS, self.whole(1, 3)), 0.2),
+            ("print", self.print_settings, 0.2),
         ):
             if self.sometimes(chance):
                 request[name] = make()
         return request
+
+    def print_settings(self) -> Json:
+        return self.some(
+            0.5,
+            cm_step=lambda: self.pick((0.1, 0.5, 1, 0.25)),
+            inch_step=lambda: self.pick((0.25, 0.125, 0.1, 1)),
+            decimal_mark=lambda: self.pick((".", ",")),
+            fractions=lambda: self.pick(("plain", "unicode")),
+            missing=lambda: self.pick(("none", "-", "x")),
+            csv_layout=lambda: self.pick(("wide", "long")),
+        )
 
     def sometimes(self, chance: float) -> bool:
         return self.generator.random() < chance

@@ -1,5 +1,8 @@
 """The published tables over HTTP."""
 
+import csv
+import io
+
 import pytest
 
 
@@ -71,7 +74,37 @@ def test_the_credit_line_that_the_council_asks_for_is_there(client):
 
 def test_a_body_table_is_also_a_spreadsheet(client):
     page = client.get("/v1/standards/body-tables/men", headers={"Accept": "text/csv"}).get_data(as_text=True)
-    assert "M,measurements.bust.inch.low,,38" in page.splitlines()
+    # Craft Yarn Council, man size chart: chest of M 38 to 40 in.
+    rows = {(row["part"], row["item"]): row for row in csv.DictReader(io.StringIO(page))}
+    bust = [rows["measurements", f"bust.inch.{end}"] for end in ("low", "high")]
+    assert [(row["unit"], row["M"]) for row in bust] == [("inch", "38"), ("inch", "40")]
+
+
+def test_a_body_table_is_printed_as_its_query_asks(client):
+    # 38 to 40 in: 39 in are 99.06 cm
+    query = {"cm_step": "0.1", "decimal_mark": ",", "csv_layout": "wide", "fractions": "unicode", "missing": "none"}
+    page = client.get("/v1/standards/body-tables/men", query_string=query, headers={"Accept": "text/csv"}).text
+    rows = {(row["part"], row["item"]): row for row in csv.DictReader(io.StringIO(page))}
+    assert " (99,1, " in rows["measurements", "bust.middle"]["run"]
+    long = client.get("/v1/standards/body-tables/men?csv_layout=long", headers={"Accept": "text/csv"}).text
+    assert "M,measurements,bust.inch.low,inch,38" in long.splitlines()
+
+
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [
+        ("cm_step", "0"),
+        ("cm_step", "nan"),
+        ("cm_step", "x"),
+        ("inch_step", "1e1"),
+        ("decimal_mark", ";"),
+        ("steps", "1"),
+    ],
+)
+def test_how_a_body_table_is_printed_is_refused_where_it_is_no_way_to_print(client, name, value):
+    response = client.get("/v1/standards/body-tables/men", query_string={name: value})
+    assert response.status_code == 422
+    assert [error["pointer"] for error in response.json["errors"]] == [f"/{name}"]
 
 
 def test_an_unknown_body_table_is_not_found(client):

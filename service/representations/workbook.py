@@ -1,0 +1,219 @@
+"""A graded pullover as a workbook (Office Open XML, ISO/IEC 29500): table, sizes, instructions, warnings, sources.
+
+Numbers are numbers in cells that show them as a knitter reads them; text is text and never a formula, whatever it
+begins with. The same pullover is the same bytes: nothing in the file says when or where it was made.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+from collections.abc import Callable, Container, Iterable, Sequence
+from datetime import datetime
+from fractions import Fraction
+from math import ceil
+from typing import Any
+
+from xlsxwriter import Workbook
+from xlsxwriter.format import Format
+from xlsxwriter.worksheet import Worksheet
+
+from grading_core.errors import Impossible
+from grading_core.gauge import Gauge
+from grading_core.printing import FINEST_FRACTION, printing
+from grading_core.pullover.result import Pullover, Row, TablePart
+from grading_core.units import to_answer
+from service import VERSION
+from service.errors import pointer
+from service.lengths import LengthWriter
+
+KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
+    ("to_fit", "bust"),
+    ("finished", "bust"),
+    ("neck", "cast_on"),
+    ("yoke", "rounds"),
+    ("split", "underarm"),
+    ("body", "stitches"),
+    ("sleeve", "stitches"),
+    ("finished", "body_length"),
+    ("finished", "sleeve_length"),
+)
+"""The rows of the table that the sheet of sizes repeats."""
+
+_OPTIONS = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
+_NO_TIME = datetime(1980, 1, 1)
+_A4 = 9
+_FORMULA_STARTS = ("=", "+", "-", "@")
+_NOT_IN_XML = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_NARROW, _WIDE = 8, 70
+"""Widths of columns, in characters."""
+_LINE_POINTS, _HIGHEST_POINTS = 15, 409
+"""Height of a line of text, and of the highest row that a workbook may have."""
+
+
+def workbook(pullover: Pullover, length: LengthWriter) -> bytes:
+    """The XLSX file of a pullover with all its parts.
+
+    length: by its convention inches are written.
+    """
+    file = io.BytesIO()
+    book = Workbook(file, _OPTIONS)
+    book.set_properties({"title": "Pullover", "created": _NO_TIME})
+    styles = _Styles(book)
+    _write_table(_Sheet(book, styles, "Table"), pullover, length)
+    _write_sizes(_Sheet(book, styles, "Sizes"), pullover)
+    _Sheet(book, styles, "Instructions").write(
+        ("Part", "Sentence"), ((told.part, sentence) for told in pullover.instructions for sentence in told.sentences)
+    )
+    _Sheet(book, styles, "Warnings").write(
+        ("Code", "Size", "Message", "Place in the request"),
+        (
+            (remark.code, remark.size, remark.message, None if remark.path is None else pointer(remark.path))
+            for remark in pullover.remarks
+        ),
+    )
+    _Sheet(book, styles, "Sources").write(("What", "Which", "Note"), _sources(pullover))
+    book.close()
+    return file.getvalue()
+
+
+class _Styles:
+    """The formats of cells: of text, and of headers above text and above numbers.
+
+    Each is there twice: what begins like a formula has one in which it stays text even when somebody edits the cell.
+    """
+
+    def __init__(self, book: Workbook) -> None:
+        text = {"text_wrap": True, "valign": "top", "indent": 1}
+        head = {**text, "bold": True, "bottom": 1, "bg_color": "#EEEEEE"}
+        kinds = (text, head, {**head, "align": "right"})
+        self.text, self.head, self.number_head = (
+            tuple(book.add_format({**kind, "quote_prefix": disarmed}) for disarmed in (False, True)) for kind in kinds
+        )
+        self._numbers: dict[str, Format] = {}
+        self._add: Callable[[dict[str, Any]], Format] = book.add_format
+
+    def number(self, unit: str) -> Format:
+        """The format of numbers that count a unit."""
+        code = {"cm": '0.00" cm"', "inch": _inches(), "grams": "0.0", "metres": "0.0", "yards": "0.0"}.get(unit, "0")
+        if code not in self._numbers:
+            self._numbers[code] = self._add({"num_format": code, "valign": "top"})
+        return self._numbers[code]
+
+
+class _Sheet:
+    """A sheet whose first row is a header that stays in view and is repeated on every printed page."""
+
+    def __init__(self, book: Workbook, styles: _Styles, name: str) -> None:
+        self.sheet: Worksheet = book.add_worksheet(name)
+        self.styles = styles
+        self.sheet.set_landscape()
+        self.sheet.set_paper(_A4)
+        self.sheet.fit_to_pages(1, 0)
+        self.sheet.repeat_rows(0)
+        self.sheet.set_footer("&L&A&R&P / &N")
+
+    def write(
+        self, head: Sequence[str], lines: Iterable[Sequence[Any]], *, keys: int = 1, numbers: Container[int] = ()
+    ) -> None:
+        """A header and the lines below it.
+
+        keys: columns that stay in view. numbers: columns of numbers. A cell is text, a number with its unit, or None.
+        """
+        cells = [list(line) for line in lines]
+        # a header is wrapped between its words
+        widths = [max(_NARROW, *map(len, text.split() or [""])) for text in head]
+        for line in cells:
+            for column, value in enumerate(line):
+                if isinstance(value, str):
+                    widths[column] = min(max(widths[column], len(value)), _WIDE)
+        for column, width in enumerate(widths):
+            self.sheet.set_column(column, column, width + 3)
+        for column, text in enumerate(head):
+            self._text(0, column, text, self.styles.number_head if column in numbers else self.styles.head)
+        self._height(0, head, widths)
+        for row, line in enumerate(cells, 1):
+            for column, value in enumerate(line):
+                self._cell(row, column, value)
+            self._height(row, line, widths)
+        self.sheet.freeze_panes(1, keys)
+
+    def _cell(self, row: int, column: int, value: Any) -> None:
+        if isinstance(value, str):
+            self._text(row, column, value, self.styles.text)
+        elif value is not None:
+            number, unit = value
+            if number is not None:
+                self.sheet.write_number(row, column, number, self.styles.number(unit))
+
+    def _text(self, row: int, column: int, text: str, styles: tuple[Format, Format]) -> None:
+        self.sheet.write_string(row, column, _NOT_IN_XML.sub("\ufffd", text), styles[text.startswith(_FORMULA_STARTS)])
+
+    def _height(self, row: int, line: Sequence[Any], widths: Sequence[int]) -> None:
+        """Room for text that is wrapped: not every program makes it itself."""
+        texts = [(value, width) for value, width in zip(line, widths, strict=True) if isinstance(value, str)]
+        lines = max((ceil(len(text) / width) for text, width in texts), default=1)
+        if lines > 1:
+            self.sheet.set_row(row, min(lines * _LINE_POINTS, _HIGHEST_POINTS))
+
+
+def _write_table(sheet: _Sheet, pullover: Pullover, length: LengthWriter) -> None:
+    """Every row of the table; a length in cm and below it in inches."""
+
+    def lines() -> Iterable[Sequence[Any]]:
+        for row in pullover.table:
+            key = (row.part, row.item, row.title)
+            yield (*key, row.unit, *((value, row.unit) for value in row.answered), row.run)
+            if row.printed_inch is not None:
+                yield (*key, "inch", *((_inch(value, length), "inch") for value in row.values), row.run_inch)
+
+    head = ("Part", "Item", "Title", "Unit", *pullover.labels, "Run")
+    sheet.write(head, lines(), keys=4, numbers=range(4, len(head) - 1))
+
+
+def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
+    """A line for each size: whether it can be knitted, why not, and its key numbers."""
+    rows = {(row.part, row.item): row for row in pullover.table}
+    keys: list[Row] = [rows[key] for key in KEY_NUMBERS]
+
+    def lines() -> Iterable[Sequence[Any]]:
+        for place, size in enumerate(pullover.sizes):
+            why = size.outcome.reason if isinstance(size.outcome, Impossible) else None
+            yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
+
+    head = ("Size", "Can be knitted", "Why not", *(row.title for row in keys))
+    sheet.write(head, lines(), numbers=range(3, len(head)))
+
+
+def _sources(pullover: Pullover) -> Iterable[Sequence[Any]]:
+    """What the numbers are from: the version that computed them, gauges, body table, publications, and their credit."""
+    yield "Version", VERSION, None
+    gauges = pullover.gauges
+    for name, gauge in (("plain", gauges.plain), ("stranded", gauges.stranded), ("rib", gauges.rib)):
+        if gauge:
+            yield f"Gauge, {name}", _swatch(gauge), None
+    if pullover.body_table is None:
+        yield "Bodies", "as sent", None
+        return
+    yield "Body table", pullover.body_table.name, pullover.body_table.title
+    for source in pullover.body_table.sources:
+        yield "Publication", source.name, source.edition
+    for credit in dict.fromkeys(source.credit for source in pullover.body_table.sources if source.credit):
+        yield "Credit", credit, None
+
+
+def _swatch(gauge: Gauge) -> str:
+    swatch, decimal = gauge.swatch(Fraction(10)), printing().decimal
+    return f"{decimal(swatch.stitches)} stitches and {decimal(swatch.rows)} rounds to 10 cm"
+
+
+def _inch(value: int | Fraction | None, length: LengthWriter) -> float | None:
+    return None if value is None else to_answer(Fraction(value), length.convention)[1]
+
+
+def _inches() -> str:
+    """The number format of inches: fractions of the printed step, where it is one that knitters read."""
+    parts = printing().inch_step.denominator
+    if parts == 1 or parts > FINEST_FRACTION or parts & (parts - 1):
+        return '0.00" in"'
+    return f'# {"?" * len(str(parts))}/{parts}" in"'
