@@ -120,6 +120,9 @@ _AMOUNTS: tuple[tuple[str, Unit, Callable[[Need], int | Fraction]], ...] = (
 TABLE_ITEMS: tuple[str, ...] = tuple(dict.fromkeys(line.item for line in _LINES))
 """The items of every part but the yarn, each name once."""
 
+YARN_ITEM = rf"({'|'.join(amount for amount, *_ in _AMOUNTS)})_[1-9][0-9]*"
+"""A regular expression of the yarn's items: an amount, and the place of the colour."""
+
 
 def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
     """Every number of the garment, a row each, with one value per size.

@@ -282,6 +282,22 @@ class Choice(StrictField):
         return value
 
 
+class OpenChoice(Prose):
+    """One of some words in an answer, or one that is made by a pattern; there may be more of them in a later version.
+
+    choices: the words. others: a regular expression of those that are made.
+    """
+
+    def __init__(self, *choices: str, description: str = "", others: str, **options: Any) -> None:
+        self.choices = choices
+        self.others = others
+        super().__init__(description, **options)
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """The JSON Schema of what the field says; it enforces nothing."""
+        return {"type": "string", "x-extensible-enum": [*self.choices], "x-extensible-pattern": f"^(?:{self.others})$"}
+
+
 class Flag(StrictField):
     """true or false."""
 

@@ -23,7 +23,7 @@ from grading_core.pullover.result import (
     Row,
     as_answered,
 )
-from grading_core.pullover.table import TABLE_ITEMS
+from grading_core.pullover.table import TABLE_ITEMS, YARN_ITEM
 from grading_core.units import cm_per_inch
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
@@ -45,7 +45,7 @@ from service.schemas.chart_rounds import (
 )
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
-from service.schemas.fields import Choice, Flag, Number, Prose, Whole
+from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Whole
 from service.schemas.pullover_parts import (
     HeadCheckSchema,
     PulloverBandSchema,
@@ -246,8 +246,9 @@ class TableRowSchema(StrictSchema):
     record = Row
 
     part = Choice(required=True, description="What it is a part of.")
-    item = Choice(
+    item = OpenChoice(
         *TABLE_ITEMS,
+        others=YARN_ITEM,
         required=True,
         description="What it is. Of `yarn`: `grams_1`, `metres_1`, `yards_1` and `balls_1`, with the place of the "
         "colour, counted from 1.",
@@ -287,7 +288,7 @@ class ChangedNumberSchema(StrictSchema):
 
     size = Prose("The size.", required=True)
     part = Choice(required=True, description="Of the table.")
-    item = Choice(*TABLE_ITEMS, required=True, description="Of that part.")
+    item = OpenChoice(*TABLE_ITEMS, others=YARN_ITEM, required=True, description="Of that part.")
     unit = Choice(required=True, description="What it counts.")
     designed = Number(
         "As published; null where the size is not feasible.",

@@ -24,6 +24,7 @@ from tests.benchmarks.cases import BUILDERS, GAUGE, Body, charted_pullovers
 from tests.benchmarks.cases import pullovers as plain_pullovers
 
 JSON, CSV, MARKDOWN, SVG = "application/json", "text/csv", "text/markdown", "image/svg+xml"
+XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 ODD_GAUGE = {"stitches": 21.987654321, "rows": 30.123456789, "over": 10.1357911}
 """A gauge that leaves long fractions everywhere."""

@@ -57,7 +57,7 @@ def answer(client, operation, request):
     response = client.post(operation.path, json=request)
     assert response.status_code == 200, response.get_data(as_text=True)
     if not response.is_json:
-        return response.get_data(as_text=True)
+        return response.get_data()
     return {name: value for name, value in response.json.items() if name != "meta"}
 
 

@@ -2,6 +2,7 @@
 
 import csv
 import io
+import re
 from fractions import Fraction
 
 import polars
@@ -152,3 +153,15 @@ def test_what_is_no_way_to_print_is_refused(accepted, settings, pointer):
     response = accepted("application/json", print=settings)
     assert response.status_code == 422
     assert [error["pointer"] for error in response.json["errors"]] == [f"/print/{pointer}"]
+
+
+def test_parts_and_items_are_enumerated_in_the_contract_and_the_yarns_told_by_a_pattern(client, answer):
+    schemas = client.get("/openapi.json").json["components"]["schemas"]
+    row, changed = (schemas[name]["properties"] for name in ("TableRow", "ChangedNumber"))
+    parts = row["part"].get("enum") or row["part"]["x-extensible-enum"]
+    assert {told["part"] for told in answer["table"]} == {*parts}
+    assert row["item"]["type"] == "string"
+    assert changed["item"]["x-extensible-enum"] == row["item"]["x-extensible-enum"]
+    known, made = {*row["item"]["x-extensible-enum"]}, re.compile(row["item"]["x-extensible-pattern"])
+    for told in answer["table"]:
+        assert bool(made.search(told["item"])) == (told["part"] == "yarn") == (told["item"] not in known)
