@@ -56,11 +56,11 @@ class Printing:
     missing: str = DASH
     inch_convention: InchConvention = USUAL_INCH_CONVENTION
 
-    def cm(self, length_cm: Fraction) -> str:
+    def cm(self, length_cm: int | Fraction) -> str:
         """A length in cm."""
         return self.decimal(length_cm, self.cm_step)
 
-    def inches(self, length_cm: Fraction) -> str:
+    def inches(self, length_cm: int | Fraction) -> str:
         """A length of so many cm in inches, as a knitter reads it.
 
         >>> tenths, characters = Printing(inch_step=Fraction(1, 10)), Printing(fractions="unicode")
@@ -70,7 +70,7 @@ class Printing:
         step, (inches, cm) = self.inch_step, INCHES_IN_CM[self.inch_convention]
         finest = step.denominator
         if finest > FINEST_FRACTION or finest & (finest - 1):
-            return self.decimal(length_cm * inches / cm, step)
+            return self.decimal(Fraction(length_cm * inches) / cm, step)
         # in whole numbers, since a table prints hundreds of lengths
         steps = nearest_whole(length_cm.numerator * inches * finest, length_cm.denominator * cm * step.numerator)
         parts = steps * step.numerator
@@ -82,7 +82,7 @@ class Printing:
         fraction = self._fraction(rest // common, finest // common)
         return f"{sign}{whole or ''}{' ' if whole and self.fractions == 'plain' else ''}{fraction}"
 
-    def decimal(self, value: Fraction, step: Fraction = Fraction(1, 100)) -> str:
+    def decimal(self, value: int | Fraction, step: Fraction = Fraction(1, 100)) -> str:
         """A number to the nearest step, without trailing zeros.
 
         >>> Printing().decimal(Fraction(45, 2)), Printing(decimal_mark=",").decimal(Fraction(45, 2))

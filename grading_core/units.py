@@ -134,7 +134,7 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
 
 
-def to_printed_decimal(value: Fraction, step: Fraction) -> str:
+def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     """A number rounded to a step and written without trailing zeros.
 
     value: for instance a length in cm. step: what it is rounded to, such as half a centimetre.

@@ -197,7 +197,7 @@ class Row:
     @property
     def answered(self) -> tuple[int | float | None, ...]:
         """The values as answers write them."""
-        return tuple(as_answered(value, self.unit) for value in self.values)
+        return tuple([as_answered(value, self.unit) for value in self.values])
 
     @property
     def run(self) -> str | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from fractions import Fraction
+from functools import partial
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -155,21 +156,24 @@ def yarn_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
 
 
 def _row(part: TablePart, item: str, unit: Unit, title: str, values: Sequence[Value], colour: str | None = None) -> Row:
-    printed, whole = printing(), Fraction(1)
-
-    def told(write: Callable[[Fraction], str]) -> tuple[str, ...]:
-        return tuple(
-            printed.missing if value is None else write(value) if isinstance(value, Fraction) else str(value)
-            for value in values
-        )
-
+    settings, write = printing(), _writer(unit)
+    missing = settings.missing
+    inches = [missing if value is None else settings.inches(value) for value in values] if unit == "cm" else None
     return Row(
         part=part,
         item=item,
         unit=unit,
         title=title,
         values=tuple(values),
-        printed=told(printed.cm if unit == "cm" else lambda value: printed.decimal(value, whole)),
-        printed_inch=told(printed.inches) if unit == "cm" else None,
+        printed=tuple([missing if value is None else write(value) for value in values]),
+        printed_inch=None if inches is None else tuple(inches),
         colour=colour,
     )
+
+
+def _writer(unit: Unit) -> Callable[[int | Fraction], str]:
+    """What prints numbers of a unit: lengths by their step, amounts of yarn to the nearest whole, counts as they are."""
+    settings = printing()
+    if unit == "cm":
+        return settings.cm
+    return partial(settings.decimal, step=Fraction(1)) if unit in ("grams", "metres", "yards") else str

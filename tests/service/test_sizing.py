@@ -98,6 +98,23 @@ def test_markdown_is_a_table_of_quantities_and_sizes(client):
     assert "| measurements | bust.stitches | stitches | 185 | 207 | 185 (207) |" in page.get_data(as_text=True)
 
 
+def test_the_runs_of_csv_are_those_of_the_json_answer(client):
+    request = {
+        "gauge": {"stitches": 21.7, "rows": 29.3},
+        "body_table": "women",
+        "ease": {"bust": {"from": 3, "to": 11}},
+    }
+    request["print"] = {"cm_step": 0.1, "inch_step": 0.125, "fractions": "unicode", "decimal_mark": ","}
+    runs = graded(client, **request)["runs"]
+    page = client.post("/v1/size-gradings", json=request, headers={"Accept": "text/csv"}).text
+    rows = {line["item"]: line for line in csv.DictReader(io.StringIO(page)) if line["part"] == "measurements"}
+    for name, run in runs.items():
+        finished = rows[f"{name}.finished"]
+        assert (finished["run"], finished["run_inch"]) == (run["finished_cm"], run["finished_inch"])
+        [counted] = [unit for unit in ("stitches", "rows") if unit in run]
+        assert rows[f"{name}.{counted}"]["run"] == run[counted]
+
+
 def test_csv_has_a_line_for_every_quantity(client):
     request = {"gauge": GAUGE, "sizes": [{"label": "S", "bust": 84}, {"label": "M", "bust": 94}]}
     page = client.post("/v1/size-gradings", json=request, headers={"Accept": "text/csv"})
