@@ -18,6 +18,7 @@ from service.json_body import digest, read_file, read_json
 from service.lengths import LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
+from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 
 Request = TypeVar("Request")
@@ -35,6 +36,7 @@ class Operation(Generic[Request, Result]):
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
     what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is.
+    retirement: where it will go.
     """
 
     path: str
@@ -49,6 +51,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    retirement: Retirement | None = None
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -75,7 +78,8 @@ class Operation(Generic[Request, Result]):
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        return Response(written.write(answer), content_type=written.content_type)
+        headers = self.retirement.headers() if self.retirement else None
+        return Response(written.write(answer), headers=headers, content_type=written.content_type)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

@@ -31,6 +31,8 @@ LowerFront = Literal["short_rows", "front_drop", "both", "none"]
 
 Smoothing = Literal["none", "steps"]
 
+LevelMeasurement = Literal["waist", "hip"]
+
 _PARTS: Mapping[LowerFront, tuple[Fraction, Fraction]] = MappingProxyType(
     {
         "short_rows": (Fraction(1), Fraction(0)),
@@ -169,7 +171,7 @@ class LevelWish:
     below: the distance below the underarm.
     """
 
-    measurement: Literal["waist", "hip"]
+    measurement: LevelMeasurement
     below: PerSize
 
 

@@ -48,7 +48,7 @@ class Rule:
         return f"must have {amount} {number} of {listed}; {sent or 'none'} were sent."
 
     def contract(self) -> dict[str, Any]:
-        """The rule in JSON Schema."""
+        """The rule in JSON Schema, for `allOf`: what stands beside `properties` generators take for the object."""
         alternatives = [{"required": [name]} for name in self.names]
         if self.least == self.most == 1:
             return {"oneOf": alternatives}

@@ -23,6 +23,7 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
+from grading_core.pullover.size_run import GIRTHS
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
@@ -262,12 +263,7 @@ class YarnWishesSchema(StrictSchema):
 
 def _ease() -> Mapping:
     return ease_field(
-        "bust",
-        "upper_arm",
-        "wrist",
-        "waist",
-        "hip",
-        description="A wearable ease unless sent. Waist and hip only where the body is shaped to them.",
+        *GIRTHS, description="A wearable ease unless sent. Waist and hip only where the body is shaped to them."
     )
 
 
