@@ -61,6 +61,10 @@ TAGS = {
 }
 
 
+BINARY = {"type": "string", "format": "binary"}
+"""A file, a picture too: generated clients give its bytes, and refuse a picture that is called a text."""
+
+
 class _StrictSchemas(BasePlugin):
     """Says of every schema what it is, which of its fields go together, and that it is closed: answers open later."""
 
@@ -211,7 +215,7 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
 
 def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
     if operation.takes != JSON:
-        return {"schema": {"type": "string", "format": "binary"}}
+        return {"schema": BINARY}
     return {
         "schema": operation.request,
         "examples": {e.name: {"summary": e.summary, "value": e.request} for e in examples},
@@ -246,8 +250,10 @@ def _answer(operation: Operation[Any, Any], media: str, examples: list[Example])
     if media == JSON:
         shown = {e.name: {"summary": e.summary, **shortened(e.answer)} for e in examples}
         return {"schema": operation.answer, **({"examples": shown} if shown else {})}
+    if not media.startswith("text/"):
+        return {"schema": BINARY}
     written: dict[str, Any] = {"schema": {"type": "string"}}
-    if media.startswith("text/") and operation.answer and examples:
+    if operation.answer and examples:
         first = examples[0]
         text = MEDIA[media].write(first.answer)
         assert isinstance(text, str)

@@ -94,14 +94,16 @@ def _name_enumerations(node: Any, named: dict[str, Any]) -> Any:
 
 
 def _open(node: Any) -> Any:
-    """A part of an answer that may grow."""
+    """A part of an answer that may grow. What isn't there is not the default either."""
     if isinstance(node, list):
         return [_open(below) for below in node]
     if not isinstance(node, dict):
         return node
-    opened = {name: _open(below) for name, below in node.items()}
+    opened = {name: _open(below) for name, below in node.items() if name != "default"}
     if opened.get("additionalProperties") is False:
         del opened["additionalProperties"]
+    if "x-extensible-enum" in opened.get("propertyNames", {}):
+        opened.pop("maxProperties", None)
     if isinstance(opened.get("enum"), list):
         opened["x-extensible-enum"] = [choice for choice in opened.pop("enum") if choice is not None]
     return opened

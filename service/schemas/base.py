@@ -54,8 +54,8 @@ class Rule:
             return {"oneOf": alternatives}
         if self.least == 1:
             return {"anyOf": alternatives}
-        pairs = [[a, b] for place, a in enumerate(self.names) for b in self.names[place + 1 :]]
-        return {"not": {"anyOf": [{"required": pair} for pair in pairs]}}
+        pairs = [{"required": [a, b]} for place, a in enumerate(self.names) for b in self.names[place + 1 :]]
+        return {"not": {"anyOf": pairs} if len(pairs) > 1 else pairs[0]}
 
     def _sent(self, data: dict[str, Any]) -> int:
         return sum(name in data for name in self.names)
