@@ -13,7 +13,7 @@ from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
 from grading_core.pullover.proportions import SleeveStyle
-from grading_core.pullover.request import LevelMeasurement, LowerFront, Smoothing
+from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing
 from grading_core.pullover.size_run import GIRTHS
 from grading_core.rounding import Rounding
 from grading_core.shaping import Spacing, Where
@@ -25,6 +25,7 @@ from grading_core.yoke.request import DoubleBody
 from service.errors import KINDS
 
 ENUMERATIONS: dict[str, tuple[Any, ...]] = {
+    "AnswerPart": get_args(AnswerPart),
     "BandConstruction": get_args(Construction),
     "BodyTableName": tuple(BODY_TABLES),
     "CastOnWay": get_args(Way),
