@@ -21,6 +21,7 @@ from service.media import JSON, MEDIA
 from service.open_answers import open_answers
 from service.operation import Operation
 from service.representations import tables
+from service.retirement import LEAST
 from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_SIZES, ProblemSchema
 from service.schemas.fields import Describe
@@ -44,8 +45,11 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
 * **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
   stitches in a section. Lists and numbers have theirs in the schemas.
-* **Growth.** Answers may get more fields, and the values listed as `x-extensible-enum` more members: a client has to
-  ignore what it doesn't know. What else may change, and how a field is retired, is in the README.
+* **What may change.** Within `/v1` there may come, at any time: operations, optional fields of requests, fields of
+  answers, members of an `x-extensible-enum`, representations, wider limits, other words for people. A client ignores
+  fields that it doesn't know and takes an unknown member for "another one". Addresses, fields, units, defaults and what
+  a code or a status means don't change. What will go is `deprecated`, works for at least {LEAST.days} days more, and
+  answers of an operation that will go have `Deprecation` and `Sunset` headers.
 * Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
 """
 

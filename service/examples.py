@@ -43,7 +43,7 @@ def _read(name: str, content: bytes) -> Example:
 
 
 SIZES_SHOWN = 2
-ITEMS_SHOWN = 6
+ITEMS_SHOWN = 4
 LINES_SHOWN = 20
 
 

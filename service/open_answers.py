@@ -1,8 +1,8 @@
 """Requests are closed and answers open, so that the service can grow without breaking a client.
 
-What reaches a schema decides: one that a request reaches has no other fields than its own, and its enumerations are
-types of their own; one that an answer reaches may get more fields, and an enumeration more members. A schema that both
-reach is two.
+What reaches a schema decides: one that a request reaches has no other fields than its own, and its enumerations and
+recurring choices between types are types of their own; one that an answer reaches may get more fields, and an
+enumeration more members. A schema that both reach is two.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
+from service.schemas.containers import TYPE_NAME
 from service.schemas.enumerations import ENUMERATIONS
 
 _SCHEMAS = "#/components/schemas/"
@@ -35,8 +36,8 @@ def open_answers(document: dict[str, Any]) -> None:
     for operation in operations:
         for place in ("requestBody", "parameters"):
             if place in operation:
-                operation[place] = _name_enumerations(_refer(operation[place], twins), named)
-    sent = {name: _name_enumerations(schema, named) for name, schema in sent.items()}
+                operation[place] = _name_types(_refer(operation[place], twins), named)
+    sent = {name: _name_types(schema, named) for name, schema in sent.items()}
     opened = {name: _open(schema) for name, schema in schemas.items() if name not in asked or name in answered}
     components["schemas"] = dict(sorted({**opened, **sent, **named}.items()))
 
@@ -79,16 +80,19 @@ def _refer(node: Any, names: Mapping[str, str]) -> Any:
     return written
 
 
-def _name_enumerations(node: Any, named: dict[str, Any]) -> Any:
-    """A part of a request whose enumerations are references; what they refer to is put into `named`."""
+def _name_types(node: Any, named: dict[str, Any]) -> Any:
+    """A part of a request that refers to its enumerations and named types, which are put into `named`."""
     if isinstance(node, list):
-        return [_name_enumerations(below, named) for below in node]
+        return [_name_types(below, named) for below in node]
     if not isinstance(node, dict):
         return node
-    written = {name: below if name in _NO_SCHEMAS else _name_enumerations(below, named) for name, below in node.items()}
+    written = {name: below if name in _NO_SCHEMAS else _name_types(below, named) for name, below in node.items()}
     choices = written.get("enum")
     if isinstance(choices, list) and (name := _NAMES.get(tuple(choices))):
         named[name] = {"type": written.pop("type"), "enum": written.pop("enum")}
+        written["$ref"] = _SCHEMAS + name
+    if name := written.pop(TYPE_NAME, None):
+        named[name] = {"oneOf": written.pop("oneOf")}
         written["$ref"] = _SCHEMAS + name
     return written
 

@@ -44,6 +44,7 @@ def _per_size(description: str, **options: Any) -> ByType:
         number=_length(),
         items=Items(_length(), least=1, most=MAX_SIZES),
         record=Nested(EaseStepsSchema),
+        type_name="LengthPerSize",
         **options,
     )
 
@@ -55,6 +56,7 @@ def _extra_per_size(description: str) -> ByType:
         number=length,
         items=Items(length, least=1, most=MAX_SIZES),
         record=Nested(EaseStepsSchema),
+        type_name="ExtraPerSize",
     )
 
 

@@ -95,7 +95,7 @@ def test_the_contract_shows_an_examples_answer_in_short_and_true_to_its_schema(c
 def first_items(value):
     if isinstance(value, dict):
         return {name: first_items(below) for name, below in value.items()}
-    return [first_items(below) for below in value[:6]] if isinstance(value, list) else value
+    return [first_items(below) for below in value[:4]] if isinstance(value, list) else value
 
 
 @pytest.mark.parametrize(("operation", "example"), [case for case in EXAMPLES if "text/csv" in case.values[0].media])

@@ -92,3 +92,9 @@ def test_headers_of_retirement_are_in_the_contract_only_where_something_is_retir
     assert {"Deprecation", "Sunset"} <= contract["components"]["headers"].keys()
     rest = build_contract([operation("staying", None)])
     assert {"Deprecation", "Sunset"} & rest["components"]["headers"].keys() == set()
+
+
+def test_nothing_goes_sooner_than_a_year_after_it_was_said():
+    assert Retirement(date(2027, 3, 1), date(2028, 2, 29)).sunset == date(2028, 2, 29)
+    with pytest.raises(ValueError, match="365 days"):
+        Retirement(date(2027, 3, 1), date(2028, 2, 28))
