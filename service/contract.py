@@ -175,9 +175,9 @@ class Refusals:
 
     def contract(self) -> dict[str, Any]:
         """The answer in the contract."""
-        told = "\n".join(f"* **{kind.status}** {kind.explanation}" for kind in self.kinds)
+        listed = "\n".join(f"* **{kind.status}** {kind.explanation}" for kind in self.kinds)
         return {
-            "description": told,
+            "description": listed if len(self.kinds) > 1 else self.kinds[0].explanation,
             "headers": _headers("X-Request-Id", *self.headers),
             "content": {
                 PROBLEM_MEDIA_TYPE: {
