@@ -70,6 +70,7 @@ class PydanticClient:
     """By openapi-generator."""
 
     name = "openapi-generator"
+    # Its models drop fields that they don't know: a defect of its own, and no harm.
     keeps_unknown_fields = False
 
     def generate(self, contract: Path, directory: Path) -> str:

@@ -16,11 +16,11 @@ def test_the_answers_to_random_pullovers_keep_to_the_contract(client, closed_con
             continue
         assert [error.message for error in validator.iter_errors(response.json)] == [], seed
         answered += 1
-        sizes = response.json["sizes"]
+        sizes = response.json.get("sizes", ())
         charted += any("chart" in size for size in sizes)
         yarned += any("yarn" in size for size in sizes)
         impossible += any(not size["feasible"] for size in sizes)
-        changed += bool(response.json["changed"])
+        changed += bool(response.json.get("changed"))
     # every part of the schema that is only sometimes there is seen
     assert answered > 90
     assert min(charted, yarned, changed, impossible) > 10, (charted, yarned, changed, impossible)
