@@ -19,6 +19,7 @@ from service.json_body import digest, read_file, read_json
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
+from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 
 Request = TypeVar("Request")
@@ -36,7 +37,7 @@ class Operation(Generic[Request, Result]):
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
     what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. tabled: what
-    `call` takes where the answer is a table, as much as that needs.
+    `call` takes where the answer is a table, as much as that needs. retirement: where it will go.
     """
 
     path: str
@@ -52,6 +53,7 @@ class Operation(Generic[Request, Result]):
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
     tabled: Callable[[Request], Request] = lambda loaded: loaded
+    retirement: Retirement | None = None
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -79,7 +81,8 @@ class Operation(Generic[Request, Result]):
             if self.answer is not None:
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
-        return Response(body, content_type=written.content_type)
+        headers = self.retirement.headers() if self.retirement else None
+        return Response(body, headers=headers, content_type=written.content_type)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

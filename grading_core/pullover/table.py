@@ -172,7 +172,7 @@ def _row(part: TablePart, item: str, unit: Unit, title: str, values: Sequence[Va
 
 
 def _writer(unit: Unit) -> Callable[[int | Fraction], str]:
-    """What prints numbers of a unit: lengths by their step, amounts of yarn to the nearest whole, counts as they are."""
+    """What prints numbers of a unit: lengths by their step, yarn to the nearest whole, counts as they are."""
     settings = printing()
     if unit == "cm":
         return settings.cm
