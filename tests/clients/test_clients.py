@@ -9,6 +9,9 @@ import json
 
 import pytest
 
+from openapi.build import answer_of
+from service.app import create_app
+from service.config import Config
 from tests.clients.exchanges import EXCHANGES, REFUSED
 from tests.clients.later_version import FIELD, MEMBER, Later, without_added_fields
 from tests.clients.python_clients import AttrsClient
@@ -24,10 +27,13 @@ def without_meta(answer):
 
 @each_exchange
 def test_an_example_is_answered_through_a_generated_client_as_it_is_recorded(answers, exchange):
-    answer = answers[exchange.name]
-    if exchange.answers_file and isinstance(exchange.example.answer, str):
+    answer, recorded = answers[exchange.name], exchange.example.answer
+    if recorded is None:
+        # a file that is no text isn't recorded; the same request gives the same bytes
+        recorded = answer_of(create_app(Config()).test_client(), exchange.operation, exchange.example.request)
+    elif exchange.answers_file and isinstance(recorded, str):
         answer = answer.decode()
-    assert without_meta(answer) == without_meta(exchange.example.answer)
+    assert without_meta(answer) == without_meta(recorded)
 
 
 def test_a_refusal_is_a_problem_document_in_the_generated_type(answers):
