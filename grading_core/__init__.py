@@ -4,6 +4,7 @@ Conventions: a length is a `fractions.Fraction` of centimetres, a count an int, 
 per cm (`Gauge`). An operation takes one record and answers one: frozen dataclasses whose field names are those of the
 HTTP contract, a length with or without its unit (`depth_cm`). What contradicts itself raises `ContradictionError`,
 every wrong place at once; what cannot be knitted is answered with an `Impossible`, and the other sizes are computed.
+Numbers are printed as `Printing` has it, another way within `printed_as`.
 
 The functions below are the operations, the records beside them what they take; the rest of a record's parts lie in the
 `request` module of its family.
@@ -15,6 +16,7 @@ from grading_core.chart.request import ChartRequest, ChartSize
 from grading_core.conversions import ConversionRequest, Item, convert
 from grading_core.errors import ContradictionError, GradingError, Impossible, Nearest, Problem, Remark
 from grading_core.gauge import Gauge
+from grading_core.printing import Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import Gauges, PulloverRequest
 from grading_core.rounding import CountRule
@@ -51,6 +53,7 @@ __all__ = [
     "Item",
     "Nearest",
     "Options",
+    "Printing",
     "Problem",
     "PulloverRequest",
     "RaglanRequest",
@@ -74,6 +77,7 @@ __all__ = [
     "hold_together",
     "match_sizes",
     "place_charts",
+    "printed_as",
     "raglan_schedules",
     "shaping_schedules",
     "yarn_estimates",
