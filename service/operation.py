@@ -10,11 +10,13 @@ from typing import Any, Generic, Literal, TypeVar
 
 from flask import Flask, Response, request
 from marshmallow import ValidationError
+from werkzeug.http import quote_etag
 
-from grading_core.units import USUAL_INCH_CONVENTION
+from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
 from service import VERSION
+from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
 from service.errors import NOT_FOUND, Refusal
-from service.json_body import digest, read_file, read_json
+from service.json_body import read_file, read_json
 from service.lengths import LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
@@ -34,7 +36,8 @@ class Operation(Generic[Request, Result]):
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
-    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is.
+    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. kept: how
+    long its answers hold, as `Cache-Control` says it.
     """
 
     path: str
@@ -49,6 +52,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    kept: str = KEPT_BRIEFLY
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -62,20 +66,28 @@ class Operation(Generic[Request, Result]):
         loaded: Any
         if self.method == "GET":
             data = {**request.args.to_dict(), **path_parameters}
-            input_digest = digest(data)
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
-            data, input_digest = read_json(request)
+            data = read_json(request)
             loaded = self.load(data)
         else:
-            loaded, input_digest = read_file(request, self.takes)
+            loaded = read_file(request, self.takes)
+        unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
+        input_digest = digest(loaded, unit, inch_convention)
+        headers = {"Cache-Control": self.kept}
+        if request.method != "POST" and self.kept != NEVER_KEPT:
+            tag = answer_tag(input_digest, media)
+            # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
+            headers["ETag"] = quote_etag(tag, weak=True)
+            if is_known(tag):
+                return Response(status=304, headers=headers)
         result = self.call(loaded)
-        with lengths_in(data.get("unit")):
-            answer = self._write(result, LengthWriter(data.get("inch_convention", USUAL_INCH_CONVENTION)))
+        with lengths_in(unit):
+            answer = self._write(result, LengthWriter(inch_convention))
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        return Response(written.write(answer), content_type=written.content_type)
+        return Response(written.write(answer), headers=headers, content_type=written.content_type)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

@@ -337,5 +337,7 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     changes = Nested(PulloverChangesSchema, "What a maker changes.")
 
     def build(self, loaded: dict[str, Any]) -> Any:
-        """The request."""
+        """The request; changes that change nothing are none."""
+        if loaded.get("changes") == Changes():
+            del loaded["changes"]
         return super().build(_with_gauges(loaded))
