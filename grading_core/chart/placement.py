@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from typing import Literal
 
+from grading_core.answer_sizes import is_answered
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
 from grading_core.chart.grid import describe, progress
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, lay_out
@@ -37,7 +38,7 @@ from grading_core.fabric import Fabric
 
 
 def place_charts(request: ChartRequest) -> ChartPlacements:
-    """Place a chart on every size of a top-down raglan pullover.
+    """Place a chart on every size of a top-down raglan pullover that is answered.
 
     request: the chart, its anchors and the sizes.
 
@@ -61,21 +62,25 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     """
     raise_if_any(request_problems(request))
     colours = request.plain_colours()
-    layouts = [lay_out(request, size, colours) for size in request.sizes]
+    layouts = {
+        index: lay_out(request, size, colours)
+        for index, size in enumerate(request.sizes)
+        if is_answered(size.label, request.answer_sizes)
+    }
     off_centre = [
         problem
-        for index, layout in enumerate(layouts)
+        for index, layout in layouts.items()
         for problem in half_stitch_problems(request, index, layout.off_centre)
     ]
     if request.half_stitch == "refuse":
         raise_if_any(off_centre)
     windows = Windows(request.chart.worked_rows())
     chart = describe(request.chart)
-    sizes = tuple(_place(request, size, layout, windows) for size, layout in zip(request.sizes, layouts, strict=True))
+    sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre)]
-    for index, placed in enumerate(sizes):
+    for index, placed in sizes.items():
         remarks += size_remarks(request, index, placed)
-    return ChartPlacements(chart, sizes, tuple(remarks))
+    return ChartPlacements(chart, tuple(sizes.values()), tuple(remarks))
 
 
 def place_size(request: ChartRequest, index: int) -> SizePlacement:

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from grading_core.answer_sizes import AnswerSizes, answer_size_problems, is_answered
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.errors import ContradictionError, Path, Problem, duplicate_labels
 from grading_core.fabric import ChartedFabric, Fabric
@@ -129,7 +130,7 @@ class ChartRequest(ChartOptions):
     chart; None takes the same. line_stitches: of each raglan line,
     0 to 8. line_to_body: how many of them go to the body at the split; None takes the half, rounded down.
     seam_stitches: the breaks. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by
-    half a stitch. for_children: a garment for a baby or a child.
+    half a stitch. for_children: a garment for a baby or a child. answer_sizes: labels of the sizes that are answered.
     """
 
     anchor: Anchor
@@ -141,6 +142,7 @@ class ChartRequest(ChartOptions):
     seam_stitches: SeamStitches = SeamStitches()
     half_stitch: HalfStitch = "refuse"
     for_children: bool = False
+    answer_sizes: AnswerSizes = None
 
     @property
     def fabric(self) -> Fabric:
@@ -217,7 +219,9 @@ def request_problems(request: ChartRequest) -> Iterator[Problem]:
         symbol = getattr(request, field)
         if symbol is not None and symbol not in request.chart.colours:
             yield Problem((field,), f"{symbol!r} is not among the chart's colours.")
-    yield from duplicate_labels([size.label for size in request.sizes])
+    labels = [size.label for size in request.sizes]
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(request.answer_sizes, labels)
     for index, size in enumerate(request.sizes):
         yield from _size_problems(request, size, ("sizes", index))
     yield from _limit_problems(request)
@@ -236,7 +240,8 @@ def _chart_problems(chart: Chart) -> Iterator[Problem]:
 
 
 def _limit_problems(request: ChartRequest) -> Iterator[Problem]:
-    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in request.sizes)
+    answered = [size for size in request.sizes if is_answered(size.label, request.answer_sizes)]
+    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in answered)
     colours = max((len(set(row)) for row in request.chart.rows), default=0)
     if rounds > MAX_ROUNDS_IN_ALL:
         detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 
+from grading_core.answer_sizes import answer_size_problems
 from grading_core.errors import Impossible, raise_if_any
 from grading_core.pullover.bodies import find_wearers, missing_measurements
 from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
@@ -67,6 +68,7 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
     raise_if_any(
         [
+            *answer_size_problems(request.answer_sizes, [each.label for each in bodies]),
             *length_problems(all_lengths, len(bodies)),
             *ease_problems(request.ease, levels),
             *wish_problems(neck, yoke, body, request.yarn, chart),

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.errors import Path, Problem, Remark, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST, CountRule
@@ -44,10 +45,11 @@ def grade_sizes(request: SizeGradingRequest) -> SizeGrading:
 
 
 def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
-    """Counts and finished measurements alone, of every size in the order asked.
+    """Counts and finished measurements alone, of every size that is answered, in the order asked.
 
-    Raises ContradictionError for what `size_bodies` refuses, for ease or a rule on a measurement
-    that no size has, for a list of ease of the wrong length, and where ease leaves nothing to knit.
+    Raises ContradictionError for what `size_bodies` refuses, for an answer of sizes that aren't there, for ease or a
+    rule on a measurement that no size has, for a list of ease of the wrong length, and where ease leaves nothing to
+    knit.
 
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.sizes.request import per_size, SentSize
@@ -60,13 +62,15 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     """
     bodies = size_bodies(request)
     names = tuple(name for name in MEASUREMENTS if any(name in body.values for body in bodies))
-    raise_if_any(_name_problems(request, names, len(bodies)))
+    labels = [body.label for body in bodies]
+    raise_if_any([*answer_size_problems(request.answer_sizes, labels), *_name_problems(request, names, len(bodies))])
     eases = {name: per_size(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     raise_if_any(_target_problems(request, bodies, eases))
     rules = {name: request.count_rules.get(name, NEAREST) for name in names}
     return tuple(
         _graded(request.gauge, body, {name: eases[name][index] for name in body.values}, rules)
         for index, body in enumerate(bodies)
+        if is_answered(body.label, request.answer_sizes)
     )
 
 

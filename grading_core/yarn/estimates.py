@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import combinations
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.errors import Problem, Remark, duplicate_labels, raise_if_any
 from grading_core.gauge import Gauge
 from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, balls, estimated, measured
@@ -20,16 +21,17 @@ READS_APART = 20
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
 
-    Raises ContradictionError for labels used twice, stitches in a yarn that isn't there, half a swatch, and a yarn
-    with neither swatch nor gauge.
+    Raises ContradictionError for labels used twice or not at all, stitches in a yarn that isn't there, half a swatch,
+    and a yarn with neither swatch nor gauge.
 
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
-    >>> request = YarnEstimateRequest({"oat": yarn}, (SizeStitches("S", {"oat": 40000}),))
+    >>> request = YarnEstimateRequest(yarns={"oat": yarn}, sizes=(SizeStitches("S", {"oat": 40000}),))
     >>> yarn_estimates(request).runs
     {'oat': '9'}
     """
     yarns, gauge = request.yarns, request.gauge
-    raise_if_any([*_yarn_problems(yarns, gauge), *_size_problems(yarns, request.sizes)])
+    unanswered = answer_size_problems(request.answer_sizes, [size.label for size in request.sizes])
+    raise_if_any([*_yarn_problems(yarns, gauge), *_size_problems(yarns, request.sizes), *unanswered])
     sizes = tuple(
         SizeNeeds(
             size.label,
@@ -40,6 +42,7 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
             ),
         )
         for size in request.sizes
+        if is_answered(size.label, request.answer_sizes)
     )
     contrasts = tuple(_contrasts(yarns))
     return YarnEstimates(sizes, contrasts, tuple(_remarks(yarns, contrasts)))

@@ -48,6 +48,18 @@ class RequestSchema(StrictSchema):
         return super().build(loaded)
 
 
+class AnswerSizesSchema(StrictSchema):
+    """Which sizes are answered: part of a request whose record says the same."""
+
+    answer_sizes = Items(
+        Text(most=MAX_LABEL),
+        "The labels of the sizes that are answered, all unless sent. Everything is chosen over all sizes all the same: "
+        "to leave a size out of the grading, don't send it.",
+        least=1,
+        most=MAX_SIZES,
+    )
+
+
 class GaugeSchema(StrictSchema):
     """Stitches and rows counted over a span of blocked fabric."""
 
