@@ -32,7 +32,7 @@ def create_app(config: Config | None = None) -> Flask:
     register_observability(app)
     register_error_handlers(app)
     # What one origin may read and another may not depends on the origin.
-    several = config.cors_origins not in ((), ("*",))
+    several = bool(config.cors_origins) and "*" not in config.cors_origins
     register_headers(app, f"{VARY}, Origin" if several else VARY)
     if config.cors_origins:
         CORS(

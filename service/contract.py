@@ -13,9 +13,12 @@ from marshmallow import Schema
 
 from grading_core.limits import MAX_STITCHES
 from service import VERSION
+from service.caching import NEVER_KEPT
 from service.errors import (
+    BAD_GATEWAY,
     BAD_REQUEST,
     CONTENT_TOO_LARGE,
+    GATEWAY_TIMEOUT,
     INTERNAL_ERROR,
     KINDS,
     METHOD_NOT_ALLOWED,
@@ -57,7 +60,13 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
 * **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
   stitches in a section. Lists and numbers have theirs in the schemas.
-* Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
+* Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked. The digest is
+  the same whether a default is sent or left out.
+* **Caching.** `Cache-Control` says how long an answer holds. Answers to `GET` and `QUERY` have an `ETag`; sent back in
+  `If-None-Match` it saves the computation (304). On `POST` a condition is ignored.
+* **Behind a balancer** the limits on a client's requests are told by `RateLimit-Policy`
+  (draft-ietf-httpapi-ratelimit-headers-11); 429, 502, 503 and 504 say in `Retry-After` when to come again. A
+  `traceparent` (W3C Trace Context) is passed on and logged.
 """
 
 TAGS = {
@@ -115,7 +124,8 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     marshmallow.converter.add_attribute_function(_as_enforced)  # type: ignore[no-untyped-call]
     describe = marshmallow.converter.field2property
     spec.components.schema("Problem", schema=ProblemSchema)
-    spec.components.header("RequestId", _REQUEST_ID_HEADER)
+    for name, header in _HEADERS.items():
+        spec.components.header(name, header)
     spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
     for kind in KINDS:
         spec.components.response(_response_name(kind), _problem_answer(kind))
@@ -128,10 +138,33 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     return document
 
 
-_REQUEST_ID_HEADER = {
-    "description": "The request's id, as sent or made up, for finding it in the log.",
-    "schema": {"type": "string"},
+_HEADERS: dict[str, dict[str, Any]] = {
+    "RequestId": {
+        "description": "The request's id, as sent or made up, for finding it in the log.",
+        "schema": {"type": "string"},
+    },
+    "CacheControl": {"description": "How long the answer holds.", "schema": {"type": "string"}},
+    "ETag": {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}},
+    "RateLimitPolicy": {
+        "description": "What a balancer lets a client ask: `q` requests in `w` seconds, or at a time where `qu` is "
+        "`concurrent-requests` (draft-ietf-httpapi-ratelimit-headers-11, a list of RFC 9651).",
+        "schema": {"type": "string"},
+        "example": '"default";q=50;w=1, "concurrent";q=64;qu="concurrent-requests"',
+    },
+    "RateLimit": {
+        "description": "The policy that the request went beyond: nothing is left of it (`r`) for `t` seconds.",
+        "schema": {"type": "string"},
+        "example": '"default";r=0;t=1',
+    },
+    "RetryAfter": {"description": "Seconds to wait.", "schema": {"type": "integer"}},
 }
+
+
+def _headers(**by_component: str) -> dict[str, Any]:
+    """Headers of a response beside those of all. by_component: the name of each, by its component."""
+    named = {"RequestId": "X-Request-Id", "RateLimitPolicy": "RateLimit-Policy", **by_component}
+    return {name: {"$ref": f"#/components/headers/{component}"} for component, name in named.items()}
+
 
 _REQUEST_ID_PARAMETER = {
     "name": "X-Request-Id",
@@ -140,9 +173,10 @@ _REQUEST_ID_PARAMETER = {
     "schema": {"type": "string"},
 }
 
-_EXTRA_HEADERS: dict[int, dict[str, Any]] = {
-    405: {"Allow": {"description": "The methods that the address has.", "schema": {"type": "string"}}},
-    429: {"Retry-After": {"description": "Seconds to wait.", "schema": {"type": "integer"}}},
+_ERROR_HEADERS: dict[int, dict[str, Any]] = {
+    405: _headers() | {"Allow": {"description": "The methods that the address has.", "schema": {"type": "string"}}},
+    429: _headers(RetryAfter="Retry-After", RateLimit="RateLimit"),
+    **dict.fromkeys((502, 503, 504), _headers(RetryAfter="Retry-After")),
 }
 
 _REFUSED_BY = {
@@ -157,7 +191,7 @@ _REFUSED_BY = {
         UNPROCESSABLE_CONTENT,
     ),
 }
-_REFUSED_ALWAYS = (TOO_MANY_REQUESTS, INTERNAL_ERROR, SERVICE_UNAVAILABLE)
+_REFUSED_ALWAYS = (TOO_MANY_REQUESTS, INTERNAL_ERROR, BAD_GATEWAY, SERVICE_UNAVAILABLE, GATEWAY_TIMEOUT)
 
 
 def _described(operation: Operation[Any, Any], examples: list[Example], describe: Describe) -> dict[str, Any]:
@@ -186,11 +220,11 @@ def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, 
 
 
 def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
-    headers: dict[str, Any] = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
+    headers = _headers(CacheControl="Cache-Control")
     responses: dict[str, Any] = {}
-    if operation.method == "GET":
-        headers["ETag"] = {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}}
-        responses["304"] = {"description": "Not changed since the answer whose ETag was sent."}
+    if operation.method == "GET" and operation.kept != NEVER_KEPT:
+        headers = _headers(CacheControl="Cache-Control", ETag="ETag")
+        responses["304"] = {"description": "Not changed since the answer whose ETag was sent.", "headers": headers}
     answered = [example for example in examples if example.answer is not None]
     responses["200"] = {
         "description": "The answer.",
@@ -247,7 +281,7 @@ def _problem_answer(kind: Kind) -> dict[str, Any]:
         example["errors"] = [{"pointer": "/sizes/2/rounds", "detail": "must be a whole number."}]
     return {
         "description": kind.explanation,
-        "headers": {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}, **_EXTRA_HEADERS.get(kind.status, {})},
+        "headers": _ERROR_HEADERS.get(kind.status, _headers()),
         "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema, "example": example}},
     }
 

@@ -30,8 +30,8 @@ BUCKETS = (0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0)
 
 log = logging.getLogger("service.requests")
 
-_TRACE_PARENT = re.compile(r"(?!ff)[0-9a-f]{2}-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]{2}")
-"""Version, trace, parent and flags (W3C Trace Context, section 3.2)."""
+_TRACE_PARENT = re.compile(r"(?!ff)([0-9a-f]{2})-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]{2}(-.*)?\Z")
+"""Version, trace, parent, flags, and what a later version may add (W3C Trace Context, section 3.2)."""
 
 
 def register_observability(app: Flask) -> None:
@@ -99,16 +99,15 @@ def register_observability(app: Flask) -> None:
 def trace(parent: str | None) -> dict[str, str]:
     """What the log says of the trace that a request belongs to; nothing without one.
 
-    parent: the header `traceparent`. A later version of it than 00 may go on after the flags.
+    parent: the header `traceparent`.
 
     >>> trace("00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01")
     {'trace_id': '4bf92f3577b34da6a3ce929d0e0e4736'}
     """
     found = _TRACE_PARENT.match(parent or "")
-    if not found or parent is None:
+    if found is None or (found[1] == "00" and found[3]):
         return {}
-    more = parent[found.end() :]
-    return {} if more and (parent.startswith("00") or not more.startswith("-")) else {"trace_id": found[1]}
+    return {"trace_id": found[2]}
 
 
 def _everywhere(own: CollectorRegistry) -> CollectorRegistry:

@@ -14,9 +14,9 @@ import requests
 
 from service.errors import KINDS
 from tests.deploy.conftest import wait_until
+from tests.deploy.proxy import UNHURRIED
 
 DEPLOY = Path(__file__).resolve().parent.parent.parent / "deploy"
-UNHURRIED = {"rate=50r/s": "rate=5000r/s", "burst=100": "burst=5000"}
 HALF_SENT = (
     b"POST /v1/gauge-conversions HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{"
 )
@@ -30,7 +30,7 @@ def instances(start_instance: Callable):
 @pytest.fixture(scope="module")
 def proxy(instances, start_proxy: Callable) -> str:
     """The proxy without the rate limit, for everything but that."""
-    return start_proxy(tuple(instance.port for instance in instances), UNHURRIED)
+    return start_proxy(tuple(instance.port for instance in instances), UNHURRIED).url
 
 
 def port_of(url: str) -> tuple[str, int]:
@@ -51,7 +51,7 @@ def test_an_instance_lost_and_brought_back_under_load_costs_no_request(
     instances, start_proxy: Callable, asking: Callable
 ) -> None:
     # A proxy of its own, since it leaves the instance out for a while after that.
-    proxy = start_proxy(tuple(instance.port for instance in instances), UNHURRIED)
+    proxy = start_proxy(tuple(instance.port for instance in instances), UNHURRIED).url
     with asking(proxy) as load:
         load.go_on(50)
         instances[0].kill()
@@ -99,7 +99,7 @@ def test_one_client_has_at_most_64_requests_open(instances, start_proxy: Callabl
     proxy = start_proxy(
         tuple(instance.port for instance in instances),
         UNHURRIED | {"client_body_timeout 10s;": "client_body_timeout 120s;"},
-    )
+    ).url
     with ExitStack() as held:
         for _ in range(64):
             client = held.enter_context(socket.create_connection(port_of(proxy), timeout=30))
@@ -111,7 +111,7 @@ def test_one_client_has_at_most_64_requests_open(instances, start_proxy: Callabl
 
 def test_requests_beyond_the_rate_are_told_when_to_come_again(instances, start_proxy: Callable) -> None:
     # At one request a second, so that the burst is used up on a slow machine too.
-    proxy = start_proxy(tuple(instance.port for instance in instances), {"rate=50r/s": "rate=1r/s"})
+    proxy = start_proxy(tuple(instance.port for instance in instances), {"rate=50r/s": "rate=1r/s"}).url
     with requests.Session() as session:
         answers = [session.get(f"{proxy}/health/live", timeout=30) for _ in range(150)]
     refused = [answer for answer in answers if answer.status_code != 200]
@@ -122,7 +122,7 @@ def test_requests_beyond_the_rate_are_told_when_to_come_again(instances, start_p
 
 def test_without_an_instance_the_answer_is_a_problem_document(start_proxy: Callable) -> None:
     # Nothing listens on ports 9 and 10.
-    answer = requests.get(f"{start_proxy((9, 10))}/health/live", timeout=30)
+    answer = requests.get(f"{start_proxy((9, 10)).url}/health/live", timeout=30)
     check_problem(answer, 502, "service-unavailable")
     assert int(answer.headers["Retry-After"]) >= 1
 

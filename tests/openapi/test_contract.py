@@ -97,7 +97,7 @@ def test_an_operation_is_described(contract, operation):
 @each_operation
 def test_an_operation_documents_its_errors(contract, operation):
     responses = described(contract, operation)["responses"]
-    expected = {"400", "404", "405", "406", "422", "429", "500", "503"}
+    expected = {"400", "404", "405", "406", "422", "429", "500", "502", "503", "504"}
     if operation.method == "POST":
         expected |= {"413", "415"}
     assert expected <= responses.keys()
@@ -111,7 +111,8 @@ def test_an_operation_documents_its_errors(contract, operation):
 def test_an_operation_documents_the_headers_of_its_answer(contract, operation):
     headers = described(contract, operation)["responses"]["200"]["headers"]
     assert "X-Request-Id" in headers
-    assert ("ETag" in headers) == (operation.method == "GET")
+    assert ("ETag" in headers) == (operation.method == "GET" and not operation.path.startswith("/health/"))
+    assert {"Cache-Control", "RateLimit-Policy"} <= headers.keys()
 
 
 def test_the_contract_explains_every_problem(contract):
