@@ -75,17 +75,15 @@ def _settings(
         "listen 8080;": f"listen 127.0.0.1:{port};",
         "server app1:8000 ": f"server 127.0.0.1:{upstreams[0]} ",
         "server app2:8000 ": f"server 127.0.0.1:{upstreams[1]} ",
-        # in /tmp, whose place the directory takes
-        "proxy_cache_path /var/cache/answers ": "proxy_cache_path /tmp/answers ",
+        "proxy_cache_path /var/cache/answers ": f"proxy_cache_path {directory}/answers ",
         **changes,
     }
-    text = SETTINGS.read_text()
+    text = SETTINGS.read_text().replace(" /tmp/", f" {directory}/")
     for before, after in changes.items():
         assert text.count(before) == 1, before
         text = text.replace(before, after)
     # as envsubst does it
-    text = re.sub(r"\$\{(GRADING_[A-Z_]+)\}", lambda name: filled_in[name[1]], text)
-    return text.replace(" /tmp/", f" {directory}/")
+    return re.sub(r"\$\{(GRADING_[A-Z_]+)\}", lambda name: filled_in[name[1]], text)
 
 
 def connects(port: int) -> bool:
