@@ -16,7 +16,7 @@ import pytest
 import requests
 from prometheus_client.parser import text_string_to_metric_families
 
-from tests.benchmarks.cases import chart_placements, pullovers
+from tests.benchmarks.cases import charted_pullovers, pullovers
 from tests.deploy.conftest import QUESTION
 from tests.deploy.proxy import UNHURRIED
 
@@ -144,8 +144,8 @@ def test_the_longest_body_of_the_buffer_is_kept_with_the_longest_headers(proxy: 
 
 
 def test_an_answer_of_more_than_half_a_megabyte_is_not_kept(proxy: str) -> None:
-    body = chart_placements(40, width=5, height=5)
-    answers = [post(proxy, body, "/v1/chart-placements") for _ in range(2)]
+    body = {**charted_pullovers(20), "include": ["chart_rounds"]}
+    answers = [post(proxy, body, "/v1/pullovers") for _ in range(2)]
     assert len(answers[0].content) > 500_000
     assert answers[0].content == answers[1].content
     assert answers[1].headers["Cache-Status"] == "nginx; fwd=miss"
