@@ -123,6 +123,26 @@ def test_a_known_table_is_neither_looked_up_nor_sent(client, failing, method):
     assert (again.status_code, again.data, again.headers["ETag"]) == (304, b"", tag)
 
 
+def test_the_same_lengths_in_another_unit_are_another_question(client):
+    """They make the same garment, but what would make it possible is told in the request's unit."""
+
+    def ask(unit, span):
+        asked = {
+            "unit": unit,
+            "gauge": {"stitches": 6, "rows": 8, "over": span},
+            "body_table": "women",
+            "sizes": [{"label": "S", "bust": 40 * span}],
+            "ease": {"bust": 4 * span},
+            "yoke": {"depth": 2 * span},
+        }
+        answer = client.post("/v1/pullovers", json=asked).json
+        return answer["meta"]["input_digest"], answer["sizes"][0]["nearest"]
+
+    (cm, nearest_cm), (inch, nearest_inch) = ask("cm", 2.54), ask("in", 1)
+    assert nearest_cm != nearest_inch
+    assert cm != inch
+
+
 def test_a_tag_without_its_mark_of_weakness_is_known_too(client, failing):
     """RFC 9110, section 13.1.2: If-None-Match compares weakly."""
     tag = query(client).headers["ETag"].removeprefix("W/")
