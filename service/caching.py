@@ -56,14 +56,16 @@ def is_known(tag: str) -> bool:
 
 def _plain(value: Any) -> Any:
     """Of a value that is no JSON, JSON that no other value has."""
-    return _writer(type(value))(value)  # type: ignore[arg-type]
+    kind = type(value)
+    if kind is Fraction:
+        # not as two numbers: they may be longer than 64 bits
+        above, below = value.as_integer_ratio()
+        return f"{above}/{below}"
+    return _writer(kind)(value)  # type: ignore[arg-type]
 
 
 @cache
 def _writer(kind: Any) -> Callable[[Any], Any]:
-    if kind is Fraction:
-        # not as two numbers: they may be longer than 64 bits
-        return lambda value: "{}/{}".format(*value.as_integer_ratio())
     if is_dataclass(kind):
         # a third of the time that orjson's own way with records of slots takes
         return attrgetter("__class__.__name__", *(each.name for each in fields(kind)))

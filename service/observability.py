@@ -78,7 +78,7 @@ def register_observability(app: Flask) -> None:
                 "duration_ms": round(taken * 1000, 2),
                 "bytes_in": request.content_length,
                 "bytes_out": response.content_length,
-                **trace(request.headers.get("traceparent")),
+                **trace(request.environ.get("HTTP_TRACEPARENT")),
             },
         )
         return response
@@ -104,7 +104,7 @@ def trace(parent: str | None) -> dict[str, str]:
     >>> trace("00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01")
     {'trace_id': '4bf92f3577b34da6a3ce929d0e0e4736'}
     """
-    found = _TRACE_PARENT.match(parent or "")
+    found = _TRACE_PARENT.match(parent) if parent else None
     if found is None or (found[1] == "00" and found[3]):
         return {}
     return {"trace_id": found[2]}

@@ -10,7 +10,6 @@ from typing import Any, Generic, Literal, TypeVar
 
 from flask import Flask, Response, request
 from marshmallow import ValidationError
-from werkzeug.http import quote_etag
 
 from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
 from service import VERSION
@@ -74,20 +73,24 @@ class Operation(Generic[Request, Result]):
             loaded = read_file(request, self.takes)
         unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         input_digest = digest(loaded, unit, inch_convention)
-        headers = {"Cache-Control": self.kept}
-        if request.method != "POST" and self.kept != NEVER_KEPT:
-            tag = answer_tag(input_digest, media)
-            # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
-            headers["ETag"] = quote_etag(tag, weak=True)
-            if is_known(tag):
-                return Response(status=304, headers=headers)
+        tag = None if request.method == "POST" or self.kept == NEVER_KEPT else answer_tag(input_digest, media)
+        if tag and is_known(tag):
+            return self._held(Response(status=304), tag)
         result = self.call(loaded)
         with lengths_in(unit):
             answer = self._write(result, LengthWriter(inch_convention))
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        return Response(written.write(answer), headers=headers, content_type=written.content_type)
+        return self._held(Response(written.write(answer), content_type=written.content_type), tag)
+
+    def _held(self, response: Response, tag: str | None) -> Response:
+        """The response with how long it holds, and its tag where it has one."""
+        response.headers.add("Cache-Control", self.kept)
+        if tag:
+            # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
+            response.set_etag(tag, weak=True)
+        return response
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:
