@@ -69,6 +69,7 @@ each_answer = pytest.mark.parametrize("status", ["200", "422", "404", "413", "42
         ("https://shop.example.evil.example", None),
         ("https://shop", None),
         ("https://app.example", None),
+        (ORIGINS, None),
         ("null", None),
         (None, None),
     ],
