@@ -19,6 +19,7 @@ from service.json_body import read_file, read_json
 from service.lengths import LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
+from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 
 Request = TypeVar("Request")
@@ -36,7 +37,7 @@ class Operation(Generic[Request, Result]):
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
     what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. kept: how
-    long its answers hold, as `Cache-Control` says it.
+    long its answers hold, as `Cache-Control` says it. retirement: where it will go.
     """
 
     path: str
@@ -52,6 +53,7 @@ class Operation(Generic[Request, Result]):
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
     kept: str = KEPT_BRIEFLY
+    retirement: Retirement | None = None
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -75,21 +77,23 @@ class Operation(Generic[Request, Result]):
         input_digest = digest(loaded, unit, inch_convention)
         tag = None if request.method == "POST" or self.kept == NEVER_KEPT else answer_tag(input_digest, media)
         if tag and is_known(tag):
-            return self._held(Response(status=304), tag)
+            return self._told(Response(status=304), tag)
         result = self.call(loaded)
         with lengths_in(unit):
             answer = self._write(result, LengthWriter(inch_convention))
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        return self._held(Response(written.write(answer), content_type=written.content_type), tag)
+        return self._told(Response(written.write(answer), content_type=written.content_type), tag)
 
-    def _held(self, response: Response, tag: str | None) -> Response:
-        """The response with how long it holds, and its tag where it has one."""
+    def _told(self, response: Response, tag: str | None) -> Response:
+        """The response with how long it holds, its tag if it has one, and the operation's end if that is known."""
         response.headers.add("Cache-Control", self.kept)
         if tag:
             # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
             response.set_etag(tag, weak=True)
+        if self.retirement:
+            response.headers.extend(self.retirement.headers())
         return response
 
     @cached_property

@@ -17,6 +17,7 @@ from marshmallow import ValidationError, fields, missing
 
 from grading_core.units import exact, to_cm, to_places
 from service.lengths import REQUEST_UNIT
+from service.retirement import Retirement
 from service.schemas.records import Attribute, choices_of, sent_as
 from service.schemas.writing import Write
 
@@ -33,9 +34,10 @@ class StrictField(fields.Field[Any]):
 
     description: for the contract. required: whether it has to be there. default: what a request means by leaving it
     out, for the contract, where no record says so. nullable: whether null is allowed. unit: what the number counts, for
-    the contract. source: in the record, where it isn't the attribute of the field's name: another attribute (dotted for
-    one of an attribute's), or for an answer a function of the record, or of its outcome where the schema has one. part:
-    the part of an answer that it belongs to, where a request may leave that out.
+    the contract. retirement: where the field will go. source: in the record, where it isn't the attribute of the
+    field's name: another attribute (dotted for one of an attribute's), or for an answer a function of the record, or of
+    its outcome where the schema has one. part: the part of an answer that it belongs to, where a request may leave that
+    out.
     """
 
     json_type: ClassVar[str]
@@ -48,6 +50,7 @@ class StrictField(fields.Field[Any]):
         default: Any = missing,
         nullable: bool = False,
         unit: str | None = None,
+        retirement: Retirement | None = None,
         source: str | Callable[[Any], Any] | None = None,
         part: str | None = None,
         **marshmallow: Any,
@@ -55,6 +58,8 @@ class StrictField(fields.Field[Any]):
         self.source = source
         self.part = part
         told = {"description": description or missing, "default": default, "x-unit": unit or missing}
+        if retirement:
+            told |= retirement.contract(description)
         super().__init__(
             required=required,
             load_default=default,
