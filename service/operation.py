@@ -12,10 +12,11 @@ from flask import Flask, Response, request
 from marshmallow import ValidationError
 
 from grading_core.printing import printed_as
-from grading_core.units import USUAL_INCH_CONVENTION
+from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
 from service import VERSION
+from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
 from service.errors import NOT_FOUND, Refusal
-from service.json_body import digest, read_file, read_json
+from service.json_body import read_file, read_json
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
@@ -37,7 +38,8 @@ class Operation(Generic[Request, Result]):
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
     call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
     what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. tabled: what
-    `call` takes where the answer is a table, as much as that needs. retirement: where it will go.
+    `call` takes where the answer is a table, as much as that needs. kept: how long its answers hold, as `Cache-Control`
+    says it. retirement: where it will go.
     """
 
     path: str
@@ -53,6 +55,7 @@ class Operation(Generic[Request, Result]):
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
     tabled: Callable[[Request], Request] = lambda loaded: loaded
+    kept: str = KEPT_BRIEFLY
     retirement: Retirement | None = None
 
     @cached_property
@@ -67,22 +70,35 @@ class Operation(Generic[Request, Result]):
         loaded: Any
         if self.method == "GET":
             data = {**request.args.to_dict(), **path_parameters}
-            input_digest = digest(data)
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
-            data, input_digest = read_json(request)
+            data = read_json(request)
             loaded = self.load(data)
         else:
-            loaded, input_digest = read_file(request, self.takes)
+            loaded = read_file(request, self.takes)
+        unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         written, settings = MEDIA[media], self.schema.print_settings(data)
-        length = (ExactLengths if written.table else LengthWriter)(data.get("inch_convention", USUAL_INCH_CONVENTION))
-        with lengths_in(data.get("unit")), printed_as(settings.printing):
+        input_digest = digest(loaded, unit, inch_convention, settings)
+        tag = None if request.method == "POST" or self.kept == NEVER_KEPT else answer_tag(input_digest, media)
+        if tag and is_known(tag):
+            return self._told(Response(status=304), tag)
+        length = (ExactLengths if written.table else LengthWriter)(inch_convention)
+        with lengths_in(unit), printed_as(settings.printing):
             answer = self._write(self.call(self.tabled(loaded) if written.table else loaded), length)
             if self.answer is not None:
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
-        headers = self.retirement.headers() if self.retirement else None
-        return Response(body, headers=headers, content_type=written.content_type)
+        return self._told(Response(body, content_type=written.content_type), tag)
+
+    def _told(self, response: Response, tag: str | None) -> Response:
+        """The response with how long it holds, its tag if it has one, and the operation's end if that is known."""
+        response.headers.add("Cache-Control", self.kept)
+        if tag:
+            # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
+            response.set_etag(tag, weak=True)
+        if self.retirement:
+            response.headers.extend(self.retirement.headers())
+        return response
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

@@ -70,7 +70,7 @@ def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | No
     """
     yield design
     if changes and not changes.keep_counts:
-        raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease or {}, levels))
+        raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease, levels))
         # another style is as long as it usually is, not as the design's
         restyled = {"sleeve_length"} if changes.sleeve_style else set()
         kept = {name: asked for name, asked in design.lengths.items() if name not in restyled}
@@ -104,7 +104,7 @@ def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
     unchanged = Changes()
     for name in (each.name for each in fields(Changes)):
         sent = getattr(changes, name)
-        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name) and sent != {}:
+        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name):
             detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
             yield Problem(("changes", name), detail)
 

@@ -344,5 +344,7 @@ class PulloversRequestSchema(BodiesSchema, PrintedRequestSchema):
     )
 
     def build(self, loaded: dict[str, Any]) -> Any:
-        """The request."""
+        """The request; changes that change nothing are none."""
+        if loaded.get("changes") == Changes():
+            del loaded["changes"]
         return super().build(_with_gauges(loaded))
