@@ -28,13 +28,16 @@ from service.errors import (
     UNPROCESSABLE_CONTENT,
     UNSUPPORTED_MEDIA_TYPE,
     Kind,
+    Wrong,
 )
 from service.examples import Example, examples_of
+from service.flaws import FormCode
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
 from service.media import JSON, MEDIA
 from service.operation import Operation
 from service.representations import tables
 from service.schemas.base import StrictSchema
+from service.schemas.codes import CODES, code_schema
 from service.schemas.common import MAX_SIZES, ProblemSchema
 from service.schemas.fields import Describe
 
@@ -77,6 +80,8 @@ class _StrictSchemas(BasePlugin):
 
     def schema_helper(self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any) -> dict[str, Any]:
         """Apispec's hook: what a component says beside its properties."""
+        if schema is None:  # an enumeration, which says all of itself
+            return {}
         instance = resolve_schema_instance(schema)
         assert isinstance(instance, StrictSchema)
         rules = [rule.contract() for rule in instance.rules]
@@ -114,6 +119,8 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     assert marshmallow.converter is not None
     marshmallow.converter.add_attribute_function(_as_enforced)  # type: ignore[no-untyped-call]
     describe = marshmallow.converter.field2property
+    for family in CODES:
+        spec.components.schema(family, code_schema(family))
     spec.components.schema("Problem", schema=ProblemSchema)
     spec.components.header("RequestId", _REQUEST_ID_HEADER)
     spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
@@ -244,7 +251,8 @@ def _problem_answer(kind: Kind) -> dict[str, Any]:
         "instance": "5f0c7a0e3b1d4f6f9a5e2c8d7b6a4f31",
     }
     if kind is UNPROCESSABLE_CONTENT:
-        example["errors"] = [{"pointer": "/sizes/2/rounds", "detail": "must be a whole number."}]
+        wrong = Wrong(FormCode.WRONG_TYPE, "must be a whole number.", ("sizes", 2, "rounds"))
+        example["errors"] = [wrong.document()]
     return {
         "description": kind.explanation,
         "headers": {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}, **_EXTRA_HEADERS.get(kind.status, {})},

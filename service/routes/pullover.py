@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from grading_core.pullover.garment import garment_problems
 from grading_core.pullover.grade import grade_pullover
 from service.media import PER_SIZE
 from service.operation import Operation
@@ -31,6 +32,7 @@ A size that can't be knitted says so (`feasible: false`), with what would make i
     request=PulloversRequestSchema,
     answer=PulloversSchema,
     call=grade_pullover,
+    check=garment_problems,
     media=PER_SIZE,
 )
 

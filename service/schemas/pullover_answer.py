@@ -24,6 +24,7 @@ from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
+from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Number, Prose, Whole
@@ -158,6 +159,7 @@ class PulloverSizeSchema(StrictSchema):
 
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
+    code = CodeField("ReasonCode", "The kind of reason, for programs.")
     reason = Prose("Why it can't.")
     nearest = Items(
         Nested(NearestSchema), "Each alone makes it feasible as it stands, all obstacles in its way considered."

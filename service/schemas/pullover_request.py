@@ -39,19 +39,19 @@ def _length(description: str = "", **options: Any) -> Length:
 def _per_size(description: str, **options: Any) -> ByType:
     return ByType(
         f"{description} One length, one per size, or even steps from the first size to the last.",
-        number=_length(),
-        items=Items(_length(), least=1, most=MAX_SIZES),
+        number=_length(example="24"),
+        items=Items(_length(), least=1, most=MAX_SIZES, example="[22, 23, 24]"),
         record=Nested(EaseStepsSchema),
         **options,
     )
 
 
 def _extra_per_size(description: str) -> ByType:
-    length = Length(minimum=0, maximum=MAX_LENGTH)
+    length = Length(minimum=0, maximum=MAX_LENGTH, example="3")
     return ByType(
         f"{description} One length, one per size, or even steps from the first size to the last; 0 for none.",
         number=length,
-        items=Items(length, least=1, most=MAX_SIZES),
+        items=Items(length, least=1, most=MAX_SIZES, example="[0, 2, 3]"),
         record=Nested(EaseStepsSchema),
     )
 
@@ -63,6 +63,8 @@ def _count_rule(of: str) -> Nested:
 class PulloverGaugesSchema(StrictSchema):
     """The gauges of the fabrics, each measured in the round and blocked; each part uses its own."""
 
+    example = '{"plain": {"stitches": 22, "rows": 31}}'
+
     record = Gauges
 
     plain = Nested(GaugeSchema, "Of everything that no other gauge is sent for.", required=True)
@@ -73,6 +75,8 @@ class PulloverGaugesSchema(StrictSchema):
 class NeckSharesSchema(StrictSchema):
     """How the neck's stitches without the raglan lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17."""
 
+    example = '{"back": 3, "front": 3, "sleeve": 1}'
+
     record = Shares
 
     back = Number("Of the back.", required=True, minimum=0.01, maximum=1000)
@@ -82,6 +86,8 @@ class NeckSharesSchema(StrictSchema):
 
 class NeckWishesSchema(StrictSchema):
     """The neck."""
+
+    example = '{"circumference": 48}'
 
     record = NeckWishes
 
@@ -121,6 +127,8 @@ class NeckWishesSchema(StrictSchema):
 class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
+    example = '{"depth": 24}'
+
     record = YokeWishes
     inline = ("options",)
 
@@ -146,6 +154,8 @@ class YokeWishesSchema(IncreaseOptionsSchema):
 class RibbedEdgeWishesSchema(StrictSchema):
     """A ribbed hem or cuff."""
 
+    example = '{"height": 5}'
+
     record = EdgeWishes
 
     height = _length("2 in, for a young child 1 in, unless sent.")
@@ -154,6 +164,8 @@ class RibbedEdgeWishesSchema(StrictSchema):
 
 class BodyLevelSchema(StrictSchema):
     """A height at which the body is to have its own circumference."""
+
+    example = '{"measurement": "waist", "below": 16}'
 
     record = LevelWish
 
@@ -164,6 +176,8 @@ class BodyLevelSchema(StrictSchema):
 class BustDartsWishesSchema(StrictSchema):
     """Short rows over the front that make room for the bust: none unless sent, and none beside a chart that runs on."""
 
+    example = '{"extra": 3}'
+
     record = DartWishes
 
     extra = _extra_per_size("The length that they add to the front.")
@@ -171,6 +185,8 @@ class BustDartsWishesSchema(StrictSchema):
 
 class BodyWishesSchema(StrictSchema):
     """The body."""
+
+    example = '{"length": 38}'
 
     record = BodyWishes
 
@@ -188,6 +204,8 @@ class BodyWishesSchema(StrictSchema):
 
 class SleeveWishesSchema(StrictSchema):
     """Each sleeve."""
+
+    example = '{"style": "short"}'
 
     record = SleeveWishes
 
@@ -208,6 +226,8 @@ class SleeveWishesSchema(StrictSchema):
 
 class BandWishesSchema(StrictSchema):
     """The neckband."""
+
+    example = '{"height": 2.5}'
 
     record: ClassVar[type[Any] | None] = BandWishes
 
@@ -237,6 +257,8 @@ class BandChangeSchema(BandWishesSchema):
 class PulloverChartSchema(ChartOptionsSchema):
     """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
 
+    example = '{"chart": {"rows": ["..#..", ".###.", "#####"]}}'
+
     record = ChartWishes
 
     anchor = Nested(
@@ -248,6 +270,8 @@ class PulloverChartSchema(ChartOptionsSchema):
 
 class YarnWishesSchema(StrictSchema):
     """The yarn, one for all colours."""
+
+    example = '{"metres_per_100g": 400}'
 
     record = YarnWishes
 
@@ -284,6 +308,8 @@ class PulloverChangesSchema(StrictSchema):
     Another gauge or ease makes the counts anew, unless `keep_counts` keeps the written ones at the other gauge.
     Everything else keeps the design's counts at neck and split.
     """
+
+    example = '{"yoke": {"rounds_change": -4}}'
 
     record = Changes
     one_gauge = at_most_one_of("gauge", "gauges")

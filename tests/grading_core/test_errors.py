@@ -1,9 +1,10 @@
 import pytest
 
+from grading_core.codes import ProblemCode
 from grading_core.errors import ContradictionError, GradingError, Problem, duplicate_labels, raise_if_any
 
-ODD = Problem(("sizes", 0, "split"), "is odd.")
-SMALL = Problem(("sizes", 2, "neck"), "is too small.")
+ODD = Problem(("sizes", 0, "split"), ProblemCode.ODD_DIFFERENCE, "is odd.")
+SMALL = Problem(("sizes", 2, "neck"), ProblemCode.NOTHING_LEFT, "is too small.")
 
 
 def test_a_contradiction_carries_every_wrong_place_in_order() -> None:

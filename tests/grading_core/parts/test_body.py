@@ -7,6 +7,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, Level, level_problems, run_instructions, shape_body
@@ -154,7 +155,7 @@ def test_a_level_that_lies_no_lower_than_the_one_before_is_a_contradiction(below
 
 
 def test_levels_in_order_contradict_nothing():
-    assert not level_problems([Level("waist", Fraction(90), Fraction(16)), Level("hip", Fraction(90), Fraction(17))])
+    assert not [*level_problems([Level("waist", Fraction(90), Fraction(16)), Level("hip", Fraction(90), Fraction(17))])]
 
 
 def test_the_bodies_of_all_sizes_are_told_stage_by_stage_in_size_runs():
@@ -176,5 +177,10 @@ def test_darts_are_told_before_the_rounds():
 
 
 def test_a_size_that_is_impossible_shows_a_dash():
-    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), Impossible("too short")])
+    told = run_instructions(
+        [
+            shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM),
+            Impossible(ReasonCode.NOTHING_LEFT, "too short"),
+        ]
+    )
     assert told[0] == "Work 102 (–) rounds without shaping."  # noqa: RUF001

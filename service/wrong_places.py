@@ -1,0 +1,82 @@
+"""Every wrong place in a request: of its form, and beside it what contradicts itself in the rest."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from itertools import islice
+from typing import Any
+
+from grading_core.errors import Path, Problem
+from grading_core.unknown import unknown
+from service.errors import MAX_WRONG, Wrong
+from service.flaws import MAX_SUGGESTIONS, Flaw, FormCode, FormError, near_word
+
+_NOT_A_PARAMETER = "is not a parameter here."
+
+
+def wrong_in_body(
+    error: FormError,
+    body: dict[str, Any],
+    load: Callable[[dict[str, Any]], Any],
+    check: Callable[[Any], Iterable[Problem]],
+) -> Iterator[Wrong]:
+    """Every wrong place in a body of a wrong form.
+
+    error: what its schema says. body: as it was sent; the place of a field that another name may stand for is marked
+    in it as unknown. load: loads it. check: what contradicts itself in what is loaded, unknown values being passed
+    over.
+    """
+    known, meant = error.known, []
+    for path, flaw, near in _suggested(error):
+        yield Wrong(flaw.code, flaw.detail if near is None else _suggesting(flaw.detail, near), path)
+        if near and flaw.code is FormCode.UNKNOWN_FIELD:
+            meant.append((*path[:-1], near))
+    if meant:
+        for path in meant:
+            _mark(body, path)
+        try:
+            load(body)
+        except FormError as marked:
+            known = marked.known
+    yield from map(Wrong.of, check(known))
+
+
+def wrong_parameters(error: FormError) -> Iterator[Wrong]:
+    """Every wrong parameter of a GET.
+
+    error: what the schema of the parameters says.
+    """
+    for path, flaw in islice(error.flaws(), MAX_WRONG + 1):
+        if flaw.code is FormCode.UNKNOWN_FIELD:
+            flaw = flaw._replace(code=FormCode.UNKNOWN_PARAMETER, detail=_NOT_A_PARAMETER)
+        yield Wrong(flaw.code, flaw.detail, parameter=str(path[0]) if path else "")
+
+
+def unknown_parameters(names: Iterable[str]) -> list[Wrong]:
+    """Query parameters beside a body, where there are none.
+
+    names: of those that were sent.
+    """
+    detail = f"{_NOT_A_PARAMETER[:-1]}: all that is asked stands in the body."
+    return [Wrong(FormCode.UNKNOWN_PARAMETER, detail, parameter=name) for name in islice(names, MAX_WRONG + 1)]
+
+
+def _suggested(error: FormError) -> Iterator[tuple[Path, Flaw, str | None]]:
+    """Every flaw, and the word that a misspelt one may stand for."""
+    looked_for = 0
+    for path, flaw in islice(error.flaws(), MAX_WRONG + 1):
+        near = None
+        if flaw.words and looked_for < MAX_SUGGESTIONS:
+            looked_for += 1
+            near = near_word(flaw.word, flaw.words)
+        yield path, flaw, near
+
+
+def _suggesting(detail: str, near: str) -> str:
+    return f"{detail.removesuffix('.')}; did you mean `{near}`?"
+
+
+def _mark(body: Any, path: Path) -> None:
+    for step in path[:-1]:
+        body = body[step]
+    body[path[-1]] = unknown()
