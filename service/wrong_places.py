@@ -22,23 +22,25 @@ def wrong_in_body(
 ) -> Iterator[Wrong]:
     """Every wrong place in a body of a wrong form.
 
-    error: what its schema says. body: as it was sent; the place of a field that another name may stand for is marked
-    in it as unknown. load: loads it. check: what contradicts itself in what is loaded, unknown values being passed
-    over.
+    error: what its schema says. body: as it was sent. load: loads it. check: what contradicts itself in what is loaded,
+    unknown values being passed over.
+
+    A field that a misspelt name may stand for counts as sent, with an unknown value: its place is marked in the body.
     """
-    known, meant = error.known, []
-    for path, flaw, near in _suggested(error):
-        yield Wrong(flaw.code, flaw.detail if near is None else _suggesting(flaw.detail, near), path)
-        if near and flaw.code is FormCode.UNKNOWN_FIELD:
-            meant.append((*path[:-1], near))
+    flaws = [*_suggested(error)]
+    meant = [(*path[:-1], near) for path, flaw, near in flaws if near and flaw.code is FormCode.UNKNOWN_FIELD]
     if meant:
         for path in meant:
             _mark(body, path)
         try:
             load(body)
         except FormError as marked:
-            known = marked.known
-    yield from map(Wrong.of, check(known))
+            error = marked
+    left = {(path, flaw.code) for path, flaw in islice(error.flaws(), MAX_WRONG + 1)}
+    for path, flaw, near in flaws:
+        if (path, flaw.code) in left:
+            yield Wrong(flaw.code, flaw.detail if near is None else _suggesting(flaw.detail, near), path)
+    yield from map(Wrong.of, check(error.known))
 
 
 def wrong_parameters(error: FormError) -> Iterator[Wrong]:

@@ -35,7 +35,7 @@ from grading_core.pullover.size_run import (
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
-from grading_core.unknown import is_unknown, told, unknown
+from grading_core.unknown import is_unknown, known, shown, told, unknown
 
 Given = ParamSpec("Given")
 Made = TypeVar("Made")
@@ -133,9 +133,10 @@ def target_measurements(
         return [unknown()] * sizes if is_unknown(values) else values
 
     asked = {name: of_sizes(_in_order, each.length, sizes, order) for name, each in lengths.items()}
-    below = [(level.measurement, of_sizes(_in_order, level.below, sizes, order)) for level in levels]
+    shaped = told(lambda: [known(level.measurement) for level in levels])
+    below = [] if is_unknown(shaped) else [of_sizes(_in_order, level.below, sizes, order) for level in levels]
 
-    names: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist", *(level.measurement for level in levels))
+    names: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist", *([] if is_unknown(shaped) else shaped))
     around = {name: of_sizes(girths, name, rising, asked, evened) for name in names}
     bust, upper_arm, wrist = around["bust"], around["upper_arm"], around["wrist"]
     shares = of_sizes(_all_neck_shares, neck.shares, rising)
@@ -169,7 +170,10 @@ def target_measurements(
             long_wrist=wrist[index],
             long_sleeve=long_sleeves[index],
             reach=told(_reach, wearer, style),
-            levels=tuple(Level(name, around[name][index], of_sizes[index]) for name, of_sizes in below),
+            levels=told(
+                lambda at: tuple(Level(name, around[name][at], cm[at]) for name, cm in zip(shaped, below, strict=True)),
+                index,
+            ),
             front_extra=front_extras[index],
             bust_darts=darts[index],
             back_share=shares[index][0],
@@ -203,7 +207,7 @@ def _width_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> 
     for target in targets:
         below = fabrics.rounds.below(_yoke_rounds(target, fabrics))
         if (target.bust + target.front_extra) * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
-            detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
+            detail = f"At this gauge half the body of size {shown(target.label)} has more than {MAX_STITCHES} stitches."
             yield Problem((), ProblemCode.TOO_MANY_STITCHES, detail)
             return
 
@@ -237,7 +241,7 @@ def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> C
 def _extra_problems(targets: Sequence[TargetMeasurements], name: str, lengths: Lengths) -> Check[None]:
     lacking = next((target for target in targets if getattr(target, name) < 0), None)
     if lacking:
-        detail = f"must not be less than 0, and is in size {lacking.label}."
+        detail = f"must not be less than 0, and is in size {shown(lacking.label)}."
         yield Problem(place(lengths, name), ProblemCode.LESS_THAN_NOTHING, detail)
 
 
@@ -312,8 +316,8 @@ def _fall_problems(rising: Sequence[TargetMeasurements], name: str, path: Path) 
         low, high = getattr(smaller, name), getattr(larger, name)
         if high < low:
             detail = (
-                f"makes the {name} fall from {to_places(low)} cm in {smaller.label} to {to_places(high)} cm in "
-                f"{larger.label}."
+                f"makes the {name} fall from {to_places(low)} cm in {shown(smaller.label)} to {to_places(high)} cm in "
+                f"{shown(larger.label)}."
             )
             yield Problem(path, ProblemCode.MEASUREMENT_FALLS, detail)
 

@@ -27,7 +27,7 @@ from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.units import to_inches, to_printed_decimal
-from grading_core.unknown import UnknownError, is_unknown, known, unknown
+from grading_core.unknown import UnknownError, is_unknown, known, shown, told, unknown
 
 _LEAST_CERTAIN_FIRST: tuple[Origin, ...] = ("estimated", "derived", "published")
 
@@ -193,14 +193,24 @@ def _sent_bodies(request: BodiesRequest, table: str | None) -> Check[tuple[SizeB
     made: list[SizeBody] = []
     for index, size in enumerate(sizes):
         of_table = yield from _completion(index, size, table, request.within)
-        sent = {name: BodyValue(cm, "sent") for name, cm in size.measurements.items()}
-        values = sent if is_unknown(of_table) else {**of_table, **sent}
-        ordered = {name: values[name] for name in MEASUREMENTS if name in values}
-        bodies.append(SizeBody(size.label, MappingProxyType(ordered)))
+        bodies.append(told(_sent_body, size, {} if is_unknown(of_table) else of_table))
         made.append(unknown() if is_unknown(of_table) else bodies[-1])
-    for index, name in (yield from _falls(bodies)):
-        made[index] = replace(made[index], values={**made[index].values, name: unknown()})
+    falls = yield from _falls(bodies)
+    for index, name in [] if is_unknown(falls) else falls:
+        made[index] = told(_without, made[index], name)
     return tuple(made)
+
+
+def _sent_body(size: SentSize, of_table: Mapping[Measurement, BodyValue]) -> SizeBody:
+    sent = {name: BodyValue(cm, "sent") for name, cm in size.measurements.items()}
+    values = {**of_table, **sent}
+    ordered = {name: values[name] for name in MEASUREMENTS if name in values}
+    return SizeBody(size.label, MappingProxyType(ordered))
+
+
+def _without(body: SizeBody, name: Measurement) -> SizeBody:
+    """A body of which one measurement is unknown."""
+    return replace(body, values={**body.values, name: unknown()})
 
 
 @check
@@ -209,14 +219,14 @@ def _completion(
 ) -> Check[Mapping[Measurement, BodyValue]]:
     """What a table has for a size that is sent; unknown where the size can't be completed."""
     if not size.measurements:
-        detail = f"Size {size.label!r} has no measurement."
+        detail = f"Size {shown(size.label)!r} has no measurement."
         yield Problem(("sizes", index), ProblemCode.MISSING_MEASUREMENT, detail)
         raise UnknownError
     if table is None:
         return {}
     bust = size.measurements.get("bust")
     if bust is None:
-        detail = f"Size {size.label!r} needs a bust to be completed from {table}."
+        detail = f"Size {shown(size.label)!r} needs a bust to be completed from {table}."
         yield Problem(("sizes", index), ProblemCode.MISSING_MEASUREMENT, detail)
         raise UnknownError
     knots = _knots(table, within)
@@ -225,7 +235,7 @@ def _completion(
         return _interpolated(bust, table, within)
     beyond, edge, by = ("below", knots[0], first - bust) if bust < first else ("above", knots[-1], bust - last)
     detail = (
-        f"The bust of {size.label!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
+        f"The bust of {shown(size.label)!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
         f"ends at {_length(edge.values['bust'].cm)}."
     )
     yield Problem(("sizes", index, "bust"), ProblemCode.BUST_OUTSIDE_TABLE, detail)

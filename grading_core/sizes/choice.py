@@ -19,7 +19,7 @@ from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import graded, grading_problems
 from grading_core.sizes.request import FinishedSize, SizeMatchRequest
 from grading_core.sizes.result import GradedSize, Neighbours, Offer, SizeChoice, SizeMatch
-from grading_core.unknown import known
+from grading_core.unknown import known, shown
 
 
 def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None) -> SizeChoice:
@@ -131,7 +131,7 @@ def _grading_problems(request: SizeMatchRequest) -> Check[tuple[SizeBody, ...]]:
 @check
 def _bust_problems(body: SizeBody) -> Check[None]:
     if "bust" not in body.values:
-        detail = f"Size {body.label!r} has no bust to choose by."
+        detail = f"Size {shown(body.label)!r} has no bust to choose by."
         yield Problem(("grading",), ProblemCode.MISSING_MEASUREMENT, detail)
 
 

@@ -21,6 +21,7 @@ from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
 from grading_core.units import to_printed_decimal, to_printed_inches
+from grading_core.unknown import shown
 from grading_core.wording import counted, listed, size_run
 
 _NO_EASE = Fraction(0)
@@ -83,10 +84,8 @@ def grading_problems(request: SizeGradingRequest) -> Check[tuple[SizeBody, ...]]
     request: any.
     """
     bodies = yield from body_problems(request)
-    for name in request.ease:
-        yield from _ease_problems(request, name, bodies)
-    for name in request.count_rules:
-        yield from _unused(request, name, "count_rules", "to count")
+    yield from _eases_problems(request, bodies)
+    yield from _rules_problems(request)
     return bodies
 
 
@@ -160,6 +159,18 @@ def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasu
 
 
 @check
+def _eases_problems(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> Check[None]:
+    for name in request.ease:
+        yield from _ease_problems(request, name, bodies)
+
+
+@check
+def _rules_problems(request: SizeGradingRequest) -> Check[None]:
+    for name in request.count_rules:
+        yield from _unused(request, name, "count_rules", "to count")
+
+
+@check
 def _unused(request: SizeGradingRequest, name: Measurement, field: str, purpose: str) -> Check[bool]:
     """A measurement that no size has; makes whether it is one."""
     if name in measured(request):
@@ -170,7 +181,7 @@ def _unused(request: SizeGradingRequest, name: Measurement, field: str, purpose:
 
 @check
 def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Sequence[SizeBody]) -> Check[None]:
-    if (yield from _unused(request, name, "ease", "to add ease to")):
+    if (yield from _unused(request, name, "ease", "to add ease to")) is True:
         return
     ease, sizes = request.ease[name], len(bodies)
     if isinstance(ease, tuple) and len(ease) != sizes:
@@ -186,7 +197,7 @@ def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Seque
 def _target_problems(body: SizeBody, name: Measurement, ease: Fraction, path: Path) -> Check[None]:
     value = body.values.get(name)
     if value and ease < 0 and value.cm + ease <= 0:
-        yield Problem(path, ProblemCode.NOTHING_LEFT, f"This ease leaves nothing of the {name} of {body.label}.")
+        yield Problem(path, ProblemCode.NOTHING_LEFT, f"This ease leaves nothing of the {name} of {shown(body.label)}.")
 
 
 def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterator[Remark]:

@@ -12,7 +12,7 @@ from dataclasses import replace
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, duplicate_labels, sound, under
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
-from grading_core.unknown import UnknownError, told
+from grading_core.unknown import UnknownError, shown, told
 from grading_core.wording import size_run
 from grading_core.yoke.adjustment import adjust, written_problems
 from grading_core.yoke.remarks import adjustment_remarks, early_end_remarks
@@ -145,7 +145,7 @@ def _new_rounds(request: YokeAdjustmentRequest, index: int, yoke: Yoke) -> Check
     rounds = adjustment.new_rounds(yoke.rounds, request.gauge)
     if rounds > MAX_ROUNDS:
         path = ("sizes", index, "adjust") if size.adjust else ("adjust",)
-        detail = f"gives size {size.label} more than {MAX_ROUNDS} rounds."
+        detail = f"gives size {shown(size.label)} more than {MAX_ROUNDS} rounds."
         yield Problem(path, ProblemCode.TOO_MANY_ROUNDS, detail)
         raise UnknownError
     return rounds

@@ -23,7 +23,7 @@ from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases
 from grading_core.shaping import Spacing, Where, choose, phases, spread
 from grading_core.units import square_root
-from grading_core.unknown import unknown
+from grading_core.unknown import told, unknown
 from grading_core.wording import counted
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import RaglanLine, Schedule, increase_events
@@ -41,8 +41,10 @@ def yoke_problems(yoke: Yoke) -> Check[Yoke]:
     """
     split = yoke.split
     for section in ("back", "front", "sleeve"):
-        if (yield from _section_problems(section, getattr(yoke.neck, section), getattr(yoke.split, section))):
-            split = replace(split, **{section: unknown()})
+        if (
+            yield from _section_problems(section, getattr(yoke.neck, section), getattr(yoke.split, section))
+        ) is not False:
+            split = told(replace, split, **{section: unknown()})
     return replace(yoke, split=split) if split is not yoke.split else yoke
 
 

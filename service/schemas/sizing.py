@@ -152,7 +152,7 @@ class MatchedGradingSchema(SizeGradingsRequestSchema):
 
     def load(self, data: Any, **options: Any) -> Any:
         """The grading, its lengths read in its own unit."""
-        own = data.get("unit") if isinstance(data, dict) else None
+        own = data.get("unit") if type(data) is dict else None
         with lengths_in(REQUEST_UNIT.get() if own is None else own):
             return super().load(data, **options)
 
