@@ -27,7 +27,7 @@ def wrong_in_body(
 
     A field that a misspelt name may stand for counts as sent, with an unknown value: its place is marked in the body.
     """
-    flaws = [*_suggested(error)]
+    flaws = [*_suggested(error, body)]
     meant = [(*path[:-1], near) for path, flaw, near in flaws if near and flaw.code is FormCode.UNKNOWN_FIELD]
     if meant:
         for path in meant:
@@ -63,14 +63,16 @@ def unknown_parameters(names: Iterable[str]) -> list[Wrong]:
     return [Wrong(FormCode.UNKNOWN_PARAMETER, detail, parameter=name) for name in islice(names, MAX_WRONG + 1)]
 
 
-def _suggested(error: FormError) -> Iterator[tuple[Path, Flaw, str | None]]:
-    """Every flaw, and the word that a misspelt one may stand for."""
+def _suggested(error: FormError, body: dict[str, Any]) -> Iterator[tuple[Path, Flaw, str | None]]:
+    """Every flaw, and the word that a misspelt one may stand for: no field that was sent as well."""
     looked_for = 0
     for path, flaw in islice(error.flaws(), MAX_WRONG + 1):
         near = None
         if flaw.words and looked_for < MAX_SUGGESTIONS:
             looked_for += 1
             near = near_word(flaw.word, flaw.words)
+            if flaw.code is FormCode.UNKNOWN_FIELD and near in _at(body, path[:-1]):
+                near = None
         yield path, flaw, near
 
 
@@ -79,6 +81,10 @@ def _suggesting(detail: str, near: str) -> str:
 
 
 def _mark(body: Any, path: Path) -> None:
-    for step in path[:-1]:
+    _at(body, path[:-1])[path[-1]] = unknown()
+
+
+def _at(body: Any, path: Path) -> Any:
+    for step in path:
         body = body[step]
-    body[path[-1]] = unknown()
+    return body

@@ -129,9 +129,10 @@ class StrictSchema(Schema):
             if value is not missing:
                 loaded[name] = value
         if not data.keys() <= self.load_fields.keys():
-            left = [name for name in self.load_fields if name not in data]
-            unknown_names = (name for name in data if name not in self.load_fields)
-            errors |= {name: Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, left) for name in unknown_names}
+            names = self.load_fields.keys()
+            errors |= {
+                name: Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, names) for name in data if name not in names
+            }
         if broken := [rule for rule in self.rules if not rule.holds(data)]:
             errors[None] = [rule.flaw(data) for rule in broken]
             # which of them was meant isn't known

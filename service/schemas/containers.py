@@ -166,7 +166,7 @@ class Mapping(StrictField):
             try:
                 key = self.keys.deserialize(name)
             except FormError as error:
-                errors[name] = self._not_a_field(name, value) if isinstance(self.keys, Choice) else error.wrong
+                errors[name] = self._not_a_field(name) if isinstance(self.keys, Choice) else error.wrong
                 continue
             try:
                 loaded[key] = self.values.deserialize(below)
@@ -177,11 +177,10 @@ class Mapping(StrictField):
             raise FormError(errors, loaded)
         return loaded
 
-    def _not_a_field(self, name: str, sent: dict[str, Any]) -> Flaw:
+    def _not_a_field(self, name: str) -> Flaw:
         assert isinstance(self.keys, Choice)
-        left = [choice for choice in self.keys.choices if choice not in sent]
         detail = f"is not a field here, which has: {', '.join(self.keys.choices)}."
-        return Flaw(FormCode.UNKNOWN_FIELD, detail, name, left)
+        return Flaw(FormCode.UNKNOWN_FIELD, detail, name, self.keys.choices)
 
 
 class _Union(StrictField):
