@@ -48,12 +48,15 @@ def in_request_unit(length_cm: Fraction, inch_places: int = 2) -> float:
 class LengthWriter:
     """Writes lengths by the inch convention of the request.
 
+    without: the parts of the answer that are left out of it, by the names that fields carry.
+
     >>> write = LengthWriter("nominal")
     >>> write(Fraction(10)), write.printed_inches(Fraction(101))
     ({'cm': 10.0, 'inch': 4.0}, '40 1/2')
     """
 
     convention: InchConvention
+    without: frozenset[str] = frozenset()
 
     def __call__(self, length_cm: Fraction) -> dict[str, float]:
         """A length in cm as {"cm", "inch"}."""

@@ -38,7 +38,7 @@ from grading_core.fabric import Fabric
 
 
 def place_charts(request: ChartRequest) -> ChartPlacements:
-    """Place a chart on every size of a top-down raglan pullover.
+    """Place a chart on every size of a top-down raglan pullover that is answered.
 
     request: the chart, its anchors and the sizes.
 
@@ -63,16 +63,16 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     layouts = sound(placement_problems(request))
     off_centre = [
         problem
-        for index, layout in enumerate(layouts)
+        for index, layout in layouts.items()
         for problem in half_stitch_problems(request, index, layout.off_centre)
     ]
     windows = Windows(request.chart.worked_rows())
     chart = describe(request.chart)
-    sizes = tuple(_place(request, size, layout, windows) for size, layout in zip(request.sizes, layouts, strict=True))
+    sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre)]
-    for index, placed in enumerate(sizes):
+    for index, placed in sizes.items():
         remarks += size_remarks(request, index, placed)
-    return ChartPlacements(chart, sizes, tuple(remarks))
+    return ChartPlacements(chart, tuple(sizes.values()), tuple(remarks))
 
 
 def place_size(request: ChartRequest, index: int, layout: Layout) -> SizePlacement:

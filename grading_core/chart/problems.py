@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.chart.grid import Chart
 from grading_core.chart.layout import SECTIONS, Layout, Section, lay_out
 from grading_core.chart.remarks import half_stitch_problems
@@ -12,15 +13,15 @@ from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRe
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, duplicate_labels, places, under
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.unknown import UnknownError, is_unknown
+from grading_core.unknown import UnknownError, is_unknown, told
 from grading_core.wording import counted, some
 
 COLOURS = ("plain_colour", "line_colour", "seam_colour")
 """Wishes on which nothing but the colours of stitches depends."""
 
 
-def placement_problems(request: ChartRequest) -> Check[list[Layout]]:
-    """Every place where a request contradicts itself or is too large; makes every round of every size.
+def placement_problems(request: ChartRequest) -> Check[dict[int, Layout]]:
+    """Every place where a request contradicts itself or is too large; makes every round of the sizes that are answered.
 
     request: any, with counts of zero or more. The rounds of a size are unknown where problems of it leave them so.
     """
@@ -65,10 +66,11 @@ def _index(request: ChartPictureRequest) -> Check[int]:
 
 
 @check
-def _layouts(request: ChartRequest, found: Sequence[Path]) -> Check[list[Layout]]:
-    layouts = []
-    for index in range(len(request.sizes)):
-        layouts.append((yield from _layout(request, index, found)))
+def _layouts(request: ChartRequest, found: Sequence[Path]) -> Check[dict[int, Layout]]:
+    layouts = {}
+    for index, size in enumerate(request.sizes):
+        if told(is_answered, size.label, request.answer_sizes) is True:
+            layouts[index] = yield from _layout(request, index, found)
     return layouts
 
 
@@ -85,7 +87,7 @@ def _layout(request: ChartRequest, index: int, found: Sequence[Path]) -> Check[L
 
 def _bears_on(path: Path, index: int) -> bool:
     """Whether a problem at a place bears on the rounds of a size: colours and labels don't, nor do other sizes."""
-    if path[0] in COLOURS or path[2:] == ("label",):
+    if path[0] in (*COLOURS, "answer_sizes") or path[2:] == ("label",):
         return False
     return path[0] != "sizes" or path[1:2] in ((), (index,))
 
@@ -155,7 +157,9 @@ def _colour_problems(request: ChartRequest, field: str) -> Check[None]:
 
 @check
 def _sizes_problems(request: ChartRequest) -> Check[None]:
-    yield from duplicate_labels([size.label for size in request.sizes])
+    labels = [size.label for size in request.sizes]
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(request.answer_sizes, labels)
     for index, size in enumerate(request.sizes):
         yield from under(("sizes", index), _size_problems(request, size))
     yield from _limit_problems(request)
@@ -164,7 +168,8 @@ def _sizes_problems(request: ChartRequest) -> Check[None]:
 @check
 def _limit_problems(request: ChartRequest) -> Check[None]:
     """Too many rounds, of those that are known."""
-    counts = (count for size in request.sizes for count in (size.rounds, size.body_rounds, size.sleeve_rounds))
+    answered = [size for size in request.sizes if told(is_answered, size.label, request.answer_sizes) is True]
+    counts = (count for size in answered for count in (size.rounds, size.body_rounds, size.sleeve_rounds))
     rounds = sum(count for count in counts if not is_unknown(count))
     if rounds > MAX_ROUNDS_IN_ALL:
         detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."

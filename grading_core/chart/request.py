@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from grading_core.answer_sizes import AnswerSizes
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.fabric import ChartedFabric, Fabric
 from grading_core.gauge import Gauge
@@ -127,7 +128,7 @@ class ChartRequest(ChartOptions):
     chart; None takes the same. line_stitches: of each raglan line,
     0 to 8. line_to_body: how many of them go to the body at the split; None takes the half, rounded down.
     seam_stitches: the breaks. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by
-    half a stitch. for_children: a garment for a baby or a child.
+    half a stitch. for_children: a garment for a baby or a child. answer_sizes: labels of the sizes that are answered.
     """
 
     anchor: Anchor
@@ -139,6 +140,7 @@ class ChartRequest(ChartOptions):
     seam_stitches: SeamStitches = SeamStitches()
     half_stitch: HalfStitch = "refuse"
     for_children: bool = False
+    answer_sizes: AnswerSizes = None
 
     @property
     def fabric(self) -> Fabric:

@@ -11,6 +11,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import chain
 
+from grading_core.answer_sizes import answer_size_problems
 from grading_core.chart.problems import COLOURS
 from grading_core.counts.request import Rules
 from grading_core.errors import Check, Impossible, check, places, raise_if_any, sound, under
@@ -72,6 +73,8 @@ def garment_problems(request: PulloverRequest) -> Check[Prepared]:
     request: any. What a problem is about counts as unknown in what is looked at after it.
     """
     bodies = yield from body_problems(told(lambda: request.bodies))
+    labels = told(lambda: [each.label for each in bodies])
+    yield from answer_size_problems(request.answer_sizes, labels)
     request = yield from _sound_wishes(request)
     yield from ease_problems(request.ease, request.body.levels)
     yield from change_problems(request.changes, request.body.levels)

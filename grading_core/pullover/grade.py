@@ -1,23 +1,26 @@
 """A whole top-down raglan pullover in every size, as a recipe: its stages in the order of the craft.
 
-The garment as far as its parts (see `garment`); what would make an impossible size possible; the chart laid over what
-there is; yarn; what the counts come to at the gauge of a maker who keeps them; table and words; words of warning.
+The garment as far as its parts (see `garment`), and what the counts come to at the gauge of a maker who keeps them, in
+all sizes, since each has a say in the others. Of those that are answered: what would make an impossible size possible;
+the chart laid over what there is; yarn; table and words; words of warning.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from grading_core.answer_sizes import is_answered
 from grading_core.chart.grid import describe
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
-from grading_core.pullover.garment import knit_garment
+from grading_core.pullover.garment import Outcomes, knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import KnittedSize, Pullover, PulloverSize
+from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize
 from grading_core.pullover.table import table
 from grading_core.pullover.words import instructions
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
@@ -38,39 +41,52 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     """
     garment = knit_garment(request)
     outcomes = with_nearest(request, garment, lambda changed, among: knit_garment(changed, among).outcomes)
-    designed, made = table(garment.designed.values()), table(outcomes.values())
-
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
-    making, neck, yoke = garment.making, request.neck, request.yoke
+    labels = [label for label in outcomes if is_answered(label, request.answer_sizes)]
+
+    making, neck = garment.making, request.neck
     version = making.version
-    plan = plan_chart(request.chart, chart_anchor(request.chart), yoke, version.gauges)
-    placements = lay_chart(plan, knitted, for_children=any(wearer.child for wearer in making.wearers))
+    plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, version.gauges)
+    charted = {label: knitted[label] for label in labels if label in knitted}
+    placements = lay_chart(plan, charted, for_children=any(wearer.child for wearer in making.wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
-        for label, size in knitted.items():
-            yarn = colour_yarn(size, plan, request.yarn, making.fabrics.rounds)
-            knitted[label] = replace(size, yarn=yarn)
+        for label in charted:
+            yarn = colour_yarn(knitted[label], plan, request.yarn, making.fabrics.rounds)
+            knitted[label] = replace(knitted[label], yarn=yarn)
 
     gauges = version.gauges.used(charted=request.chart is not None)
     knitted = at_own_gauge(knitted, making.wearers, request, plan)
-    sizes = tuple(PulloverSize(label, knitted.get(label, outcome)) for label, outcome in outcomes.items())
-    compared = own_gauge_table(size.outcome for size in sizes) if request.kept_at else made
+    answered = {label: knitted[label] for label in labels if label in knitted}
+    sizes = tuple(PulloverSize(label, answered.get(label, outcomes[label])) for label in labels)
 
+    bodies = [body for body in garment.bodies if body.label in labels]
+    remarks = (
+        *body_remarks(bodies, version.lengths, request.body.levels, request.body_table),
+        *garment_remarks(making, garment.solved.by_label, knitted),
+        *(yarn_remarks(request.yarn, answered, charted=plan is not None) if request.yarn else ()),
+        *chart_remarks(placements, neck.start),
+        *own_gauge_remarks(answered.values()),
+    )
     return Pullover(
+        parts=request.parts,
         sizes=sizes,
         gauges=gauges,
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=made,
-        instructions=instructions(knitted, gauges, neck.start, plan, request.kept_at),
-        changed=tuple(changed_numbers([*outcomes], designed, compared)),
-        remarks=(
-            *body_remarks(garment.bodies, version.lengths, request.body.levels, request.body_table),
-            *garment_remarks(making, garment.solved.by_label, knitted),
-            *(yarn_remarks(request.yarn, knitted, charted=plan is not None) if request.yarn else ()),
-            *chart_remarks(placements, neck.start),
-            *own_gauge_remarks(knitted.values()),
-        ),
+        table=table(size.outcome for size in sizes) if "table" in request.parts else (),
+        instructions=instructions(answered, gauges, neck.start, plan, request.kept_at)
+        if "instructions" in request.parts
+        else (),
+        changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
+        remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
+
+
+def _changed(request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize]) -> Iterator[ChangedNumber]:
+    """What a maker's changes have changed in the sizes that are answered."""
+    labels, outcomes = [size.label for size in sizes], [size.outcome for size in sizes]
+    compared = own_gauge_table(outcomes) if request.kept_at else table(outcomes)
+    return changed_numbers(labels, table(designed[label] for label in labels), compared)

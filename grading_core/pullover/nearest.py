@@ -17,6 +17,7 @@ from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
 from typing import Any
 
+from grading_core.answer_sizes import is_answered
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path
 from grading_core.pullover.garment import Garment, Outcomes
 from grading_core.pullover.request import PulloverRequest
@@ -58,14 +59,16 @@ _ANYWHERE = (
 
 
 def with_nearest(request: PulloverRequest, garment: Garment, knit: Knit) -> dict[str, KnittedSize | Impossible]:
-    """The sizes, in the order asked, with what would make the impossible ones possible.
+    """The sizes, in the order asked, with what would make the impossible ones possible that are answered.
 
     request: as asked. garment: as knitted; what an impossible size calls nearest removes its first obstacle. knit:
     makes the sizes of a request.
     """
     search = _Search(request, garment.rising, [*garment.outcomes], knit)
     return {
-        label: search.improve(label, outcome) if isinstance(outcome, Impossible) else outcome
+        label: search.improve(label, outcome)
+        if isinstance(outcome, Impossible) and is_answered(label, request.answer_sizes)
+        else outcome
         for label, outcome in garment.outcomes.items()
     }
 

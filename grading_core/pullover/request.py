@@ -31,6 +31,11 @@ LowerFront = Literal["short_rows", "front_drop", "both", "none"]
 
 Smoothing = Literal["none", "steps"]
 
+AnswerPart = Literal["table", "instructions", "sizes", "size_instructions", "chart_rounds"]
+"""What an answer can do without. size_instructions: each size's own sentences. chart_rounds: its chart round by round.
+Both stand in the sizes.
+"""
+
 _PARTS: Mapping[LowerFront, tuple[Fraction, Fraction]] = MappingProxyType(
     {
         "short_rows": (Fraction(1), Fraction(0)),
@@ -298,7 +303,7 @@ class PulloverRequest(BodiesRequest):
 
     ease: of bust, upper_arm and wrist, and of waist and hip where the body is shaped to them. smoothing: whether the
     sizes' girths are moved to even steps, or stay as body and ease have them; None evens those whose ease isn't asked,
-    of bodies that are all from a built-in table.
+    of bodies that are all from a built-in table. include: the parts of the answer that are wanted.
     """
 
     gauges: Gauges
@@ -312,6 +317,19 @@ class PulloverRequest(BodiesRequest):
     chart: ChartWishes | None = None
     yarn: YarnWishes | None = None
     changes: Changes | None = None
+    include: tuple[AnswerPart, ...] = ("table", "instructions", "sizes")
+
+    @property
+    def parts(self) -> frozenset[AnswerPart]:
+        """The parts of the answer: those that are asked for, and the sizes where something of theirs is.
+
+        >>> from grading_core.gauge import Gauge
+        >>> gauges = Gauges(Gauge(Fraction(2), Fraction(3)))
+        >>> sorted(PulloverRequest(gauges=gauges, include=("chart_rounds",)).parts)
+        ['chart_rounds', 'sizes']
+        """
+        within_sizes = {"size_instructions", "chart_rounds"} & set(self.include)
+        return frozenset(self.include) | (frozenset({"sizes"}) if within_sizes else frozenset())
 
     @property
     def bodies(self) -> BodiesRequest:

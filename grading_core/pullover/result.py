@@ -17,7 +17,7 @@ from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
-from grading_core.pullover.request import Gauges
+from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
 from grading_core.units import to_printed_decimal
 from grading_core.wording import size_run
@@ -207,13 +207,15 @@ class ChangedNumber:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pullover:
-    """All sizes, in the order asked.
+    """The sizes that are answered, in the order asked.
 
-    gauges: of the fabrics that are used. chart: that is on it, None without one. cost, unevenness: of the counts, as
-    `solver` has them. table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what
-    a maker's changes have changed, empty without any. remarks: words about answers that are right.
+    parts: of the answer that are wanted; table and instructions are empty where they aren't. gauges: of the fabrics
+    that are used. chart: that is on it, None without one. cost, unevenness: of the counts of all sizes, as `solver` has
+    them. table: rows x sizes. instructions: for the sizes that are possible, in their order. changed: what a maker's
+    changes have changed, empty without any. remarks: words about answers that are right.
     """
 
+    parts: frozenset[AnswerPart]
     sizes: tuple[PulloverSize, ...]
     gauges: Gauges
     chart: ChartDescription | None
@@ -223,6 +225,11 @@ class Pullover:
     instructions: tuple[Instructions, ...]
     changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """Of the sizes."""
+        return tuple(size.label for size in self.sizes)
 
 
 def _measured(finished: FinishedMeasurements, target: TargetMeasurements, measurement: str) -> Measured:

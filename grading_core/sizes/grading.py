@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Path, Problem, Remark, check, sound
 from grading_core.gauge import Gauge
@@ -21,7 +22,7 @@ from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
 from grading_core.units import to_printed_decimal, to_printed_inches
-from grading_core.unknown import shown
+from grading_core.unknown import shown, told
 from grading_core.wording import counted, listed, size_run
 
 _NO_EASE = Fraction(0)
@@ -46,10 +47,11 @@ def grade_sizes(request: SizeGradingRequest) -> SizeGrading:
 
 
 def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
-    """Counts and finished measurements alone, of every size in the order asked.
+    """Counts and finished measurements alone, of every size that is answered, in the order asked.
 
-    Raises ContradictionError for what `size_bodies` refuses, for ease or a rule on a measurement
-    that no size has, for a list of ease of the wrong length, and where ease leaves nothing to knit.
+    Raises ContradictionError for what `size_bodies` refuses, for an answer of sizes that aren't there, for ease or a
+    rule on a measurement that no size has, for a list of ease of the wrong length, and where ease leaves nothing to
+    knit.
 
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.sizes.request import per_size, SentSize
@@ -74,6 +76,7 @@ def graded(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> tuple[Gra
     return tuple(
         _graded(request.gauge, body, {name: eases[name][index] for name in body.values}, rules)
         for index, body in enumerate(bodies)
+        if is_answered(body.label, request.answer_sizes)
     )
 
 
@@ -84,6 +87,7 @@ def grading_problems(request: SizeGradingRequest) -> Check[tuple[SizeBody, ...]]
     request: any.
     """
     bodies = yield from body_problems(request)
+    yield from answer_size_problems(request.answer_sizes, told(lambda: [body.label for body in bodies]))
     yield from _eases_problems(request, bodies)
     yield from _rules_problems(request)
     return bodies

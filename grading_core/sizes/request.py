@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from grading_core.answer_sizes import AnswerSizes
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement, Within
@@ -41,12 +42,14 @@ class BodiesRequest:
 
     body_table: the table's name; beside sizes it fills in what they lack. labels: which of the table's sizes and in
     which order; all of them by default. sizes: a custom table. within: which part of a published range counts.
+    answer_sizes: labels of those that are answered.
     """
 
     body_table: str | None = None
     labels: tuple[str, ...] | None = None
     sizes: tuple[SentSize, ...] | None = None
     within: Within = "middle"
+    answer_sizes: AnswerSizes = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

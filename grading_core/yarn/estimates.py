@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import combinations
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
 from grading_core.gauge import Gauge
@@ -21,11 +22,11 @@ READS_APART = 20
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
 
-    Raises ContradictionError for labels used twice, stitches in a yarn that isn't there, half a swatch, and a yarn
-    with neither swatch nor gauge.
+    Raises ContradictionError for labels used twice or not at all, stitches in a yarn that isn't there, half a swatch,
+    and a yarn with neither swatch nor gauge.
 
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
-    >>> request = YarnEstimateRequest({"oat": yarn}, (SizeStitches("S", {"oat": 40000}),))
+    >>> request = YarnEstimateRequest(yarns={"oat": yarn}, sizes=(SizeStitches("S", {"oat": 40000}),))
     >>> yarn_estimates(request).runs
     {'oat': '9'}
     """
@@ -41,6 +42,7 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
             ),
         )
         for size in request.sizes
+        if is_answered(size.label, request.answer_sizes)
     )
     contrasts = tuple(_contrasts(yarns))
     return YarnEstimates(sizes, contrasts, tuple(_remarks(yarns, contrasts)))
@@ -92,7 +94,9 @@ def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
 
 @check
 def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
-    yield from duplicate_labels([size.label for size in request.sizes])
+    labels = [size.label for size in request.sizes]
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(request.answer_sizes, labels)
     for index, size in enumerate(request.sizes):
         yield from under(("sizes", index), _stitches_problems(size, request.yarns))
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from grading_core.answer_sizes import AnswerSizes
 from grading_core.codes import ProblemCode
 from grading_core.errors import Problem
 from grading_core.gauge import Gauge
@@ -78,15 +79,16 @@ class SizeStitches:
     stitches: Mapping[str, int]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class YarnEstimateRequest:
     """Yarns, and the stitches of every size.
 
     yarns: by name. margin: bought beyond what is needed, as a part of it. gauge: for yarns without a weighed swatch,
-    which are estimated from the width of a stitch.
+    which are estimated from the width of a stitch. answer_sizes: labels of those that are answered.
     """
 
     yarns: Mapping[str, Yarn]
     sizes: tuple[SizeStitches, ...]
     margin: Fraction = USUAL_MARGIN
     gauge: Gauge | None = None
+    answer_sizes: AnswerSizes = None

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, duplicate_labels, sound, under
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
@@ -27,10 +28,10 @@ An adjusted yoke counts its rounds as written, and once for each of them."""
 
 
 def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
-    """Where every increase falls, in every size.
+    """Where every increase falls, in every size that is answered.
 
-    Raises ContradictionError for labels used twice, a neck and a split that contradict each other, and yokes
-    of no or too many rounds.
+    Raises ContradictionError for labels used twice or not at all, a neck and a split that contradict each other, and
+    yokes of no or too many rounds.
 
     >>> from fractions import Fraction
     >>> from grading_core.gauge import Gauge
@@ -45,17 +46,20 @@ def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
     yokes = sound(raglan_problems(request))
     sizes = []
     for yoke, size in zip(yokes, request.sizes, strict=True):
+        if not is_answered(yoke.label, request.answer_sizes):
+            continue
         depth_cm = gauge.height_cm(yoke.rounds)
         difference_cm = None if size.depth_cm is None else depth_cm - size.depth_cm
         sizes.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
     schedules = [size.schedule if isinstance(size.schedule, Schedule) else None for size in sizes]
     told = run_instructions([each.phases if each else None for each in schedules]) if len(sizes) > 1 else ()
     remarks = [remark for each in schedules if each for remark in early_end_remarks(each, options)]
-    return RaglanSchedules(tuple(sizes), _runs(yokes, schedules, options.line_stitches), told, tuple(remarks))
+    runs = _runs([size.yoke for size in sizes], schedules, options.line_stitches)
+    return RaglanSchedules(tuple(sizes), runs, told, tuple(remarks))
 
 
 def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
-    """Every way to make the yokes deeper or shallower, in every size.
+    """Every way to make the yokes deeper or shallower, in every size that is answered.
 
     Raises ContradictionError as `raglan_schedules`, and for written increase rounds that don't lead from
     neck to split, sizes without an adjustment, and adjustments to too many rounds. One to no rounds at all is
@@ -67,7 +71,7 @@ def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
     >>> from grading_core.yoke.request import Adjustment, WrittenYokeRequest
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
     >>> small = WrittenYokeRequest(label="S", neck=Sections(34, 34, 12), split=Sections(40, 40, 16), rounds=9)
-    >>> deeper = YokeAdjustmentRequest(gauge, (small,), adjust=Adjustment(rounds_change=1))
+    >>> deeper = YokeAdjustmentRequest(gauge=gauge, sizes=(small,), adjust=Adjustment(rounds_change=1))
     >>> yoke_adjustments(deeper).sizes[0].recommended
     'plain_rounds'
     """
@@ -75,7 +79,8 @@ def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
     adjusted = tuple(
         adjust(WrittenYoke(yoke, sent.increase_rounds), adjustment, request.options, request.gauge)
         for yoke, sent in zip(yokes, request.sizes, strict=True)
-        if (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
+        if is_answered(sent.label, request.answer_sizes)
+        and (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
     )
     return YokeAdjustments(adjusted, tuple(remark for size in adjusted for remark in adjustment_remarks(size)))
 
@@ -87,7 +92,9 @@ def raglan_problems(request: RaglanRequest | YokeAdjustmentRequest) -> Check[lis
     request: any. What a problem is about is unknown in the yokes.
     """
     sizes = request.sizes
-    yield from duplicate_labels([size.label for size in sizes])
+    labels = [size.label for size in sizes]
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(request.answer_sizes, labels)
     sent = [told(size.yoke, request.gauge) for size in sizes]
     yield from _too_many_rounds([yoke.rounds for yoke in sent], "together")
     yokes = []

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.answer_sizes import AnswerSizes
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases, Sections
@@ -152,22 +153,24 @@ class RaglanRequest:
     """Yokes to be increased.
 
     gauge: for depths and slopes; the counts don't depend on it. sizes: in the order of the answer. options: the same
-    for all sizes.
+    for all sizes. answer_sizes: labels of those that are answered.
     """
 
     gauge: Gauge
     sizes: tuple[YokeRequest, ...]
     options: Options = Options()
+    answer_sizes: AnswerSizes = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class YokeAdjustmentRequest:
     """Yokes to be made deeper or shallower.
 
-    gauge, sizes, options: as for `RaglanRequest`. adjust: for sizes that bring none of their own.
+    gauge, sizes, options, answer_sizes: as for `RaglanRequest`. adjust: for sizes that bring none of their own.
     """
 
     gauge: Gauge
     sizes: tuple[WrittenYokeRequest, ...]
     options: Options = Options()
     adjust: Adjustment | None = None
+    answer_sizes: AnswerSizes = None

@@ -17,9 +17,6 @@ from service.schemas.writing import Write, compiled_writer
 
 _NOT_A_FIELD = "is not a field here."
 
-_LAST = ("sources", "warnings", "meta")
-"""What ends an answer."""
-
 MAX_FIELDS = 200
 """No object has as many fields."""
 
@@ -69,7 +66,8 @@ class StrictSchema(Schema):
     record: the core's record that a valid object becomes, or that an answer is written from; without one the object
     stays a dict. A field's attribute there has its name (see `records`), its default and its choices. inline:
     attributes that are records themselves, whose fields stand among the object's own. outcome: the attribute that holds
-    what was made, or an `Impossible` (see `writing`). example: JSON of a short object that would do, in a request.
+    what was made, or an `Impossible` (see `writing`). ending: the fields that follow all others, in their order.
+    example: JSON of a short object that would do, in a request.
 
     Loading is our own and knows no hooks: the better part of a request's time would go into
     marshmallow's, and a strict schema needs none of them.
@@ -83,13 +81,15 @@ class StrictSchema(Schema):
     record: ClassVar[type[Any] | None] = None
     inline: ClassVar[tuple[str, ...]] = ()
     outcome: ClassVar[str | None] = None
+    ending: ClassVar[tuple[str, ...]] = ("sources", "warnings", "meta")
     rules: ClassVar[tuple[Rule, ...]] = ()
     example: ClassVar[str] = ""
 
     def __init__(self, **options: Any) -> None:
         self.paths: dict[str, tuple[str, ...]] = {}
         super().__init__(**options)
-        self.fields = self.load_fields = dict(sorted(self.fields.items(), key=_is_last))
+        places = {name: place for place, name in enumerate(self.ending)}
+        self.fields = self.load_fields = dict(sorted(self.fields.items(), key=lambda item: places.get(item[0], -1)))
 
     def __init_subclass__(cls, **options: Any) -> None:
         super().__init_subclass__(**options)
@@ -195,10 +195,6 @@ class StrictSchema(Schema):
             name: (path[0] if len(path) > 1 else None, path[-1]) for name, path in self.paths.items() if path != (name,)
         }
         return renamed, part_builders(self.record, self.inline)
-
-
-def _is_last(item: tuple[str, Any]) -> int:
-    return _LAST.index(item[0]) + 1 if item[0] in _LAST else 0
 
 
 class NothingSchema(StrictSchema):

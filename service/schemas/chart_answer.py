@@ -64,7 +64,7 @@ class BodyPlacementSchema(StrictSchema):
 
     record = BodyPlacement
 
-    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.")
+    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.", required=True)
     changes = Nested(SectionChangesSchema, required=True)
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
@@ -75,7 +75,7 @@ class SleevePlacementSchema(StrictSchema):
 
     record = SleevePlacement
 
-    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.")
+    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.", required=True)
     changes = _rounds_field("The rounds whose first column differs from that of the round before.")
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
@@ -179,7 +179,7 @@ class SizePlacementSchema(StrictSchema):
     inline = ("progress",)
 
     label = Prose("As sent.", required=True)
-    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.")
+    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.", required=True)
     changes = Nested(SectionChangesSchema, "In the yoke.", required=True)
     body = Nested(BodyPlacementSchema, required=True)
     sleeve = Nested(SleevePlacementSchema, required=True)

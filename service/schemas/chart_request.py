@@ -21,7 +21,7 @@ from service.flaws import FormError
 from service.lengths import LengthWriter
 from service.png_chart import MAX_BYTES, read_png
 from service.schemas.base import StrictSchema, exactly_one_of
-from service.schemas.common import MAX_LABEL, MAX_SIZES, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, GaugeSchema, RequestSchema
 from service.schemas.containers import Items, Mapping, Nested
 from service.schemas.fields import Choice, Describe, Flag, Hex, Number, Text, Whole
 from service.schemas.raglan import IncreaseRoundSchema, SectionsSchema
@@ -258,7 +258,7 @@ class ChartOptionsSchema(StrictSchema):
     )
 
 
-class ChartPlacementsRequestSchema(ChartOptionsSchema, RequestSchema):
+class ChartPlacementsRequestSchema(ChartOptionsSchema, AnswerSizesSchema, RequestSchema):
     """A chart, and the sizes that it is to be placed on."""
 
     record: ClassVar[type[Any] | None] = ChartRequest

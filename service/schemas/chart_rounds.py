@@ -24,9 +24,9 @@ class Rounds(Items):
     schema: of a round, for the contract. write: makes JSON of all of them.
     """
 
-    def __init__(self, schema: type[StrictSchema], write: Write, description: str) -> None:
+    def __init__(self, schema: type[StrictSchema], write: Write, description: str, **options: Any) -> None:
         self._write_all = write
-        super().__init__(Nested(schema), description, required=True, most=MAX_ROUNDS)
+        super().__init__(Nested(schema), description, most=MAX_ROUNDS, **options)
 
     def writer(self) -> Write:
         """Writes the whole list."""

@@ -14,7 +14,7 @@ from service.lengths import REQUEST_UNIT, in_request_unit
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.codes import CodeField
 from service.schemas.containers import ByType, Items, Nested
-from service.schemas.fields import Choice, Length, Number, Prose, Whole
+from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
 from service.schemas.writing import Write, added_later, write_length
 
 MAX_LENGTH = 10_000
@@ -47,6 +47,19 @@ class RequestSchema(StrictSchema):
         if "inch_convention" not in self.paths:
             loaded.pop("inch_convention", None)
         return super().build(loaded)
+
+
+class AnswerSizesSchema(StrictSchema):
+    """Which sizes are answered: part of a request whose record says the same."""
+
+    answer_sizes = Items(
+        Text(most=MAX_LABEL),
+        "The labels of the sizes that are answered, all unless sent. Everything is chosen over all sizes all the same: "
+        "to leave a size out of the grading, don't send it.",
+        least=1,
+        most=MAX_SIZES,
+        example='["S", "M"]',
+    )
 
 
 class GaugeSchema(StrictSchema):

@@ -41,8 +41,9 @@ class StrictField(fields.Field[Any]):
     description: for the contract. required: whether it has to be there. default: what a request means by leaving it
     out, for the contract, where no record says so. nullable: whether null is allowed. unit: what the number counts, for
     the contract. source: in the record, where it isn't the attribute of the field's name: another attribute (dotted for
-    one of an attribute's), or for an answer a function of the record, or of its outcome where the schema has one.
-    example: short JSON that would do, for whoever sends a value of a wrong type.
+    one of an attribute's), or for an answer a function of the record, or of its outcome where the schema has one. part:
+    the part of an answer that it belongs to, where a request may leave that out. example: short JSON that would do, for
+    whoever sends a value of a wrong type.
     """
 
     json_type: ClassVar[str]
@@ -56,10 +57,12 @@ class StrictField(fields.Field[Any]):
         nullable: bool = False,
         unit: str | None = None,
         source: str | Callable[[Any], Any] | None = None,
+        part: str | None = None,
         example: str = "",
         **marshmallow: Any,
     ) -> None:
         self.source = source
+        self.part = part
         self.example = example
         told = {"description": description or missing, "default": default, "x-unit": unit or missing}
         super().__init__(

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
+from functools import cached_property
 from operator import methodcaller
+from typing import Any, get_args
 
 from grading_core.counts.request import Targets
 from grading_core.gauge import Gauge, Swatch
-from grading_core.pullover.request import Gauges
+from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.pullover.result import (
     AtOwnGauge,
     ChangedNumber,
@@ -23,7 +26,22 @@ from grading_core.units import cm_per_inch, to_places
 from grading_core.wording import size_run
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
-from service.schemas.chart_answer import DrawnChartSchema, SizePlacementSchema
+from service.schemas.chart_answer import (
+    BodyPlacementSchema,
+    DrawnChartSchema,
+    FloatsByRoundSchema,
+    SizePlacementSchema,
+    SleevePlacementSchema,
+)
+from service.schemas.chart_rounds import (
+    BodyRoundSchema,
+    Rounds,
+    SleeveRoundSchema,
+    YokeRoundSchema,
+    body_rounds,
+    sleeve_rounds,
+    yoke_rounds,
+)
 from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
@@ -151,6 +169,30 @@ def _yoke(size: KnittedSize) -> SizeSchedule:
     return SizeSchedule.of(size.yoke)
 
 
+_CHART_ROUNDS: dict[str, Any] = {"required": False, "part": "chart_rounds"}
+
+
+class PulloverBodyPlacementSchema(BodyPlacementSchema):
+    """The body below the split; its rounds where they are asked for."""
+
+    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.", **_CHART_ROUNDS)
+
+
+class PulloverSleevePlacementSchema(SleevePlacementSchema):
+    """Each sleeve below the split; its rounds where they are asked for."""
+
+    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.", **_CHART_ROUNDS)
+
+
+class PulloverPlacementSchema(SizePlacementSchema):
+    """Where the chart lies on one size; what it has for each round where that is asked for."""
+
+    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.", **_CHART_ROUNDS)
+    body = Nested(PulloverBodyPlacementSchema, required=True)
+    sleeve = Nested(PulloverSleevePlacementSchema, required=True)
+    floats_by_round = Nested(FloatsByRoundSchema, **_CHART_ROUNDS)
+
+
 class PulloverSizeSchema(StrictSchema):
     """One size; for a size that is not feasible, why and what would make it so."""
 
@@ -179,7 +221,10 @@ class PulloverSizeSchema(StrictSchema):
     finished = Nested(FinishedPulloverSchema, source=lambda size: size)
     differences = Nested(CountDifferencesSchema)
     cost = Number("What this size adds to the cost.", minimum=0, places=2)
-    chart = Nested(SizePlacementSchema, "As `POST /v1/chart-placements` answers it.")
+    chart = Nested(
+        PulloverPlacementSchema,
+        "As `POST /v1/chart-placements` answers it; round by round where `include` names `chart_rounds`.",
+    )
     yarn = Items(Nested(ColourYarnSchema), "By colour, where yarn is asked for.", source=lambda size: size.yarn or None)
     at_own_gauge = Nested(AtOwnGaugeSchema, "Where `changes.keep_counts` is sent.")
 
@@ -299,18 +344,26 @@ class UsedGaugesSchema(StrictSchema):
 
 
 class PulloversSchema(ComputedSchema):
-    """The pullover in every size, in the order asked."""
+    """The pullover in every size that is answered, in the order asked; what one reads first stands first."""
 
     record = Pullover
+    ending = ("table", "instructions", "warnings", "changed", "cost", "labels", "gauges", "chart", "sizes", "meta")
 
-    sizes = Items(Nested(PulloverSizeSchema), "One per size.", required=True)
-    gauges = Nested(UsedGaugesSchema, required=True)
-    cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
-    table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", required=True)
+    table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", part="table")
     instructions = Items(
-        Nested(PartInstructionsSchema), "The pattern, part by part, in the order of work.", required=True
+        Nested(PartInstructionsSchema), "The pattern, part by part, in the order of work.", part="instructions"
     )
     changed = Items(
         Nested(ChangedNumberSchema), "What `changes` changed against the design, size by size.", required=True
     )
+    cost = Nested(CostSchema, required=True, source=lambda pullover: pullover)
+    labels = Items(Prose(), "Of the sizes that are answered, in the order of every list of values.", required=True)
+    gauges = Nested(UsedGaugesSchema, required=True)
     chart = Nested(DrawnChartSchema, "Where one was sent.")
+    sizes = Items(Nested(PulloverSizeSchema), "One per size.", part="sizes")
+
+    @cached_property
+    def writer(self) -> Write:
+        """Writes the parts of the answer that are wanted."""
+        write, parts = super().writer, frozenset(get_args(AnswerPart))
+        return lambda pullover, length: write(pullover, replace(length, without=parts - pullover.parts))

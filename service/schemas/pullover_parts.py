@@ -92,7 +92,12 @@ class HeadCheckSchema(StrictSchema):
 
 
 def _instructions() -> Items:
-    return Items(Prose(), "For this size.", required=True, source=methodcaller("instructions"))
+    return Items(
+        Prose(),
+        "For this size, where `include` names `size_instructions`.",
+        source=methodcaller("instructions"),
+        part="size_instructions",
+    )
 
 
 class PulloverNeckSchema(StrictSchema):

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any, ClassVar
+from typing import Any, ClassVar, get_args
 
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.pullover.request import (
+    AnswerPart,
     BandChange,
     BandWishes,
     BodyWishes,
@@ -361,6 +362,14 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     chart = Nested(PulloverChartSchema)
     yarn = Nested(YarnWishesSchema)
     changes = Nested(PulloverChangesSchema, "What a maker changes.")
+    include = Items(
+        Choice(*get_args(AnswerPart)),
+        "The parts of the answer that are wanted. `size_instructions`: each size's own sentences; `chart_rounds`: its "
+        "chart round by round; both stand in `sizes` and imply it. Warnings and changed numbers are always there.",
+        least=1,
+        most=len(get_args(AnswerPart)),
+        example='["table", "instructions"]',
+    )
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """The request."""

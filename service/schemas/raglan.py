@@ -25,6 +25,7 @@ from service.schemas.common import (
     MAX_LABEL,
     MAX_LENGTH,
     MAX_SIZES,
+    AnswerSizesSchema,
     ComputedSchema,
     GaugeSchema,
     LengthSchema,
@@ -113,7 +114,7 @@ class IncreaseOptionsSchema(StrictSchema):
     double_where = Choice(description="In which increase rounds the body is doubled.")
 
 
-class RaglanOptionsSchema(IncreaseOptionsSchema, RequestSchema):
+class RaglanOptionsSchema(IncreaseOptionsSchema, AnswerSizesSchema, RequestSchema):
     """How a yoke is increased; the same for all sizes."""
 
     gauge = Nested(GaugeSchema, "The gauge of the yoke, for depths and slopes.", required=True)
@@ -306,7 +307,13 @@ class RaglanScheduleSchema(StrictSchema):
     phases = HandWritten(
         Nested(PhaseSchema), "All rounds without gap or overlap, in the fewest phases.", most=MAX_ROUNDS, source=_phases
     )
-    instructions = Items(Text(most=2000), "The schedule in sentences.", most=MAX_ROUNDS, source=Schedule.instructions)
+    instructions = Items(
+        Text(most=2000),
+        "The schedule in sentences.",
+        most=MAX_ROUNDS,
+        source=Schedule.instructions,
+        part="size_instructions",
+    )
     stitches = Nested(YokeStitchesSchema, "On the needle.")
     raglan_line = Nested(RaglanLineSchema, "Seen on the back.")
     front_raglan_line = Nested(RaglanLineSchema, "Seen on the front, where it differs.")

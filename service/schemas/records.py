@@ -52,8 +52,8 @@ def sent_as(value: Any) -> Any:
     """A record's default as a request would send it; MISSING for what a request leaves out or has no number for."""
     if isinstance(value, Fraction):
         return value.numerator if value.denominator == 1 else float(value)
-    if value == ():
-        return []
+    if isinstance(value, tuple):
+        return [sent_as(each) for each in value] if not hasattr(value, "_fields") else MISSING
     return value if isinstance(value, bool | int | str) else MISSING
 
 

@@ -30,6 +30,7 @@ from service.schemas.base import StrictSchema, at_least_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_LABEL,
     MAX_SIZES,
+    AnswerSizesSchema,
     ComputedSchema,
     CountRuleSchema,
     GaugeSchema,
@@ -87,7 +88,7 @@ class CustomSizeSchema(StrictSchema):
         return SentSize(loaded.pop("label"), loaded)
 
 
-class BodiesSchema(StrictSchema):
+class BodiesSchema(AnswerSizesSchema):
     """The bodies: a built-in table, sizes of your own, or both."""
 
     record: ClassVar[type[Any] | None] = BodiesRequest

@@ -10,6 +10,7 @@ hundreds of objects, and a loop over their fields takes three times as long as t
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from textwrap import indent
 from typing import Any
 
 from grading_core.errors import Impossible
@@ -54,12 +55,15 @@ def compiled_writer(fields: Mapping[str, Any], paths: Mapping[str, tuple[str, ..
         put = {None: "held", write_length: "length(held)"}.get(write, f"write{number}(held, length)")
         target = f"written[{name!r}] = "
         if holder == "record" and field.required and not field.allow_none:
-            lines.append(f"    {target}{put.replace('held', get)}\n")
+            line = f"    {target}{put.replace('held', get)}\n"
         elif holder == "record" and field.required:
-            lines.append(f"    held = {get}\n    {target}None if held is None else {put}\n")
+            line = f"    held = {get}\n    {target}None if held is None else {put}\n"
         else:
             there = "" if holder == "record" else f" if {holder} is not None else None"
-            lines.append(f"    held = {get}{there}\n    if held is not None:\n        {target}{put}\n")
+            line = f"    held = {get}{there}\n    if held is not None:\n        {target}{put}\n"
+        if field.part is not None:
+            line = f"    if {field.part!r} not in length.without:\n{indent(line, '    ')}"
+        lines.append(line)
     lines.append("    return written\n")
     exec("".join(lines), bound)
     made: Write = bound["write"]

@@ -14,7 +14,7 @@ from grading_core.yarn.result import (
     YarnEstimates,
 )
 from service.schemas.base import StrictSchema
-from service.schemas.common import MAX_LABEL, MAX_SIZES, ComputedSchema, GaugeSchema, RequestSchema
+from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema, RequestSchema
 from service.schemas.containers import Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Hex, Number, Prose, Text, Whole
 from service.schemas.standards import SourceSchema
@@ -120,7 +120,7 @@ class SizeStitchesSchema(StrictSchema):
     )
 
 
-class YarnEstimatesRequestSchema(RequestSchema):
+class YarnEstimatesRequestSchema(AnswerSizesSchema, RequestSchema):
     """Yarns, and the stitches of every size."""
 
     record = YarnEstimateRequest

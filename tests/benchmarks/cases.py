@@ -153,6 +153,11 @@ def chart(width: int, height: int) -> Body:
     return {"rows": rows, "colours": {".": {"name": "ground"}, "#": {"name": "motif"}, "o": {"name": "dots"}}}
 
 
+def one_size(sizes: int, **more: Any) -> Body:
+    """The numbers of one size out of so many, with or without a chart."""
+    return {**pullovers(sizes), **more, "answer_sizes": ["1"], "include": ["sizes"]}
+
+
 BUILDERS: dict[str, Callable[[int], Body]] = {
     "gauge-conversions": gauge_conversions,
     "size-gradings": size_gradings,
@@ -176,13 +181,22 @@ def cases() -> list[Case]:
         for operation, with_, build in kinds
         for sizes in SIZES
     ]
-    return built + [
-        Case(operation.name, first.name, first.request)
-        for operation in operations(Config())
-        if operation.method == "POST" and operation.takes == JSON == operation.media[0]
-        if operation.name not in BUILDERS
-        for first in examples_of(operation.name)[:1]
+    parts = [
+        Case("pullovers", "the table of 9 sizes", {**pullovers(9), "include": ["table"]}),
+        Case("pullovers", "1 of 9 sizes", one_size(9)),
+        Case("pullovers", "1 of 9 sizes and a 60 x 80 chart", one_size(9, chart=charted_pullovers(9)["chart"])),
     ]
+    return (
+        built
+        + parts
+        + [
+            Case(operation.name, first.name, first.request)
+            for operation in operations(Config())
+            if operation.method == "POST" and operation.takes == JSON == operation.media[0]
+            if operation.name not in BUILDERS
+            for first in examples_of(operation.name)[:1]
+        ]
+    )
 
 
 def _yoke(place: int) -> Body:

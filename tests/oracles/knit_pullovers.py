@@ -4,7 +4,8 @@
 
 Each request is posted to the service; each size that is feasible is knitted (see `stitch_knitter`) and measured with a
 gauge of its own for every round, and compared with all that the answer says of it. Of a size that isn't, every change
-that it offers is sent: alone, and `together` all of them. What disagrees is printed with its request.
+that it offers is sent: alone, and `together` all of them. Where a request asks for part of the answer, that part is
+held against the whole. What disagrees is printed with its request.
 """
 
 from __future__ import annotations
@@ -29,6 +30,7 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.oracles.part_of_answer import check_part, whole
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
 from tests.oracles.random_pullovers import TABLES, random_request
 from tests.oracles.stitch_knitter import Garment, Json, Wallpaper, Worked, demand, expect, height
@@ -95,8 +97,9 @@ def report(seen: Seen) -> None:
 def knit_request(client: FlaskClient, request: Json) -> Seen:
     """Post one request, hold everything in its answer against what is knitted, and try what it offers."""
     seen = Seen(requests=1)
-    response = client.post("/v1/pullovers", json=request)
     asked = set(_options(request))
+    part_of, request = request, whole(request)
+    response = client.post("/v1/pullovers", json=request)
     seen.options.update((option, "requests") for option in asked)
     answer = response.json
     assert answer is not None
@@ -113,6 +116,8 @@ def knit_request(client: FlaskClient, request: Json) -> Seen:
         disagree([("status", f"answered {response.status_code}")])
         return seen
     disagree(compare_answer(request, answer))
+    if part_of.keys() & {"answer_sizes", "include"}:
+        disagree(_failing("part", "", partial(check_part, client, part_of, answer)))
     if "changes" in request:
         disagree(_failing("changed", "", partial(check_changed, client, request, answer)))
     for size in answer["sizes"]:
@@ -518,7 +523,7 @@ def check_rise(request: Json, answer: Json) -> None:
 
 def check_changed(client: FlaskClient, request: Json, answer: Json) -> None:
     """`changed` has each number of the table that a reader sees change, and no other."""
-    design = {name: wish for name, wish in request.items() if name != "changes"}
+    design = whole({name: wish for name, wish in request.items() if name != "changes"})
     response = client.post("/v1/pullovers", json=design)
     expect(response.status_code, 200, "status of the design alone")
     assert response.json

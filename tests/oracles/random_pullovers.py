@@ -20,6 +20,7 @@ BUSTS = {"women": (75, 150), "men": (90, 155), "children": (54, 81), "babies": (
 SPACINGS = ("closest_first", "widest_first", "even", "single_then_plain", "plain_then_single")
 STYLES = ("long", "three_quarter", "elbow", "short")
 PLACES = ("early", "even", "late")
+PARTS = ("table", "instructions", "sizes", "size_instructions", "chart_rounds")
 
 BODY = {
     "bust": (1.0, 0.0),
@@ -53,6 +54,7 @@ class _Requests:
         self.whole = generator.randint
         self.generator = generator
         self.sizes = 0
+        self.labels: list[str] = []
         self.to_unit = 1.0
         self.levels: list[str] = []
         self.rows = 0.0
@@ -75,6 +77,8 @@ class _Requests:
             ("yarn", self.yarn, 0.4),
             ("changes", self.changes, 0.4),
             ("smoothing", lambda: self.pick(("none", "steps")), 0.4),
+            ("answer_sizes", self.answer_sizes, 0.2),
+            ("include", lambda: self.generator.sample(PARTS, self.whole(1, 3)), 0.2),
         ):
             if self.sometimes(chance):
                 request[name] = make()
@@ -138,19 +142,22 @@ class _Requests:
         within = {"within": self.pick(("low", "middle", "high"))} if self.sometimes(0.1) else {}
         table, kind = self.pick(tuple(TABLES)), self.generator.random()
         if kind < 0.05:
-            self.sizes = len(TABLES["women"])
+            self.labels = TABLES["women"]
+            self.sizes = len(self.labels)
             return within
         if kind < 0.35:
-            self.sizes = len(TABLES[table])
+            self.labels = TABLES[table]
+            self.sizes = len(self.labels)
             return {"body_table": table} | within
         self.sizes = self.whole(1, 5)
         if kind < 0.6:
-            labels = self.generator.sample(TABLES[table], self.sizes)
-            return {"body_table": table, "labels": sorted(labels, key=TABLES[table].index)} | within
+            self.labels = sorted(self.generator.sample(TABLES[table], self.sizes), key=TABLES[table].index)
+            return {"body_table": table, "labels": self.labels} | within
         low, high = BUSTS[table]
         busts = sorted({round(self.generator.uniform(low, high), 1) for _ in range(self.sizes)})
         self.sizes = len(busts)
-        sizes: list[Json] = [{"label": f"size {place}"} for place in range(self.sizes)]
+        self.labels = [f"size {place}" for place in range(self.sizes)]
+        sizes: list[Json] = [{"label": label} for label in self.labels]
         own, completed = self.sometimes(0.4), self.sometimes(0.7)
         for name, (share, usual) in BODY.items():
             if name == "bust" or (own and (name in NEEDED or self.sometimes(0.3))):
@@ -168,6 +175,9 @@ class _Requests:
             wrist=lambda: self.per_size(0, 8),
             **{name: lambda: self.per_size(-2, 16) for name in self.levels},
         )
+
+    def answer_sizes(self) -> list[str]:
+        return self.generator.sample(self.labels, self.whole(1, len(self.labels)))
 
     def neck(self) -> Json:
         neck = self.some(

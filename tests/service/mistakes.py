@@ -185,6 +185,7 @@ _PLACED = [
     Mistake("sizes.2.sleeve_decrease_rounds.1", 4, ("sizes.2.sleeve_decrease_rounds.0", "sizes.2.sleeve_rounds")),
     Mistake("sizes.2.neck", GONE),
     Mistake("sizes.1.rounds", 5001),
+    Mistake("answer_sizes", ["M", "Q"], (*of_sizes("label"), f"sizes.{COUNT}")),
 ]
 
 MISTAKES: dict[str, list[Mistake]] = {
@@ -216,6 +217,8 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("chart.plain_colour", "x", ("chart.chart",)),
         Mistake("yarn.swatch_stitches", GONE, ("yarn.swatch_grams",)),
         Mistake("changes.keep_counts", True, ("changes",)),
+        Mistake("answer_sizes", ["Q", "S"], ("labels", "body_table", "sizes")),
+        Mistake("include", ["tables"]),
         Mistake("changes.ease.hip", 3, ("body.levels", "changes.keep_counts")),
     ],
     "/v1/size-gradings": [
@@ -230,6 +233,7 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("ease.hip", 3, (*of_sizes("hip"), f"sizes.{COUNT}", "body_table")),
         Mistake("ease.bust", [1, 2], (f"sizes.{COUNT}",)),
         Mistake("ease.upper_arm", -100, (*of_sizes("upper_arm"), f"sizes.{COUNT}", UNIT)),
+        Mistake("answer_sizes", ["Q"], (*of_sizes("label"), f"sizes.{COUNT}")),
         Mistake("count_rules.head", {}, (*of_sizes("head"), f"sizes.{COUNT}", "body_table")),
     ],
     "/v1/size-matches": [
@@ -253,6 +257,7 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("sizes.1.neck.front", 2.5),
         Mistake("sizes.1.rounds", 0),
         Mistake("sizes.2.neck", GONE),
+        Mistake("answer_sizes", ["S", "S"], of_sizes("label")),
     ],
     "/v1/yoke-adjustments": [
         Mistake("fewer_edge", "first"),
@@ -277,7 +282,11 @@ MISTAKES: dict[str, list[Mistake]] = {
     ],
     "/v1/chart-placements": [
         *_PLACED,
-        Mistake("sizes.0.neck.back", 34, ("anchor", "sizes.0", "chart", "first_round", "half_stitch", "line_to_body")),
+        Mistake(
+            "sizes.0.neck.back",
+            34,
+            ("anchor", "sizes.0", "chart", "first_round", "half_stitch", "line_to_body", "answer_sizes"),
+        ),
     ],
     "/v1/chart-placements/picture": [*_PLACED, Mistake("size", "Q", of_sizes("label"))],
     "/v1/chart-placements/garment-picture": [*_PLACED, Mistake("size", "Q", of_sizes("label"))],
@@ -289,5 +298,6 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("sizes.1.label", "S", ("sizes.0.label",)),
         Mistake("sizes.0.stitches.wool", 5, (f"yarns.{COUNT}", "yarns.wool")),
         Mistake("sizes.1.stitches.oat", -1),
+        Mistake("answer_sizes", ["S", "Q"], ("sizes.0.label", "sizes.1.label")),
     ],
 }

@@ -20,7 +20,7 @@ UNWEIGHED = Yarn(metres_per_100g=Fraction(200))
 
 
 def estimates(yarns, sizes=(), margin=TENTH, gauge=None):
-    return yarn_estimates(YarnEstimateRequest(yarns, tuple(sizes), margin, gauge))
+    return yarn_estimates(YarnEstimateRequest(yarns=yarns, sizes=tuple(sizes), margin=margin, gauge=gauge))
 
 
 def codes(yarns, gauge=None):

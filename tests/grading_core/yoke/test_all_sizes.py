@@ -91,34 +91,36 @@ def test_all_sizes_together_have_a_limit() -> None:
 
 def test_a_size_takes_its_own_adjustment_before_that_of_the_request() -> None:
     sizes = (written("S"), written("M", adjust=Adjustment(rounds=30)))
-    adjusted = yoke_adjustments(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=25))).sizes
+    adjusted = yoke_adjustments(YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes, adjust=Adjustment(rounds=25))).sizes
     assert [each.options[0].rounds for each in adjusted] == [25, 30]
     assert [each.options[0].chart_rows_change for each in adjusted] == [5, 10]
 
 
 def test_a_size_without_any_adjustment_is_named() -> None:
     sizes = (written("S", adjust=Adjustment(rounds=30)), written("M"))
-    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes)) == [("sizes", 1, "adjust")]
+    assert wrong_places(YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes)) == [("sizes", 1, "adjust")]
 
 
 def test_an_adjustment_to_too_many_rounds_is_named_where_it_stands() -> None:
     beyond = Adjustment(rounds=MAX_ROUNDS + 1)
     sizes = (written("S"), written("M", adjust=beyond))
-    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=30))) == [("sizes", 1, "adjust")]
-    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes[:1], adjust=beyond)) == [("adjust",)]
+    assert wrong_places(YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes, adjust=Adjustment(rounds=30))) == [
+        ("sizes", 1, "adjust")
+    ]
+    assert wrong_places(YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes[:1], adjust=beyond)) == [("adjust",)]
 
 
 def test_an_adjusted_yoke_counts_its_rounds_as_written_and_once_for_each_way_that_may_be_possible() -> None:
     each = MAX_ROUNDS_IN_ALL // (1 + MOST_WAYS) // 2
     sizes = (written("S", rounds=each), written("M", rounds=each))
-    same = YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds_change=0))
+    same = YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes, adjust=Adjustment(rounds_change=0))
     assert len(yoke_adjustments(same).sizes) == 2
     assert wrong_places(replace(same, adjust=Adjustment(rounds_change=1))) == [("sizes",)]
 
 
 def test_increase_rounds_that_lead_elsewhere_are_refused_with_all_else_that_is_wrong() -> None:
     sizes = (written("S", increase_rounds=(IncreaseRound(2, 1, 1, 1),)), written("S"))
-    assert wrong_places(YokeAdjustmentRequest(GAUGE, sizes)) == [
+    assert wrong_places(YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes)) == [
         ("sizes", 1, "label"),
         *[("sizes", 0, "increase_rounds")] * 3,
         ("sizes", 0, "adjust"),
@@ -128,7 +130,7 @@ def test_increase_rounds_that_lead_elsewhere_are_refused_with_all_else_that_is_w
 
 def test_the_difference_is_the_adjusted_depth_minus_the_depth_wanted() -> None:
     sizes = (written("S", adjust=Adjustment(depth_cm=Fraction(10))), written("M"))
-    request = YokeAdjustmentRequest(GAUGE, sizes, adjust=Adjustment(rounds=25))
+    request = YokeAdjustmentRequest(gauge=GAUGE, sizes=sizes, adjust=Adjustment(rounds=25))
     by_depth, by_rounds = yoke_adjustments(request).sizes
     assert [way.difference_cm for way in by_depth.options] == [0] * 4
     assert [way.difference_cm for way in by_rounds.options] == [None] * 4

@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.oracles.part_of_answer import whole
 from tests.oracles.pullover_answer import check
 from tests.service.pullovers.answers import GAUGE
 
@@ -11,7 +12,7 @@ def make(client):
     """The answer to a request that is sound, checked."""
 
     def made(**request):
-        request = {"gauge": GAUGE, **request}
+        request = whole({"gauge": GAUGE, **request})
         if "gauges" in request:
             del request["gauge"]
         response = client.post("/v1/pullovers", json=request)

@@ -11,6 +11,7 @@ REQUESTS = 80
 """Some three hundred garments; thousands are knitted by hand."""
 
 FALSIFIED = {
+    "include": ["table", "instructions", "size_instructions", "chart_rounds"],
     "gauges": {"plain": {"stitches": 22, "rows": 31}, "stranded": {"stitches": 24, "rows": 28}},
     "labels": ["M", "L"],
     "chart": {"chart": {"rows": ["..#..", ".###.", "#####", ".###."], "repeat": "once"}, "first_round": 7},
