@@ -52,7 +52,8 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   in one answer. A whole number may be written as `3.0`.
 * **Lengths** in a request are in its `unit`, `cm` or `in`. A length in an answer has both, rounded to two
   decimals from the exact value. A difference is finished minus target.
-* **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901).
+* **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901), all in one answer as far
+  as one can be judged beside the others. Errors, reasons and warnings have a `code` for programs.
 * **Wrong or impossible.** What contradicts itself is refused (422). What is sound but cannot be knitted in a
   size is answered: that size says `feasible: false`, why, and what would make it possible.
 * **Representations.** Operations that answer per size also answer as `text/csv`, in the columns

@@ -93,7 +93,7 @@ UNPROCESSABLE_CONTENT = Kind(
     "Unprocessable content",
     "The JSON was understood, and something in it is wrong: an unknown field, a wrong type, a number out of "
     "range, or input that contradicts itself. `errors` names every wrong place by its JSON Pointer "
-    "(RFC 6901).",
+    "(RFC 6901) or query parameter, with a code for programs.",
 )
 TOO_MANY_REQUESTS = Kind(
     "too-many-requests",

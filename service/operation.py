@@ -108,7 +108,7 @@ class Operation(Generic[Request, Result]):
             if self.method == "POST":
                 body = wrong_in_body(error, data, self._loaded, self.check)
                 raise Refusal.unprocessable(chain(wrong, body)) from None
-            parameters = [*wrong_parameters(error)]
+            parameters = [*wrong_parameters(error, data)]
             for each in parameters:
                 if each.parameter in path_parameters:
                     raise Refusal(NOT_FOUND, f"The {each.parameter} in the address {each.detail}") from None

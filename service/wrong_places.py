@@ -39,19 +39,19 @@ def wrong_in_body(
     left = {(path, flaw.code) for path, flaw in islice(error.flaws(), MAX_WRONG + 1)}
     for path, flaw, near in flaws:
         if (path, flaw.code) in left:
-            yield Wrong(flaw.code, flaw.detail if near is None else _suggesting(flaw.detail, near), path)
+            yield Wrong(flaw.code, _suggesting(flaw.detail, near), path)
     yield from map(Wrong.of, check(error.known))
 
 
-def wrong_parameters(error: FormError) -> Iterator[Wrong]:
+def wrong_parameters(error: FormError, sent: dict[str, Any]) -> Iterator[Wrong]:
     """Every wrong parameter of a GET.
 
-    error: what the schema of the parameters says.
+    error: what the schema of the parameters says. sent: all of them.
     """
-    for path, flaw in islice(error.flaws(), MAX_WRONG + 1):
+    for path, flaw, near in _suggested(error, sent):
         if flaw.code is FormCode.UNKNOWN_FIELD:
             flaw = flaw._replace(code=FormCode.UNKNOWN_PARAMETER, detail=_NOT_A_PARAMETER)
-        yield Wrong(flaw.code, flaw.detail, parameter=str(path[0]) if path else "")
+        yield Wrong(flaw.code, _suggesting(flaw.detail, near), parameter=str(path[0]) if path else "")
 
 
 def unknown_parameters(names: Iterable[str]) -> list[Wrong]:
@@ -76,8 +76,8 @@ def _suggested(error: FormError, body: dict[str, Any]) -> Iterator[tuple[Path, F
         yield path, flaw, near
 
 
-def _suggesting(detail: str, near: str) -> str:
-    return f"{detail.removesuffix('.')}; did you mean `{near}`?"
+def _suggesting(detail: str, near: str | None) -> str:
+    return detail if near is None else f"{detail.removesuffix('.')}; did you mean `{near}`?"
 
 
 def _mark(body: Any, path: Path) -> None:

@@ -206,3 +206,8 @@ def test_what_contradicts_itself_is_named_beside_a_query_parameter(client):
 def test_a_file_with_a_query_parameter_is_refused(client):
     response = client.post("/v1/charts", data=b"", content_type="image/png", query_string={"fields": ""})
     assert [error.get("parameter") for error in response.json["errors"]] == ["fields"]
+
+
+def test_a_name_in_an_address_is_answered_by_a_near_one(client):
+    response = client.get("/v1/standards/body-tables/womens")
+    assert (response.status_code, response.json["detail"].partition("; ")[2]) == (404, "did you mean `women`?")
