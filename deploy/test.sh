@@ -30,6 +30,14 @@ fi
 deploy/venv.sh .venv-test deploy/requirements-test.lock
 bin=.venv-test/bin
 
+# The npm packages of the tests, exactly those of their lock, every one checked by its hash. Node is in the environment.
+packages=tests/clients
+if ! cmp -s $packages/package-lock.json $packages/node_modules/installed.lock; then
+    echo "Installing $packages/package-lock.json" >&2
+    $bin/npm ci --prefix $packages --ignore-scripts --no-audit --no-fund --loglevel=error >&2
+    cp $packages/package-lock.json $packages/node_modules/installed.lock
+fi
+
 $bin/ruff check .
 $bin/ruff format --check .
 $bin/mypy

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import Any
 
 from apispec import APISpec, BasePlugin
@@ -13,29 +14,15 @@ from marshmallow import Schema
 
 from grading_core.limits import MAX_STITCHES
 from service import VERSION
-from service.errors import (
-    BAD_REQUEST,
-    CONTENT_TOO_LARGE,
-    INTERNAL_ERROR,
-    KINDS,
-    METHOD_NOT_ALLOWED,
-    NOT_ACCEPTABLE,
-    NOT_FOUND,
-    NOT_JSON,
-    PROBLEM_MEDIA_TYPE,
-    SERVICE_UNAVAILABLE,
-    TOO_MANY_REQUESTS,
-    UNPROCESSABLE_CONTENT,
-    UNSUPPORTED_MEDIA_TYPE,
-    Kind,
-    Wrong,
-)
-from service.examples import Example, examples_of
+from service.errors import KINDS, PROBLEM_MEDIA_TYPE, TOO_MANY_REQUESTS, UNPROCESSABLE_CONTENT, Kind, Wrong
+from service.examples import Example, examples_of, shortened
 from service.flaws import FormCode
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
 from service.media import JSON, MEDIA
+from service.open_answers import open_answers
 from service.operation import Operation
 from service.representations import tables
+from service.retirement import LEAST
 from service.schemas.base import StrictSchema
 from service.schemas.codes import CODES, code_schema
 from service.schemas.common import MAX_SIZES, ProblemSchema
@@ -61,6 +48,11 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   `Accept` names goes before one that a wildcard covers; JSON goes first otherwise.
 * **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
   stitches in a section. Lists and numbers have theirs in the schemas.
+* **What may change.** Within `/v1` there may come, at any time: operations, optional fields of requests, fields of
+  answers, members of an `x-extensible-enum`, representations, wider limits, other words for people. A client ignores
+  fields that it doesn't know and takes an unknown member for "another one". Addresses, fields, units, defaults and what
+  a code or a status means don't change. What will go is `deprecated`, works for at least {LEAST.days} days more, and
+  answers of an operation that will go have `Deprecation` and `Sunset` headers.
 * Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
 """
 
@@ -76,8 +68,12 @@ TAGS = {
 }
 
 
+BINARY = {"type": "string", "format": "binary"}
+"""A file, a picture too: generated clients give its bytes, and refuse a picture that is called a text."""
+
+
 class _StrictSchemas(BasePlugin):
-    """Says of every schema that it is closed, what it is, and which of its fields go together."""
+    """Says of every schema what it is, which of its fields go together, and that it is closed: answers open later."""
 
     def schema_helper(self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any) -> dict[str, Any]:
         """Apispec's hook: what a component says beside its properties."""
@@ -89,7 +85,7 @@ class _StrictSchemas(BasePlugin):
         return {
             "description": inspect.getdoc(type(instance)) or "",
             "additionalProperties": False,
-            **(rules[0] if len(rules) == 1 else {"allOf": rules} if rules else {}),
+            **({"allOf": rules} if rules else {}),
         }
 
 
@@ -116,6 +112,7 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
         info={"description": DESCRIPTION},
         servers=[{"url": "/", "description": "This installation"}],
         tags=[{"name": name, "description": about} for name, about in TAGS.items() if name in used],
+        security=[],
     )
     assert marshmallow.converter is not None
     marshmallow.converter.add_attribute_function(_as_enforced)  # type: ignore[no-untyped-call]
@@ -123,23 +120,44 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     for family in CODES:
         spec.components.schema(family, code_schema(family))
     spec.components.schema("Problem", schema=ProblemSchema)
-    spec.components.header("RequestId", _REQUEST_ID_HEADER)
     spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
-    for kind in KINDS:
-        spec.components.response(_response_name(kind), _problem_answer(kind))
+    retiring = {name for operation in operations if operation.retirement for name in operation.retirement.headers()}
+    for name, header in HEADERS.items():
+        if name not in RETIREMENT_HEADERS or name in retiring:
+            spec.components.header(name, header)
+    for refusals in REFUSALS:
+        spec.components.response(refusals.name, refusals.contract())
     for operation in operations:
         spec.path(
             path=operation.path,
             operations={operation.method.lower(): _described(operation, examples_of(operation.name), describe)},
         )
     document: dict[str, Any] = spec.to_dict()
+    open_answers(document)
     return document
 
 
-_REQUEST_ID_HEADER = {
-    "description": "The request's id, as sent or made up, for finding it in the log.",
-    "schema": {"type": "string"},
+HEADERS: dict[str, dict[str, Any]] = {
+    "X-Request-Id": {
+        "description": "The request's id, as sent or made up, for finding it in the log.",
+        "schema": {"type": "string"},
+    },
+    "ETag": {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}},
+    "Allow": {"description": "With 405: the methods that the address has.", "schema": {"type": "string"}},
+    "Retry-After": {
+        "description": "Seconds to wait before the same request is sent again.",
+        "schema": {"type": "integer", "minimum": 0},
+    },
+    "Deprecation": {
+        "description": "Since when the operation is deprecated (RFC 9745): @ and Unix time.",
+        "schema": {"type": "string"},
+    },
+    "Sunset": {"description": "From when it may be gone (RFC 8594), an HTTP date.", "schema": {"type": "string"}},
 }
+"""Every header that an answer in the contract may have, by name."""
+
+RETIREMENT_HEADERS = ("Deprecation", "Sunset")
+"""Those that no answer has unless its operation will go."""
 
 _REQUEST_ID_PARAMETER = {
     "name": "X-Request-Id",
@@ -148,24 +166,44 @@ _REQUEST_ID_PARAMETER = {
     "schema": {"type": "string"},
 }
 
-_EXTRA_HEADERS: dict[int, dict[str, Any]] = {
-    405: {"Allow": {"description": "The methods that the address has.", "schema": {"type": "string"}}},
-    429: {"Retry-After": {"description": "Seconds to wait.", "schema": {"type": "integer"}}},
-}
 
-_REFUSED_BY = {
-    "GET": (BAD_REQUEST, NOT_FOUND, METHOD_NOT_ALLOWED, NOT_ACCEPTABLE, UNPROCESSABLE_CONTENT),
-    "POST": (
-        NOT_JSON,
-        NOT_FOUND,
-        METHOD_NOT_ALLOWED,
-        NOT_ACCEPTABLE,
-        CONTENT_TOO_LARGE,
-        UNSUPPORTED_MEDIA_TYPE,
-        UNPROCESSABLE_CONTENT,
-    ),
-}
-_REFUSED_ALWAYS = (TOO_MANY_REQUESTS, INTERNAL_ERROR, SERVICE_UNAVAILABLE)
+@dataclass(frozen=True, slots=True)
+class Refusals:
+    """Kinds of problem that an operation's page tells together.
+
+    name: of their component. status: as the contract has it, where X stands for any digit. kinds: which. headers: what
+    their answers have beside the request's id.
+    """
+
+    name: str
+    status: str
+    kinds: tuple[Kind, ...]
+    headers: tuple[str, ...] = ()
+
+    def contract(self) -> dict[str, Any]:
+        """The answer in the contract."""
+        listed = "\n".join(f"* **{kind.status}** {kind.explanation}" for kind in self.kinds)
+        return {
+            "description": listed if len(self.kinds) > 1 else self.kinds[0].explanation,
+            "headers": _headers("X-Request-Id", *self.headers),
+            "content": {
+                PROBLEM_MEDIA_TYPE: {
+                    "schema": ProblemSchema,
+                    "examples": {kind.name: {"summary": kind.title, "value": _problem(kind)} for kind in self.kinds},
+                }
+            },
+        }
+
+
+_APART = (UNPROCESSABLE_CONTENT, TOO_MANY_REQUESTS)
+
+REFUSALS = (
+    Refusals("Unprocessable", "422", (UNPROCESSABLE_CONTENT,)),
+    Refusals("TooManyRequests", "429", (TOO_MANY_REQUESTS,), ("Retry-After",)),
+    Refusals("Refused", "4XX", tuple(k for k in KINDS if k.status < 500 and k not in _APART), ("Allow",)),
+    Refusals("Failed", "5XX", tuple(k for k in KINDS if k.status >= 500), ("Retry-After",)),
+)
+"""Every answer but the one that was asked for, grouped by what a client does about it: mend, wait, mend, wait."""
 
 
 def _described(operation: Operation[Any, Any], examples: list[Example], describe: Describe) -> dict[str, Any]:
@@ -176,6 +214,8 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
         "description": operation.description,
         "parameters": ["RequestId"],
     }
+    if operation.retirement:
+        described |= operation.retirement.contract(operation.description)
     if operation.method == "POST":
         described["requestBody"] = {"required": True, "content": {operation.takes: _body(operation, examples)}}
     else:
@@ -186,7 +226,7 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
 
 def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
     if operation.takes != JSON:
-        return {"schema": {"type": "string", "format": "binary"}}
+        return {"schema": BINARY}
     return {
         "schema": operation.request,
         "examples": {e.name: {"summary": e.summary, "value": e.request} for e in examples},
@@ -194,32 +234,41 @@ def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, 
 
 
 def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
-    headers: dict[str, Any] = {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}}
+    headers = ["X-Request-Id"]
     responses: dict[str, Any] = {}
+    if operation.retirement:
+        headers += operation.retirement.headers()
     if operation.method == "GET":
-        headers["ETag"] = {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}}
+        headers.append("ETag")
         responses["304"] = {"description": "Not changed since the answer whose ETag was sent."}
     answered = [example for example in examples if example.answer is not None]
     responses["200"] = {
         "description": "The answer.",
-        "headers": headers,
+        "headers": _headers(*headers),
         "content": {media: _answer(operation, media, answered) for media in operation.media},
     }
-    for kind in (*_REFUSED_BY[operation.method], *_REFUSED_ALWAYS):
-        responses[str(kind.status)] = {"$ref": f"#/components/responses/{_response_name(kind)}"}
+    responses |= {refusals.status: {"$ref": f"#/components/responses/{refusals.name}"} for refusals in REFUSALS}
     return dict(sorted(responses.items()))
 
 
+def _headers(*names: str) -> dict[str, Any]:
+    """Headers of an answer, as references to their components."""
+    return {name: {"$ref": f"#/components/headers/{name}"} for name in names}
+
+
 def _answer(operation: Operation[Any, Any], media: str, examples: list[Example]) -> dict[str, Any]:
-    written: dict[str, Any] = {"schema": operation.answer if media == JSON else {"type": "string"}}
-    if media in (JSON, *(m for m in operation.media[:1])):
-        written["examples"] = {e.name: {"summary": e.summary, "value": e.answer} for e in examples}
-    elif examples:
+    """What the contract says of a representation of the answer, with examples to read in short."""
+    if media == JSON:
+        shown = {e.name: {"summary": e.summary, **shortened(e.answer)} for e in examples}
+        return {"schema": operation.answer, **({"examples": shown} if shown else {})}
+    if not media.startswith("text/"):
+        return {"schema": BINARY}
+    written: dict[str, Any] = {"schema": {"type": "string"}}
+    if operation.answer and examples:
         first = examples[0]
-        value = MEDIA[media].write(first.answer)
-        written["examples"] = {first.name: {"summary": first.summary, "value": value}}
-    if not written.get("examples"):
-        written.pop("examples", None)
+        text = MEDIA[media].write(first.answer)
+        assert isinstance(text, str)
+        written["examples"] = {first.name: {"summary": first.summary, **shortened(text)}}
     return written
 
 
@@ -243,7 +292,8 @@ def _parameters(operation: Operation[Any, Any], examples: list[Example], describ
     return parameters
 
 
-def _problem_answer(kind: Kind) -> dict[str, Any]:
+def _problem(kind: Kind) -> dict[str, Any]:
+    """An example of a kind of problem."""
     example: dict[str, Any] = {
         "type": kind.uri,
         "title": kind.title,
@@ -254,15 +304,7 @@ def _problem_answer(kind: Kind) -> dict[str, Any]:
     if kind is UNPROCESSABLE_CONTENT:
         wrong = Wrong(FormCode.WRONG_TYPE, "must be a whole number.", ("sizes", 2, "rounds"))
         example["errors"] = [wrong.document()]
-    return {
-        "description": kind.explanation,
-        "headers": {"X-Request-Id": {"$ref": "#/components/headers/RequestId"}, **_EXTRA_HEADERS.get(kind.status, {})},
-        "content": {PROBLEM_MEDIA_TYPE: {"schema": ProblemSchema, "example": example}},
-    }
-
-
-def _response_name(kind: Kind) -> str:
-    return "".join(part.capitalize() for part in kind.name.split("-"))
+    return example
 
 
 def _schema_name(schema: Any) -> str:

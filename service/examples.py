@@ -40,3 +40,29 @@ def examples_of(operation: str) -> list[Example]:
 def _read(name: str, content: bytes) -> Example:
     held = orjson.loads(content)
     return Example(name, held["summary"], held["request"], held.get("answer"))
+
+
+SIZES_SHOWN = 2
+ITEMS_SHOWN = 4
+LINES_SHOWN = 20
+
+
+def shortened(answer: Any) -> dict[str, Any]:
+    """What the contract shows of an answer, as an OpenAPI example: its first sizes and items, or lines of a text."""
+    if isinstance(answer, str):
+        lines = answer.splitlines(keepends=True)
+        return _told(answer, "".join(lines[:LINES_SHOWN]), f"The first {LINES_SHOWN} of {len(lines)} lines.")
+    sizes = answer.get("sizes", ())
+    shown = _first_items({**answer, "sizes": sizes[:SIZES_SHOWN]} if sizes else answer)
+    of_sizes = f"of {len(sizes)} sizes the first {SIZES_SHOWN}, " if len(sizes) > SIZES_SHOWN else ""
+    return _told(answer, shown, f"In short: {of_sizes}of longer lists the first {ITEMS_SHOWN} items.")
+
+
+def _told(whole: Any, shown: Any, in_short: str) -> dict[str, Any]:
+    return {"value": shown} if shown == whole else {"description": in_short, "value": shown}
+
+
+def _first_items(value: Any) -> Any:
+    if isinstance(value, dict):
+        return {name: _first_items(below) for name, below in value.items()}
+    return [_first_items(below) for below in value[:ITEMS_SHOWN]] if isinstance(value, list) else value

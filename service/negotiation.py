@@ -6,7 +6,8 @@ from collections.abc import Sequence
 
 from flask import Request
 
-from service.errors import NOT_ACCEPTABLE, Refusal
+from service.errors import NOT_ACCEPTABLE, PROBLEM_MEDIA_TYPE, Refusal
+from service.media import JSON
 
 
 def negotiate(request: Request, offered: Sequence[str]) -> str:
@@ -15,6 +16,9 @@ def negotiate(request: Request, offered: Sequence[str]) -> str:
     offered: in the service's own order of preference, which decides between equals after a type that
     is named has gone before one that only a wildcard covers. Parameters other than q are ignored.
 
+    An operation without JSON has one type, and whoever accepts JSON or problem documents gets it too: generated
+    clients ask for nothing but those that a problem comes in.
+
     Raises `Refusal` (406) where none is acceptable.
     """
     accept = request.headers.get("Accept")
@@ -22,7 +26,9 @@ def negotiate(request: Request, offered: Sequence[str]) -> str:
         return offered[0]
     ranges = [(value.partition(";")[0].strip().lower(), q) for value, q in request.accept_mimetypes]
     ranked = [(*_preference(media, ranges), -place) for place, media in enumerate(offered)]
-    quality, _, place = max(ranked)
+    quality, specificity, place = max(ranked)
+    if JSON not in offered and not specificity:
+        quality, *_ = max(_preference(media, ranges) for media in (JSON, PROBLEM_MEDIA_TYPE))
     if quality <= 0:
         raise Refusal(NOT_ACCEPTABLE, f"This operation answers as {', '.join(offered)}.")
     return offered[-place]

@@ -20,6 +20,7 @@ from service.json_body import digest, read_file, read_json
 from service.lengths import LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
+from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 from service.wrong_places import unknown_parameters, wrong_in_body, wrong_parameters
 
@@ -39,7 +40,7 @@ class Operation(Generic[Request, Result]):
     call: the computation. check: what contradicts itself in what `call` takes, asked where the form of a request is
     wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
     does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
-    `call` takes a file as it is.
+    `call` takes a file as it is. retirement: where it will go.
     """
 
     path: str
@@ -55,6 +56,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    retirement: Retirement | None = None
 
     @cached_property
     def schema(self) -> StrictSchema:
@@ -83,7 +85,8 @@ class Operation(Generic[Request, Result]):
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        return Response(written.write(answer), content_type=written.content_type)
+        headers = self.retirement.headers() if self.retirement else None
+        return Response(written.write(answer), headers=headers, content_type=written.content_type)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

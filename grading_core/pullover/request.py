@@ -31,6 +31,8 @@ LowerFront = Literal["short_rows", "front_drop", "both", "none"]
 
 Smoothing = Literal["none", "steps"]
 
+LevelMeasurement = Literal["waist", "hip"]
+
 AnswerPart = Literal["table", "instructions", "sizes", "size_instructions", "chart_rounds"]
 """What an answer can do without. size_instructions: each size's own sentences. chart_rounds: its chart round by round.
 Both stand in the sizes.
@@ -174,7 +176,7 @@ class LevelWish:
     below: the distance below the underarm.
     """
 
-    measurement: Literal["waist", "hip"]
+    measurement: LevelMeasurement
     below: PerSize
 
 

@@ -47,14 +47,14 @@ class Rule:
         return Flaw(code, f"must have {amount} {number} of {listed}; {sent or 'none'} were sent.")
 
     def contract(self) -> dict[str, Any]:
-        """The rule in JSON Schema."""
+        """The rule in JSON Schema, for `allOf`: what stands beside `properties` generators take for the object."""
         alternatives = [{"required": [name]} for name in self.names]
         if self.least == self.most == 1:
             return {"oneOf": alternatives}
         if self.least == 1:
             return {"anyOf": alternatives}
-        pairs = [[a, b] for place, a in enumerate(self.names) for b in self.names[place + 1 :]]
-        return {"not": {"anyOf": [{"required": pair} for pair in pairs]}}
+        pairs = [{"required": [a, b]} for place, a in enumerate(self.names) for b in self.names[place + 1 :]]
+        return {"not": {"anyOf": pairs} if len(pairs) > 1 else pairs[0]}
 
     def _sent(self, data: dict[str, Any]) -> int:
         return sum(name in data for name in self.names)

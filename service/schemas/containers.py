@@ -183,15 +183,28 @@ class Mapping(StrictField):
         return Flaw(FormCode.UNKNOWN_FIELD, detail, name, self.keys.choices)
 
 
+TYPE_NAME = "x-type-name"
+"""What marks a schema that is to become a component of that name."""
+
+
 class _Union(StrictField):
-    """A value of one of several kinds. alternatives: the field of each."""
+    """A value of one of several kinds.
+
+    alternatives: the field of each. type_name: what the contract calls the type, where requests have it in more places
+    than one.
+    """
 
     alternatives: list[fields.Field[Any]]
+
+    def __init__(self, description: str = "", *, type_name: str | None = None, **options: Any) -> None:
+        self.type_name = type_name
+        super().__init__(description, **options)
 
     def contract(self, describe: Describe) -> dict[str, Any]:
         """The JSON Schema of what the field enforces."""
         kinds = [describe(field) for field in self.alternatives]
-        return {"oneOf": [*kinds, {"type": "null"}] if self.allow_none else kinds}
+        named = {TYPE_NAME: self.type_name} if self.type_name else {}
+        return {"oneOf": [*kinds, {"type": "null"}] if self.allow_none else kinds, **named}
 
     def _bind_to_schema(self, field_name: str, parent: Any) -> None:
         super()._bind_to_schema(field_name, parent)

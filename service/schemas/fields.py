@@ -19,6 +19,7 @@ from grading_core.units import exact, to_cm, to_places
 from grading_core.unknown import told
 from service.flaws import Flaw, FormCode, FormError, wrong_type
 from service.lengths import REQUEST_UNIT
+from service.retirement import Retirement
 from service.schemas.records import Attribute, choices_of, sent_as
 from service.schemas.writing import Write
 
@@ -40,10 +41,10 @@ class StrictField(fields.Field[Any]):
 
     description: for the contract. required: whether it has to be there. default: what a request means by leaving it
     out, for the contract, where no record says so. nullable: whether null is allowed. unit: what the number counts, for
-    the contract. source: in the record, where it isn't the attribute of the field's name: another attribute (dotted for
-    one of an attribute's), or for an answer a function of the record, or of its outcome where the schema has one. part:
-    the part of an answer that it belongs to, where a request may leave that out. example: short JSON that would do, for
-    whoever sends a value of a wrong type.
+    the contract. retirement: where the field will go. source: in the record, where it isn't the attribute of the
+    field's name: another attribute (dotted for one of an attribute's), or for an answer a function of the record, or of
+    its outcome where the schema has one. part: the part of an answer that it belongs to, where a request may leave that
+    out. example: short JSON that would do, for whoever sends a value of a wrong type.
     """
 
     json_type: ClassVar[str]
@@ -56,6 +57,7 @@ class StrictField(fields.Field[Any]):
         default: Any = missing,
         nullable: bool = False,
         unit: str | None = None,
+        retirement: Retirement | None = None,
         source: str | Callable[[Any], Any] | None = None,
         part: str | None = None,
         example: str = "",
@@ -65,6 +67,8 @@ class StrictField(fields.Field[Any]):
         self.part = part
         self.example = example
         told = {"description": description or missing, "default": default, "x-unit": unit or missing}
+        if retirement:
+            told |= retirement.contract(description)
         super().__init__(
             required=required,
             load_default=default,

@@ -24,6 +24,7 @@ from grading_core.pullover.request import (
     YarnWishes,
     YokeWishes,
 )
+from grading_core.pullover.size_run import GIRTHS
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
@@ -43,6 +44,7 @@ def _per_size(description: str, **options: Any) -> ByType:
         number=_length(example="24"),
         items=Items(_length(), least=1, most=MAX_SIZES, example="[22, 23, 24]"),
         record=Nested(EaseStepsSchema),
+        type_name="LengthPerSize",
         **options,
     )
 
@@ -54,6 +56,7 @@ def _extra_per_size(description: str) -> ByType:
         number=length,
         items=Items(length, least=1, most=MAX_SIZES, example="[0, 2, 3]"),
         record=Nested(EaseStepsSchema),
+        type_name="ExtraPerSize",
     )
 
 
@@ -287,12 +290,7 @@ class YarnWishesSchema(StrictSchema):
 
 def _ease() -> Mapping:
     return ease_field(
-        "bust",
-        "upper_arm",
-        "wrist",
-        "waist",
-        "hip",
-        description="A wearable ease unless sent. Waist and hip only where the body is shaped to them.",
+        *GIRTHS, description="A wearable ease unless sent. Waist and hip only where the body is shaped to them."
     )
 
 

@@ -394,7 +394,7 @@ class AdjustedYokeSchema(StrictSchema):
     label = Text("As sent.", required=True, most=MAX_LABEL, source="before.yoke.label")
     feasible = Flag("Whether any way can be done.", required=True)
     before = Nested(RaglanScheduleSchema, "The yoke as written.", required=True)
-    options = Items(Nested(YokeOptionSchema), "All four ways.", required=True, least=4, most=4)
+    options = Items(Nested(YokeOptionSchema), "Every way, one of each method.", required=True)
     recommended = Choice(required=True, nullable=True, description="The way that disturbs the yoke least.")
     why = Text("Why that one, or why none.", required=True, most=2000)
 

@@ -79,7 +79,7 @@ class ShapingSchedulesRequestSchema(StrictSchema):
     record = ShapingRequest
 
     plans = Items(
-        ByField("across", having=Nested(AcrossPlanSchema), lacking=Nested(RowPlanSchema)),
+        ByField("across", having=Nested(AcrossPlanSchema), lacking=Nested(RowPlanSchema), type_name="Plan"),
         "In the order of the answer. A plan with `across` is across one row.",
         required=True,
         least=1,

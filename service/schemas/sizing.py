@@ -111,6 +111,7 @@ class BodiesSchema(AnswerSizesSchema):
 
 def ease_field(*measurements: str, description: str) -> Mapping:
     """The ease of some measurements."""
+    # openapi-generator can't read a named choice between types as a value in a mapping, so this one has no name
     return Mapping(
         Choice(*measurements),
         ByType(

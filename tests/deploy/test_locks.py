@@ -9,6 +9,7 @@ import pytest
 from packaging.utils import canonicalize_name
 
 DEPLOY = Path(__file__).resolve().parent.parent.parent / "deploy"
+CLIENTS = DEPLOY.parent / "tests" / "clients"
 LOCKS = ("requirements.lock", "requirements-test.lock")
 
 
@@ -27,6 +28,16 @@ def test_every_locked_package_has_a_hash(name: str) -> None:
 @pytest.mark.parametrize("name", LOCKS)
 def test_a_lock_names_no_address(name: str) -> None:
     assert re.findall(r"://|--index-url|--extra-index-url|--find-links", (DEPLOY / name).read_text()) == []
+
+
+def test_the_lock_of_npm_packages_names_no_registry_and_has_a_hash_for_each() -> None:
+    """`resolved` would name the registry of whoever wrote the lock; npm leaves it out by tests/clients/.npmrc."""
+    packages = json.loads((CLIENTS / "package-lock.json").read_text())["packages"]
+    asked = json.loads((CLIENTS / "package.json").read_text())["dependencies"]
+    assert packages.pop("")["dependencies"] == asked
+    assert {f"node_modules/{name}" for name in asked} <= packages.keys()
+    assert [name for name, package in packages.items() if "resolved" in package] == []
+    assert [name for name, package in packages.items() if not package["integrity"].startswith("sha512-")] == []
 
 
 def test_tests_run_on_what_is_deployed() -> None:

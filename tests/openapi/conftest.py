@@ -4,6 +4,7 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.closed_contract import closed
 
 
 @pytest.fixture(scope="session")
@@ -19,3 +20,8 @@ def client(app: Flask) -> FlaskClient:
 @pytest.fixture(scope="session")
 def contract(client: FlaskClient) -> dict:
     return client.get("/openapi.json").json
+
+
+@pytest.fixture(scope="session")
+def closed_contract(contract: dict) -> dict:
+    return closed(contract)

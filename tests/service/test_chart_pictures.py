@@ -247,4 +247,4 @@ def test_odd_shapes_are_drawn_all_the_same(client, path, odd):
 @BOTH
 def test_a_picture_is_an_svg_and_nothing_else(client, path):
     assert client.post(path, json=request(), headers={"Accept": "image/*"}).status_code == 200
-    assert client.post(path, json=request(), headers={"Accept": "application/json"}).status_code == 406
+    assert client.post(path, json=request(), headers={"Accept": "text/html"}).status_code == 406

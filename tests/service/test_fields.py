@@ -68,6 +68,13 @@ class EverySchema(StrictSchema):
     """A field of every kind."""
 
 
+class EveryAnswerSchema(AnswerSchema):
+    """An answer with an object that requests have too, and a choice."""
+
+    point = Nested(PointSchema)
+    choice = Choice("cm", "in")
+
+
 EveryKind = type("EveryKindSchema", (EverySchema,), {name: make() for name, make in FIELDS.items()})
 SCHEMA = EveryKind()
 
@@ -81,7 +88,7 @@ def contract():
         summary="",
         description="",
         request=EveryKind,
-        answer=AnswerSchema,
+        answer=EveryAnswerSchema,
         call=lambda _: None,
         represent=lambda _, __: {},
     )
@@ -232,10 +239,25 @@ def test_the_contract_says_the_unit_of_a_length(contract):
     assert length["x-unit"] == "the request's `unit`"
 
 
-def test_the_contract_closes_every_object(contract):
-    for name, schema in contract["components"]["schemas"].items():
-        assert "x-extensible-enum" in schema or schema["additionalProperties"] is False, name
-        assert schema["description"], name
+def test_the_contract_closes_every_object_of_a_request(contract):
+    closed = {"EveryKind", "SentPoint", "One", "Some"}
+    schemas = contract["components"]["schemas"]
+    assert {name for name, schema in schemas.items() if schema.get("additionalProperties") is False} == closed
+
+
+def test_the_contract_opens_every_object_of_an_answer(contract):
+    """The point is in the answer too: it may get more fields there, and none in the request."""
+    schemas = contract["components"]["schemas"]
+    assert "additionalProperties" not in schemas["Point"]
+    assert schemas["Point"]["properties"] == schemas["SentPoint"]["properties"]
+    assert schemas["EveryKind"]["properties"]["record"] == {"$ref": "#/components/schemas/SentPoint"}
+    assert schemas["EveryAnswer"]["properties"]["choice"] == {"type": "string", "x-extensible-enum": ["cm", "in"]}
+
+
+def test_an_enumeration_of_a_request_is_a_type_of_its_own(contract):
+    schemas = contract["components"]["schemas"]
+    assert schemas["Unit"] == {"type": "string", "enum": ["cm", "in"]}
+    assert schemas["EveryKind"]["properties"]["choice"] == {"$ref": "#/components/schemas/Unit"}
 
 
 NUMBERS = st.integers(-3, 12) | st.floats(allow_nan=False, allow_infinity=False) | st.integers(0, 12).map(float)

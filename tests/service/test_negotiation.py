@@ -4,7 +4,7 @@ import pytest
 from flask import Flask, request
 
 from service.errors import Refusal
-from service.media import CSV, JSON, MARKDOWN
+from service.media import CSV, JSON, MARKDOWN, SVG
 from service.negotiation import negotiate
 
 OFFERED = (JSON, CSV, MARKDOWN)
@@ -53,3 +53,38 @@ def test_nothing_acceptable_is_refused_with_what_is_offered(accept):
         chosen(accept, offered)
     assert refusal.value.kind.status == 406
     assert all(media in refusal.value.detail for media in offered)
+
+
+@pytest.mark.parametrize(
+    "accept",
+    [
+        None,
+        "*/*",
+        "image/*",
+        "image/svg+xml",
+        "application/json",
+        "application/problem+json",
+        "application/json, application/problem+json;q=0.5",
+        "text/html, application/json;q=0.1",
+    ],
+)
+def test_a_picture_is_answered_to_any_accept_that_does_not_forbid_it(accept):
+    """A generated client asks for the types that its contract names with a schema of JSON: those of the problems."""
+    assert chosen(accept, (SVG,)) == SVG
+
+
+@pytest.mark.parametrize(
+    "accept",
+    [
+        "text/html",
+        "image/png",
+        "image/svg+xml;q=0",
+        "image/svg+xml;q=0, application/json",
+        "image/*;q=0, application/json",
+        "application/json;q=0",
+    ],
+)
+def test_a_picture_is_refused_to_an_accept_that_forbids_it(accept):
+    with pytest.raises(Refusal) as refusal:
+        chosen(accept, (SVG,))
+    assert refusal.value.kind.status == 406

@@ -1,0 +1,55 @@
+"""The names that requests' enumerations have in the contract: whoever generates code from it gets a type of that name.
+
+A `Choice` has its choices from the core's record; their name is here, one for each list of choices.
+"""
+
+from __future__ import annotations
+
+from typing import Any, get_args
+
+from grading_core.chart.grid import FirstRow, Repeat
+from grading_core.chart.request import HalfStitch
+from grading_core.parts.neckband import Construction
+from grading_core.parts.neckline import Start
+from grading_core.parts.short_rows import Way
+from grading_core.pullover.proportions import SleeveStyle
+from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing
+from grading_core.pullover.size_run import GIRTHS
+from grading_core.rounding import Rounding
+from grading_core.shaping import Spacing, Where
+from grading_core.shaping_plans import Change, Edge, Worked
+from grading_core.standards import BODY_TABLES
+from grading_core.standards.body import MEASUREMENTS, Within
+from grading_core.units import InchConvention, InchStep, Unit
+from grading_core.yoke.request import DoubleBody
+from service.errors import KINDS
+
+ENUMERATIONS: dict[str, tuple[Any, ...]] = {
+    "AnswerPart": get_args(AnswerPart),
+    "BandConstruction": get_args(Construction),
+    "BodyTableName": tuple(BODY_TABLES),
+    "CastOnWay": get_args(Way),
+    "DoubleBody": get_args(DoubleBody),
+    "EdgeGap": get_args(Edge),
+    "FirstRow": get_args(FirstRow),
+    "HalfStitch": get_args(HalfStitch),
+    "InchConvention": get_args(InchConvention),
+    "InchStep": get_args(InchStep),
+    "LevelMeasurement": get_args(LevelMeasurement),
+    "LowerFront": get_args(LowerFront),
+    "Measurement": MEASUREMENTS,
+    "ProblemName": tuple(kind.name for kind in KINDS),
+    "PulloverMeasurement": GIRTHS,
+    "Repeat": get_args(Repeat),
+    "RoundStart": get_args(Start),
+    "Rounding": get_args(Rounding),
+    "ShapingChange": get_args(Change),
+    "SleeveStyle": get_args(SleeveStyle),
+    "Smoothing": get_args(Smoothing),
+    "Spacing": get_args(Spacing),
+    "Unit": get_args(Unit),
+    "Where": get_args(Where),
+    "Within": get_args(Within),
+    "Worked": get_args(Worked),
+}
+"""Each name's choices."""

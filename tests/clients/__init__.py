@@ -1,0 +1,1 @@
+"""Clients generated from the contract, run against the service."""
