@@ -131,7 +131,7 @@ def test_what_a_misspelt_field_may_say_is_in_no_contradiction(client):
 def test_of_many_misspelt_words_only_the_first_are_answered_by_near_ones(client):
     sizes = [{"label": str(number), "busts": 90} for number in range(40)]
     request_ = {"gauge": GAUGE, "sizes": sizes, "ease": {"bust": 5}}
-    request_ |= {f"gradings{number}": 1 for number in range(100)}
+    request_ |= {f"printed_cm_step{number}": 1 for number in range(100)}
     found = errors(client, "/v1/size-gradings", request_)
     assert len([error for error in found if error["code"] == "unknown_field"]) == 140
     assert len([error for error in found if "did you mean" in error["detail"]]) <= 50
