@@ -10,11 +10,11 @@ from pathlib import Path
 from typing import Any
 
 import orjson
+import yaml
 from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
-from service.docs import to_yaml
 from service.examples import examples_of
 from service.media import JSON
 from service.operation import Operation
@@ -43,6 +43,21 @@ def contract_text() -> str:
     """The contract as it should stand in `openapi.yaml`, with the examples as they are recorded."""
     document = create_app(Config()).test_client().get("/openapi.json").get_data()
     return to_yaml(orjson.loads(document))
+
+
+def to_yaml(document: dict[str, Any]) -> str:
+    """A contract as YAML, in the order in which it was written."""
+    written: str = yaml.dump(
+        document, Dumper=_Dumper, sort_keys=False, allow_unicode=True, width=110, default_flow_style=None
+    )
+    return written
+
+
+class _Dumper(yaml.CSafeDumper):
+    """Writes every occurrence in full, without anchors."""
+
+    def ignore_aliases(self, data: Any) -> bool:
+        return True
 
 
 def answer_of(client: FlaskClient, operation: Operation[Any, Any], request: dict[str, Any], media: str = "*/*") -> Any:

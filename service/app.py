@@ -11,7 +11,7 @@ from flask_cors import CORS
 from service.config import Config
 from service.docs import register_docs
 from service.errors import register_error_handlers
-from service.headers import register_headers
+from service.headers import EXPOSED, VARY, register_headers
 from service.json_body import MAX_BODY_BYTES
 from service.observability import register_observability
 from service.operation import register_operations
@@ -32,16 +32,19 @@ def create_app(config: Config | None = None) -> Flask:
     register_observability(app)
     register_error_handlers(app)
     # What one origin may read and another may not depends on the origin.
-    several = config.cors_origins not in ((), ("*",))
-    register_headers(app, "Accept, Accept-Encoding, Origin" if several else "Accept, Accept-Encoding")
+    several = bool(config.cors_origins) and "*" not in config.cors_origins
+    register_headers(app, f"{VARY}, Origin" if several else VARY)
     if config.cors_origins:
         CORS(
             app,
             origins=list(config.cors_origins),
             methods=["GET", "HEAD", "POST", "QUERY", "OPTIONS"],
-            expose_headers=["ETag", "X-Request-Id"],
+            expose_headers=list(EXPOSED),
             max_age=86400,
             vary_header=False,
+            # Exactly one origin, or a star for all: of several none is named to a client that sends none.
+            send_wildcard=True,
+            always_send=not several,
         )
     served = operations(config)
     register_operations(app, served)

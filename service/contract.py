@@ -14,6 +14,7 @@ from marshmallow import Schema
 
 from grading_core.limits import MAX_STITCHES
 from service import VERSION
+from service.caching import NEVER_KEPT
 from service.errors import KINDS, PROBLEM_MEDIA_TYPE, TOO_MANY_REQUESTS, UNPROCESSABLE_CONTENT, Kind, Wrong
 from service.examples import Example, examples_of, shortened
 from service.flaws import FormCode
@@ -53,7 +54,13 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   fields that it doesn't know and takes an unknown member for "another one". Addresses, fields, units, defaults and what
   a code or a status means don't change. What will go is `deprecated`, works for at least {LEAST.days} days more, and
   answers of an operation that will go have `Deprecation` and `Sunset` headers.
-* Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked.
+* Every JSON answer ends with `meta`: the version that computed it and a digest of what was asked. The digest is
+  the same whether a default is sent or left out.
+* **Caching.** `Cache-Control` says how long an answer holds. Answers to `GET` and `QUERY` have an `ETag`; sent back in
+  `If-None-Match` it saves the computation (304). On `POST` a condition is ignored.
+* **Behind a balancer** the limits on a client's requests are told by `RateLimit-Policy`
+  (draft-ietf-httpapi-ratelimit-headers-11); 429, 502, 503 and 504 say in `Retry-After` when to come again. A
+  `traceparent` (W3C Trace Context) is passed on and logged.
 """
 
 TAGS = {
@@ -142,7 +149,19 @@ HEADERS: dict[str, dict[str, Any]] = {
         "description": "The request's id, as sent or made up, for finding it in the log.",
         "schema": {"type": "string"},
     },
+    "Cache-Control": {"description": "How long the answer holds.", "schema": {"type": "string"}},
     "ETag": {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}},
+    "RateLimit-Policy": {
+        "description": "What a balancer lets a client ask: `q` requests in `w` seconds, or at a time where `qu` is "
+        "`concurrent-requests` (draft-ietf-httpapi-ratelimit-headers-11, a list of RFC 9651).",
+        "schema": {"type": "string"},
+        "example": '"default";q=50;w=1, "concurrent";q=64;qu="concurrent-requests"',
+    },
+    "RateLimit": {
+        "description": "The policy that the request went beyond: nothing is left of it (`r`) for `t` seconds.",
+        "schema": {"type": "string"},
+        "example": '"default";r=0;t=1',
+    },
     "Allow": {"description": "With 405: the methods that the address has.", "schema": {"type": "string"}},
     "Retry-After": {
         "description": "Seconds to wait before the same request is sent again.",
@@ -172,7 +191,7 @@ class Refusals:
     """Kinds of problem that an operation's page tells together.
 
     name: of their component. status: as the contract has it, where X stands for any digit. kinds: which. headers: what
-    their answers have beside the request's id.
+    their answers have beside those of all.
     """
 
     name: str
@@ -185,7 +204,7 @@ class Refusals:
         listed = "\n".join(f"* **{kind.status}** {kind.explanation}" for kind in self.kinds)
         return {
             "description": listed if len(self.kinds) > 1 else self.kinds[0].explanation,
-            "headers": _headers("X-Request-Id", *self.headers),
+            "headers": _headers(*self.headers),
             "content": {
                 PROBLEM_MEDIA_TYPE: {
                     "schema": ProblemSchema,
@@ -199,7 +218,7 @@ _APART = (UNPROCESSABLE_CONTENT, TOO_MANY_REQUESTS)
 
 REFUSALS = (
     Refusals("Unprocessable", "422", (UNPROCESSABLE_CONTENT,)),
-    Refusals("TooManyRequests", "429", (TOO_MANY_REQUESTS,), ("Retry-After",)),
+    Refusals("TooManyRequests", "429", (TOO_MANY_REQUESTS,), ("Retry-After", "RateLimit")),
     Refusals("Refused", "4XX", tuple(k for k in KINDS if k.status < 500 and k not in _APART), ("Allow",)),
     Refusals("Failed", "5XX", tuple(k for k in KINDS if k.status >= 500), ("Retry-After",)),
 )
@@ -234,13 +253,14 @@ def _body(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, 
 
 
 def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[str, Any]:
-    headers = ["X-Request-Id"]
+    headers = ["Cache-Control"]
     responses: dict[str, Any] = {}
     if operation.retirement:
         headers += operation.retirement.headers()
-    if operation.method == "GET":
+    if operation.method == "GET" and operation.kept != NEVER_KEPT:
         headers.append("ETag")
-        responses["304"] = {"description": "Not changed since the answer whose ETag was sent."}
+        told = "Not changed since the answer whose ETag was sent."
+        responses["304"] = {"description": told, "headers": _headers(*headers)}
     answered = [example for example in examples if example.answer is not None]
     responses["200"] = {
         "description": "The answer.",
@@ -252,8 +272,8 @@ def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[
 
 
 def _headers(*names: str) -> dict[str, Any]:
-    """Headers of an answer, as references to their components."""
-    return {name: {"$ref": f"#/components/headers/{name}"} for name in names}
+    """Headers of an answer, beside those of all, as references to their components."""
+    return {name: {"$ref": f"#/components/headers/{name}"} for name in ("X-Request-Id", "RateLimit-Policy", *names)}
 
 
 def _answer(operation: Operation[Any, Any], media: str, examples: list[Example]) -> dict[str, Any]:

@@ -108,12 +108,25 @@ INTERNAL_ERROR = Kind(
     "The service has a fault. It has been logged under the request id in `instance`; nothing in the request "
     "has to be corrected.",
 )
+BAD_GATEWAY = Kind(
+    "bad-gateway",
+    502,
+    "Bad gateway",
+    "The balancer reached no instance of the service. Computations are stateless: send the same request again.",
+)
 SERVICE_UNAVAILABLE = Kind(
     "service-unavailable",
     503,
     "Service unavailable",
     "The instance is draining before it stops, or no instance is ready. Computations are stateless: send the "
     "same request again.",
+)
+GATEWAY_TIMEOUT = Kind(
+    "gateway-timeout",
+    504,
+    "Gateway timeout",
+    "No instance of the service answered the balancer in time. Computations are stateless: send the same request "
+    "again.",
 )
 
 KINDS = (
@@ -127,7 +140,9 @@ KINDS = (
     UNPROCESSABLE_CONTENT,
     TOO_MANY_REQUESTS,
     INTERNAL_ERROR,
+    BAD_GATEWAY,
     SERVICE_UNAVAILABLE,
+    GATEWAY_TIMEOUT,
 )
 
 _BY_STATUS = {kind.status: kind for kind in reversed(KINDS)}

@@ -9,17 +9,34 @@ from secrets import token_hex
 
 from flask import Flask, Response, g, request
 
+from service.caching import NEVER_KEPT
+
 COMPRESS_FROM_BYTES = 256
 """Below this size compressing saves next to nothing."""
 
 CONTENT_POLICY = "default-src 'none'; frame-ancestors 'none'"
 """What a browser may load for an answer that says nothing else: nothing."""
 
+VARY = "Accept, Accept-Encoding, Accept-Language"
+"""The request headers on which an answer may depend."""
+
+EXPOSED = (
+    "Cache-Status",
+    "Deprecation",
+    "ETag",
+    "RateLimit",
+    "RateLimit-Policy",
+    "Retry-After",
+    "Sunset",
+    "X-Request-Id",
+)
+"""The headers of an answer that a page of another origin may read, beside those that it always may."""
+
 _REQUEST_ID = re.compile(r"[A-Za-z0-9._~-]{1,128}\Z")
 _COMPRESSIBLE = ("text/", "application/json", "application/problem+json", "application/yaml", "image/svg+xml")
 
 
-def register_headers(app: Flask, vary: str = "Accept, Accept-Encoding") -> None:
+def register_headers(app: Flask, vary: str = VARY) -> None:
     """Give every answer of an application its common headers.
 
     vary: the request headers on which an answer may depend.
@@ -34,8 +51,9 @@ def register_headers(app: Flask, vary: str = "Accept, Accept-Encoding") -> None:
         if request.method == "OPTIONS":
             # It has no body, and Flask calls that HTML.
             response.headers.pop("Content-Type", None)
-        if request.method in ("GET", "HEAD") and response.status_code == 200:
+        if request.method in ("GET", "HEAD", "QUERY") and response.status_code == 200:
             _revalidate(response)
+        response.headers.setdefault("Cache-Control", NEVER_KEPT)
         _compress(response)
         return response
 
@@ -49,12 +67,15 @@ def _take_request_id() -> None:
 
 
 def _revalidate(response: Response) -> None:
-    if response.direct_passthrough:
+    if response.direct_passthrough or response.headers.get("Cache-Control") == NEVER_KEPT:
         return
-    # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
-    response.set_etag(sha256(response.get_data()).hexdigest()[:32], weak=True)
-    response.headers.setdefault("Cache-Control", "no-cache")
-    response.make_conditional(request)
+    if "ETag" not in response.headers:
+        # Weak for the same reason as in `Operation`.
+        response.set_etag(sha256(response.get_data()).hexdigest()[:32], weak=True)
+        response.headers.setdefault("Cache-Control", "no-cache")
+    if request.if_none_match.contains_weak(response.get_etag()[0] or ""):
+        response.status_code = 304
+        response.set_data(b"")
 
 
 def _compress(response: Response) -> None:

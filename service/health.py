@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from service.caching import NEVER_KEPT
 from service.config import Config
 from service.errors import SERVICE_UNAVAILABLE, Refusal
 from service.operation import Operation
@@ -62,6 +63,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             request=NothingSchema,
             answer=LiveSchema,
             call=lambda _: Live(),
+            kept=NEVER_KEPT,
         ),
         Operation(
             path="/health/ready",
@@ -74,5 +76,6 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             request=NothingSchema,
             answer=ReadySchema,
             call=check_ready,
+            kept=NEVER_KEPT,
         ),
     )

@@ -1,11 +1,10 @@
-"""The body of a request: JSON, read strictly and digested in a canonical form, or a file as it is."""
+"""The body of a request: JSON, read strictly and brought into a canonical form, or a file as it is."""
 
 from __future__ import annotations
 
 import json
 import re
 from collections import Counter
-from hashlib import sha256
 from typing import Any, NoReturn
 
 import orjson
@@ -23,11 +22,8 @@ _EXACT_AS_FLOAT = 2**53
 _STRING = re.compile(rb'"(?:[^"\\]|\\.)*"')
 
 
-def read_json(request: Request) -> tuple[dict[str, Any], str]:
-    """The object that a request carries, in its canonical form, and its digest.
-
-    What is computed from is what was digested, so that one digest has one answer: keys in their sorted order, whole
-    numbers as integers.
+def read_json(request: Request) -> dict[str, Any]:
+    """The object that a request carries, in its canonical form: keys in their sorted order, whole numbers as integers.
 
     Raises `Refusal`: 415 for another media type, 400 for what is not JSON, 422 for JSON that is not
     an object.
@@ -48,27 +44,15 @@ def read_json(request: Request) -> tuple[dict[str, Any], str]:
     if not isinstance(value, dict):
         wrong = Wrong(FormCode.WRONG_TYPE, "must be an object.")
         raise Refusal(UNPROCESSABLE_CONTENT, "The request is JSON, but not an object.", [wrong])
-    return value, _digest(canonical)
+    return value
 
 
-def read_file(request: Request, media_type: str) -> tuple[bytes, str]:
-    """The file of a media type that a request carries, and its digest.
+def read_file(request: Request, media_type: str) -> bytes:
+    """The file of a media type that a request carries.
 
     Raises `Refusal` (415) for another media type.
     """
-    body = _read(request, media_type)
-    return body, _digest(body)
-
-
-def digest(value: dict[str, Any]) -> str:
-    """The digest of a parsed request, the same however it was written down.
-
-    The order of keys, white space and 3 or 3.0 make no difference.
-
-    >>> digest({"a": 3, "b": 1}) == digest({"b": 1.0, "a": 3})
-    True
-    """
-    return _digest(orjson.dumps(_canonical(value, 1)))
+    return _read(request, media_type)
 
 
 def _read(request: Request, media_type: str) -> bytes:
@@ -90,10 +74,6 @@ def _read(request: Request, media_type: str) -> bytes:
 
 def _containers(body: bytes) -> int:
     return body.count(b"[") + body.count(b"{")
-
-
-def _digest(canonical: bytes) -> str:
-    return "sha256:" + sha256(canonical).hexdigest()
 
 
 def _canonical(value: Any, depth: int) -> Any:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import logging
 import os
+import re
 from time import perf_counter
 
 from flask import Flask, Response, g, request
@@ -16,6 +17,7 @@ from prometheus_client.exposition import choose_encoder
 from prometheus_client.multiprocess import MultiProcessCollector
 
 from service import VERSION
+from service.caching import NEVER_KEPT
 
 METHODS = frozenset(("GET", "HEAD", "POST", "QUERY", "OPTIONS"))
 """Every other method is counted as `other`, since a client can make up as many as it likes."""
@@ -27,6 +29,9 @@ BUCKETS = (0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0)
 """Upper limits of the histogram's buckets in seconds."""
 
 log = logging.getLogger("service.requests")
+
+_TRACE_PARENT = re.compile(r"(?!ff)([0-9a-f]{2})-(?!0{32})([0-9a-f]{32})-(?!0{16})[0-9a-f]{16}-[0-9a-f]{2}(-.*)?\Z")
+"""Version, trace, parent, flags, and what a later version may add (W3C Trace Context, section 3.2)."""
 
 
 def register_observability(app: Flask) -> None:
@@ -73,6 +78,7 @@ def register_observability(app: Flask) -> None:
                 "duration_ms": round(taken * 1000, 2),
                 "bytes_in": request.content_length,
                 "bytes_out": response.content_length,
+                **trace(request.environ.get("HTTP_TRACEPARENT")),
             },
         )
         return response
@@ -82,12 +88,26 @@ def register_observability(app: Flask) -> None:
 
     def metrics() -> Response:
         encode, content_type = choose_encoder(request.headers.get("Accept", ""))
-        return Response(encode(_everywhere(own)), content_type=content_type)
+        return Response(encode(_everywhere(own)), headers={"Cache-Control": NEVER_KEPT}, content_type=content_type)
 
     app.before_request(begin)
     app.after_request(finish)
     app.teardown_request(leave)
     app.add_url_rule("/metrics", "metrics", metrics)
+
+
+def trace(parent: str | None) -> dict[str, str]:
+    """What the log says of the trace that a request belongs to; nothing without one.
+
+    parent: the header `traceparent`.
+
+    >>> trace("00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01")
+    {'trace_id': '4bf92f3577b34da6a3ce929d0e0e4736'}
+    """
+    found = _TRACE_PARENT.match(parent) if parent else None
+    if found is None or (found[1] == "00" and found[3]):
+        return {}
+    return {"trace_id": found[2]}
 
 
 def _everywhere(own: CollectorRegistry) -> CollectorRegistry:

@@ -12,11 +12,12 @@ from typing import Any, Generic, Literal, TypeVar
 from flask import Flask, Response, request
 
 from grading_core.errors import Problem
-from grading_core.units import USUAL_INCH_CONVENTION
+from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
 from service import VERSION
+from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
 from service.errors import NOT_FOUND, Refusal, Wrong
 from service.flaws import FormError
-from service.json_body import digest, read_file, read_json
+from service.json_body import read_file, read_json
 from service.lengths import LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
@@ -40,7 +41,8 @@ class Operation(Generic[Request, Result]):
     call: the computation. check: what contradicts itself in what `call` takes, asked where the form of a request is
     wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
     does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
-    `call` takes a file as it is. retirement: where it will go.
+    `call` takes a file as it is. kept: how long its answers hold, as
+    `Cache-Control` says it. retirement: where it will go.
     """
 
     path: str
@@ -56,6 +58,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    kept: str = KEPT_BRIEFLY
     retirement: Retirement | None = None
 
     @cached_property
@@ -70,23 +73,36 @@ class Operation(Generic[Request, Result]):
         loaded: Any
         if self.method == "GET":
             data = {**request.args.to_dict(), **path_parameters}
-            input_digest = digest(data)
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
-            data, input_digest = read_json(request)
+            data = read_json(request)
             loaded = self.load(data, wrong=unknown_parameters(request.args))
         else:
-            loaded, input_digest = read_file(request, self.takes)
+            loaded = read_file(request, self.takes)
             if wrong := unknown_parameters(request.args):
                 raise Refusal.unprocessable(wrong)
+        unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
+        input_digest = digest(loaded, unit, inch_convention)
+        tag = None if request.method == "POST" or self.kept == NEVER_KEPT else answer_tag(input_digest, media)
+        if tag and is_known(tag):
+            return self._told(Response(status=304), tag)
         result = self.call(loaded)
-        with lengths_in(data.get("unit")):
-            answer = self._write(result, LengthWriter(data.get("inch_convention", USUAL_INCH_CONVENTION)))
+        with lengths_in(unit):
+            answer = self._write(result, LengthWriter(inch_convention))
         if self.answer is not None:
             answer["meta"] = {"version": VERSION, "input_digest": input_digest}
         written = MEDIA[media]
-        headers = self.retirement.headers() if self.retirement else None
-        return Response(written.write(answer), headers=headers, content_type=written.content_type)
+        return self._told(Response(written.write(answer), content_type=written.content_type), tag)
+
+    def _told(self, response: Response, tag: str | None) -> Response:
+        """The response with how long it holds, its tag if it has one, and the operation's end if that is known."""
+        response.headers.add("Cache-Control", self.kept)
+        if tag:
+            # Weak, since one tag stands for the plain and the compressed form (RFC 9110, section 8.8.1).
+            response.set_etag(tag, weak=True)
+        if self.retirement:
+            response.headers.extend(self.retirement.headers())
+        return response
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

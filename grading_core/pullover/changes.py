@@ -100,7 +100,7 @@ def change_problems(changes: Changes | None, levels: Sequence[LevelWish]) -> Che
     if changes is None:
         return
     if not changes.keep_counts:
-        yield from under(("changes",), ease_problems(changes.ease or {}, levels))
+        yield from under(("changes",), ease_problems(changes.ease, levels))
         return
     if known(changes.gauges) is None:
         detail = "needs a gauge beside it: the written counts are measured at it."
@@ -113,7 +113,7 @@ def change_problems(changes: Changes | None, levels: Sequence[LevelWish]) -> Che
 @check
 def _beside_kept_counts(changes: Changes, name: str) -> Check[None]:
     sent = getattr(changes, name)
-    if sent != getattr(Changes(), name) and sent != {}:
+    if sent != getattr(Changes(), name):
         detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
         yield Problem((name,), ProblemCode.NOT_BESIDE_KEEP_COUNTS, detail)
 

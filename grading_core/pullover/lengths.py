@@ -79,7 +79,7 @@ def changed_lengths(changes: Changes | None) -> Lengths:
     if changes is None:
         return {}
     lengths = {"body_length": changes.body_length, "sleeve_length": changes.sleeve_length}
-    return {name: Asked(("changes", "ease", name), cm) for name, cm in (changes.ease or {}).items()} | {
+    return {name: Asked(("changes", "ease", name), cm) for name, cm in changes.ease.items()} | {
         name: Asked(("changes", name), length) for name, length in lengths.items() if length is not None
     }
 

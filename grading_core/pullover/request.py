@@ -291,7 +291,7 @@ class Changes:
 
     gauges: Gauges | None = None
     keep_counts: bool = False
-    ease: Mapping[Measurement, PerSize] | None = None
+    ease: Mapping[Measurement, PerSize] = field(default_factory=dict)
     yoke: Adjustment | None = None
     body_length: PerSize | None = None
     sleeve_length: PerSize | None = None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from service.caching import KEPT_LONGER
 from service.errors import KINDS, Kind
 from service.operation import Operation
 from service.schemas.base import StrictSchema
@@ -45,5 +46,6 @@ OPERATIONS: tuple[Operation[Kind, Kind], ...] = (
         request=ProblemTypeParametersSchema,
         answer=ProblemTypeSchema,
         call=lambda kind: kind,
+        kept=KEPT_LONGER,
     ),
 )

@@ -11,6 +11,7 @@ from grading_core.standards.fit import FITS
 from grading_core.standards.heads import HEADS
 from grading_core.standards.needles import NEEDLES
 from grading_core.standards.yarn_weights import YARN_WEIGHTS
+from service.caching import KEPT_LONGER
 from service.media import PER_SIZE
 from service.operation import Operation
 from service.schemas import standards as schemas
@@ -40,6 +41,7 @@ def _whole(path: str, summary: str, description: str, answer: type[StrictSchema]
         request=NothingSchema,
         answer=answer,
         call=lambda _: table,
+        kept=KEPT_LONGER,
     )
 
 
@@ -60,6 +62,7 @@ so in `origin`, or are estimates and say that.""",
     answer=schemas.BodyTableSchema,
     call=body_table,
     media=PER_SIZE,
+    kept=KEPT_LONGER,
 )
 
 FITS_TABLE = _whole(

@@ -137,8 +137,8 @@ class MetaSchema(StrictSchema):
 
     version = Prose("The service's version.", required=True)
     input_digest = Prose(
-        "A digest of the parsed request in a canonical form: the order of keys, white space and 3 or 3.0 "
-        "make no difference.",
+        "A digest of what is asked: the order of keys, white space, 3 or 3.0, and a default that is sent or left out "
+        "make no difference. One version has one answer to it.",
         required=True,
     )
 

@@ -25,6 +25,7 @@ from grading_core.pullover.request import (
     YokeWishes,
 )
 from grading_core.pullover.size_run import GIRTHS
+from grading_core.unknown import told
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema, RequestSchema
@@ -370,5 +371,7 @@ class PulloversRequestSchema(BodiesSchema, RequestSchema):
     )
 
     def build(self, loaded: dict[str, Any]) -> Any:
-        """The request."""
+        """The request; changes that change nothing are none."""
+        if told(lambda: loaded.get("changes") == Changes()) is True:
+            del loaded["changes"]
         return super().build(_with_gauges(loaded))

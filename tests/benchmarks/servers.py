@@ -106,10 +106,22 @@ class Measured:
         return 1000 * ordered[min(int(share * len(ordered)), len(ordered) - 1)]
 
 
-def load(clients: ProcessPoolExecutor, server: Server, path: str, body: bytes, seconds: float, into: Measured) -> None:
-    """Ask a server the same over and over for some seconds, and add what is seen."""
+def load(
+    clients: ProcessPoolExecutor,
+    server: Server,
+    path: str,
+    body: bytes,
+    seconds: float,
+    into: Measured,
+    *,
+    port: int | None = None,
+) -> None:
+    """Ask a server the same over and over for some seconds, and add what is seen.
+
+    port: of what stands before the server, where it isn't asked itself.
+    """
     before, started = server.processor_seconds(), time.perf_counter()
-    work = [clients.submit(_keep_asking, server.port, _request(path, body), seconds) for _ in range(CLIENTS)]
+    work = [clients.submit(_keep_asking, port or server.port, _request(path, body), seconds) for _ in range(CLIENTS)]
     for done in work:
         into.latencies += done.result()
     into.seconds += time.perf_counter() - started

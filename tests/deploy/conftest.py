@@ -3,24 +3,25 @@
 import os
 import shutil
 import signal
-import socket
 import subprocess
 import sys
-import tempfile
 import time
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from dataclasses import dataclass, field
+from itertools import count
 from pathlib import Path
 from threading import Event, Thread
+from typing import Any
 
 import pytest
 import requests
 
+from tests.deploy.proxy import NGINX, Proxy, free_port
+
 ROOT = Path(__file__).resolve().parent.parent.parent
 DEPLOY = ROOT / "deploy"
-NGINX = shutil.which("nginx") or shutil.which("nginx", path="/usr/sbin")
-QUESTION = {"gauge": {"stitches": 23, "rows": 32}, "items": [{"name": "bust", "across": 107}]}
+QUESTION: dict[str, Any] = {"gauge": {"stitches": 23, "rows": 32}, "items": [{"name": "bust", "across": 107}]}
 
 
 @dataclass
@@ -68,7 +69,9 @@ class Instance:
 
 @dataclass
 class Load:
-    """A bounded stream of one question from a few clients; every answer is compared with the first."""
+    """A bounded stream of questions from a few clients, each with a name of its own, so that nothing that is kept
+    answers it; every answer is compared with the first.
+    """
 
     url: str
     answered: int = 0
@@ -76,9 +79,8 @@ class Load:
     wrong: list[str] = field(default_factory=list)
 
     def __enter__(self) -> "Load":
-        self._stop = Event()
-        self._expected = requests.post(self.url, json=QUESTION, timeout=60).json()
-        assert self._expected["items"], self._expected
+        self._stop, self._names = Event(), count()
+        self._expected = self._answer(requests.post(self.url, json=QUESTION, timeout=60), "bust")
         self._threads = [Thread(target=self._ask) for _ in range(3)]
         for thread in self._threads:
             thread.start()
@@ -96,16 +98,25 @@ class Load:
 
     def _ask(self) -> None:
         while not self._stop.wait(0.005):
+            name = str(next(self._names))
+            question = {**QUESTION, "items": [{**QUESTION["items"][0], "name": name}]}
             try:
-                answer = requests.post(self.url, json=QUESTION, timeout=60)
+                answer = requests.post(self.url, json=question, timeout=60)
             except requests.RequestException as error:
                 self.failed.append(repr(error))
                 continue
             if answer.status_code != 200:
                 self.failed.append(f"{answer.status_code} {answer.text}")
-            elif answer.json() != self._expected:
+            elif self._answer(answer, name) != self._expected:
                 self.wrong.append(answer.text)
             self.answered += 1
+
+    @staticmethod
+    def _answer(answer: requests.Response, name: str) -> object:
+        """What is the same whatever the name, which has to come back."""
+        (item,) = answer.json()["items"]
+        assert item.pop("name") == name
+        return item
 
 
 @pytest.fixture(scope="module")
@@ -123,27 +134,17 @@ def start_instance() -> Iterator[Callable[[], Instance]]:
 
 
 @pytest.fixture(scope="module")
-def start_proxy() -> Iterator[Callable[..., str]]:
-    """Starts nginx before the instances at some ports; takes textual changes of its settings."""
+def start_proxy() -> Iterator[Callable[..., Proxy]]:
+    """Starts nginx before the instances at some ports; takes what `Proxy` takes."""
     if NGINX is None:
         pytest.skip("nginx is not installed")
     with ExitStack() as running:
 
-        def start(ports: tuple[int, int], changes: dict[str, str] | None = None) -> str:
-            # nginx's workers are another user where it is started by root, so that all may enter; and a path in its
-            # settings has no spaces. Both are sure of /tmp alone.
-            scratch = Path(tempfile.mkdtemp(prefix="pullover-grading-nginx-", dir="/tmp"))
-            running.callback(shutil.rmtree, scratch)
-            scratch.chmod(0o755)
-            port = free_port()
-            settings = nginx_settings(scratch, port, ports, changes or {})
-            command = [NGINX, "-e", "stderr", "-p", str(scratch), "-c", str(settings), "-g", "daemon off;"]
-            process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
-            running.callback(process.wait, 30)
-            running.callback(process.terminate)
-            wait_until(lambda: process.poll() is not None or connects(port))
-            assert process.poll() is None, "nginx has stopped"
-            return f"http://127.0.0.1:{port}"
+        def start(*arguments: Any, **options: Any) -> Proxy:
+            proxy = Proxy(*arguments, **options)
+            running.callback(proxy.stop)
+            proxy.wait_until_up()
+            return proxy
 
         yield start
 
@@ -152,23 +153,6 @@ def start_proxy() -> Iterator[Callable[..., str]]:
 def asking() -> Callable[[str], Load]:
     """A stream of questions to the service at an address."""
     return lambda url: Load(f"{url}/v1/gauge-conversions")
-
-
-def nginx_settings(scratch: Path, port: int, upstreams: tuple[int, int], changes: dict[str, str]) -> Path:
-    """The deployed settings with this machine's addresses and a scratch directory in place of theirs."""
-    changes = {
-        "listen 8080;": f"listen 127.0.0.1:{port};",
-        "server app1:8000 ": f"server 127.0.0.1:{upstreams[0]} ",
-        "server app2:8000 ": f"server 127.0.0.1:{upstreams[1]} ",
-        **changes,
-    }
-    text = (DEPLOY / "nginx.conf").read_text()
-    for before, after in changes.items():
-        assert text.count(before) == 1, before
-        text = text.replace(before, after)
-    settings = scratch / "nginx.conf"
-    settings.write_text(text.replace(" /tmp/", f" {scratch}/"))
-    return settings
 
 
 def wait_until(condition: Callable[[], bool]) -> None:
@@ -184,15 +168,3 @@ def answers(url: str) -> bool:
         return requests.get(url, timeout=5).ok
     except requests.RequestException:
         return False
-
-
-def connects(port: int) -> bool:
-    with socket.socket() as probe:
-        return probe.connect_ex(("127.0.0.1", port)) == 0
-
-
-def free_port() -> int:
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port: int = probe.getsockname()[1]
-        return port

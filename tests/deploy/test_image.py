@@ -55,6 +55,27 @@ def test_the_instances_believe_the_proxy_alone() -> None:
         assert COMPOSITION["services"][upstream]["environment"]["FORWARDED_ALLOW_IPS"] == proxy
 
 
+def test_all_that_is_filled_in_into_the_proxys_settings_is_there() -> None:
+    proxy = COMPOSITION["services"]["proxy"]
+    wanted = set(re.findall(r"\$\{(\w+)\}", (DEPLOY / "nginx.conf").read_text()))
+    # a doubled sign is one that compose leaves alone
+    filled_in = set(re.findall(r"\$\$(\w+)", proxy["entrypoint"][-1]))
+    assert wanted == filled_in == proxy["environment"].keys()
+
+
+def test_the_proxy_allows_the_origins_that_the_instances_allow_and_keeps_answers_by_their_release() -> None:
+    services = COMPOSITION["services"]
+    assert len({services[name]["environment"]["GRADING_CORS_ORIGINS"] for name in services}) == 1
+    assert str(services["proxy"]["environment"]["GRADING_RELEASE"]) == VERSION
+
+
+def test_the_proxy_has_room_for_all_that_it_may_keep() -> None:
+    """A megabyte of keys is about 8,000 (nginx.org, proxy_cache_path), and an answer less than half a megabyte."""
+    (kib,) = re.findall(r"keys_zone=answers:(\d+)k", (DEPLOY / "nginx.conf").read_text())
+    (mib,) = re.findall(r"/var/cache/answers:size=(\d+)m", str(COMPOSITION["services"]["proxy"]["tmpfs"]))
+    assert int(kib) * 8 * 0.5 <= int(mib)
+
+
 def test_the_image_bears_the_version_of_the_project() -> None:
     for file in ("Dockerfile", "compose.yaml", "kubernetes/deployment.yaml"):
         assert set(re.findall(r"pullover-grading:([0-9.]+)", (DEPLOY / file).read_text())) == {VERSION}

@@ -14,7 +14,8 @@ import requests
 from prometheus_client.multiprocess import MultiProcessCollector
 from prometheus_client.parser import text_string_to_metric_families
 
-from tests.deploy.conftest import QUESTION, Instance, connects, wait_until
+from tests.deploy.conftest import QUESTION, Instance, wait_until
+from tests.deploy.proxy import connects
 
 BODY = json.dumps(QUESTION).encode()
 HEAD = (

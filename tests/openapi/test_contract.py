@@ -234,7 +234,8 @@ def test_the_contract_says_when_to_try_again(contract):
 def test_an_operation_documents_the_headers_of_its_answer(contract, operation):
     headers = described(contract, operation)["responses"]["200"]["headers"]
     assert "X-Request-Id" in headers
-    assert ("ETag" in headers) == (operation.method == "GET")
+    assert ("ETag" in headers) == (operation.method == "GET" and not operation.path.startswith("/health/"))
+    assert {"Cache-Control", "RateLimit-Policy"} <= headers.keys()
 
 
 def test_the_contract_explains_every_problem_and_shows_it(contract):

@@ -125,6 +125,45 @@ def test_neither_log_nor_numbers_hold_what_was_sent(client, caplog):
     assert secret not in client.get("/metrics").text
 
 
+TRACE = "4bf92f3577b34da6a3ce929d0e0e4736"
+TRACE_PARENTS = [
+    # the standard's own example
+    (f"00-{TRACE}-00f067aa0ba902b7-01", TRACE),
+    (f"00-{TRACE}-00f067aa0ba902b7-00", TRACE),
+    # a later version, which may add fields after another dash
+    (f"cc-{TRACE}-00f067aa0ba902b7-01", TRACE),
+    (f"cc-{TRACE}-00f067aa0ba902b7-01-what-will-come", TRACE),
+    (f"cc-{TRACE}-00f067aa0ba902b7-01.what", None),
+    (f"00-{TRACE}-00f067aa0ba902b7-01-more", None),
+    (f"ff-{TRACE}-00f067aa0ba902b7-01", None),
+    (f"00-{'0' * 32}-00f067aa0ba902b7-01", None),
+    (f"00-{TRACE}-{'0' * 16}-01", None),
+    (f"00-{TRACE.upper()}-00f067aa0ba902b7-01", None),
+    (f"00-{TRACE[1:]}-00f067aa0ba902b7-01", None),
+    (f"00-{TRACE}-00f067aa0ba902b7-1", None),
+    (f"00-{TRACE}-00f067aa0ba902b7", None),
+    (f", 00-{TRACE}-00f067aa0ba902b7-01", None),
+    ("secret", None),
+    ("", None),
+]
+"""What a header `traceparent` may hold, and the trace it names (W3C Trace Context, section 3.2)."""
+
+
+@pytest.mark.parametrize(("parent", "trace"), TRACE_PARENTS)
+def test_a_line_names_the_trace_of_a_well_formed_header_and_nothing_of_another(client, caplog, parent, trace):
+    with caplog.at_level(logging.INFO, "service"):
+        client.get("/health/live", headers={"traceparent": parent, "tracestate": "secret=1"})
+    (line,) = logged(caplog)
+    assert getattr(line, "trace_id", None) == trace
+    assert "secret" not in repr(vars(line))
+
+
+def test_a_line_without_a_trace_says_nothing_of_one(client, caplog):
+    with caplog.at_level(logging.INFO, "service"):
+        client.get("/health/live")
+    assert not hasattr(logged(caplog)[0], "trace_id")
+
+
 def test_no_requests_are_logged_above_level_info(caplog):
     quiet = create_app(Config(log_level="WARNING")).test_client()
     quiet.get("/health/live")
