@@ -13,6 +13,7 @@ The functions below are the operations, the records beside them what they take; 
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import ChartRequest, ChartSize
+from grading_core.codes import ProblemCode, ReasonCode, WarningCode
 from grading_core.conversions import ConversionRequest, Item, convert
 from grading_core.errors import ContradictionError, GradingError, Impossible, Nearest, Problem, Remark
 from grading_core.gauge import Gauge
@@ -55,8 +56,10 @@ __all__ = [
     "Options",
     "Printing",
     "Problem",
+    "ProblemCode",
     "PulloverRequest",
     "RaglanRequest",
+    "ReasonCode",
     "Remark",
     "RowPlan",
     "Sections",
@@ -66,6 +69,7 @@ __all__ = [
     "SizeMatchRequest",
     "Strand",
     "StrandRequest",
+    "WarningCode",
     "Yarn",
     "YarnEstimateRequest",
     "YokeAdjustmentRequest",

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
-from grading_core.errors import Problem
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Problem, check
+from grading_core.unknown import is_unknown, known, told
 
 AnswerSizes = tuple[str, ...] | None
 """Labels of the sizes that are answered; None for all."""
 
 
-def answer_size_problems(asked: AnswerSizes, labels: Sequence[str]) -> Iterator[Problem]:
+@check
+def answer_size_problems(asked: AnswerSizes, labels: Sequence[str]) -> Check[None]:
     """A problem for each label that no size has, and for each that is asked for twice.
 
     asked: the sizes to answer. labels: of all sizes.
@@ -18,11 +21,22 @@ def answer_size_problems(asked: AnswerSizes, labels: Sequence[str]) -> Iterator[
     >>> [problem.path for problem in answer_size_problems(("M", "Q", "M"), ["S", "M"])]
     [('answer_sizes', 1), ('answer_sizes', 2)]
     """
+    seen: set[str] = set()
     for index, label in enumerate(asked or ()):
-        if label not in labels:
-            yield Problem(("answer_sizes", index), f"{label!r} is the label of no size; there are {', '.join(labels)}.")
-        elif asked and label in asked[:index]:
-            yield Problem(("answer_sizes", index), f"Size {label!r} is asked for twice.")
+        if is_unknown(label):
+            continue
+        if told(_lacks, labels, label) is True:
+            detail = f"{label!r} is the label of no size; there are {', '.join(labels)}."
+            yield Problem(("answer_sizes", index), ProblemCode.UNKNOWN_SIZE, detail)
+        elif label in seen:
+            detail = f"Size {label!r} is asked for twice."
+            yield Problem(("answer_sizes", index), ProblemCode.DUPLICATE_LABEL, detail)
+        seen.add(label)
+
+
+def _lacks(labels: Sequence[str], label: str) -> bool:
+    """Whether no size has a label, where all of them are known."""
+    return label not in [known(each) for each in labels]
 
 
 def is_answered(label: str, asked: AnswerSizes) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Remark
 from grading_core.gauge import Comparison, Gauge, compare, regauge_rows, regauge_stitches
 from grading_core.rounding import NEAREST, CountRule
@@ -103,7 +104,7 @@ def _comparison_remarks(comparison: Comparison | None) -> Iterator[Remark]:
     if comparison and comparison.beyond_needles:
         percent, more = to_places(100 * abs(comparison.difference), 1), comparison.fabric == "tighter"
         yield Remark(
-            "gauge_far_from_pattern",
+            WarningCode.GAUGE_FAR_FROM_PATTERN,
             f"Your gauge has {percent:g} % {'more' if more else 'fewer'} stitches than the pattern's, and one or two "
             "needle sizes change about a tenth: another yarn or another size of the pattern is the way.",
             path=("gauge",),
@@ -159,7 +160,7 @@ def _remarks(item: Item, place: int, gauge: Gauge) -> Iterator[Remark]:
         if not rule.accepts(int(item.amount)):
             wanted = f"a multiple of {rule.multiple}" + (f" plus {rule.plus}" if rule.plus else "")
             message = f"The written count, {item.amount}, is not {wanted}."
-            yield Remark("count_off_rule", message, path=path)
+            yield Remark(WarningCode.COUNT_OFF_RULE, message, path=path)
     elif rule.round(_exact(item, gauge)) == 0:
         message = "The length is so short that no stitch or row is left after rounding."
-        yield Remark("rounded_to_nothing", message, path=path)
+        yield Remark(WarningCode.ROUNDED_TO_NOTHING, message, path=path)

@@ -4,14 +4,25 @@ Input that contradicts itself raises `ContradictionError`, which carries every w
 once. A request that is sound but cannot be knitted in one size is not an error: its result
 carries an `Impossible`, and the other sizes are computed. A right answer that deserves a word
 carries a `Remark`.
+
+Contradictions are found by checks. They go on where they can: what a check makes of a part is `unknown` where the part
+is wrong, and a check that would tell something from an unknown value ends without a word. So every place that is wrong
+by itself is found in one go, and none that is only wrong because another is.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Generator, Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from typing import Self
+from functools import wraps
+from typing import ParamSpec, Self, TypeVar
+
+from grading_core.codes import ProblemCode, ReasonCode, WarningCode
+from grading_core.unknown import UnknownError, is_unknown, unknown
+
+Asked = ParamSpec("Asked")
+Made = TypeVar("Made")
 
 Path = tuple[str | int, ...]
 """A place in a request: field names and zero-based indexes, as in ("sizes", 2, "rounds")."""
@@ -33,7 +44,7 @@ class Place:
     def under(self, *prefix: str | int) -> Self:
         """The same in the whole request, of which the part is at a prefix.
 
-        >>> Problem(("rounds",), "is missing.").under("sizes", 2).path
+        >>> Problem(("rounds",), ProblemCode.ROUND_OUT_OF_RANGE, "is too large.").under("sizes", 2).path
         ('sizes', 2, 'rounds')
         """
         return replace(self, path=(*prefix, *self.path))
@@ -43,9 +54,10 @@ class Place:
 class Problem(Place):
     """One wrong place in a request.
 
-    detail: what is wrong there, in a sentence.
+    code: which kind of contradiction, for programs. detail: what is wrong there, in a sentence.
     """
 
+    code: ProblemCode
     detail: str
 
 
@@ -54,8 +66,8 @@ class ContradictionError(GradingError):
 
     problems: every wrong place, in the order of the request.
 
-    >>> error = ContradictionError([Problem(("sizes", 0, "split"), "is smaller than the neck.")])
-    >>> error.problems[0].path
+    >>> problem = Problem(("sizes", 0, "split"), ProblemCode.SPLIT_BELOW_NECK, "is smaller than the neck.")
+    >>> ContradictionError([problem]).problems[0].path
     ('sizes', 0, 'split')
     """
 
@@ -87,10 +99,11 @@ class Nearest(Place):
 class Impossible:
     """Why a sound request cannot be knitted, and what would make it possible.
 
-    reason: a sentence naming the limit and by how much it is missed.
+    code: which kind of obstacle, for programs. reason: a sentence naming the limit and by how much it is missed.
     nearest: changes, each of which alone would do. together: changes that do so together, where none does alone.
     """
 
+    code: ReasonCode
     reason: str
     nearest: tuple[Nearest, ...] = ()
     together: tuple[Nearest, ...] = ()
@@ -100,14 +113,83 @@ class Impossible:
 class Remark:
     """A word of warning beside a right answer.
 
-    code: stable, for programs. message: for people. size: the size's label where it concerns
+    code: of what is warned, for programs. message: for people. size: the size's label where it concerns
     one size. path: the request's field that it is about, where there is one.
     """
 
-    code: str
+    code: WarningCode
     message: str
     size: str | None = None
     path: Path | None = None
+
+
+Check = Generator[Problem, None, Made]
+"""Yields the problems of a part of a request, and returns what it made of the part in finding them."""
+
+
+def check(find: Callable[Asked, Check[Made]]) -> Callable[Asked, Check[Made]]:
+    """A check that ends where it comes to an unknown value, and then returns one.
+
+    find: yields the problems. It raises UnknownError where a problem leaves it nothing to return.
+
+    >>> @check
+    ... def too_long(rounds: int, most: int) -> Check[None]:
+    ...     if rounds > most:
+    ...         yield Problem(("rounds",), ProblemCode.TOO_MANY_ROUNDS, "are too many.")
+    >>> len(list(too_long(30, 20))), len(list(too_long(30, unknown())))
+    (1, 0)
+    """
+
+    @wraps(find)
+    def find_known(*args: Asked.args, **named: Asked.kwargs) -> Check[Made]:
+        try:
+            return (yield from find(*args, **named))
+        except UnknownError:
+            made: Made = unknown()
+            return made
+
+    return find_known
+
+
+def under(prefix: Path, found: Check[Made]) -> Check[Made]:
+    """A check of a part, with its problems where they stand in the whole request.
+
+    prefix: where the part stands. found: the check.
+    """
+    while True:
+        try:
+            problem = next(found)
+        except StopIteration as end:
+            made: Made = end.value
+            return made
+        yield problem.under(*prefix)
+
+
+def places(found: Check[object]) -> Check[list[Path]]:
+    """A check that makes the places of its problems.
+
+    found: the check.
+    """
+    paths = []
+    for problem in found:
+        paths.append(problem.path)
+        yield problem
+    return paths
+
+
+def sound(found: Check[Made]) -> Made:
+    """What a check made of a request without problems.
+
+    Raises ContradictionError with every problem that the check yields.
+    """
+    problems = []
+    while True:
+        try:
+            problems.append(next(found))
+        except StopIteration as end:
+            raise_if_any(problems)
+            made: Made = end.value
+            return made
 
 
 def raise_if_any(problems: Iterable[Problem]) -> None:
@@ -123,7 +205,7 @@ def raise_if_any(problems: Iterable[Problem]) -> None:
 def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",)) -> list[Problem]:
     """A problem for each size whose label another size before it has.
 
-    labels: in the order of the sizes. path: where the sizes stand in the request.
+    labels: in the order of the sizes; unknown ones are passed over. path: where the sizes stand in the request.
 
     >>> duplicate_labels(["S", "M", "S"])[0].path
     ('sizes', 2, 'label')
@@ -131,7 +213,10 @@ def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",)) -> list[Pro
     seen: set[str] = set()
     problems = []
     for index, label in enumerate(labels):
+        if is_unknown(label):
+            continue
         if label in seen:
-            problems.append(Problem((*path, index, "label"), f"{label!r} is another size's label already."))
+            detail = f"{label!r} is another size's label already."
+            problems.append(Problem((*path, index, "label"), ProblemCode.DUPLICATE_LABEL, detail))
         seen.add(label)
     return problems

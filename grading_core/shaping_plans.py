@@ -13,7 +13,8 @@ from dataclasses import dataclass, replace
 from itertools import accumulate, groupby, pairwise
 from typing import Literal, NamedTuple
 
-from grading_core.errors import Impossible, Nearest, Problem, Remark, raise_if_any
+from grading_core.codes import ProblemCode, ReasonCode
+from grading_core.errors import Check, Impossible, Nearest, Problem, Remark, check, sound, under
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 from grading_core.wording import counted, phase_sentence, repeated
 
@@ -187,34 +188,61 @@ class ShapingSchedules:
     remarks: tuple[Remark, ...] = ()
 
 
-def plan_problems(plans: Sequence[RowPlan | AcrossPlan]) -> list[Problem]:
+@check
+def plan_problems(plans: Sequence[RowPlan | AcrossPlan]) -> Check[None]:
     """Where plans contradict themselves.
 
     plans: in the order of the request. Named are a difference that is not a
     multiple of the stitches per shaping, plain rows that are more than all rows, and decreases that
     leave nothing.
 
-    >>> plan_problems([RowPlan(name="sleeve", stitches=60, to=45, rows=90)])[0].path
+    >>> next(plan_problems([RowPlan(name="sleeve", stitches=60, to=45, rows=90)])).path
     ('plans', 0, 'to')
     """
-    problems = []
     for index, plan in enumerate(plans):
-        if isinstance(plan, AcrossPlan):
-            if plan.change == "decrease" and plan.across >= plan.stitches:
-                on_needle = counted(plan.stitches, "stitch")
-                problems.append(Problem(("plans", index, "across"), f"decreases leave nothing of {on_needle}."))
-            continue
-        if (plan.to - plan.stitches) % plan.stitches_per_shaping:
-            detail = (
-                f"differs from {plan.stitches} by no multiple of the {plan.stitches_per_shaping} stitches of "
-                "one shaping row."
-            )
-            problems.append(Problem(("plans", index, "to"), detail))
-        plain = plan.plain_before + plan.plain_after
-        if plain > plan.rows:
-            detail = f"are fewer than the {plain} that are to stay plain."
-            problems.append(Problem(("plans", index, "rows"), detail))
-    return problems
+        yield from under(("plans", index), _plan_problems(plan))
+
+
+@check
+def _plan_problems(plan: RowPlan | AcrossPlan) -> Check[None]:
+    if isinstance(plan, AcrossPlan):
+        yield from _across_problems(plan)
+    else:
+        yield from _difference_problems(plan)
+        yield from _plain_row_problems(plan)
+
+
+@check
+def _across_problems(plan: AcrossPlan) -> Check[None]:
+    if plan.change == "decrease" and plan.across >= plan.stitches:
+        detail = f"decreases leave nothing of {counted(plan.stitches, 'stitch')}."
+        yield Problem(("across",), ProblemCode.NOTHING_LEFT, detail)
+
+
+@check
+def _difference_problems(plan: RowPlan) -> Check[None]:
+    if (plan.to - plan.stitches) % plan.stitches_per_shaping:
+        detail = (
+            f"differs from {plan.stitches} by no multiple of the {plan.stitches_per_shaping} stitches of one shaping "
+            "row."
+        )
+        yield Problem(("to",), ProblemCode.NOT_A_MULTIPLE, detail)
+
+
+@check
+def _plain_row_problems(plan: RowPlan) -> Check[None]:
+    plain = plan.plain_before + plan.plain_after
+    if plain > plan.rows:
+        detail = f"are fewer than the {plain} that are to stay plain."
+        yield Problem(("rows",), ProblemCode.PLAIN_EXCEEDS_ROWS, detail)
+
+
+def shaping_problems(request: ShapingRequest) -> Check[None]:
+    """Where the plans of a request contradict themselves.
+
+    request: any.
+    """
+    return plan_problems(request.plans)
 
 
 def shaping_schedules(request: ShapingRequest) -> ShapingSchedules:
@@ -226,7 +254,7 @@ def shaping_schedules(request: ShapingRequest) -> ShapingSchedules:
     >>> shaping_schedules(ShapingRequest((plan,))).plans[0].schedule.result
     54
     """
-    raise_if_any(plan_problems(request.plans))
+    sound(shaping_problems(request))
     return ShapingSchedules(
         tuple(
             ShapingSchedule(plan, across_row(plan) if isinstance(plan, AcrossPlan) else along_rows(plan))
@@ -284,6 +312,7 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     if plan.across > most:
         off_edges = ", none of them at an edge" if plan.worked == "flat" else ""
         return Impossible(
+            ReasonCode.TOO_FEW_STITCHES,
             f"{counted(plan.stitches, 'stitch')} {'has' if plan.stitches == 1 else 'have'} room for "
             f"{counted(most, plan.change)}{off_edges}, and {plan.across} are asked.",
             (Nearest(("across",), most),) if most else (),
@@ -324,6 +353,7 @@ def _too_many(plan: RowPlan, shapings: int, room: int) -> Impossible:
     if plan.plain_after >= missing:
         nearest.append(Nearest(("plain_after",), plan.plain_after - missing))
     return Impossible(
+        ReasonCode.TOO_FEW_ROUNDS,
         f"{counted(shapings, 'shaping row')} {'needs' if shapings == 1 else 'need'} "
         f"{counted(shapings * plan.step, 'row')}, and {room} are free: {missing} too few.",
         tuple(nearest),

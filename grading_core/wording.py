@@ -88,6 +88,18 @@ def listed(words: Sequence[str]) -> str:
     return f"{', '.join(words[:-1])} and {words[-1]}"
 
 
+def some(words: Sequence[str], most: int = 10) -> str:
+    """The first of some words, and how many more there are.
+
+    words: one or more. most: of them that are told.
+
+    >>> some(["a", "b", "c"], 2), some(["a"])
+    ('a, b and 1 more', 'a')
+    """
+    told, more = ", ".join(words[:most]), len(words) - most
+    return f"{told} and {more} more" if more > 0 else told
+
+
 def repeated(times: int) -> str:
     """How often, in words a knitter reads.
 

@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from string import ascii_lowercase, ascii_uppercase, digits
 from typing import Any
 
-from marshmallow import ValidationError
-
 from grading_core.chart.grid import Chart, ChartDescription, Colour, describe
+from grading_core.wording import some
+from service.flaws import Flaw, FormCode, FormError
 from service.png_chart import read_png
 
 _SYMBOLS = ascii_uppercase + ascii_lowercase + digits
@@ -18,7 +18,7 @@ _SYMBOLS = ascii_uppercase + ascii_lowercase + digits
 def read_chart(png: bytes) -> ChartDescription:
     """The chart that a PNG file holds, its colours named by their hex.
 
-    Raises ValidationError for a file that can't be used.
+    Raises FormError for a file that can't be used.
     """
     return describe(chart_of_pixels(read_png(png)))
 
@@ -31,14 +31,14 @@ def chart_of_pixels(
     pixels: each one's hex, as `read_png` has them. colours: told by their hex; None gives every colour a symbol, in the
     order in which they are met from the top left, and its hex as its name. options: how the chart is worked.
 
-    Raises ValidationError for a pixel whose colour is not in `colours`, and for two of them that are alike; its
-    messages go by the fields of a chart as it is sent.
+    Raises FormError, by the fields of a chart as it is sent, for a pixel whose colour is not in `colours`, and for two
+    of them that are alike.
     """
     met = list(dict.fromkeys(hex for row in pixels for hex in row))
     if colours is None:
         colours = {symbol: Colour(hex, hex) for symbol, hex in zip(_SYMBOLS, met, strict=False)}
     elif errors := _colour_errors(colours, met):
-        raise ValidationError(errors)
+        raise FormError(errors)
     symbols = {colour.hex: symbol for symbol, colour in colours.items()}
     rows = tuple("".join([symbols[hex] for hex in row]) for row in pixels)
     return Chart(rows, colours, **options)
@@ -51,9 +51,12 @@ def _colour_errors(colours: Mapping[str, Colour], met: Sequence[str]) -> dict[st
         if colour.hex is None:
             continue
         if colour.hex in symbols:
-            twice[symbol] = {"hex": [f"is the hex of {symbols[colour.hex]!r} already."]}
+            detail = f"is the hex of {symbols[colour.hex]!r} already."
+            twice[symbol] = {"hex": Flaw(FormCode.DUPLICATE_COLOUR, detail)}
         symbols[colour.hex] = symbol
     missing = [hex for hex in met if hex not in symbols]
-    lacking = [f"has colours that are no hex of `colours`: {', '.join(missing)}."] if missing else []
-    errors = {"colours": twice, "png": lacking}
-    return {name: wrong for name, wrong in errors.items() if wrong}
+    errors: dict[str, Any] = {"colours": twice} if twice else {}
+    if missing:
+        detail = f"has colours that are no hex of `colours`: {some(missing)}."
+        errors["png"] = Flaw(FormCode.UNKNOWN_COLOUR, detail)
+    return errors

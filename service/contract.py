@@ -15,8 +15,9 @@ from marshmallow import Schema
 from grading_core.limits import MAX_STITCHES
 from service import VERSION
 from service.caching import NEVER_KEPT
-from service.errors import KINDS, PROBLEM_MEDIA_TYPE, TOO_MANY_REQUESTS, UNPROCESSABLE_CONTENT, Kind
+from service.errors import KINDS, PROBLEM_MEDIA_TYPE, TOO_MANY_REQUESTS, UNPROCESSABLE_CONTENT, Kind, Wrong
 from service.examples import Example, examples_of, shortened
+from service.flaws import FormCode
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
 from service.media import JSON
 from service.open_answers import open_answers
@@ -24,6 +25,7 @@ from service.operation import Operation
 from service.representations import tables
 from service.retirement import LEAST
 from service.schemas.base import StrictSchema
+from service.schemas.codes import CODES, code_schema
 from service.schemas.common import MAX_SIZES, ProblemSchema
 from service.schemas.fields import Describe
 
@@ -38,7 +40,8 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   in one answer. A whole number may be written as `3.0`.
 * **Lengths** in a request are in its `unit`, `cm` or `in`. A length in an answer has both, rounded to two
   decimals from the exact value. A difference is finished minus target.
-* **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901).
+* **Errors** are RFC 9457 problem documents; `errors` points to every wrong place (RFC 6901), all in one answer as far
+  as one can be judged beside the others. Errors, reasons and warnings have a `code` for programs.
 * **Wrong or impossible.** What contradicts itself is refused (422). What is sound but cannot be knitted in a
   size is answered: that size says `feasible: false`, why, and what would make it possible.
 * **Representations.** Operations that answer per size also answer as `text/csv` and `text/markdown`: one table, a row
@@ -85,6 +88,8 @@ class _StrictSchemas(BasePlugin):
 
     def schema_helper(self, name: str, definition: dict[str, Any], *, schema: Any = None, **_: Any) -> dict[str, Any]:
         """Apispec's hook: what a component says beside its properties."""
+        if schema is None:  # an enumeration, which says all of itself
+            return {}
         instance = resolve_schema_instance(schema)
         assert isinstance(instance, StrictSchema)
         rules = [rule.contract() for rule in instance.rules]
@@ -123,6 +128,8 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     assert marshmallow.converter is not None
     marshmallow.converter.add_attribute_function(_as_enforced)  # type: ignore[no-untyped-call]
     describe = marshmallow.converter.field2property
+    for family in CODES:
+        spec.components.schema(family, code_schema(family))
     spec.components.schema("Problem", schema=ProblemSchema)
     spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
     retiring = {name for operation in operations if operation.retirement for name in operation.retirement.headers()}
@@ -317,7 +324,8 @@ def _problem(kind: Kind) -> dict[str, Any]:
         "instance": "5f0c7a0e3b1d4f6f9a5e2c8d7b6a4f31",
     }
     if kind is UNPROCESSABLE_CONTENT:
-        example["errors"] = [{"pointer": "/sizes/2/rounds", "detail": "must be a whole number."}]
+        wrong = Wrong(FormCode.WRONG_TYPE, "must be a whole number.", ("sizes", 2, "rounds"))
+        example["errors"] = [wrong.document()]
     return example
 
 

@@ -7,21 +7,22 @@ itself explains; `instance` is the request id; `errors` names every wrong place 
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import islice
-from typing import Any
+from typing import Any, NamedTuple
 
 import orjson
 from flask import Flask, Response, g, request
-from marshmallow import ValidationError
 from werkzeug.exceptions import HTTPException
 
+from grading_core.codes import Code
 from grading_core.errors import ContradictionError, Path, Problem
+from service.flaws import FormError
 
 PROBLEM_MEDIA_TYPE = "application/problem+json"
 
-MAX_PROBLEMS = 1000
+MAX_WRONG = 1000
 """More wrong places than these are not named: nobody reads them, and naming them takes long."""
 
 log = logging.getLogger(__name__)
@@ -92,7 +93,7 @@ UNPROCESSABLE_CONTENT = Kind(
     "Unprocessable content",
     "The JSON was understood, and something in it is wrong: an unknown field, a wrong type, a number out of "
     "range, or input that contradicts itself. `errors` names every wrong place by its JSON Pointer "
-    "(RFC 6901).",
+    "(RFC 6901) or query parameter, with a code for programs.",
 )
 TOO_MANY_REQUESTS = Kind(
     "too-many-requests",
@@ -147,27 +148,63 @@ KINDS = (
 _BY_STATUS = {kind.status: kind for kind in reversed(KINDS)}
 
 
+class Wrong(NamedTuple):
+    """A wrong place in a request, as a problem document has it.
+
+    code: for programs. detail: for people. path: in the body. parameter: the query parameter instead.
+    """
+
+    code: Code
+    detail: str
+    path: Path = ()
+    parameter: str | None = None
+
+    @classmethod
+    def of(cls, problem: Problem) -> Wrong:
+        """What contradicts itself."""
+        return cls(problem.code, problem.detail, problem.path)
+
+    def document(self) -> dict[str, str]:
+        """The item of `errors`."""
+        place = {"pointer": pointer(self.path)} if self.parameter is None else {"parameter": self.parameter}
+        return {**place, "code": self.code.value, "detail": self.detail}
+
+    @property
+    def order(self) -> tuple[Any, ...]:
+        """Where it stands among others: parameters first, then as in the body."""
+        return self.parameter is None, tuple((step, "") if isinstance(step, int) else (-1, step) for step in self.path)
+
+
 class Refusal(Exception):
     """A request that is answered by a problem document.
 
-    kind: which. detail: what is the matter with this very request. problems: every wrong place.
+    kind: which. detail: what is the matter with this very request. wrong: every wrong place.
     headers: what the answer's status demands beside it.
     """
 
     def __init__(
-        self, kind: Kind, detail: str, problems: Sequence[Problem] = (), headers: Mapping[str, str] | None = None
+        self, kind: Kind, detail: str, wrong: Iterable[Wrong] = (), headers: Mapping[str, str] | None = None
     ) -> None:
         self.kind = kind
         self.detail = detail
-        self.problems = problems
+        self.wrong = tuple(wrong)
         self.headers = headers or {}
         super().__init__(detail)
+
+    @classmethod
+    def unprocessable(cls, found: Iterable[Wrong]) -> Refusal:
+        """A request that was understood, and is wrong in some places. found: one of them or more, in any order."""
+        wrong = list(islice(found, MAX_WRONG + 1))
+        more, wrong = len(wrong) > MAX_WRONG, sorted(wrong[:MAX_WRONG], key=lambda each: each.order)
+        places = "1 place" if len(wrong) == 1 else f"{len(wrong)} places"
+        detail = f"The request is wrong in more than {places}." if more else f"The request is wrong in {places}."
+        return cls(UNPROCESSABLE_CONTENT, detail, wrong)
 
 
 def register_error_handlers(app: Flask) -> None:
     """Make an application answer every exception with a problem document."""
     app.register_error_handler(Refusal, _refused)
-    app.register_error_handler(ValidationError, _invalid)
+    app.register_error_handler(FormError, _malformed)
     app.register_error_handler(ContradictionError, _contradictory)
     app.register_error_handler(HTTPException, _http_error)
     app.register_error_handler(Exception, _fault)
@@ -182,24 +219,8 @@ def pointer(path: Path) -> str:
     return "".join("/" + str(step).replace("~", "~0").replace("/", "~1") for step in path)
 
 
-def problems_of(messages: Any, path: Path = ()) -> Iterator[Problem]:
-    """Every wrong place in a schema's nested error messages.
-
-    messages: as marshmallow collects them: a list of sentences, or a mapping from field or index.
-    path: where they hang.
-    """
-    if isinstance(messages, dict):
-        for step, below in messages.items():
-            yield from problems_of(below, path if step is None else (*path, step))
-    elif isinstance(messages, str):
-        yield Problem(path, messages)
-    else:
-        for below in messages:
-            yield from problems_of(below, path)
-
-
 def problem_response(
-    kind: Kind, detail: str, problems: Iterable[Problem] = (), headers: Mapping[str, str] | None = None
+    kind: Kind, detail: str, wrong: Iterable[Wrong] = (), headers: Mapping[str, str] | None = None
 ) -> Response:
     """A problem document as an answer."""
     document: dict[str, Any] = {
@@ -209,29 +230,23 @@ def problem_response(
         "detail": detail,
         "instance": g.get("request_id", ""),
     }
-    errors = [{"pointer": pointer(problem.path), "detail": problem.detail} for problem in problems]
+    errors = [each.document() for each in wrong]
     if errors:
         document["errors"] = errors
     return Response(orjson.dumps(document), kind.status, headers, content_type=PROBLEM_MEDIA_TYPE)
 
 
 def _refused(refusal: Refusal) -> Response:
-    return problem_response(refusal.kind, refusal.detail, refusal.problems, refusal.headers)
+    return problem_response(refusal.kind, refusal.detail, refusal.wrong, refusal.headers)
 
 
-def _invalid(error: ValidationError) -> Response:
-    found = list(islice(problems_of(error.messages), MAX_PROBLEMS + 1))
-    return _unprocessable(sorted(found[:MAX_PROBLEMS], key=_in_order), len(found) > MAX_PROBLEMS)
+def _malformed(error: FormError) -> Response:
+    wrong = (Wrong(flaw.code, flaw.detail, path) for path, flaw in error.flaws())
+    return _refused(Refusal.unprocessable(wrong))
 
 
 def _contradictory(error: ContradictionError) -> Response:
-    return _unprocessable(error.problems)
-
-
-def _unprocessable(problems: Sequence[Problem], more: bool = False) -> Response:
-    places = "1 place" if len(problems) == 1 else f"{len(problems)} places"
-    detail = f"The request is wrong in more than {places}." if more else f"The request is wrong in {places}."
-    return problem_response(UNPROCESSABLE_CONTENT, detail, problems)
+    return _refused(Refusal.unprocessable(map(Wrong.of, error.problems)))
 
 
 def _http_error(error: HTTPException) -> Response:
@@ -246,7 +261,3 @@ def _fault(error: Exception) -> Response:
     where = {"request_id": g.get("request_id"), "operation": request.endpoint}
     log.error("failed", exc_info=error, extra=where)
     return problem_response(INTERNAL_ERROR, "The service could not compute an answer. The fault is on its side.")
-
-
-def _in_order(problem: Problem) -> tuple[tuple[int, str], ...]:
-    return tuple((step, "") if isinstance(step, int) else (-1, step) for step in problem.path)

@@ -10,8 +10,8 @@ from typing import Any, NoReturn
 import orjson
 from flask import Request
 
-from grading_core.errors import Problem
-from service.errors import NOT_JSON, UNPROCESSABLE_CONTENT, UNSUPPORTED_MEDIA_TYPE, Refusal
+from service.errors import NOT_JSON, UNPROCESSABLE_CONTENT, UNSUPPORTED_MEDIA_TYPE, Refusal, Wrong
+from service.flaws import FormCode, shortened
 
 MAX_BODY_BYTES = 1024 * 1024
 MAX_DEPTH = 32
@@ -42,7 +42,7 @@ def read_json(request: Request) -> dict[str, Any]:
     if body.count(b":") != canonical.count(b":") or b"\\u003" in body:
         _refuse_duplicate_keys(body)
     if not isinstance(value, dict):
-        wrong = Problem((), "must be an object.")
+        wrong = Wrong(FormCode.WRONG_TYPE, "must be an object.")
         raise Refusal(UNPROCESSABLE_CONTENT, "The request is JSON, but not an object.", [wrong])
     return value
 
@@ -97,6 +97,6 @@ def _refuse_duplicate_keys(body: bytes) -> None:
         return unique
 
     def refuse(key: str) -> NoReturn:
-        raise Refusal(NOT_JSON, f'The key "{key}" occurs twice in one object (RFC 7493, section 2.3).')
+        raise Refusal(NOT_JSON, f'The key "{shortened(key)}" occurs twice in one object (RFC 7493, section 2.3).')
 
     json.loads(body, object_pairs_hook=check)

@@ -7,9 +7,12 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any
+from typing import Any, get_args
 
 from grading_core.units import USUAL_UNIT, InchConvention, Unit, to_answer, to_inches, to_places
+from grading_core.unknown import unknown
+
+UNITS: tuple[Unit, ...] = get_args(Unit)
 
 REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default=USUAL_UNIT)
 """The unit of every length in the request that is being answered."""
@@ -19,9 +22,9 @@ REQUEST_UNIT: ContextVar[Unit] = ContextVar("request_unit", default=USUAL_UNIT)
 def lengths_in(unit: Any) -> Iterator[None]:
     """Read and write lengths of a request in its unit while this lasts.
 
-    unit: as it was sent; what is no unit, or missing, leaves it at centimetres.
+    unit: as it was sent; centimetres where it is missing. What is no unit leaves every length unknown.
     """
-    token = REQUEST_UNIT.set("in" if unit == "in" else USUAL_UNIT)
+    token = REQUEST_UNIT.set(USUAL_UNIT if unit is None else unit if type(unit) is str and unit in UNITS else unknown())
     try:
         yield
     finally:

@@ -2,26 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import chain
 from types import MappingProxyType
 from typing import Any, Generic, Literal, TypeVar
 
 from flask import Flask, Response, request
-from marshmallow import ValidationError
 
+from grading_core.errors import Problem
 from grading_core.printing import printed_as
 from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
 from service import VERSION
 from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
-from service.errors import NOT_FOUND, Refusal
+from service.errors import NOT_FOUND, Refusal, Wrong
+from service.flaws import FormError
 from service.json_body import read_file, read_json
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import negotiate
 from service.retirement import Retirement
 from service.schemas.base import StrictSchema
+from service.wrong_places import unknown_parameters, wrong_in_body, wrong_parameters
 
 Request = TypeVar("Request")
 Result = TypeVar("Result")
@@ -36,10 +39,11 @@ class Operation(Generic[Request, Result]):
     path: with parameters in braces. name: its examples' directory and operation id. tag: its chapter
     in the docs. summary, description: for the contract. request: the schema of the body, or of the
     parameters of a GET; it loads what `call` takes. answer: the schema of the JSON answer, which writes the result.
-    call: the computation. represent: writes the result where no schema does, with a writer for lengths. media:
-    what it answers as, the default first. takes: the media type of its body; `call` takes a file as it is. tabled: what
-    `call` takes where the answer is a table, as much as that needs. kept: how long its answers hold, as `Cache-Control`
-    says it. retirement: where it will go.
+    call: the computation. check: what contradicts itself in what `call` takes, asked where the form of a request is
+    wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
+    does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
+    `call` takes a file as it is. tabled: what `call` takes where the answer is a table, as much as that needs. kept:
+    how long its answers hold, as `Cache-Control` says it. retirement: where it will go.
     """
 
     path: str
@@ -50,6 +54,7 @@ class Operation(Generic[Request, Result]):
     request: type[StrictSchema]
     answer: type[StrictSchema] | None
     call: Callable[[Request], Result]
+    check: Callable[[Request], Iterable[Problem]] = lambda _: ()
     represent: Callable[[Result, LengthWriter], Any] | None = None
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
@@ -73,9 +78,11 @@ class Operation(Generic[Request, Result]):
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
             data = read_json(request)
-            loaded = self.load(data)
+            loaded = self.load(data, wrong=unknown_parameters(request.args))
         else:
             loaded = read_file(request, self.takes)
+            if wrong := unknown_parameters(request.args):
+                raise Refusal.unprocessable(wrong)
         unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         written, settings = MEDIA[media], self.schema.print_settings(data)
         input_digest = digest(loaded, unit, inch_convention, settings)
@@ -107,22 +114,34 @@ class Operation(Generic[Request, Result]):
         assert self.answer is not None
         return self.answer().writer
 
-    def load(self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS) -> Request:
+    def load(
+        self, data: dict[str, Any], path_parameters: Mapping[str, str] = NO_PARAMETERS, wrong: Sequence[Wrong] = ()
+    ) -> Request:
         """What `call` takes, from what was sent.
 
         data: the body, or all parameters of a GET. path_parameters: those of them that are part of the
-        path, of which an unknown one is an unknown address.
+        path, of which an unknown one is an unknown address. wrong: what is wrong already.
 
-        Raises ValidationError, or Refusal (404).
+        Raises Refusal: 404, or 422 with every wrong place that can be told beside the others.
         """
         try:
-            with lengths_in(data.get("unit")):
-                loaded: Request = self.schema.load(data)
-        except ValidationError as error:
-            messages: dict[str, Any] = error.normalized_messages()  # type: ignore[no-untyped-call]
-            for name in messages.keys() & path_parameters.keys():
-                raise Refusal(NOT_FOUND, f"The {name} in the address {messages[name][0]}") from None
-            raise
+            loaded = self._loaded(data)
+        except FormError as error:
+            if self.method == "POST":
+                body = wrong_in_body(error, data, self._loaded, self.check)
+                raise Refusal.unprocessable(chain(wrong, body)) from None
+            parameters = [*wrong_parameters(error, data)]
+            for each in parameters:
+                if each.parameter in path_parameters:
+                    raise Refusal(NOT_FOUND, f"The {each.parameter} in the address {each.detail}") from None
+            raise Refusal.unprocessable(parameters) from None
+        if wrong:
+            raise Refusal.unprocessable(chain(wrong, map(Wrong.of, self.check(loaded))))
+        return loaded
+
+    def _loaded(self, data: dict[str, Any]) -> Request:
+        with lengths_in(data.get("unit")):
+            loaded: Request = self.schema.load(data)
         return loaded
 
 

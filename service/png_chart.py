@@ -10,10 +10,10 @@ import struct
 from collections.abc import Iterator
 from io import BytesIO
 
-from marshmallow import ValidationError
 from PIL import Image
 
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
+from service.flaws import Flaw, FormCode, FormError
 
 MAX_BYTES = 512 * 1024
 
@@ -29,36 +29,39 @@ def read_png(png: bytes) -> tuple[tuple[str, ...], ...]:
     png: a file of 8 bits a sample at most, without transparent pixels. Its numbers are taken as they are,
     whatever colour profile it names.
 
-    Raises ValidationError for any other file, and for more pixels or colours than a chart may have.
+    Raises FormError for any other file, and for more pixels or colours than a chart may have.
     """
     if len(png) > MAX_BYTES:
-        raise ValidationError(f"is larger than {MAX_BYTES // 1024} KiB.")
+        raise FormError(Flaw(FormCode.TOO_LONG, f"is larger than {MAX_BYTES // 1024} KiB."))
     _check_header(png)
     chunks = list(_chunks(png))
     if any(kind == _ANIMATED for kind, _ in chunks):
-        raise ValidationError("is animated; a chart is a still picture.")
+        raise FormError(Flaw(FormCode.UNREADABLE_PICTURE, "is animated; a chart is a still picture."))
     needed = _SIGNATURE + b"".join(whole for kind, whole in chunks if kind in _DECODED)
     try:
         # Decoding alone would pass over wrong checksums.
         Image.open(BytesIO(needed), formats=("PNG",)).verify()
         pixels = Image.open(BytesIO(needed), formats=("PNG",)).convert("RGBA")
     except Exception:  # The decoder answers broken files by many kinds of errors.
-        raise ValidationError("is broken: its pixels cannot be read.") from None
+        raise FormError(Flaw(FormCode.UNREADABLE_PICTURE, "is broken: its pixels cannot be read.")) from None
     return _colours(pixels)
 
 
 def _check_header(png: bytes) -> None:
     """Refuse by the first 26 bytes what is no PNG or too large."""
     if not png.startswith(_SIGNATURE) or png[12:16] != b"IHDR" or len(png) < 26:
-        raise ValidationError("is not a PNG file.")
+        raise FormError(Flaw(FormCode.UNREADABLE_PICTURE, "is not a PNG file."))
     width, height, bits = struct.unpack(">IIB", png[16:25])
     if not (1 <= width <= MAX_COLUMNS and 1 <= height <= MAX_ROWS):
-        raise ValidationError(
-            f"is {width} x {height} pixels; a chart has at most {MAX_COLUMNS} columns and {MAX_ROWS} rows, "
-            "one pixel a stitch."
+        raise FormError(
+            Flaw(
+                FormCode.UNUSABLE_PIXELS,
+                f"is {width} x {height} pixels; a chart has at most {MAX_COLUMNS} columns and {MAX_ROWS} rows, "
+                "one pixel a stitch.",
+            )
         )
     if bits > 8:
-        raise ValidationError(f"has {bits} bits a sample; save it with 8.")
+        raise FormError(Flaw(FormCode.UNREADABLE_PICTURE, f"has {bits} bits a sample; save it with 8."))
 
 
 def _chunks(png: bytes) -> Iterator[tuple[bytes, bytes]]:
@@ -73,7 +76,9 @@ def _chunks(png: bytes) -> Iterator[tuple[bytes, bytes]]:
 def _colours(pixels: Image.Image) -> tuple[tuple[str, ...], ...]:
     counted = pixels.getcolors(MAX_COLOURS)
     if counted is None:
-        raise ValidationError(f"has more than {MAX_COLOURS} colours; reduce them to those of the yarns.")
+        raise FormError(
+            Flaw(FormCode.UNUSABLE_PIXELS, f"has more than {MAX_COLOURS} colours; reduce them to those of the yarns.")
+        )
     width, height = pixels.size
     names: dict[bytes, str] = {}
     content = pixels.tobytes()
@@ -81,9 +86,12 @@ def _colours(pixels: Image.Image) -> tuple[tuple[str, ...], ...]:
     for pixel in set(stitches):
         if pixel[3] != 255:
             column, row = stitches.index(pixel) % width, stitches.index(pixel) // width
-            raise ValidationError(
-                f"is transparent in pixel {column + 1} from the left of row {row + 1} from the top; every "
-                "stitch needs a colour."
+            raise FormError(
+                Flaw(
+                    FormCode.UNUSABLE_PIXELS,
+                    f"is transparent in pixel {column + 1} from the left of row {row + 1} from the top; every "
+                    "stitch needs a colour.",
+                )
             )
         names[pixel] = "#" + pixel[:3].hex()
     coloured = [names[pixel] for pixel in stitches]

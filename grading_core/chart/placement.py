@@ -10,12 +10,12 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from typing import Literal
 
-from grading_core.answer_sizes import is_answered
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
 from grading_core.chart.grid import describe, progress
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, lay_out
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part
+from grading_core.chart.problems import placement_problems
 from grading_core.chart.remarks import chart_remarks, half_stitch_problems, size_remarks
-from grading_core.chart.request import ChartRequest, ChartSize, request_problems
+from grading_core.chart.request import ChartRequest, ChartSize
 from grading_core.chart.result import (
     BodyPlacement,
     BodyRound,
@@ -33,7 +33,7 @@ from grading_core.chart.result import (
     Span,
     YokeRound,
 )
-from grading_core.errors import raise_if_any
+from grading_core.errors import sound
 from grading_core.fabric import Fabric
 
 
@@ -60,20 +60,12 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     1 SectionStart(stitches=5, first_column=1, last_column=5)
     2 SectionStart(stitches=7, first_column=5, last_column=1)
     """
-    raise_if_any(request_problems(request))
-    colours = request.plain_colours()
-    layouts = {
-        index: lay_out(request, size, colours)
-        for index, size in enumerate(request.sizes)
-        if is_answered(size.label, request.answer_sizes)
-    }
+    layouts = sound(placement_problems(request))
     off_centre = [
         problem
         for index, layout in layouts.items()
         for problem in half_stitch_problems(request, index, layout.off_centre)
     ]
-    if request.half_stitch == "refuse":
-        raise_if_any(off_centre)
     windows = Windows(request.chart.worked_rows())
     chart = describe(request.chart)
     sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
@@ -83,29 +75,12 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     return ChartPlacements(chart, tuple(sizes.values()), tuple(remarks))
 
 
-def place_size(request: ChartRequest, index: int) -> SizePlacement:
-    """Place the chart on one size alone.
+def place_size(request: ChartRequest, index: int, layout: Layout) -> SizePlacement:
+    """The chart on one size alone.
 
-    request: the chart and the sizes. index: of the size.
-
-    Raises ContradictionError as `place_charts` does, for this size's half stitches only.
+    request: the chart and the sizes. index: of the size. layout: every round of the size.
     """
-    layout = lay_out_size(request, index)
     return _place(request, request.sizes[index], layout, Windows(request.chart.worked_rows()))
-
-
-def lay_out_size(request: ChartRequest, index: int) -> Layout:
-    """Every round of one size alone.
-
-    request: the chart and the sizes. index: of the size.
-
-    Raises ContradictionError as `place_size` does.
-    """
-    raise_if_any(request_problems(request))
-    layout = lay_out(request, request.sizes[index], request.plain_colours())
-    if request.half_stitch == "refuse":
-        raise_if_any(half_stitch_problems(request, index, layout.off_centre))
-    return layout
 
 
 class _Starts(dict[Stretch, SectionStart]):

@@ -10,6 +10,7 @@ from grading_core.chart.grid import neck_parity
 from grading_core.chart.layout import SECTIONS, Part, Section
 from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartRequest
 from grading_core.chart.result import BodyPlacement, LongestFloat, SizePlacement, SleevePlacement
+from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Problem, Remark
 from grading_core.units import to_places
 from grading_core.wording import counted, listed
@@ -34,6 +35,7 @@ def half_stitch_problems(
             half = Fraction(1, 2)
             problem = Problem(
                 ("sizes", index, "neck", section),
+                ProblemCode.HALF_STITCH_OFF_CENTRE,
                 f"{counted(stitches, 'stitch')} cannot be centred on column {_column(anchor)}, "
                 f"which takes an {fitting} number; {_column(anchor - half)} and {_column(anchor + half)} take an "
                 f"{other} one.",
@@ -42,6 +44,7 @@ def half_stitch_problems(
             seam = request.seams(size)[part == "sleeve"]
             problem = Problem(
                 ("sizes", index, "underarm"),
+                ProblemCode.HALF_STITCH_OFF_CENTRE,
                 f"{counted(size.underarm, 'stitch')} less a seam of {seam} cannot be shared "
                 f"evenly: the {part} would lie half a stitch off its centre.",
             )
@@ -56,13 +59,13 @@ def chart_remarks(request: ChartRequest, axes: Sequence[Fraction], off_centre: S
     """
     for problem in off_centre:
         label = request.sizes[int(problem.path[1])].label
-        yield Remark("half_stitch_off_centre", f"Size {label}: {problem.detail}", label, problem.path)
+        yield Remark(WarningCode.HALF_STITCH_OFF_CENTRE, f"Size {label}: {problem.detail}", label, problem.path)
     around = {axis % request.chart.width for axis in axes}
     for section in SECTIONS:
         anchor = getattr(request.anchor, section)
         if around and anchor % request.chart.width not in around:
             yield Remark(
-                "anchor_off_mirror_axis",
+                WarningCode.ANCHOR_OFF_MIRROR_AXIS,
                 f"The chart is mirrored about {_columns(axes)} and the {section} is centred on "
                 f"column {_column(anchor)}, so its two sides differ.",
                 path=("anchor", section),
@@ -75,8 +78,11 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
     request: the chart and the sizes. index: of the size. placed: the answer for it.
     """
     label, path = placed.label, ("sizes", index)
-    parts: tuple[tuple[Part, BodyPlacement | SleevePlacement], ...] = (("body", placed.body), ("sleeve", placed.sleeve))
-    for part, below in parts:
+    parts: tuple[tuple[Part, BodyPlacement | SleevePlacement, WarningCode], ...] = (
+        ("body", placed.body, WarningCode.BODY_CUTS_CHART),
+        ("sleeve", placed.sleeve, WarningCode.SLEEVE_CUTS_CHART),
+    )
+    for part, below, code in parts:
         rounds = len(below.rounds)
         if 0 < rounds < placed.progress.finishing_rounds:
             stops = (
@@ -85,7 +91,7 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
                 else f"the chart at row {below.last_chart_row} of {request.chart.height}"
             )
             yield Remark(
-                f"{part}_cuts_chart",
+                code,
                 f"Size {label}: a {part} of {counted(rounds, 'round')} stops {stops}; "
                 f"{counted(placed.progress.finishing_rounds, 'round')} would finish it.",
                 label,
@@ -101,7 +107,7 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
     )
     if again is not None:
         yield Remark(
-            "sleeve_plain_again",
+            WarningCode.SLEEVE_PLAIN_AGAIN,
             f"Size {label}: from sleeve round {again} the sleeve is narrower than the minimum width and plain again.",
             label,
             (*path, "sleeve_decrease_rounds"),
@@ -110,7 +116,7 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
     many = len(over_two.yoke) + len(over_two.body) + len(over_two.sleeve)
     if many:
         yield Remark(
-            "more_than_two_colours",
+            WarningCode.MORE_THAN_TWO_COLOURS,
             f"Size {label}: {counted(many, 'round')} of yoke, body and sleeve "
             f"{'uses' if many == 1 else 'use'} more than two colours at once.",
             label,
@@ -124,7 +130,7 @@ def _float_remarks(request: ChartRequest, label: str, longest: LongestFloat) -> 
     name = request.chart.colours[longest.colour].name
     if longest.stitches > request.float_limit:
         yield Remark(
-            "long_float",
+            WarningCode.LONG_FLOAT,
             f"Size {label}: the longest float is {long} of {name}, in {longest.part} round {longest.round}; "
             f"catch it at the back, not at the same place in rounds that follow each other.",
             label,
@@ -133,7 +139,7 @@ def _float_remarks(request: ChartRequest, label: str, longest: LongestFloat) -> 
         longest.stitches > min(request.float_limit, COMMON_FLOAT_LIMIT) or longest.length_cm > COMMON_FLOAT_LIMIT_CM
     ):
         yield Remark(
-            "float_can_catch_fingers",
+            WarningCode.FLOAT_CAN_CATCH_FINGERS,
             f"Size {label}: a float of {long} inside a baby's or young child's garment can catch fingers and "
             "toes; catch every long float at the back, choose a chart with shorter ones, or line the "
             "garment.",

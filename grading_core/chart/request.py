@@ -7,18 +7,16 @@ is a place in it.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from grading_core.answer_sizes import AnswerSizes, answer_size_problems, is_answered
+from grading_core.answer_sizes import AnswerSizes
 from grading_core.chart.grid import Anchor, Chart
-from grading_core.errors import ContradictionError, Path, Problem, duplicate_labels
 from grading_core.fabric import ChartedFabric, Fabric
 from grading_core.gauge import Gauge
-from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.sections import IncreaseRound, Sections
-from grading_core.wording import counted
+from grading_core.unknown import known
 
 COMMON_FLOAT_LIMIT = 5
 """Floats longer than about 5 stitches or 2.5 cm are caught at the back: common practice, taught alike by
@@ -165,7 +163,7 @@ class ChartRequest(ChartOptions):
         """The colours of everything that isn't worked from the chart."""
         plain = self.plain_colour
         if plain is None:
-            plain = Counter("".join(self.chart.worked_rows())).most_common(1)[0][0]
+            plain = Counter("".join(map(known, self.chart.worked_rows()))).most_common(1)[0][0]
         return PlainColours(
             plain,
             plain if self.line_colour is None else self.line_colour,
@@ -182,129 +180,3 @@ class ChartPictureRequest:
 
     placements: ChartRequest
     size: str | None = None
-
-    @property
-    def index(self) -> int:
-        """The size's place among all.
-
-        Raises ContradictionError for a label that no size has.
-        """
-        if self.size is None:
-            return 0
-        labels = [size.label for size in self.placements.sizes]
-        if self.size not in labels:
-            raise ContradictionError([Problem(("size",), f"{self.size!r} is the label of no size.")])
-        return labels.index(self.size)
-
-
-def request_problems(request: ChartRequest) -> Iterator[Problem]:
-    """Every place where a request contradicts itself or is too large, apart from centres half a stitch off.
-
-    request: any, with counts of zero or more.
-    """
-    yield from _chart_problems(request.chart)
-    width = len(request.chart.rows[0]) if request.chart.rows else 0
-    for section in ("back", "front", "sleeve"):
-        anchor = getattr(request.anchor, section)
-        if anchor.denominator not in (1, 2):
-            yield Problem(("anchor", section), "must be a whole number or a half.")
-        elif not 0 < anchor < width + 1:
-            yield Problem(("anchor", section), f"lies outside the chart, whose columns are 1 to {width}.")
-    if request.first_round < 1:
-        yield Problem(("first_round",), "must be 1 or more: round 1 is the first after the neck.")
-    if request.line_to_body is not None and request.line_to_body > request.line_stitches:
-        lines = counted(request.line_stitches, "stitch")
-        yield Problem(("line_to_body",), f"is more than the raglan line has: {lines}.")
-    for field in ("plain_colour", "line_colour", "seam_colour"):
-        symbol = getattr(request, field)
-        if symbol is not None and symbol not in request.chart.colours:
-            yield Problem((field,), f"{symbol!r} is not among the chart's colours.")
-    labels = [size.label for size in request.sizes]
-    yield from duplicate_labels(labels)
-    yield from answer_size_problems(request.answer_sizes, labels)
-    for index, size in enumerate(request.sizes):
-        yield from _size_problems(request, size, ("sizes", index))
-    yield from _limit_problems(request)
-
-
-def _chart_problems(chart: Chart) -> Iterator[Problem]:
-    if not chart.rows or not chart.rows[0]:
-        yield Problem(("chart", "rows"), "must hold at least one row of at least one stitch.")
-    for index, row in enumerate(chart.rows):
-        path = ("chart", "rows", index)
-        if len(row) != len(chart.rows[0]):
-            yield Problem(path, f"has {len(row)} stitches where the first row has {len(chart.rows[0])}.")
-        unknown = sorted(set(row) - set(chart.colours))
-        if unknown:
-            yield Problem(path, f"has symbols that are not among the colours: {' '.join(unknown)}")
-
-
-def _limit_problems(request: ChartRequest) -> Iterator[Problem]:
-    answered = [size for size in request.sizes if is_answered(size.label, request.answer_sizes)]
-    rounds = sum(size.rounds + size.body_rounds + size.sleeve_rounds for size in answered)
-    colours = max((len(set(row)) for row in request.chart.rows), default=0)
-    if rounds > MAX_ROUNDS_IN_ALL:
-        detail = f"have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
-        yield Problem(("sizes",), detail)
-    elif rounds * colours > MAX_LOOKUPS:
-        detail = (
-            f"have {rounds} rounds in all, and with {colours} colours in one chart row an answer holds at most "
-            f"{MAX_LOOKUPS // colours}: send fewer sizes at a time."
-        )
-        yield Problem(("sizes",), detail)
-
-
-def _size_problems(request: ChartRequest, size: ChartSize, path: Path) -> Iterator[Problem]:
-    yield from _round_problems(
-        (step.round for step in size.increase_rounds), size.rounds, "the yoke", (*path, "increase_rounds"), "round"
-    )
-    yield from _round_problems(
-        (step.round for step in size.body_shaping), size.body_rounds, "the body", (*path, "body_shaping"), "round"
-    )
-    for index, step in enumerate(size.body_shaping):
-        if step.stitches % 4:
-            yield Problem(
-                (*path, "body_shaping", index, "stitches"),
-                "must be a multiple of 4, so that back and front keep their centres.",
-            )
-    yield from _round_problems(
-        size.sleeve_decrease_rounds, size.sleeve_rounds, "the sleeve", (*path, "sleeve_decrease_rounds")
-    )
-    yield from _width_problems(request, size, path)
-
-
-def _round_problems(
-    rounds: Iterable[int], last: int, part: str, path: Path, field: str | None = None
-) -> Iterator[Problem]:
-    seen: set[int] = set()
-    for index, number in enumerate(rounds):
-        place = (*path, index) if field is None else (*path, index, field)
-        if not 1 <= number <= last:
-            yield Problem(place, f"round {number} is not in {part}, which has {counted(last, 'round')}.")
-        elif number in seen:
-            yield Problem(place, f"round {number} is listed twice.")
-        seen.add(number)
-
-
-def _width_problems(request: ChartRequest, size: ChartSize, path: Path) -> Iterator[Problem]:
-    to_body, to_sleeve = request.line_share
-    body_seam, sleeve_seam = request.seams(size)
-    shaping = {step.round: step.stitches // 2 for step in size.body_shaping}
-    narrowest = running = 0
-    for number in sorted(shaping):
-        running += shaping[number]
-        narrowest = min(narrowest, running)
-    taken = {"back": narrowest, "front": narrowest, "sleeve": -2 * len(size.sleeve_decrease_rounds)}
-    for section, rounds, share, seam, field in (
-        ("back", size.body_rounds, to_body, body_seam, "body_shaping"),
-        ("front", size.body_rounds, to_body, body_seam, "body_shaping"),
-        ("sleeve", size.sleeve_rounds, to_sleeve, sleeve_seam, "sleeve_decrease_rounds"),
-    ):
-        if not rounds:
-            continue
-        increases = sum(getattr(step, section) for step in size.increase_rounds)
-        split = getattr(size.neck, section) + 2 * increases + 2 * share + size.underarm - seam
-        if split < 1:
-            yield Problem((*path, "underarm"), f"leaves the {section} no stitch beside a seam of {seam}.")
-        elif split + taken[section] < 1:
-            yield Problem((*path, field), f"leaves the {section} no stitch: it has {split} at the split.")

@@ -13,10 +13,12 @@ from dataclasses import dataclass
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section
-from grading_core.chart.placement import lay_out_size, place_size
+from grading_core.chart.placement import place_size
+from grading_core.chart.problems import picture_problems
 from grading_core.chart.request import ChartPictureRequest, PlainColours
 from grading_core.chart.result import SectionStart, SizePlacement, SleeveRound
-from grading_core.errors import Path, Problem, raise_if_any
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Path, Problem, check, sound
 from grading_core.gauge import Gauge
 
 MAX_STITCHES_DRAWN = 100_000
@@ -91,11 +93,8 @@ def front_view(request: ChartPictureRequest) -> FrontView:
     Raises ContradictionError for a label that no size has, as `place_size` does, and for more stitches than
     `MAX_STITCHES_DRAWN`.
     """
-    placements, index = request.placements, request.index
-    layout = lay_out_size(placements, index)
-    stitches = _stitches_in_front(layout)
-    if stitches > MAX_STITCHES_DRAWN:
-        raise_if_any([_too_many(("sizes", index), stitches)])
+    placements = request.placements
+    index, layout = sound(front_problems(request))
     windows = Windows(placements.chart.worked_rows())
 
     def seen(part: Part, section: str) -> list[str]:
@@ -124,6 +123,29 @@ def front_view(request: ChartPictureRequest) -> FrontView:
     )
 
 
+@check
+def front_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
+    """As `picture_problems`, and a front of too many stitches to draw.
+
+    request: any.
+    """
+    index, layout = yield from picture_problems(request)
+    yield from _too_many_problems(_stitches_in_front(layout), ("sizes", index))
+    return index, layout
+
+
+@check
+def chart_view_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
+    """As `picture_problems`, and a chart of too many stitches to draw.
+
+    request: any.
+    """
+    index, layout = yield from picture_problems(request)
+    chart = request.placements.chart
+    yield from _too_many_problems(chart.width * chart.height, ("chart",))
+    return index, layout
+
+
 def chart_view(request: ChartPictureRequest) -> ChartView:
     """The chart, and where each section of one size starts in it, traced round by round.
 
@@ -133,11 +155,8 @@ def chart_view(request: ChartPictureRequest) -> ChartView:
     `MAX_STITCHES_DRAWN`.
     """
     placements = request.placements
-    size = place_size(placements, request.index)
-    chart = placements.chart
-    stitches = chart.width * chart.height
-    if stitches > MAX_STITCHES_DRAWN:
-        raise_if_any([_too_many(("chart",), stitches)])
+    index, layout = sound(chart_view_problems(request))
+    chart, size = placements.chart, place_size(placements, index, layout)
     return ChartView(
         chart=chart,
         gauge=placements.gauge,
@@ -172,8 +191,11 @@ def _stitches_in_front(layout: Layout) -> int:
     return (yoke + body) // 2 + sleeve
 
 
-def _too_many(path: Path, stitches: int) -> Problem:
-    return Problem(path, f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}.")
+@check
+def _too_many_problems(stitches: int, path: Path) -> Check[None]:
+    if stitches > MAX_STITCHES_DRAWN:
+        detail = f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}."
+        yield Problem(path, ProblemCode.TOO_MANY_STITCHES, detail)
 
 
 def _last_half(sleeve: str) -> str:

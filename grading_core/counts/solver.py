@@ -29,6 +29,7 @@ from math import floor, gcd, lcm
 from operator import ge
 from typing import NamedTuple
 
+from grading_core.codes import ReasonCode
 from grading_core.counts.candidates import (
     NECK_WEIGHTS,
     REACH,
@@ -274,12 +275,14 @@ def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | No
         closer = _nearest_extra(targets, before.front_extra // 2, follows)
         if closer:
             return Impossible(
+                ReasonCode.FRONT_EXTRA_GROWS_TOO_FAST,
                 f"The front's extra width grows so fast that the back of {targets.label} would have fewer stitches "
                 "than that of the size before it.",
                 closer,
             )
     # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
     return Impossible(
+        ReasonCode.UNDERARM_GROWS_TOO_FAST,
         f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
         "before it: the underarm grows faster than body or sleeve.",
         () if before is None else (Nearest(("underarm",), before.underarm),),
@@ -300,6 +303,7 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     multiple = rules.neck.multiple
     finer = [part for part in range(1, multiple) if multiple % part == 0 and lcm(part, 4) <= 2 * REACH]
     return Impossible(
+        ReasonCode.NO_PERMITTED_CAST_ON,
         f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
         f"may change by {REACH} each.",
         (Nearest(("neck", "count_rule", "multiple"), finer[-1]),) if finer else (),
@@ -323,5 +327,7 @@ def _no_split(targets: Targets, rules: Rules, neck: Candidate, closer: tuple[Nea
                 f"The {name} should have {counted(floor(target), 'stitch')}, and its section at the "
                 f"neck, {beside if extra else ''}its share of the lines and the underarm have {least} already."
             )
-            return Impossible(reason, (Nearest((name,), least), *closer))
-    return Impossible("No permitted counts of body, sleeve and underarm go together.", closer)
+            return Impossible(ReasonCode.NECK_TOO_WIDE, reason, (Nearest((name,), least), *closer))
+    return Impossible(
+        ReasonCode.NO_PERMITTED_COUNTS, "No permitted counts of body, sleeve and underarm go together.", closer
+    )

@@ -15,7 +15,8 @@ from functools import partial
 from itertools import pairwise
 from typing import NamedTuple
 
-from grading_core.errors import Impossible, Nearest, Path, Problem, Remark
+from grading_core.codes import ProblemCode, ReasonCode
+from grading_core.errors import Check, Impossible, Nearest, Path, Problem, Remark, check, under
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
@@ -98,20 +99,24 @@ class Body:
         return (*sentences, *self.hem.instructions(), _END)
 
 
-def level_problems(levels: Sequence[Level], path: Path = ("body", "levels")) -> list[Problem]:
+def level_problems(levels: Sequence[Level], path: Path = ("body", "levels")) -> Check[None]:
     """Where levels contradict each other: each must lie below the one before.
 
     levels: from the underarm down. path: where they stand in the request.
 
     >>> levels = [Level("waist", Fraction(90), Fraction(20)), Level("hip", Fraction(100), Fraction(18))]
-    >>> level_problems(levels)[0].path
+    >>> next(level_problems(levels)).path
     ('body', 'levels', 1, 'below')
     """
-    return [
-        Problem((*path, index, "below"), f"The {lower.name} must lie below the {upper.name}.")
-        for index, (upper, lower) in enumerate(pairwise(levels), 1)
-        if lower.below_cm <= upper.below_cm
-    ]
+    for index, (upper, lower) in enumerate(pairwise(levels), 1):
+        yield from under((*path, index), _level_problems(upper, lower))
+
+
+@check
+def _level_problems(upper: Level, lower: Level) -> Check[None]:
+    if lower.below_cm <= upper.below_cm:
+        detail = f"The {lower.name} must lie below the {upper.name}."
+        yield Problem(("below",), ProblemCode.LEVELS_OUT_OF_ORDER, detail)
 
 
 def shape_body(
@@ -278,8 +283,10 @@ def _misfit(legs: Sequence[_Leg], rounds: int) -> Impossible | None:
         name = leg.level.name
         if leg.times > leg.room:
             room = counted(leg.room, "round")
+            code = ReasonCode.TOO_FEW_ROUNDS
             reason = f"The {name} needs {counted(leg.times, 'shaping round')}, and above it there is room for {room}."
         elif leg.at > rounds:
+            code = ReasonCode.BODY_TOO_SHORT
             reason = f"The {name} lies at round {leg.at}, and the body has {counted(rounds, 'round')} before the hem."
         else:
             continue
@@ -287,7 +294,7 @@ def _misfit(legs: Sequence[_Leg], rounds: int) -> Impossible | None:
         nearest = [Nearest(("levels", place, "rounds"), at) for place, at in enumerate(moved) if at is not None]
         if all(each.times <= each.room for each in legs):
             nearest.insert(0, Nearest(("rounds",), legs[-1].at))
-        return Impossible(reason, tuple(nearest))
+        return Impossible(code, reason, tuple(nearest))
     return None
 
 

@@ -19,6 +19,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
@@ -94,12 +95,13 @@ def dart_round(rounds: int, gauge: Fabric, *, charted: Container[int], shaped: C
     free = next((number for number in range(first, last + 1) if number not in charted and number not in shaped), None)
     if free is None:
         return Impossible(
+            ReasonCode.DARTS_WITHOUT_ROUND,
             f"Short rows for the bust lie in a plain round at most {to_places(DEEPEST_CM):g} cm below the underarm, "
-            f"and rounds {first} to {last} of the body all work the chart or shape it."
+            f"and rounds {first} to {last} of the body all work the chart or shape it.",
         )
     if free > rounds:
         reason = f"The short rows for the bust lie in round {free}, and the body has {rounds} before the hem."
-        return Impossible(reason, (Nearest(("rounds",), free),))
+        return Impossible(ReasonCode.BODY_TOO_SHORT, reason, (Nearest(("rounds",), free),))
     return free
 
 
@@ -119,7 +121,7 @@ def dart_front(front: int, pairs: int, gauge: Gauge, *, in_round: int) -> BustDa
             f"{counted(pairs, 'pair')} of short rows over the bust need as many stitches at each side for their turns, "
             f"and a third of the front has {third}."
         )
-        return Impossible(reason, (Nearest(("pairs",), third),))
+        return Impossible(ReasonCode.DARTS_TOO_DEEP, reason, (Nearest(("pairs",), third),))
     turns: list[DartTurn] = []
     for stitches in spread(pairs, third, "even").positions():
         turns.append(DartTurn(row=len(turns) + 1, side="right", stitches=stitches))

@@ -18,6 +18,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.codes import ReasonCode, WarningCode
 from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
@@ -170,7 +171,7 @@ def front_drop(front: int, rows: int, gauge: Fabric, centre: int | None = None) 
             f"A front of {counted(front, 'stitch')} with {middle} in the middle leaves "
             f"{front - middle} for its two sides, which must be alike and hold a stitch each."
         )
-        return Impossible(reason, (Nearest(("centre",), fitting),) if front > 2 else ())
+        return Impossible(ReasonCode.FRONT_TOO_NARROW, reason, (Nearest(("centre",), fitting),) if front > 2 else ())
     increases = min(side - 1, (rows + 1) // 2)
     return FrontDrop(
         rows=rows, height_cm=gauge.height_cm(rows), each_side=side - increases, edge_increases=increases, centre=middle
@@ -225,13 +226,13 @@ def check_head(
             f"{to_places(stretched_cm, 1)} cm, and the head measures {to_places(head_cm, 1)} cm: make the neck wider "
             "or lower, or use a stretchier cast-on and bind-off."
         )
-        remarks.append(Remark("neck_does_not_pass_head", message, size, path))
+        remarks.append(Remark(WarningCode.NECK_DOES_NOT_PASS_HEAD, message, size, path))
     if young:
         message = (
             "For a baby or a young child the neck must slip over the head without force, and nothing may tighten "
             "round the neck: use no cord, ribbon or drawstring."
         )
-        remarks.append(Remark("young_child_neck", message, size, path))
+        remarks.append(Remark(WarningCode.YOUNG_CHILD_NECK, message, size, path))
     return HeadCheck(
         tightest=tightest, stretched_cm=stretched_cm, stretch_needed=needed, passes=passes, remarks=tuple(remarks)
     )

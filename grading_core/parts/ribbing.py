@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
@@ -162,7 +163,7 @@ def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: 
 
     part: whose rounds they are. asked, minimum: rounds before the rib. size: the size's label.
 
-    >>> lengthened("body", 60, 64, "S")[0].code
+    >>> lengthened("body", 60, 64, "S")[0].code.value
     'body_longer_for_chart'
     """
     if asked >= minimum:
@@ -171,4 +172,5 @@ def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: 
         f"The {part} would have {counted(asked, 'round')} before the rib, and its chart needs {minimum}: it is made "
         f"{counted(minimum - asked, 'round')} longer. Ask for a length to have it shorter."
     )
-    return (Remark(f"{part}_longer_for_chart", message, size),)
+    code = WarningCode.BODY_LONGER_FOR_CHART if part == "body" else WarningCode.SLEEVE_LONGER_FOR_CHART
+    return (Remark(code, message, size),)

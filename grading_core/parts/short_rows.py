@@ -25,6 +25,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST
@@ -128,14 +129,14 @@ def raise_back(
     reach = min(NEAREST.round(front * FRONT_SHARE), most) if front_stitches is None else front_stitches
     if reach > most:
         reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: at most {most} are possible."
-        return Impossible(reason, (Nearest(("front_stitches",), most),))
+        return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("front_stitches",), most),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:
         reason = (
             f"{counted(pairs, 'pair')} of short rows need as many stitches at each side for their turns, and there "
             f"{'is' if taper == 1 else 'are'} {taper}."
         )
-        return Impossible(reason, (Nearest(("pairs",), taper),))
+        return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("pairs",), taper),))
     begins: Side = "wrong" if drop and drop.rows % 2 else "right"
     pair = (_right_side_turn, _wrong_side_turn) if begins == "right" else (_wrong_side_turn, _right_side_turn)
     turns: list[Turn] = []

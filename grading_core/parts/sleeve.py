@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
@@ -169,4 +170,8 @@ def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) ->
         if plain >= missing
     ]
     needed = counted(times, "decrease round")
-    return Impossible(f"The sleeve needs {needed} above the cuff, and there is room for {room}.", tuple(nearest))
+    return Impossible(
+        ReasonCode.TOO_FEW_ROUNDS,
+        f"The sleeve needs {needed} above the cuff, and there is room for {room}.",
+        tuple(nearest),
+    )

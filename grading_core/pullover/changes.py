@@ -7,15 +7,17 @@ from dataclasses import dataclass, fields, replace
 from fractions import Fraction
 from math import ceil
 
+from grading_core.codes import ProblemCode
 from grading_core.counts.solver import Solution, Solved
-from grading_core.errors import Impossible, Nearest, Path, Problem, raise_if_any
+from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check, under
 from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.pullover.lengths import Lengths, changed_lengths, ease_problems
+from grading_core.pullover.lengths import Lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
 from grading_core.pullover.result import ChangedNumber, Row
+from grading_core.unknown import known
 from grading_core.yoke.request import Adjustment
 
 _MAKERS: Mapping[Path, Path] = {
@@ -61,22 +63,19 @@ class Version:
         return replace(impossible, nearest=tuple(nearest))
 
 
-def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | None) -> Iterator[Version]:
+def versions(design: Version, changes: Changes | None, changed: Lengths) -> Iterator[Version]:
     """The design and, where a maker changes it, the changed garment.
 
-    design: that no maker has changed. levels: of the body's shaping. changes: a maker's.
-
-    Raises ContradictionError, once the design is done, for changes of ease on what the design doesn't have.
+    design: that no maker has changed. changes: a maker's. changed: the lengths among them.
     """
     yield design
     if changes and not changes.keep_counts:
-        raise_if_any(problem.under("changes") for problem in ease_problems(changes.ease, levels))
         # another style is as long as it usually is, not as the design's
         restyled = {"sleeve_length"} if changes.sleeve_style else set()
         kept = {name: asked for name, asked in design.lengths.items() if name not in restyled}
         yield Version(
             gauges=changes.gauges or design.gauges,
-            lengths={**kept, **changed_lengths(changes)},
+            lengths={**kept, **changed},
             sleeve_style=changes.sleeve_style or design.sleeve_style,
             band=changes.band.of(design.band),
             band_rule=("band", "count_rule")
@@ -87,26 +86,35 @@ def versions(design: Version, levels: Sequence[LevelWish], changes: Changes | No
         )
 
 
-def keep_counts_problems(changes: Changes | None) -> Iterator[Problem]:
-    """Changes that can't stand beside counts that are kept.
+@check
+def change_problems(changes: Changes | None, levels: Sequence[LevelWish]) -> Check[None]:
+    """Changes that can't stand beside counts that are kept, and changes of ease on what the design doesn't have.
 
-    changes: a maker's, None for none.
+    changes: a maker's, None for none. levels: of the body's shaping.
 
     >>> from fractions import Fraction
-    >>> [problem.path for problem in keep_counts_problems(Changes(keep_counts=True, body_length=Fraction(40)))]
+    >>> [problem.path for problem in change_problems(Changes(keep_counts=True, body_length=Fraction(40)), [])]
     [('changes', 'keep_counts'), ('changes', 'body_length')]
     """
-    if changes is None or not changes.keep_counts:
+    if changes is None:
         return
-    if changes.gauges is None:
+    if not changes.keep_counts:
+        yield from under(("changes",), ease_problems(changes.ease, levels))
+        return
+    if known(changes.gauges) is None:
         detail = "needs a gauge beside it: the written counts are measured at it."
-        yield Problem(("changes", "keep_counts"), detail)
-    unchanged = Changes()
+        yield Problem(("changes", "keep_counts"), ProblemCode.KEEP_COUNTS_NEEDS_GAUGE, detail)
     for name in (each.name for each in fields(Changes)):
-        sent = getattr(changes, name)
-        if name not in ("gauges", "keep_counts") and sent != getattr(unchanged, name):
-            detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
-            yield Problem(("changes", name), detail)
+        if name not in ("gauges", "keep_counts"):
+            yield from under(("changes",), _beside_kept_counts(changes, name))
+
+
+@check
+def _beside_kept_counts(changes: Changes, name: str) -> Check[None]:
+    sent = getattr(changes, name)
+    if sent != getattr(Changes(), name):
+        detail = "makes other counts, and keep_counts keeps those that are written: leave one of them out."
+        yield Problem((name,), ProblemCode.NOT_BESIDE_KEEP_COUNTS, detail)
 
 
 def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge: Fabric) -> Iterator[Problem]:
@@ -119,7 +127,7 @@ def adjustment_problems(adjustment: Adjustment | None, solution: Solution, gauge
     written = [size.counts.rounds for size in solution.sizes if isinstance(size, Solved)]
     rounds = sum(adjustment.new_rounds(number, gauge) for number in written)
     if rounds > MAX_ROUNDS_IN_ALL:
-        yield Problem(("changes", "yoke"), too_many_rounds(rounds))
+        yield Problem(("changes", "yoke"), ProblemCode.TOO_MANY_ROUNDS, too_many_rounds(rounds))
 
 
 def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge: Fabric) -> Nearest:

@@ -2,41 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import fields, replace
 from fractions import Fraction
 
 from grading_core.chart.grid import Anchor, default_anchor
 from grading_core.chart.placement import place_charts
-from grading_core.chart.request import (
-    BodyShaping,
-    ChartOptions,
-    ChartRequest,
-    ChartSize,
-    SeamStitches,
-    request_problems,
-)
+from grading_core.chart.problems import request_problems
+from grading_core.chart.request import BodyShaping, ChartOptions, ChartRequest, ChartSize, SeamStitches
 from grading_core.chart.result import ChartPlacements
-from grading_core.errors import ContradictionError, Problem
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, ContradictionError, Problem, check
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import ChartWishes, Gauges, YokeWishes
 from grading_core.pullover.result import KnittedSize
 
 
-def chart_problems(wishes: ChartWishes) -> Iterator[Problem]:
+def chart_problems(wishes: ChartWishes) -> Check[None]:
     """What contradicts itself in the wishes for the chart.
 
     wishes: any.
     """
     column = Fraction(1)
-    anchor = wishes.anchor or Anchor(column, column, column)
-    for problem in request_problems(_plan(wishes, anchor, Gauge(column, column))):
-        yield problem.under("chart")
+    anchor = Anchor(column, column, column) if wishes.anchor is None else wishes.anchor
+    yield from request_problems(_plan(wishes, anchor, Gauge(column, column)))
+    yield from _parity_problems(anchor)
+
+
+@check
+def _parity_problems(anchor: Anchor) -> Check[None]:
     if anchor.back.denominator != anchor.front.denominator:
-        yield Problem(
-            ("chart", "anchor", "front"),
-            "Back and front have as many stitches, so both take a whole column or both a half.",
-        )
+        detail = "Back and front have as many stitches, so both take a whole column or both a half."
+        yield Problem(("anchor", "front"), ProblemCode.ANCHORS_DISAGREE, detail)
 
 
 def chart_anchor(wishes: ChartWishes | None) -> Anchor | None:
@@ -100,7 +97,7 @@ def lay_chart(
         return place_charts(replace(plan, sizes=charted, for_children=for_children))
     except ContradictionError as error:
         # only the answer's length is left to contradict: what the chart and the garment have in common is planned
-        problems = [Problem(("chart",), f"The sizes {each.detail}") for each in error.problems]
+        problems = [Problem(("chart",), each.code, f"The sizes {each.detail}") for each in error.problems]
         raise ContradictionError(problems) from error
 
 

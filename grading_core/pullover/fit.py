@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Causes, Inquiry
@@ -86,7 +87,7 @@ def _below_body(
     else:
         because = "because of the width of a stitch"
     return Remark(
-        "girth_below_body",
+        WarningCode.GIRTH_BELOW_BODY,
         f"The {words} comes to {to_places(around(size), 1)} cm and the body's is {to_places(body, 1)} cm, {because}: "
         "it is worn stretched.",
         label,
@@ -101,7 +102,7 @@ def _armhole(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Re
     causes = inquiry.causes("armhole", [wearer.label], lambda size: armhole_cm(size) >= body)
     made = armhole_cm(size)
     yield Remark(
-        "armhole_below_body",
+        WarningCode.ARMHOLE_BELOW_BODY,
         f"The armhole is {to_places(made, 1)} cm deep, a yoke of {to_places(size.finished.depth, 1)} cm and half the "
         f"sleeve's width at the neck, and the body's is {to_places(body, 1)} cm, "
         f"{causes.words('the usual depth is less than this body needs')}. A yoke of "
@@ -122,7 +123,7 @@ def _hand(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remar
     causes = inquiry.causes("hand", [wearer.label], passes)
     child = " The ratio is that of adults: measure the child's hand." if wearer.child else ""
     yield Remark(
-        "cuff_too_tight_for_hand",
+        WarningCode.CUFF_TOO_TIGHT_FOR_HAND,
         f"The cuff of {to_places(size.finished.wrist, 1)} cm stretches to "
         f"{to_places(size.finished.wrist * (1 + USUAL_STRETCH), 1)} cm, and the hand measures about "
         f"{to_places(hand, 1)} cm, by its wrist and the ratio of measured people, "
@@ -148,7 +149,7 @@ def _arm(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark
         return
     causes = inquiry.causes("arm", [wearer.label], lies)
     yield Remark(
-        "cuff_binds",
+        WarningCode.CUFF_BINDS,
         f"The cuff is {to_places(size.finished.wrist, 1)} cm round, and the bare arm about "
         f"{to_places(bare(size), 1)} cm where a sleeve of {to_places(size.finished.sleeve_length, 1)} cm ends, "
         f"{causes.words('the cuff is as wide as at the wrist')}: it binds, or slides down.",

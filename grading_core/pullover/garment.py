@@ -7,22 +7,33 @@ the same stages from the measurements on, with the design's counts where its tar
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import chain
 
 from grading_core.answer_sizes import answer_size_problems
-from grading_core.errors import Impossible, raise_if_any
-from grading_core.pullover.bodies import find_wearers, missing_measurements
-from grading_core.pullover.changes import Version, adjustment_problems, keep_counts_problems, versions
+from grading_core.chart.problems import COLOURS
+from grading_core.counts.request import Rules
+from grading_core.errors import Check, Impossible, check, places, raise_if_any, sound, under
+from grading_core.pullover.bodies import Wearer, find_wearers, missing_measurements, needed_measurements
+from grading_core.pullover.changes import Version, adjustment_problems, change_problems, versions
 from grading_core.pullover.chart import chart_anchor
-from grading_core.pullover.lengths import asked_lengths, changed_lengths, ease_problems, length_problems, level_lengths
+from grading_core.pullover.lengths import (
+    Lengths,
+    asked_lengths,
+    changed_lengths,
+    ease_problems,
+    length_problems,
+    level_lengths,
+)
 from grading_core.pullover.making import Making
 from grading_core.pullover.measurements import extra_problems, fall_problems, measurement_problems, nothing_to_knit
 from grading_core.pullover.problems import wish_problems
-from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.request import LevelWish, PulloverRequest
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
-from grading_core.sizes.bodies import SizeBody, size_bodies
+from grading_core.sizes.bodies import SizeBody, body_problems
+from grading_core.unknown import is_unknown, told, unknown
 
 Outcomes = Mapping[str, KnittedSize | Impossible]
 """By label, in the order asked."""
@@ -44,6 +55,107 @@ class Garment:
     solved: SolvedTargets
 
 
+@dataclass(frozen=True, slots=True)
+class Prepared:
+    """All that is known before counts are chosen.
+
+    bodies: of all sizes. makings: of the design and, where a maker changes it, of the changed garment.
+    """
+
+    bodies: tuple[SizeBody, ...]
+    makings: tuple[Making, ...]
+
+
+@check
+def garment_problems(request: PulloverRequest) -> Check[Prepared]:
+    """What contradicts itself in a request, as far as it shows before counts are chosen; makes what they need.
+
+    request: any. What a problem is about counts as unknown in what is looked at after it.
+    """
+    bodies = yield from body_problems(told(lambda: request.bodies))
+    labels = told(lambda: [each.label for each in bodies])
+    yield from answer_size_problems(request.answer_sizes, labels)
+    request = yield from _sound_wishes(request)
+    yield from ease_problems(request.ease, request.body.levels)
+    yield from change_problems(request.changes, request.body.levels)
+    lengths = asked_lengths(request.ease, request.neck, request.yoke, request.body, request.sleeve)
+    lengths = yield from _sound_lengths(lengths, bodies)
+    levels = yield from _sound_levels(request.body.levels, bodies)
+    if not is_unknown(request.body):
+        request = replace(request, body=replace(request.body, levels=levels))
+    changed = yield from _sound_lengths(told(changed_lengths, request.changes), bodies)
+    wearers = yield from _wearers(request, bodies, lengths)
+    rules = yield from _rules(request)
+
+    style, band = request.sleeve.style, request.band
+    design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=style, band=band)
+    makings = []
+    for version in versions(design, request.changes, changed):
+        makings.append(told(Making.of, request, wearers, version, rules))
+        if (yield from places(_making_problems(makings[-1]))):
+            break  # a maker's changes aren't to blame for what is wrong in the design
+    return Prepared(bodies, tuple(makings))
+
+
+@check
+def _making_problems(making: Making) -> Check[None]:
+    version = making.version
+    found = chain(
+        measurement_problems(making.measurements, making.fabrics),
+        extra_problems(making.measurements, version.lengths),
+        fall_problems(told(lambda: making.rising), version.lengths),
+    )
+    for problem in found:
+        yield version.blame(problem)
+
+
+def _sound_wishes(request: PulloverRequest) -> Check[PulloverRequest]:
+    """The request without what is wrong in the wishes for one part."""
+    found = yield from places(wish_problems(request))
+    if ("neck", "shares", "front") in found:
+        request = replace(request, neck=replace(request.neck, shares=unknown()))
+    if any(path[0] == "chart" and path[1] not in COLOURS for path in found):
+        request = replace(request, chart=unknown())
+    return request
+
+
+def _sound_lengths(lengths: Lengths, bodies: Sequence[SizeBody]) -> Check[Lengths]:
+    """What is asked, without lists of a wrong length."""
+    if is_unknown(lengths):
+        return lengths
+    sound_ones = {}
+    for name, asked in lengths.items():
+        sound_ones[name] = yield from length_problems(asked, told(len, bodies))
+    return sound_ones
+
+
+@check
+def _sound_levels(levels: Sequence[LevelWish], bodies: Sequence[SizeBody]) -> Check[tuple[LevelWish, ...]]:
+    """The same of the levels of the body."""
+    sound_ones = []
+    for level, asked in zip(levels, level_lengths(levels), strict=True):
+        checked = yield from length_problems(asked, told(len, bodies))
+        sound_ones.append(level if checked is asked or is_unknown(level) else replace(level, below=checked.length))
+    return tuple(sound_ones)
+
+
+@check
+def _wearers(request: PulloverRequest, bodies: Sequence[SizeBody], lengths: Lengths) -> Check[tuple[Wearer, ...]]:
+    needed = needed_measurements(lengths, request.body.levels, request.changes)
+    complete = []
+    for index, body in enumerate(bodies):
+        complete.append((yield from under(("sizes", index), missing_measurements(body, needed))))
+    return find_wearers(complete, request.bodies.body_table)
+
+
+@check
+def _rules(request: PulloverRequest) -> Check[Rules]:
+    chart = request.chart
+    rules = count_rules(request.neck, request.yoke, request.body, request.sleeve, chart_anchor(chart))
+    yield from rule_problems(rules, anchor_asked=bool(chart and chart.anchor))
+    return rules
+
+
 def knit_garment(request: PulloverRequest, among: Collection[str] | None = None) -> Garment:
     """The parts of every size as designed, and with a maker's changes.
 
@@ -60,44 +172,17 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     >>> knit_garment(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M"))).outcomes["M"].counts.body
     228
     """
-    neck, yoke, body, sleeve, chart = request.neck, request.yoke, request.body, request.sleeve, request.chart
-    levels, changes, lines = body.levels, request.changes, yoke.options.line_stitches
-
-    bodies = size_bodies(request.bodies)
-    lengths = asked_lengths(request.ease, neck, yoke, body, sleeve)
-    all_lengths = (*lengths.values(), *level_lengths(levels), *changed_lengths(changes).values())
-    raise_if_any(
-        [
-            *answer_size_problems(request.answer_sizes, [each.label for each in bodies]),
-            *length_problems(all_lengths, len(bodies)),
-            *ease_problems(request.ease, levels),
-            *wish_problems(neck, yoke, body, request.yarn, chart),
-            *keep_counts_problems(changes),
-            *missing_measurements(bodies, lengths, levels, changes),
-        ]
-    )
-    wearers = find_wearers(bodies, request.bodies.body_table)
-    rules = count_rules(neck, yoke, body, sleeve, chart_anchor(chart))
-
+    prepared = sound(garment_problems(request))
     solved: SolvedTargets | None = None
     outcomes: list[Outcomes] = []
-    design = Version(gauges=request.gauges, lengths=lengths, sleeve_style=sleeve.style, band=request.band)
-    for version in versions(design, levels, changes):
-        making = Making.of(request, wearers, version, rules)
-        measurements, rising, fabrics = making.measurements, making.rising, making.fabrics
-        problems = [
-            *measurement_problems(measurements, fabrics),
-            *extra_problems(measurements, version.lengths),
-            *fall_problems(rising, version.lengths),
-            *rule_problems(rules, anchor_asked=bool(chart and chart.anchor)),
-        ]
-        raise_if_any(version.blame(problem) for problem in problems)
-
+    for making in prepared.makings:
+        version, fabrics = making.version, making.fabrics
         empty = {
-            wearer.label: nothing_to_knit(target, wearer, version.lengths, lines, fabrics)
-            for wearer, target in zip(wearers, measurements, strict=True)
+            wearer.label: nothing_to_knit(target, wearer, version.lengths, request.yoke.options.line_stitches, fabrics)
+            for wearer, target in zip(making.wearers, making.measurements, strict=True)
         }
         possible = frozenset(label for label, why in empty.items() if not why and (not among or label in among))
+        rising = tuple(target.label for target in making.rising)
         making = replace(making, labels=possible)
         solved = making.solve(solved)
         raise_if_any(adjustment_problems(version.adjustment, solved.solution, fabrics.rounds))
@@ -115,10 +200,5 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
 
     assert solved is not None  # there is always the design
     return Garment(
-        bodies=tuple(bodies),
-        rising=tuple(target.label for target in rising),
-        designed=outcomes[0],
-        outcomes=outcomes[-1],
-        making=making,
-        solved=solved,
+        bodies=prepared.bodies, rising=rising, designed=outcomes[0], outcomes=outcomes[-1], making=making, solved=solved
     )

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 
-from grading_core.errors import Path, Problem
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Path, Problem, check
 from grading_core.pullover.request import BodyWishes, Changes, LevelWish, NeckWishes, SleeveWishes, YokeWishes
 from grading_core.sizes.request import PerSize
 from grading_core.standards import Measurement
+from grading_core.unknown import is_unknown, unknown
 from grading_core.wording import counted
 
 PLACES: Mapping[str, Path] = {
@@ -24,6 +26,10 @@ PLACES: Mapping[str, Path] = {
     "bust_darts": ("body", "bust_darts", "extra"),
 }
 """Where each measurement can be asked for in the request: its ease, or the length itself."""
+
+
+EASED: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist")
+"""What has ease in every pullover; waist and hip only where the body is shaped to them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +65,8 @@ def asked_lengths(
         "front_extra": body.front_extra,
         "bust_darts": body.bust_darts.extra,
     }
-    return {name: Asked(("ease", name), cm) for name, cm in ease.items()} | {
+    eases = dict.fromkeys(EASED, unknown()) if is_unknown(ease) else ease
+    return {name: Asked(("ease", name), cm) for name, cm in eases.items()} | {
         name: Asked(PLACES[name], length) for name, length in lengths.items() if length is not None
     }
 
@@ -97,22 +104,27 @@ def place(lengths: Lengths, measurement: str) -> Path:
     return PLACES[measurement] if asked is None else asked.path
 
 
-def length_problems(lengths: Iterable[Asked], sizes: int) -> Iterator[Problem]:
-    """Lists that have another number of lengths than there are sizes.
+@check
+def length_problems(asked: Asked, sizes: int) -> Check[Asked]:
+    """A list that has another number of lengths than there are sizes; makes what is asked, unknown where it is wrong.
 
-    lengths: all that are asked. sizes: how many there are.
+    asked: any. sizes: how many there are.
     """
-    for asked in lengths:
-        if isinstance(asked.length, tuple) and len(asked.length) != sizes:
-            yield Problem(asked.path, f"has {counted(len(asked.length), 'value')} for {counted(sizes, 'size')}.")
+    if isinstance(asked.length, tuple) and len(asked.length) != sizes:
+        detail = f"has {counted(len(asked.length), 'value')} for {counted(sizes, 'size')}."
+        yield Problem(asked.path, ProblemCode.WRONG_NUMBER_OF_VALUES, detail)
+        return replace(asked, length=unknown())
+    return asked
 
 
-def ease_problems(ease: Iterable[Measurement], levels: Sequence[LevelWish]) -> Iterator[Problem]:
+@check
+def ease_problems(ease: Iterable[Measurement], levels: Sequence[LevelWish]) -> Check[None]:
     """Eases on what this pullover has no measurement of.
 
     ease: the measurements that have one. levels: of the body's shaping.
     """
-    used = {"bust", "upper_arm", "wrist", *(level.measurement for level in levels)}
+    used = [*EASED, *(level.measurement for level in levels)]
     for name in ease:
         if name not in used:
-            yield Problem(("ease", name), f"Nothing in this pullover has the {name} of the body.")
+            detail = f"Nothing in this pullover has the {name} of the body."
+            yield Problem(("ease", name), ProblemCode.UNUSED_MEASUREMENT, detail)

@@ -25,6 +25,7 @@ from grading_core.pullover.request import (
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.size_run import evened_girths, smallest_first
 from grading_core.pullover.targets import SolvedTargets, solve_targets, stitch_targets
+from grading_core.unknown import told
 
 _FOLLOWING: Mapping[str, tuple[str, ...]] = {"depth": ("body_length",), "sleeve_length": ("wrist",)}
 """What another length leaves: it follows where it isn't asked for itself."""
@@ -61,18 +62,18 @@ class Making:
         unmeasured = cls(
             wearers=wearers,
             measurements=(),
-            labels=frozenset(wearer.label for wearer in wearers),
+            labels=told(lambda: frozenset(wearer.label for wearer in wearers)),
             version=version,
-            fabrics=version.gauges.fabrics(request.chart),
+            fabrics=told(version.gauges.fabrics, request.chart),
             rules=rules,
             neck=request.neck,
             yoke=request.yoke,
             body=request.body,
             sleeve=request.sleeve,
             chart=request.chart,
-            smooths=request.smooths,
+            smooths=told(lambda: request.smooths),
         )
-        return replace(unmeasured, measurements=unmeasured.usual())
+        return replace(unmeasured, measurements=told(unmeasured.usual))
 
     @property
     def rising(self) -> tuple[TargetMeasurements, ...]:
@@ -133,8 +134,8 @@ class Making:
             self.neck,
             self.body.levels,
             style=self.version.sleeve_style,
-            lines_cm=self.fabrics.rounds.at(1).width_cm(4 * self.yoke.options.line_stitches),
-            evened=evened_girths(lengths, self.smooths),
+            lines_cm=told(lambda: self.fabrics.rounds.at(1).width_cm(4 * self.yoke.options.line_stitches)),
+            evened=told(evened_girths, lengths, self.smooths),
         )
 
     def with_length(self, name: str, others: Sequence[TargetMeasurements]) -> Making:

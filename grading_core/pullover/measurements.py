@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from math import floor
+from typing import ParamSpec, TypeVar
 
-from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.codes import ProblemCode, ReasonCode
+from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check
 from grading_core.limits import MAX_ROUNDS_IN_ALL, MAX_STITCHES
 from grading_core.parts.body import Level, level_problems
 from grading_core.pullover.bodies import Wearer
@@ -33,6 +35,10 @@ from grading_core.pullover.size_run import (
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
+from grading_core.unknown import is_unknown, known, shown, told, unknown
+
+Given = ParamSpec("Given")
+Made = TypeVar("Made")
 
 A_LITTLE_CM = Fraction(1)
 """Of a length that must not come to nothing: what is offered first instead (a judgement, no source)."""
@@ -120,29 +126,35 @@ def target_measurements(
     sizes = len(wearers)
     order = smallest_first(wearers)
     rising = [wearers[index] for index in order]
-    asked = {name: _in_order(each.length, sizes, order) for name, each in lengths.items()}
-    below = [(level.measurement, _in_order(level.below, sizes, order)) for level in levels]
 
-    names: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist", *(level.measurement for level in levels))
-    around = {name: girths(name, rising, asked, evened) for name in names}
+    def of_sizes(make: Callable[Given, Sequence[Made]], *args: Given.args, **named: Given.kwargs) -> Sequence[Made]:
+        """Something of every size, all of it unknown where it would follow from what isn't known."""
+        values = told(make, *args, **named)
+        return [unknown()] * sizes if is_unknown(values) else values
+
+    asked = {name: of_sizes(_in_order, each.length, sizes, order) for name, each in lengths.items()}
+    shaped = told(lambda: [known(level.measurement) for level in levels])
+    below = [] if is_unknown(shaped) else [of_sizes(_in_order, level.below, sizes, order) for level in levels]
+
+    names: tuple[Measurement, ...] = ("bust", "upper_arm", "wrist", *([] if is_unknown(shaped) else shaped))
+    around = {name: of_sizes(girths, name, rising, asked, evened) for name in names}
     bust, upper_arm, wrist = around["bust"], around["upper_arm"], around["wrist"]
-    shares = [_neck_shares(neck.shares, wearer.body["bust"]) for wearer in rising]
-    necks = asked.get("neck") or neck_circumferences(rising, bust, evened)
-    tops = [(cm - lines_cm) * (1 - back - front) / 2 for cm, (back, front) in zip(necks, shares, strict=True)]
-    depths = asked.get("depth") or yoke_depths(rising, bust, tops)
-    heights = [neck.heights_cm(usual_lower_front_cm(each.body["bust"], each.age)) for each in rising]
-    above = [depth + raised for depth, (raised, _) in zip(depths, heights, strict=True)]
-    bodies = asked.get("body_length") or body_lengths(rising, above)
-    long_sleeves = sleeve_lengths(rising, necks, depths)
-    part = SLEEVE_PARTS[style]
-    sleeves = asked.get("sleeve_length") or [(length or Fraction(0)) * part for length in long_sleeves]
-    underarms = asked.get("underarm") or [usual_underarm_cm(cm) for cm in bust]
+    shares = of_sizes(_all_neck_shares, neck.shares, rising)
+    necks = asked.get("neck") or of_sizes(neck_circumferences, rising, bust, evened)
+    tops = of_sizes(_sleeve_tops, necks, shares, lines_cm)
+    depths = asked.get("depth") or of_sizes(yoke_depths, rising, bust, tops)
+    heights = of_sizes(_neck_heights, neck, rising)
+    bodies = asked.get("body_length") or of_sizes(_usual_bodies, rising, depths, heights)
+    long_sleeves = of_sizes(sleeve_lengths, rising, necks, depths)
+    part = told(SLEEVE_PARTS.__getitem__, style)
+    sleeves = asked.get("sleeve_length") or of_sizes(_usual_sleeves, long_sleeves, part)
+    underarms = asked.get("underarm") or of_sizes(_usual_underarms, bust)
+    cuffs = of_sizes(_cuffs, upper_arm, wrist, sleeves, long_sleeves, part)
 
     front_extras, darts = (asked.get(name) or [Fraction(0)] * sizes for name in EXTRAS)
 
     made: dict[int, TargetMeasurements] = {}
     for index, wearer in enumerate(rising):
-        long_sleeve = long_sleeves[index]
         made[order[index]] = TargetMeasurements(
             label=wearer.label,
             bust=bust[index],
@@ -152,13 +164,16 @@ def target_measurements(
             underarm=underarms[index],
             raise_height=heights[index][0],
             front_drop=heights[index][1],
-            wrist=cuff_cm(upper_arm[index], wrist[index], sleeves[index] / long_sleeve if long_sleeve else part),
+            wrist=cuffs[index],
             body_length=bodies[index],
             sleeve_length=sleeves[index],
             long_wrist=wrist[index],
-            long_sleeve=long_sleeve,
-            reach=wearer.body.get("back_neck_to_wrist") if style == "long" else None,
-            levels=tuple(Level(name, around[name][index], of_sizes[index]) for name, of_sizes in below),
+            long_sleeve=long_sleeves[index],
+            reach=told(_reach, wearer, style),
+            levels=told(
+                lambda at: tuple(Level(name, around[name][at], cm[at]) for name, cm in zip(shaped, below, strict=True)),
+                index,
+            ),
             front_extra=front_extras[index],
             bust_darts=darts[index],
             back_share=shares[index][0],
@@ -167,39 +182,67 @@ def target_measurements(
     return tuple(made[index] for index in range(sizes))
 
 
-def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Iterator[Problem]:
+def measurement_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Check[None]:
     """Measurements that are too much to knit, or whose levels contradict each other.
 
     targets: of all sizes. fabrics: the gauges.
     """
-    found: dict[Path, Problem] = {}
-    too_large: dict[str, str] = {}
+    yield from _order_problems(targets)
+    yield from _width_problems(targets, fabrics)
+    yield from _length_problems(targets, fabrics)
+
+
+@check
+def _order_problems(targets: Sequence[TargetMeasurements]) -> Check[None]:
+    found: set[Path] = set()
+    for target in targets:
+        for problem in level_problems(target.levels):
+            if problem.path not in found:
+                found.add(problem.path)
+                yield problem
+
+
+@check
+def _width_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Check[None]:
+    for target in targets:
+        below = fabrics.rounds.below(_yoke_rounds(target, fabrics))
+        if (target.bust + target.front_extra) * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
+            detail = f"At this gauge half the body of size {shown(target.label)} has more than {MAX_STITCHES} stitches."
+            yield Problem((), ProblemCode.TOO_MANY_STITCHES, detail)
+            return
+
+
+@check
+def _length_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Check[None]:
     rounds = Fraction(0)
     for target in targets:
-        yoke_rounds = fabrics.rounds.rows(max(target.depth, Fraction(0)))
+        yoke_rounds = _yoke_rounds(target, fabrics)
         below = fabrics.rounds.below(yoke_rounds)
-        if (target.bust + target.front_extra) * below.at(1).stitches_per_cm > 2 * MAX_STITCHES:
-            detail = f"At this gauge half the body of size {target.label} has more than {MAX_STITCHES} stitches."
-            too_large.setdefault("stitches", detail)
         lengths = (target.front_length, target.sleeve_length)
         rounds += yoke_rounds + sum(below.exact_rows(max(length, Fraction(0))) for length in lengths)
-        for problem in level_problems(target.levels):
-            found.setdefault(problem.path, problem)
     if rounds > MAX_ROUNDS_IN_ALL:
-        too_large["rounds"] = too_many_rounds(round(rounds))
-    yield from found.values()
-    yield from (Problem((), detail) for detail in too_large.values())
+        yield Problem((), ProblemCode.TOO_MANY_ROUNDS, too_many_rounds(round(rounds)))
 
 
-def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> Iterator[Problem]:
+def _yoke_rounds(target: TargetMeasurements, fabrics: Fabrics) -> int:
+    return fabrics.rounds.rows(max(target.depth, Fraction(0)))
+
+
+def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> Check[None]:
     """Extras of the front that are less than nothing.
 
     targets: of all sizes. lengths: as asked.
     """
     for name in EXTRAS:
-        lacking = next((target for target in targets if getattr(target, name) < 0), None)
-        if lacking:
-            yield Problem(place(lengths, name), f"must not be less than 0, and is in size {lacking.label}.")
+        yield from _extra_problems(targets, name, lengths)
+
+
+@check
+def _extra_problems(targets: Sequence[TargetMeasurements], name: str, lengths: Lengths) -> Check[None]:
+    lacking = next((target for target in targets if getattr(target, name) < 0), None)
+    if lacking:
+        detail = f"must not be less than 0, and is in size {shown(lacking.label)}."
+        yield Problem(place(lengths, name), ProblemCode.LESS_THAN_NOTHING, detail)
 
 
 def nothing_to_knit(
@@ -212,16 +255,19 @@ def nothing_to_knit(
     for name in ("bust", "upper_arm", "wrist"):
         if getattr(target, name) <= 0:
             nearest = Nearest(place(lengths, name), A_LITTLE_CM - wearer.body[name])
-            return Impossible(_leaves_none(name, target), (nearest,))
+            return Impossible(ReasonCode.NOTHING_LEFT, _leaves_none(name, target), (nearest,))
     for name in ("neck", "depth", "underarm", "sleeve_length"):
         if getattr(target, name) <= 0:
-            return Impossible(_leaves_none(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),))
+            return Impossible(
+                ReasonCode.NOTHING_LEFT, _leaves_none(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),)
+            )
     across = fabrics.rounds.at(1).stitches_per_cm
     sections = target.neck * across - 4 * line_stitches
     if sections < FEWEST_NECK_STITCHES:
         fewest = FEWEST_NECK_STITCHES + Fraction(1, 4)
         narrower = floor((target.neck * across - FEWEST_NECK_STITCHES) / 4)
         return Impossible(
+            ReasonCode.NECK_TOO_NARROW,
             f"The neck has room for {to_places(sections, 1)} stitches beside the raglan lines, and needs "
             f"{FEWEST_NECK_STITCHES}.",
             (
@@ -237,7 +283,7 @@ def nothing_to_knit(
                 nearest_changes.append(Nearest(place(lengths, "depth"), target.depth - missing))
             if target.raise_height >= missing:
                 nearest_changes.append(Nearest(("neck", "raise_height"), target.raise_height - missing))
-        return Impossible(_leaves_none("body_length", target), tuple(nearest_changes))
+        return Impossible(ReasonCode.NOTHING_LEFT, _leaves_none("body_length", target), tuple(nearest_changes))
     return None
 
 
@@ -254,23 +300,26 @@ def too_many_rounds(rounds: int) -> str:
     return f"The sizes have {rounds} rounds in all, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
 
 
-def fall_problems(rising: Sequence[TargetMeasurements], lengths: Lengths) -> Iterator[Problem]:
+def fall_problems(rising: Sequence[TargetMeasurements], lengths: Lengths) -> Check[None]:
     """Lengths asked for that make a measurement fall.
 
     rising: from the smallest size to the largest. lengths: as asked.
     """
     for name in RISING:
-        asked = lengths.get(name)
-        if asked is None:
-            continue
-        for smaller, larger in pairwise(rising):
-            low, high = getattr(smaller, name), getattr(larger, name)
-            if high < low:
-                yield Problem(
-                    asked.path,
-                    f"makes the {name} fall from {to_places(low)} cm in {smaller.label} to {to_places(high)} cm in "
-                    f"{larger.label}.",
-                )
+        if name in lengths:
+            yield from _fall_problems(rising, name, lengths[name].path)
+
+
+@check
+def _fall_problems(rising: Sequence[TargetMeasurements], name: str, path: Path) -> Check[None]:
+    for smaller, larger in pairwise(rising):
+        low, high = getattr(smaller, name), getattr(larger, name)
+        if high < low:
+            detail = (
+                f"makes the {name} fall from {to_places(low)} cm in {shown(smaller.label)} to {to_places(high)} cm in "
+                f"{shown(larger.label)}."
+            )
+            yield Problem(path, ProblemCode.MEASUREMENT_FALLS, detail)
 
 
 def _in_order(length: PerSize, sizes: int, order: Sequence[int]) -> list[Fraction]:
@@ -286,3 +335,51 @@ def _neck_shares(shares: Shares | None, bust_cm: Fraction) -> tuple[Fraction, Fr
         return usual, usual
     in_all = shares.back + shares.front + 2 * shares.sleeve
     return shares.back / in_all, shares.front / in_all
+
+
+def _all_neck_shares(shares: Shares | None, rising: Sequence[Wearer]) -> list[tuple[Fraction, Fraction]]:
+    return [_neck_shares(shares, wearer.body["bust"]) for wearer in rising]
+
+
+def _sleeve_tops(
+    necks_cm: Sequence[Fraction], shares: Sequence[tuple[Fraction, Fraction]], lines_cm: Fraction
+) -> list[Fraction]:
+    """The width of one sleeve at the neck."""
+    return [(cm - lines_cm) * (1 - back - front) / 2 for cm, (back, front) in zip(necks_cm, shares, strict=True)]
+
+
+def _neck_heights(neck: NeckWishes, rising: Sequence[Wearer]) -> list[tuple[Fraction, Fraction]]:
+    """By how much the back is raised and the front dropped."""
+    return [neck.heights_cm(usual_lower_front_cm(each.body["bust"], each.age)) for each in rising]
+
+
+def _usual_bodies(
+    rising: Sequence[Wearer], depths_cm: Sequence[Fraction], heights_cm: Sequence[tuple[Fraction, Fraction]]
+) -> list[Fraction]:
+    above = [depth + raised for depth, (raised, _) in zip(depths_cm, heights_cm, strict=True)]
+    return body_lengths(rising, above)
+
+
+def _usual_sleeves(long_cm: Sequence[Fraction | None], part: Fraction) -> list[Fraction]:
+    return [(length or Fraction(0)) * part for length in long_cm]
+
+
+def _usual_underarms(bust_cm: Sequence[Fraction]) -> list[Fraction]:
+    return [usual_underarm_cm(cm) for cm in bust_cm]
+
+
+def _cuffs(
+    upper_arm_cm: Sequence[Fraction],
+    wrist_cm: Sequence[Fraction],
+    sleeves_cm: Sequence[Fraction],
+    long_cm: Sequence[Fraction | None],
+    part: Fraction,
+) -> list[Fraction]:
+    return [
+        cuff_cm(upper_arm, wrist, length / long if long else part)
+        for upper_arm, wrist, length, long in zip(upper_arm_cm, wrist_cm, sleeves_cm, long_cm, strict=True)
+    ]
+
+
+def _reach(wearer: Wearer, style: SleeveStyle) -> Fraction | None:
+    return wearer.body.get("back_neck_to_wrist") if style == "long" else None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import partial
 
+from grading_core.codes import ReasonCode, WarningCode
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
@@ -98,7 +99,7 @@ def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
         f"{to_places(held_cm, 1)} cm: on the shoulders it may slip. Take fewer stitches with a cast-on and a bind-off "
         "that stretch more, or an opening at a shoulder or a placket."
     )
-    return (Remark("neck_wider_than_shoulders", message, wearer.label, ("neck", "circumference")),)
+    return (Remark(WarningCode.NECK_WIDER_THAN_SHOULDERS, message, wearer.label, ("neck", "circumference")),)
 
 
 def _drop_front(
@@ -110,12 +111,16 @@ def _drop_front(
     if rows >= counts.rounds:
         if asked:
             reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
-            return Impossible(reason, (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),))
+            return Impossible(
+                ReasonCode.FRONT_DROP_TOO_DEEP,
+                reason,
+                (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),),
+            )
         rows = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2
     drop = front_drop(counts.neck.front, rows, gauge) if rows > 0 else None
     if isinstance(drop, Impossible):
         # how the front is parted follows from its stitches: nothing to ask for
-        return Impossible(drop.reason) if asked else None
+        return Impossible(drop.code, drop.reason) if asked else None
     return drop
 
 
@@ -136,4 +141,4 @@ def _raise_back(
     (fitting,) = (int(each.value) for each in raised.nearest if each.field == "pairs")
     if wishes.raise_height is None:
         return shape(fitting)
-    return Impossible(raised.reason, (Nearest(("neck", "raise_height"), gauge.height_cm(2 * fitting)),))
+    return Impossible(raised.code, raised.reason, (Nearest(("neck", "raise_height"), gauge.height_cm(2 * fitting)),))

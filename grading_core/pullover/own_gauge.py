@@ -15,6 +15,7 @@ from math import floor
 
 from grading_core.chart.grid import progress
 from grading_core.chart.request import ChartRequest
+from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Impossible, Problem, Remark, raise_if_any
 from grading_core.fabric import Fabric
 from grading_core.limits import MAX_ROUNDS_IN_ALL
@@ -43,6 +44,13 @@ _METHODS: Mapping[Method, str] = {
     "double_body": "work two body increases at an edge in as many increase rounds as it needs, spaced as written",
 }
 """How a yoke takes its correction where plain rounds after the last increase don't do it."""
+
+_STAYS_TOO_LONG: Mapping[str, WarningCode] = {
+    "yoke": WarningCode.YOKE_TOO_DEEP_AT_OWN_GAUGE,
+    "body": WarningCode.BODY_TOO_LONG_AT_OWN_GAUGE,
+    "sleeve": WarningCode.SLEEVE_TOO_LONG_AT_OWN_GAUGE,
+}
+"""What is said of a part that can't lose as many rounds as its length takes."""
 
 
 def at_own_gauge(
@@ -177,7 +185,7 @@ def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
     if head and not head.passes:
         for remark in head.remarks:
             # a caution for the young stands beside the design already
-            if remark.code == "neck_does_not_pass_head":
+            if remark.code is WarningCode.NECK_DOES_NOT_PASS_HEAD:
                 yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
 
 
@@ -188,7 +196,7 @@ def _too_many_rounds(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Pro
         rounds += own.rounds.exact_rows(designed.depth)
         rounds += below.exact_rows(designed.body_length) + below.exact_rows(designed.sleeve_length)
     if rounds > MAX_ROUNDS_IN_ALL:
-        yield Problem(("changes",), too_many_rounds(round(rounds)))
+        yield Problem(("changes",), ProblemCode.TOO_MANY_ROUNDS, too_many_rounds(round(rounds)))
 
 
 def _correct(
@@ -208,7 +216,7 @@ def _correct(
             f"At the maker's gauge the {part} would be as {deep} as designed with {counted(rounds - wanted, 'round')} "
             f"left out, and it can spare {spare or 'none'}: it stays {excess} cm too {deep}."
         )
-        remarks.append(Remark(f"{part}_too_{deep}_at_own_gauge", message, label, ("changes",)))
+        remarks.append(Remark(_STAYS_TOO_LONG[part], message, label, ("changes",)))
         return least - rounds
 
     least, method = _adjusted(written, _nearest(designed.depth, own.rounds), request.yoke.options, own.rounds)

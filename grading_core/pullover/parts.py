@@ -8,6 +8,7 @@ from fractions import Fraction
 from itertools import accumulate
 
 from grading_core.chart.grid import progress
+from grading_core.codes import ReasonCode
 from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Nearest
@@ -178,9 +179,9 @@ def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, g
             return way.schedule
     reached = [way.shallowest.rounds for way in adjusted.options if way.shallowest is not None]
     if not reached:
-        return Impossible(adjusted.why)
+        return Impossible(ReasonCode.NO_WAY_TO_ADJUST, adjusted.why)
     nearest = nearest_adjustment(adjustment, min(reached), written.rounds, gauge)
-    return Impossible(adjusted.why, (nearest,))
+    return Impossible(ReasonCode.NO_WAY_TO_ADJUST, adjusted.why, (nearest,))
 
 
 def _knit_body(
@@ -218,7 +219,7 @@ def _knit_body(
         else Nearest(("body", *each.path[:2], "below"), gauge.height_cm(int(each.value)))
         for each in body.nearest
     )
-    return Impossible(body.reason, tuple(nearest))
+    return Impossible(body.code, body.reason, tuple(nearest))
 
 
 def _knit_sleeve(
@@ -267,7 +268,7 @@ def _knit_sleeve(
         Nearest(place(lengths, "sleeve_length"), length_cm) if each.field == "rounds" else each.under("sleeve")
         for each in first.nearest
     )
-    return Impossible(first.reason, tuple(nearest))
+    return Impossible(first.code, first.reason, tuple(nearest))
 
 
 def _dart_front(
@@ -288,13 +289,13 @@ def _dart_front(
             Nearest(place(version.lengths, "body_length"), below.rounds.height_cm(int(each.value)) + hem_cm)
             for each in number.nearest
         )
-        return Impossible(number.reason, (*longer, Nearest(path, Fraction(0))))
+        return Impossible(number.code, number.reason, (*longer, Nearest(path, Fraction(0))))
     shaping = sum(change for place, change in body.shaping if place < number)
     front = _half(counts.split.front, counts, shaping) - counts.underarm % 2
     darts = dart_front(front, pairs, below.plain, in_round=number)
     if isinstance(darts, Impossible):
         fewer = (Nearest(path, below.plain.height_cm(2 * int(each.value))) for each in darts.nearest)
-        return Impossible(darts.reason, tuple(fewer))
+        return Impossible(darts.code, darts.reason, tuple(fewer))
     return replace(body, bust_darts=darts)
 
 
@@ -328,7 +329,7 @@ def _why_no_back(counts: Counts, body: Body, lengths: Lengths, gauge: Gauge) -> 
     )
     narrower = share - lacking - lacking % 2
     nearest = (Nearest(place(lengths, "front_extra"), gauge.width_cm(2 * narrower)),) if narrower >= 0 else ()
-    return Impossible(reason, nearest)
+    return Impossible(ReasonCode.BACK_TOO_NARROW, reason, nearest)
 
 
 def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
@@ -339,4 +340,6 @@ def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impo
         return None
     reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
     widest = room - (seam - room) % 2  # the underarm keeps its parity
-    return Impossible(reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ())
+    return Impossible(
+        ReasonCode.SEAMS_TOO_WIDE, reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ()
+    )

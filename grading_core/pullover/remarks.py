@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from grading_core.chart.result import ChartPlacements
+from grading_core.codes import WarningCode
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Remark
 from grading_core.parts.neckline import Start
@@ -52,7 +53,7 @@ def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[
         return
     if start == "centre_back":
         yield Remark(
-            "chart_starts_before_back",
+            WarningCode.CHART_STARTS_BEFORE_BACK,
             "The chart's floats are measured in rounds that start before the back. In rounds that start at the centre "
             "back those over the start of the round lie there, and may be shorter or longer.",
             path=("neck", "start"),

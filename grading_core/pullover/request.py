@@ -336,7 +336,7 @@ class PulloverRequest(BodiesRequest):
     @property
     def bodies(self) -> BodiesRequest:
         """Where the bodies are from."""
-        table = self.body_table or ("women" if self.sizes is None else None)
+        table = "women" if self.body_table is None and self.sizes is None else self.body_table
         return BodiesRequest(body_table=table, labels=self.labels, sizes=self.sizes, within=self.within)
 
     @property

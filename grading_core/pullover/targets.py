@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
 from grading_core.chart.grid import Anchor, neck_parity
+from grading_core.codes import ProblemCode
 from grading_core.counts.request import Rules, Targets
 from grading_core.counts.solver import Solution, Solved, conflicts, solve
-from grading_core.errors import Impossible, Nearest, Path, Problem
+from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
@@ -58,7 +59,8 @@ def count_rules(
     )
 
 
-def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
+@check
+def rule_problems(rules: Rules, *, anchor_asked: bool) -> Check[None]:
     """Rules that contradict each other, each told where it stands in the request.
 
     rules: of all sizes. anchor_asked: whether the chart's anchor was sent; else it follows from the chart.
@@ -70,7 +72,7 @@ def rule_problems(rules: Rules, *, anchor_asked: bool) -> Iterator[Problem]:
     paths = (_RULES[field] for field in conflicts(rules))
     if not anchor_asked:
         paths = (("chart",) if path[0] == "chart" else path for path in paths)
-    yield from (Problem(path, _CONFLICT) for path in dict.fromkeys(paths))
+    yield from (Problem(path, ProblemCode.CONFLICTING_RULES, _CONFLICT) for path in dict.fromkeys(paths))
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,7 +168,7 @@ def without_counts(
     """
     below = fabrics.rounds.at(fabrics.rounds.rows(depth_cm) + 1)
     nearest = (_nearest_length(each, wearer, lengths, fabrics.rounds, below) for each in impossible.nearest)
-    return Impossible(impossible.reason, tuple(nearest))
+    return Impossible(impossible.code, impossible.reason, tuple(nearest))
 
 
 def _nearest_length(nearest: Nearest, wearer: Wearer, lengths: Lengths, yoke: Fabric, below: Gauge) -> Nearest:

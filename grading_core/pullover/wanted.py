@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
 from grading_core.parts.body import STITCHES_PER_SHAPING
 from grading_core.pullover.causes import Inquiry
@@ -64,7 +65,7 @@ def far_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[
                 restored = size.finished.body_length + far.wanted_cm - far.finished_cm
                 if restored > size.body.hem.height_cm:
                     message += f" A body length of {to_places(restored, 1)} cm would restore it."
-            yield Remark("far_from_wanted", message, label, far.path)
+            yield Remark(WarningCode.FAR_FROM_WANTED, message, label, far.path)
 
 
 def wanted_cm(measurement: str, size: KnittedSize, making: Making) -> Fraction | None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from itertools import pairwise
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Remark
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Inquiry
@@ -49,10 +50,12 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
         depth = size.finished.depth
         if abs(depth - usual.depth) <= usual.depth * UNUSUAL_DEPTH:
             continue
-        code, words = ("shallower", "shallow") if depth < usual.depth else ("deeper", "deep")
+        shallow = depth < usual.depth
+        code = WarningCode.YOKE_SHALLOWER_THAN_USUAL if shallow else WarningCode.YOKE_DEEPER_THAN_USUAL
         message = (
-            f"The yoke is {to_places(depth, 1)} cm deep, {words} for this size, whose usual depth is "
-            f"{to_places(usual.depth, 1)} cm. The total length is then {to_places(size.finished.total_length, 1)} cm"
+            f"The yoke is {to_places(depth, 1)} cm deep, {'shallow' if shallow else 'deep'} for this size, whose usual "
+            f"depth is {to_places(usual.depth, 1)} cm. The total length is then "
+            f"{to_places(size.finished.total_length, 1)} cm"
         )
         total = usual.raise_height + usual.depth + usual.body_length
         now = size.finished.body_length
@@ -64,7 +67,7 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
                 f"; a body length of {to_places(restored, 1)} cm, now {to_places(now, 1)} cm, restores the usual "
                 f"{to_places(total, 1)} cm"
             )
-        yield Remark(f"yoke_{code}_than_usual", f"{message}.", usual.label, path)
+        yield Remark(code, f"{message}.", usual.label, path)
 
 
 def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[Remark]:
@@ -102,7 +105,7 @@ def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> 
         falls = growth < 0
         because = causes.words("the usual lengths follow the measurements of the bodies")
         yield Remark(
-            "total_length_falls" if falls else "total_length_jumps",
+            WarningCode.TOTAL_LENGTH_FALLS if falls else WarningCode.TOTAL_LENGTH_JUMPS,
             f"The total length {'falls' if falls else 'jumps'} from {totals[0]} cm in {smaller} to {totals[1]} cm in "
             f"{larger} ({steps}{known} cm), {because}.",
             larger,

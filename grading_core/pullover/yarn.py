@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
+from grading_core.codes import WarningCode
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
@@ -122,7 +123,7 @@ def yarn_remarks(wishes: YarnWishes, sizes: Iterable[KnittedSize | Impossible], 
     ribs = counted_run([rib_stitches(size.body, size.sleeve, size.band) if size else None for size in known], "stitch")
     swatch = "rib and chart" if charted else "rib"
     yield Remark(
-        "yarn_leaves_out",
+        WarningCode.YARN_LEAVES_OUT,
         f"The yarn is reckoned by the stitch, all of them as plain fabric: {ribs} of rib among them, which take "
         f"another length. Not reckoned are {'the floats behind the chart, ' if charted else ''}cast-on, bind-off "
         f"(cast-off), joins and ends; the margin of {to_places(wishes.margin * 100, 1):g} % has to cover all of that. "

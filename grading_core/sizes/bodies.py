@@ -12,7 +12,7 @@ order in which sizes are sent has no say in it.
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
@@ -20,12 +20,14 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
 
-from grading_core.errors import ContradictionError, Problem, duplicate_labels, raise_if_any
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Problem, check, duplicate_labels, sound
 from grading_core.sizes.labels import label_ranks
 from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
 from grading_core.units import to_inches, to_printed_decimal
+from grading_core.unknown import UnknownError, is_unknown, known, shown, told, unknown
 
 _LEAST_CERTAIN_FIRST: tuple[Origin, ...] = ("estimated", "derived", "published")
 
@@ -81,32 +83,74 @@ def size_bodies(request: BodiesRequest) -> tuple[SizeBody, ...]:
     >>> float(value.cm), value.interpolated
     (29.21, True)
     """
-    table = request.body_table
+    return sound(body_problems(request))
+
+
+@check
+def body_problems(request: BodiesRequest) -> Check[tuple[SizeBody, ...]]:
+    """What contradicts itself in the bodies asked for; makes the bodies.
+
+    request: any. A body, or a measurement of it, that a problem is about is unknown in what is made, and so are all of
+    them where labels of a table are wrong.
+    """
+    table = yield from _known_table(request.body_table)
+    if known(request.sizes) is not None:
+        return (yield from _sent_bodies(request, table))
+    return (yield from _table_bodies(request, table))
+
+
+def measured(request: BodiesRequest) -> frozenset[Measurement]:
+    """Every measurement that any size has, whichever sizes of a table are asked for: they all have the same.
+
+    request: what is asked.
+    """
+    sent = (size.measurements for size in known(request.sizes) or ())
+    of_table = _whole_table(request.body_table, "middle").values() if request.body_table else ()
+    return frozenset().union(*sent, *(body.values for body in of_table))
+
+
+@check
+def _known_table(table: str | None) -> Check[str | None]:
     if table is not None and table not in BODY_TABLES:
         known = ", ".join(BODY_TABLES)
-        raise ContradictionError([Problem(("body_table",), f"There is no table {table!r}; there are {known}.")])
-    if request.sizes is not None:
-        return _sent_bodies(request.sizes, table, request.labels, request.within)
+        detail = f"There is no table {table!r}; there are {known}."
+        yield Problem(("body_table",), ProblemCode.UNKNOWN_TABLE, detail)
+        raise UnknownError
+    return table
+
+
+@check
+def _table_bodies(request: BodiesRequest, table: str | None) -> Check[tuple[SizeBody, ...]]:
     if table is None:
-        raise ContradictionError([Problem((), "Send body_table, sizes, or both.")])
-    return _table_bodies(table, request.labels, request.within)
-
-
-def _table_bodies(name: str, labels: Sequence[str] | None, within: Within) -> tuple[SizeBody, ...]:
-    by_label = _whole_table(name, within)
+        yield Problem((), ProblemCode.NO_SIZES, "Send body_table, sizes, or both.")
+        raise UnknownError
+    labels = request.labels
     if labels is None:
-        return tuple(by_label.values())
-    raise_if_any(_label_problems(labels, by_label, name))
+        return tuple(_whole_table(table, request.within).values())
+    if (yield from _label_problems(labels, table)):
+        raise UnknownError
+    by_label = _whole_table(table, request.within)
     return tuple(by_label[label] for label in labels)
 
 
-def _label_problems(labels: Sequence[str], by_label: Mapping[str, SizeBody], name: str) -> Iterator[Problem]:
+@check
+def _label_problems(labels: Sequence[str], table: str) -> Check[bool]:
+    """Labels that the table doesn't have, or that are repeated; makes whether any is."""
+    of_table = unknown() if is_unknown(table) else [size.label for size in BODY_TABLES[table].sizes]
+    seen: set[str] = set()
+    wrong = False
     for index, label in enumerate(labels):
-        if label not in by_label:
-            known = ", ".join(by_label)
-            yield Problem(("labels", index), f"The {name} table has no size {label!r}; it has {known}.")
-        elif label in labels[:index]:
-            yield Problem(("labels", index), f"Size {label!r} is asked for twice.")
+        if is_unknown(label):
+            continue
+        if not is_unknown(of_table) and label not in of_table:
+            wrong = True
+            detail = f"The {table} table has no size {label!r}; it has {', '.join(of_table)}."
+            yield Problem(("labels", index), ProblemCode.LABEL_NOT_IN_TABLE, detail)
+        elif label in seen:
+            wrong = True
+            yield Problem(("labels", index), ProblemCode.DUPLICATE_LABEL, f"Size {label!r} is asked for twice.")
+        seen.add(label)
+    return wrong
 
 
 @cache
@@ -135,52 +179,67 @@ def _with_bust(body: SizeBody, bust: Fraction) -> SizeBody:
     return SizeBody(body.label, {**body.values, "bust": replace(body.values["bust"], cm=bust)})
 
 
-def _sent_bodies(
-    sizes: Sequence[SentSize], table: str | None, labels: Sequence[str] | None, within: Within
-) -> tuple[SizeBody, ...]:
-    problems = list(_sent_problems(sizes, labels))
-    bodies = []
-    for index, size in enumerate(sizes):
-        values = {name: BodyValue(cm, "sent") for name, cm in size.measurements.items()}
-        if table is not None:
-            knots = _knots(table, within)
-            problem = _outside(index, size, knots, table)
-            if problem:
-                problems.append(problem)
-            else:
-                values = _interpolated(size.measurements["bust"], table, within) | values
-        ordered = {name: values[name] for name in MEASUREMENTS if name in values}
-        bodies.append(SizeBody(size.label, MappingProxyType(ordered)))
-    problems.extend(_falls(bodies))
-    raise_if_any(problems)
-    return tuple(bodies)
-
-
-def _sent_problems(sizes: Sequence[SentSize], labels: Sequence[str] | None) -> Iterator[Problem]:
-    if labels is not None:
-        yield Problem(("labels",), "Labels pick sizes of a body table; with sizes sent, leave them out.")
+@check
+def _sent_bodies(request: BodiesRequest, table: str | None) -> Check[tuple[SizeBody, ...]]:
+    if request.labels is not None:
+        detail = "Labels pick sizes of a body table; with sizes sent, leave them out."
+        yield Problem(("labels",), ProblemCode.LABELS_BESIDE_SIZES, detail)
+    sizes = request.sizes or ()
     if not sizes:
-        yield Problem(("sizes",), "There is no size.")
+        yield Problem(("sizes",), ProblemCode.NO_SIZES, "There is no size.")
+        raise UnknownError
     yield from duplicate_labels([size.label for size in sizes])
+    bodies: list[SizeBody] = []
+    made: list[SizeBody] = []
     for index, size in enumerate(sizes):
-        if not size.measurements:
-            yield Problem(("sizes", index), f"Size {size.label!r} has no measurement.")
+        of_table = yield from _completion(index, size, table, request.within)
+        bodies.append(told(_sent_body, size, {} if is_unknown(of_table) else of_table))
+        made.append(unknown() if is_unknown(of_table) else bodies[-1])
+    falls = yield from _falls(bodies)
+    for index, name in [] if is_unknown(falls) else falls:
+        made[index] = told(_without, made[index], name)
+    return tuple(made)
 
 
-def _outside(index: int, size: SentSize, knots: Sequence[SizeBody], table: str) -> Problem | None:
-    """Why a size can't be interpolated, or None."""
+def _sent_body(size: SentSize, of_table: Mapping[Measurement, BodyValue]) -> SizeBody:
+    sent = {name: BodyValue(cm, "sent") for name, cm in size.measurements.items()}
+    values = {**of_table, **sent}
+    ordered = {name: values[name] for name in MEASUREMENTS if name in values}
+    return SizeBody(size.label, MappingProxyType(ordered))
+
+
+def _without(body: SizeBody, name: Measurement) -> SizeBody:
+    """A body of which one measurement is unknown."""
+    return replace(body, values={**body.values, name: unknown()})
+
+
+@check
+def _completion(
+    index: int, size: SentSize, table: str | None, within: Within
+) -> Check[Mapping[Measurement, BodyValue]]:
+    """What a table has for a size that is sent; unknown where the size can't be completed."""
+    if not size.measurements:
+        detail = f"Size {shown(size.label)!r} has no measurement."
+        yield Problem(("sizes", index), ProblemCode.MISSING_MEASUREMENT, detail)
+        raise UnknownError
+    if table is None:
+        return {}
     bust = size.measurements.get("bust")
     if bust is None:
-        return Problem(("sizes", index), f"Size {size.label!r} needs a bust to be completed from {table}.")
+        detail = f"Size {shown(size.label)!r} needs a bust to be completed from {table}."
+        yield Problem(("sizes", index), ProblemCode.MISSING_MEASUREMENT, detail)
+        raise UnknownError
+    knots = _knots(table, within)
     first, last = knots[0].values["bust"].cm, knots[-1].values["bust"].cm
     if first <= bust <= last:
-        return None
+        return _interpolated(bust, table, within)
     beyond, edge, by = ("below", knots[0], first - bust) if bust < first else ("above", knots[-1], bust - last)
-    return Problem(
-        ("sizes", index, "bust"),
-        f"The bust of {size.label!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
-        f"ends at {_length(edge.values['bust'].cm)}.",
+    detail = (
+        f"The bust of {shown(size.label)!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
+        f"ends at {_length(edge.values['bust'].cm)}."
     )
+    yield Problem(("sizes", index, "bust"), ProblemCode.BUST_OUTSIDE_TABLE, detail)
+    raise UnknownError
 
 
 def _interpolated(bust: Fraction, table: str, within: Within) -> dict[Measurement, BodyValue]:
@@ -211,23 +270,28 @@ def _line(below: SizeBody, above: SizeBody) -> _Line:
     return _Line(bust, measurements)
 
 
-def _falls(bodies: Sequence[SizeBody]) -> Iterator[Problem]:
-    """A problem for every measurement that is smaller in a larger size."""
+@check
+def _falls(bodies: Sequence[SizeBody]) -> Check[list[tuple[int, Measurement]]]:
+    """A problem for every measurement that is smaller in a larger size; makes their places."""
     groups = _smallest_first(bodies)
+    places: list[tuple[int, Measurement]] = []
     for name in RISING:
-        widest: SizeBody | None = None
+        widest: int | None = None
         for group in groups:
-            known = [index for index in group if name in bodies[index].values]
-            for index in known:
-                if widest is not None and _falls_from(widest, bodies[index], name):
-                    yield _fall(bodies, widest, bodies[index], name)
-            candidates = [bodies[index] for index in known] + ([widest] if widest else [])
-            widest = max(candidates, key=lambda body: body.values[name].cm, default=None)
+            values = {index: bodies[index].values.get(name) for index in group}
+            of_group = [index for index, value in values.items() if value and not is_unknown(value.cm)]
+            for index in of_group:
+                if widest is not None and _falls_from(bodies[widest], bodies[index], name):
+                    places.append((index if bodies[index].values[name].origin == "sent" else widest, name))
+                    yield _fall(bodies[widest], bodies[index], places[-1])
+            candidates = of_group if widest is None else [*of_group, widest]
+            widest = max(candidates, key=lambda index: bodies[index].values[name].cm, default=None)
+    return places
 
 
 def _smallest_first(bodies: Sequence[SizeBody]) -> list[list[int]]:
     """The indexes of the sizes, smallest size first; sizes that can't be told apart share a group."""
-    keys: Sequence[tuple[Fraction, ...]] | None = label_ranks([body.label for body in bodies])
+    keys: Sequence[tuple[Fraction, ...]] | None = label_ranks([known(body.label) for body in bodies])
     if keys is None:
         shared = [name for name in RISING if all(name in body.values for body in bodies)]
         keys = [tuple(body.values[name].cm for name in shared[:1]) for body in bodies]
@@ -245,10 +309,11 @@ def _falls_from(smaller: SizeBody, larger: SizeBody, name: Measurement) -> bool:
     return high.cm < low.cm or (name == "bust" and high.cm == low.cm)
 
 
-def _fall(bodies: Sequence[SizeBody], smaller: SizeBody, larger: SizeBody, name: Measurement) -> Problem:
-    at = larger if larger.values[name].origin == "sent" else smaller
+def _fall(smaller: SizeBody, larger: SizeBody, place: tuple[int, Measurement]) -> Problem:
+    index, name = place
     return Problem(
-        ("sizes", bodies.index(at), name),
+        ("sizes", index, name),
+        ProblemCode.SIZES_DO_NOT_RISE,
         f"{name} does not rise: {larger.label} has {_length(larger.values[name].cm)}, and {smaller.label}, "
         f"a smaller size, has {_length(smaller.values[name].cm)}.",
     )

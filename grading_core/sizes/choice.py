@@ -10,13 +10,16 @@ Source: the arithmetic of the craft; that a tie goes to the larger size is commo
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
-from grading_core.errors import ContradictionError, Problem, Remark, duplicate_labels, raise_if_any
-from grading_core.sizes.grading import grade_bodies
+from grading_core.codes import ProblemCode, WarningCode
+from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
+from grading_core.sizes.bodies import SizeBody
+from grading_core.sizes.grading import graded, grading_problems
 from grading_core.sizes.request import FinishedSize, SizeMatchRequest
-from grading_core.sizes.result import Neighbours, Offer, SizeChoice, SizeMatch
+from grading_core.sizes.result import GradedSize, Neighbours, Offer, SizeChoice, SizeMatch
+from grading_core.unknown import known, shown
 
 
 def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None) -> SizeChoice:
@@ -52,8 +55,8 @@ def match_sizes(request: SizeMatchRequest) -> SizeMatch:
     >>> match.written.best.label, match.written.best.ease, match.written.best.difference
     ('S', Fraction(10, 1), Fraction(-2, 1))
     """
-    raise_if_any(_problems(request))
-    finished = request.finished or _graded_busts(request)
+    bodies, grading = sound(match_problems(request)), request.grading
+    finished = _busts(graded(grading, bodies)) if grading else request.finished or ()
     body = request.body
     wanted = request.garment if request.garment is not None else (body or 0) + (request.ease or Fraction(0))
     at_written = choose_size(finished, wanted=wanted, body=body)
@@ -81,52 +84,91 @@ def _offer(size: FinishedSize, wanted: Fraction, body: Fraction | None) -> Offer
     )
 
 
-def _graded_busts(request: SizeMatchRequest) -> tuple[FinishedSize, ...]:
-    """The finished busts that a grading makes."""
-    assert request.grading is not None, "checked before"
-    try:
-        sizes = grade_bodies(request.grading)
-    except ContradictionError as error:
-        raise ContradictionError([problem.under("grading") for problem in error.problems]) from error
-    without = [size.label for size in sizes if "bust" not in size.measurements]
-    raise_if_any(Problem(("grading",), f"Size {label!r} has no bust to choose by.") for label in without)
+def _busts(sizes: Iterable[GradedSize]) -> tuple[FinishedSize, ...]:
+    """The finished busts of graded sizes."""
     return tuple(FinishedSize(size.label, size.measurements["bust"].finished) for size in sizes)
 
 
-def _problems(request: SizeMatchRequest) -> Iterator[Problem]:
-    if (request.finished is None) == (request.grading is None):
-        yield Problem((), "Send either finished or grading.")
-    yield from duplicate_labels([size.label for size in request.finished or ()], ("finished",))
-    if request.finished is not None and not request.finished:
-        yield Problem(("finished",), "There is no size.")
+def match_problems(request: SizeMatchRequest) -> Check[tuple[SizeBody, ...]]:
+    """What contradicts itself in the sizes offered and in what is wanted; makes the bodies of a grading.
+
+    request: any.
+    """
+    yield from _offer_problems(request)
+    yield from _finished_problems(request)
+    bodies = yield from _grading_problems(request)
     yield from _wish_problems(request)
     yield from _gauge_problems(request)
+    return bodies
 
 
-def _wish_problems(request: SizeMatchRequest) -> Iterator[Problem]:
-    if request.garment is not None:
-        if request.ease is not None:
-            yield Problem(("ease",), "A garment that fits has its ease already: send it without ease.")
-    elif request.body is None:
-        yield Problem((), "Send either garment, or body with ease.")
-    elif request.ease is None:
-        yield Problem((), "A body needs an ease beside it; 0 is one.")
-    elif request.body + request.ease <= 0:
-        yield Problem(("ease",), "This ease leaves nothing of the body.")
+@check
+def _offer_problems(request: SizeMatchRequest) -> Check[None]:
+    if (known(request.finished) is None) == (known(request.grading) is None):
+        yield Problem((), ProblemCode.MISSING_OFFER, "Send either finished or grading.")
 
 
-def _gauge_problems(request: SizeMatchRequest) -> Iterator[Problem]:
-    written, grading = request.written_gauge, request.grading
+@check
+def _finished_problems(request: SizeMatchRequest) -> Check[None]:
+    if request.finished is None:
+        return
+    if not request.finished:
+        yield Problem(("finished",), ProblemCode.NO_SIZES, "There is no size.")
+    yield from duplicate_labels([size.label for size in request.finished], ("finished",))
+
+
+@check
+def _grading_problems(request: SizeMatchRequest) -> Check[tuple[SizeBody, ...]]:
+    grading = request.grading
+    if grading is None:
+        return ()
+    bodies = yield from under(("grading",), grading_problems(grading))
+    for body in bodies:
+        yield from _bust_problems(body)
+    return bodies
+
+
+@check
+def _bust_problems(body: SizeBody) -> Check[None]:
+    if "bust" not in body.values:
+        detail = f"Size {shown(body.label)!r} has no bust to choose by."
+        yield Problem(("grading",), ProblemCode.MISSING_MEASUREMENT, detail)
+
+
+@check
+def _wish_problems(request: SizeMatchRequest) -> Check[None]:
+    garment, body, ease = known(request.garment), known(request.body), request.ease
+    if garment is not None:
+        if ease is not None:
+            detail = "A garment that fits has its ease already: send it without ease."
+            yield Problem(("ease",), ProblemCode.EASE_BESIDE_GARMENT, detail)
+    elif body is None:
+        yield Problem((), ProblemCode.MISSING_WISH, "Send either garment, or body with ease.")
+    elif ease is None:
+        yield Problem((), ProblemCode.MISSING_WISH, "A body needs an ease beside it; 0 is one.")
+    elif body + ease <= 0:
+        yield Problem(("ease",), ProblemCode.NOTHING_LEFT, "This ease leaves nothing of the body.")
+
+
+@check
+def _gauge_problems(request: SizeMatchRequest) -> Check[None]:
+    written, grading = request.written_gauge, known(request.grading)
     if written is None and grading is None and request.own_gauge is not None:
-        yield Problem(("own_gauge",), "An own gauge needs the written_gauge to compare with.")
+        detail = "An own gauge needs the written_gauge to compare with."
+        yield Problem(("own_gauge",), ProblemCode.MISSING_WRITTEN_GAUGE, detail)
     if written and grading and written.stitches_per_cm != grading.gauge.stitches_per_cm:
-        yield Problem(("written_gauge",), "The stitches differ from the grading's own gauge.")
+        detail = "The stitches differ from the grading's own gauge."
+        yield Problem(("written_gauge",), ProblemCode.GAUGES_DIFFER, detail)
 
 
 def _end_remarks(choice: SizeChoice, at: str) -> Iterator[Remark]:
     """A remark where what is wanted lies beyond the smallest or the largest size."""
     best = choice.best
     if best.difference > 0 and choice.neighbours.smaller is None:
-        yield Remark("below_every_size", f"At the {at} the smallest size is still larger than wanted.", best.label)
+        yield Remark(
+            WarningCode.BELOW_EVERY_SIZE, f"At the {at} the smallest size is still larger than wanted.", best.label
+        )
     if best.difference < 0 and choice.neighbours.larger is None:
-        yield Remark("above_every_size", f"At the {at} the largest size is still smaller than wanted.", best.label)
+        yield Remark(
+            WarningCode.ABOVE_EVERY_SIZE, f"At the {at} the largest size is still smaller than wanted.", best.label
+        )

@@ -11,16 +11,18 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
-from grading_core.errors import Path, Problem, Remark, raise_if_any
+from grading_core.codes import ProblemCode, WarningCode
+from grading_core.errors import Check, Path, Problem, Remark, check, sound
 from grading_core.gauge import Gauge
 from grading_core.printing import printing
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.sizes.bodies import BodyValue, SizeBody, size_bodies
+from grading_core.sizes.bodies import BodyValue, SizeBody, body_problems, measured
 from grading_core.sizes.request import SizeGradingRequest, per_size
 from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns, SizeGrading
 from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
+from grading_core.unknown import shown, told
 from grading_core.wording import counted, listed, size_run
 
 _NO_EASE = Fraction(0)
@@ -60,18 +62,35 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     >>> bust.stitches, float(round(bust.finished, 2)), float(round(bust.difference, 2))
     (211, 95.91, -0.09)
     """
-    bodies = size_bodies(request)
+    return graded(request, sound(grading_problems(request)))
+
+
+def graded(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> tuple[GradedSize, ...]:
+    """The same of bodies that are known.
+
+    request: what is asked. bodies: from `grading_problems`, of which there are none.
+    """
     names = tuple(name for name in MEASUREMENTS if any(name in body.values for body in bodies))
-    labels = [body.label for body in bodies]
-    raise_if_any([*answer_size_problems(request.answer_sizes, labels), *_name_problems(request, names, len(bodies))])
     eases = {name: per_size(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
-    raise_if_any(_target_problems(request, bodies, eases))
     rules = {name: request.count_rules.get(name, NEAREST) for name in names}
     return tuple(
         _graded(request.gauge, body, {name: eases[name][index] for name in body.values}, rules)
         for index, body in enumerate(bodies)
         if is_answered(body.label, request.answer_sizes)
     )
+
+
+@check
+def grading_problems(request: SizeGradingRequest) -> Check[tuple[SizeBody, ...]]:
+    """What contradicts itself in a grading; makes the bodies, as `body_problems` does.
+
+    request: any.
+    """
+    bodies = yield from body_problems(request)
+    yield from answer_size_problems(request.answer_sizes, told(lambda: [body.label for body in bodies]))
+    yield from _eases_problems(request, bodies)
+    yield from _rules_problems(request)
+    return bodies
 
 
 def estimate_remarks(
@@ -90,7 +109,7 @@ def estimate_remarks(
         labels = [label for label, values in bodies.items() if name in values and values[name].origin == "estimated"]
         if labels:
             yield Remark(
-                "estimated_body",
+                WarningCode.ESTIMATED_BODY,
                 f"No published table reaches the {name.replace('_', ' ')} of {listed(labels)}: it is an estimate. "
                 "Compare it with a body.",
                 path=path,
@@ -141,28 +160,46 @@ def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasu
     return size_run([None if cell is None else write(cell) for cell in cells])
 
 
-def _name_problems(request: SizeGradingRequest, names: Sequence[Measurement], sizes: int) -> Iterator[Problem]:
-    for name, ease in request.ease.items():
-        if name not in names:
-            yield Problem(("ease", name), f"No size has a {name} to add ease to.")
-        elif isinstance(ease, tuple) and len(ease) != sizes:
-            yield Problem(("ease", name), f"has {counted(len(ease), 'value')} for {counted(sizes, 'size')}.")
+@check
+def _eases_problems(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> Check[None]:
+    for name in request.ease:
+        yield from _ease_problems(request, name, bodies)
+
+
+@check
+def _rules_problems(request: SizeGradingRequest) -> Check[None]:
     for name in request.count_rules:
-        if name not in names:
-            yield Problem(("count_rules", name), f"No size has a {name} to count.")
+        yield from _unused(request, name, "count_rules", "to count")
 
 
-def _target_problems(
-    request: SizeGradingRequest, bodies: Sequence[SizeBody], eases: Mapping[Measurement, Sequence[Fraction]]
-) -> Iterator[Problem]:
-    for name, ease in request.ease.items():
-        if min(eases[name]) >= 0:
-            continue
-        for index, body in enumerate(bodies):
-            value = body.values.get(name)
-            if value and value.cm + eases[name][index] <= 0:
-                path: Path = ("ease", name, index) if isinstance(ease, tuple) else ("ease", name)
-                yield Problem(path, f"This ease leaves nothing of the {name} of {body.label}.")
+@check
+def _unused(request: SizeGradingRequest, name: Measurement, field: str, purpose: str) -> Check[bool]:
+    """A measurement that no size has; makes whether it is one."""
+    if name in measured(request):
+        return False
+    yield Problem((field, name), ProblemCode.UNUSED_MEASUREMENT, f"No size has a {name} {purpose}.")
+    return True
+
+
+@check
+def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Sequence[SizeBody]) -> Check[None]:
+    if (yield from _unused(request, name, "ease", "to add ease to")) is True:
+        return
+    ease, sizes = request.ease[name], len(bodies)
+    if isinstance(ease, tuple) and len(ease) != sizes:
+        detail = f"has {counted(len(ease), 'value')} for {counted(sizes, 'size')}."
+        yield Problem(("ease", name), ProblemCode.WRONG_NUMBER_OF_VALUES, detail)
+        return
+    for index, (body, of_size) in enumerate(zip(bodies, per_size(ease, sizes), strict=True)):
+        path: Path = ("ease", name, index) if isinstance(ease, tuple) else ("ease", name)
+        yield from _target_problems(body, name, of_size, path)
+
+
+@check
+def _target_problems(body: SizeBody, name: Measurement, ease: Fraction, path: Path) -> Check[None]:
+    value = body.values.get(name)
+    if value and ease < 0 and value.cm + ease <= 0:
+        yield Problem(path, ProblemCode.NOTHING_LEFT, f"This ease leaves nothing of the {name} of {shown(body.label)}.")
 
 
 def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterator[Remark]:
@@ -172,7 +209,7 @@ def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterat
         bust = size.measurements.get("bust")
         if bust and bust.ease < CLOSEST_PUBLISHED_CM:
             yield Remark(
-                "ease_below_published_fits",
+                WarningCode.EASE_BELOW_PUBLISHED_FITS,
                 "The ease at the bust is below the closest published fit, -4 in (-10 cm).",
                 size.label,
                 ("ease", "bust"),
@@ -180,7 +217,7 @@ def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterat
         for name, cell in size.measurements.items():
             if cell.count == 0:
                 yield Remark(
-                    "nothing_to_knit",
+                    WarningCode.NOTHING_TO_KNIT,
                     f"The {name} rounds to no {count_unit(name)} at all: choose a smaller multiple.",
                     size.label,
                     ("count_rules", name),

@@ -7,7 +7,8 @@ from fractions import Fraction
 from itertools import combinations
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
-from grading_core.errors import Problem, Remark, duplicate_labels, raise_if_any
+from grading_core.codes import ProblemCode, WarningCode
+from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
 from grading_core.gauge import Gauge
 from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, balls, estimated, measured
 from grading_core.yarn.contrast import lightness
@@ -30,8 +31,7 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     {'oat': '9'}
     """
     yarns, gauge = request.yarns, request.gauge
-    unanswered = answer_size_problems(request.answer_sizes, [size.label for size in request.sizes])
-    raise_if_any([*_yarn_problems(yarns, gauge), *_size_problems(yarns, request.sizes), *unanswered])
+    sound(estimate_problems(request))
     sizes = tuple(
         SizeNeeds(
             size.label,
@@ -67,21 +67,46 @@ def need(name: str, stitches: int, yarn: Yarn, margin: Fraction, gauge: Gauge | 
     )
 
 
-def _yarn_problems(yarns: Mapping[str, Yarn], gauge: Gauge | None) -> Iterator[Problem]:
-    for name, yarn in yarns.items():
-        half = yarn.half_a_swatch()
-        if half:
-            yield half.under("yarns", name)
-        elif yarn.swatch_grams is None and gauge is None:
-            yield Problem(("yarns", name), "has no weighed swatch, and the request no gauge to estimate from.")
+def estimate_problems(request: YarnEstimateRequest) -> Check[None]:
+    """What contradicts itself in the yarns and in the stitches of the sizes.
+
+    request: any.
+    """
+    yield from _yarns_problems(request)
+    yield from _sizes_problems(request)
 
 
-def _size_problems(yarns: Mapping[str, Yarn], sizes: Sequence[SizeStitches]) -> Iterator[Problem]:
-    yield from duplicate_labels([size.label for size in sizes])
-    for index, size in enumerate(sizes):
-        for name in size.stitches:
-            if name not in yarns:
-                yield Problem(("sizes", index, "stitches", name), "is the name of no yarn in `yarns`.")
+@check
+def _yarns_problems(request: YarnEstimateRequest) -> Check[None]:
+    for name, yarn in request.yarns.items():
+        yield from under(("yarns", name), _yarn_problems(yarn, request.gauge))
+
+
+@check
+def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
+    half = yarn.half_a_swatch()
+    if half:
+        yield half
+    elif yarn.swatch_grams is None and gauge is None:
+        detail = "has no weighed swatch, and the request no gauge to estimate from."
+        yield Problem((), ProblemCode.NO_BASIS_FOR_YARN, detail)
+
+
+@check
+def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
+    labels = [size.label for size in request.sizes]
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(request.answer_sizes, labels)
+    for index, size in enumerate(request.sizes):
+        yield from under(("sizes", index), _stitches_problems(size, request.yarns))
+
+
+@check
+def _stitches_problems(size: SizeStitches, yarns: Mapping[str, Yarn]) -> Check[None]:
+    for name in size.stitches:
+        if name not in yarns:
+            detail = "is the name of no yarn in `yarns`."
+            yield Problem(("stitches", name), ProblemCode.UNKNOWN_YARN, detail)
 
 
 def _contrasts(yarns: Mapping[str, Yarn]) -> Iterator[Contrast]:
@@ -92,12 +117,12 @@ def _contrasts(yarns: Mapping[str, Yarn]) -> Iterator[Contrast]:
 
 def _remarks(yarns: Mapping[str, Yarn], contrasts: Sequence[Contrast]) -> Iterator[Remark]:
     if any(yarn.swatch_grams is None for yarn in yarns.values()):
-        yield Remark("estimated_yarn", ESTIMATE_ASSUMPTION)
+        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATE_ASSUMPTION)
     for contrast in contrasts:
         if contrast.difference < READS_APART:
             first, second = contrast.yarns
             yield Remark(
-                "colours_alike",
+                WarningCode.COLOURS_ALIKE,
                 f"{first} and {second} are about equally light: a motif in one hardly shows on the other. Look at them "
                 "together in grey, or knit a swatch.",
                 path=("yarns", second, "hex"),

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from grading_core.answer_sizes import AnswerSizes
+from grading_core.codes import ProblemCode
 from grading_core.errors import Problem
 from grading_core.gauge import Gauge
+from grading_core.unknown import known
 
 USUAL_LABEL_GRAMS = Fraction(100)
 """What the metres of a yarn are told for, where its label says no weight (common practice, no source)."""
@@ -61,10 +63,12 @@ class Yarn:
         >>> Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10)).half_a_swatch().path
         ('swatch_stitches',)
         """
-        if (self.swatch_grams is None) == (self.swatch_stitches is None):
+        if (known(self.swatch_grams) is None) == (known(self.swatch_stitches) is None):
             return None
         lacking = "swatch_grams" if self.swatch_grams is None else "swatch_stitches"
-        return Problem((lacking,), "is missing: a swatch needs both its weight and its stitches.")
+        return Problem(
+            (lacking,), ProblemCode.HALF_A_SWATCH, "is missing: a swatch needs both its weight and its stitches."
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,9 +18,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from grading_core.errors import Impossible, Nearest, Problem
+from grading_core.codes import ProblemCode, ReasonCode
+from grading_core.errors import Check, Impossible, Nearest, Problem, check
 from grading_core.fabric import Fabric
 from grading_core.units import to_places
+from grading_core.unknown import is_unknown
 from grading_core.wording import counted, repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import (
@@ -57,36 +59,44 @@ class _Change:
         return self.before.yoke.rounds
 
 
-def written_problems(sizes: Sequence[WrittenYoke]) -> list[Problem]:
+def written_problems(size: WrittenYoke) -> Check[None]:
     """Where written increase rounds don't lead from the neck to the split.
 
-    sizes: one per size of the request. Each increase round is named that is out of order, beyond the yoke or without
-    an increase, and each list whose sum is not the difference of split and neck.
+    size: any. Each increase round is named that is out of order, beyond the yoke or without an increase, and the list
+    where its sum is not the difference of split and neck.
     """
-    problems: list[Problem] = []
-    for index, size in enumerate(sizes):
-        if size.increase_rounds is None:
-            continue
-        here = ("sizes", index, "increase_rounds")
-        previous = 0
-        for place, each in enumerate(size.increase_rounds):
+    yield from _order_problems(size)
+    for edge, section in enumerate(("back", "front", "sleeve")):
+        yield from _sum_problems(size, edge, section)
+
+
+@check
+def _order_problems(size: WrittenYoke) -> Check[None]:
+    previous = 0
+    for place, each in enumerate(size.increase_rounds or ()):
+        here = ("increase_rounds", place)
+        if not is_unknown(each.round):
             if each.round <= previous:
                 detail = f"doesn't come after round {previous}."
-                problems.append(Problem((*here, place, "round"), detail))
-            elif each.round > size.yoke.rounds:
+                yield Problem((*here, "round"), ProblemCode.ROUNDS_OUT_OF_ORDER, detail)
+            elif not is_unknown(size.yoke.rounds) and each.round > size.yoke.rounds:
                 detail = f"lies beyond the {size.yoke.rounds} rounds of the yoke."
-                problems.append(Problem((*here, place, "round"), detail))
-            if not any(each.increases):
-                problems.append(Problem((*here, place), "has no increase."))
+                yield Problem((*here, "round"), ProblemCode.ROUND_OUT_OF_RANGE, detail)
             previous = max(previous, each.round)
-        for edge, section in enumerate(("back", "front", "sleeve")):
-            written = sum(each.increases[edge] for each in size.increase_rounds)
-            needed = size.yoke.increases[edge]
-            if written != needed:
-                often = repeated(written) if written else "never"
-                detail = f"increase each {section} edge {often}, and from neck to split it takes {needed}."
-                problems.append(Problem(here, detail))
-    return problems
+        if not any(is_unknown(number) or number for number in each.increases):
+            yield Problem(here, ProblemCode.ROUND_WITHOUT_INCREASE, "has no increase.")
+
+
+@check
+def _sum_problems(size: WrittenYoke, edge: int, section: str) -> Check[None]:
+    if size.increase_rounds is None:
+        return
+    written = sum(each.increases[edge] for each in size.increase_rounds)
+    needed = size.yoke.increases[edge]
+    if written != needed:
+        often = repeated(written) if written else "never"
+        detail = f"increase each {section} edge {often}, and from neck to split it takes {needed}."
+        yield Problem(("increase_rounds",), ProblemCode.INCREASES_DO_NOT_ADD_UP, detail)
 
 
 def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: Fabric) -> AdjustedYoke:
@@ -113,7 +123,11 @@ def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: F
     attempts: Sequence[_Attempt]
     recommended: Method | None
     if isinstance(before, Impossible):
-        refused = Impossible("The yoke as written is impossible itself: " + before.reason, before.nearest)
+        refused = Impossible(
+            ReasonCode.WRITTEN_YOKE_IMPOSSIBLE,
+            "The yoke as written is impossible itself: " + before.reason,
+            before.nearest,
+        )
         attempts = [(refused, None)] * len(METHODS)
         recommended, why = None, refused.reason
     else:
@@ -166,7 +180,7 @@ def _plain_rounds(change: _Change, options: Options) -> _Attempt:
 
 def _wider(change: _Change, grid: Options) -> _Attempt:
     if change.rounds <= change.written:
-        return Impossible("Spacing the increases wider is for a deeper yoke."), None
+        return Impossible(ReasonCode.FOR_DEEPER_YOKES, "Spacing the increases wider is for a deeper yoke."), None
     increase_rounds = change.before.increase_rounds
     return _attempt(
         change,
@@ -178,7 +192,7 @@ def _wider(change: _Change, grid: Options) -> _Attempt:
 
 def _closer(change: _Change, grid: Options, every_round: Options) -> _Attempt:
     if change.rounds >= change.written:
-        return Impossible("Spacing the increases closer is for a shallower yoke."), None
+        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, "Spacing the increases closer is for a shallower yoke."), None
     increase_rounds = change.before.increase_rounds
     count = len(increase_rounds)
     roomy = change.rounds >= _fewest_rounds(count, grid)
@@ -192,7 +206,7 @@ def _closer(change: _Change, grid: Options, every_round: Options) -> _Attempt:
 
 def _double_body(change: _Change, grid: Options) -> _Attempt:
     if change.rounds >= change.written:
-        return Impossible("Doubling body increases is for a shallower yoke."), None
+        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, "Doubling body increases is for a shallower yoke."), None
     doubling = replace(grid, double_body="if_needed")
 
     def plan(yoke: Yoke) -> Schedule:
@@ -229,6 +243,7 @@ def _attempt(change: _Change, shallowest: int, plan: Callable[[Yoke], Schedule],
         return plan(replace(change.before.yoke, rounds=change.rounds)), shallowest
     reached = to_places(change.gauge.height_cm(shallowest))
     impossible = Impossible(
+        ReasonCode.YOKE_TOO_SHALLOW,
         f"{reason} The shallowest yoke this way has {counted(shallowest, 'round')} ({reached} cm), "
         f"and {change.rounds} are asked.",
         (Nearest(("rounds",), shallowest),),

@@ -6,11 +6,14 @@ knitted in one size is answered as such, and the other sizes are computed.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 
-from grading_core.answer_sizes import AnswerSizes, answer_size_problems, is_answered
-from grading_core.errors import Problem, duplicate_labels, raise_if_any
+from grading_core.answer_sizes import answer_size_problems, is_answered
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Problem, check, duplicate_labels, sound, under
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
+from grading_core.unknown import UnknownError, shown, told
 from grading_core.wording import known_run
 from grading_core.yoke.adjustment import adjust, written_problems
 from grading_core.yoke.remarks import adjustment_remarks, early_end_remarks
@@ -40,8 +43,7 @@ def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
     9
     """
     gauge, options = request.gauge, request.options
-    yokes = [size.yoke(gauge) for size in request.sizes]
-    raise_if_any(_problems(yokes, request.answer_sizes))
+    yokes = sound(raglan_problems(request))
     sizes = []
     for yoke, size in zip(yokes, request.sizes, strict=True):
         if not is_answered(yoke.label, request.answer_sizes):
@@ -73,53 +75,95 @@ def yoke_adjustments(request: YokeAdjustmentRequest) -> YokeAdjustments:
     >>> yoke_adjustments(deeper).sizes[0].recommended
     'plain_rounds'
     """
-    gauge = request.gauge
-    sizes = [WrittenYoke(size.yoke(gauge), size.increase_rounds) for size in request.sizes]
-    yokes = [size.yoke for size in sizes]
-    problems = _problems(yokes, request.answer_sizes)
-    raise_if_any([*problems, *written_problems(sizes), *_adjustment_problems(request, yokes)])
+    yokes = sound(adjustment_problems(request))
     adjusted = tuple(
-        adjust(size, adjustment, request.options, gauge)
-        for size, sent in zip(sizes, request.sizes, strict=True)
+        adjust(WrittenYoke(yoke, sent.increase_rounds), adjustment, request.options, request.gauge)
+        for yoke, sent in zip(yokes, request.sizes, strict=True)
         if is_answered(sent.label, request.answer_sizes)
         and (adjustment := sent.adjust or request.adjust)  # every size has one, or is refused above
     )
     return YokeAdjustments(adjusted, tuple(remark for size in adjusted for remark in adjustment_remarks(size)))
 
 
-def _problems(yokes: Sequence[Yoke], answer_sizes: AnswerSizes) -> Iterator[Problem]:
-    """Where the yokes of a request contradict themselves or are too large."""
-    labels = [yoke.label for yoke in yokes]
+@check
+def raglan_problems(request: RaglanRequest | YokeAdjustmentRequest) -> Check[list[Yoke]]:
+    """Where the yokes of a request contradict themselves or are too large; makes the yokes.
+
+    request: any. What a problem is about is unknown in the yokes.
+    """
+    sizes = request.sizes
+    labels = [size.label for size in sizes]
     yield from duplicate_labels(labels)
-    yield from answer_size_problems(answer_sizes, labels)
-    for index, yoke in enumerate(yokes):
-        if not 1 <= yoke.rounds <= MAX_ROUNDS:
-            detail = f"comes to {yoke.rounds} rounds, and a yoke has 1 to {MAX_ROUNDS}."
-            yield Problem(("sizes", index, "depth"), detail)
-    yield from _too_many_rounds(sum(yoke.rounds for yoke in yokes), "together")
-    yield from yoke_problems(yokes)
+    yield from answer_size_problems(request.answer_sizes, labels)
+    sent = [told(size.yoke, request.gauge) for size in sizes]
+    yield from _too_many_rounds([yoke.rounds for yoke in sent], "together")
+    yokes = []
+    for index, yoke in enumerate(sent):
+        yokes.append((yield from under(("sizes", index), _yoke_problems(yoke))))
+    return yokes
 
 
-def _adjustment_problems(request: YokeAdjustmentRequest, yokes: Sequence[Yoke]) -> Iterator[Problem]:
-    """Sizes without an adjustment, and adjustments to too many rounds."""
-    in_all = 0
+def adjustment_problems(request: YokeAdjustmentRequest) -> Check[list[Yoke]]:
+    """The same, and written increase rounds that don't lead from neck to split, sizes without an adjustment, and
+    adjustments to too many rounds.
+
+    request: any.
+    """
+    yokes = yield from raglan_problems(request)
+    yield from _size_problems(request, yokes)
+    return yokes
+
+
+@check
+def _yoke_problems(yoke: Yoke) -> Check[Yoke]:
+    rounds = yield from _height_problems(yoke)
+    whole = yield from yoke_problems(yoke)
+    return whole if rounds is yoke.rounds else replace(whole, rounds=rounds)
+
+
+@check
+def _height_problems(yoke: Yoke) -> Check[int]:
+    if not 1 <= yoke.rounds <= MAX_ROUNDS:
+        detail = f"comes to {yoke.rounds} rounds, and a yoke has 1 to {MAX_ROUNDS}."
+        yield Problem(("depth",), ProblemCode.ROUND_OUT_OF_RANGE, detail)
+        raise UnknownError
+    return yoke.rounds
+
+
+@check
+def _size_problems(request: YokeAdjustmentRequest, yokes: Sequence[Yoke]) -> Check[None]:
+    in_all = []
     for index, (yoke, size) in enumerate(zip(yokes, request.sizes, strict=True)):
-        adjustment = size.adjust or request.adjust
-        if adjustment is None:
-            yield Problem(("sizes", index, "adjust"), "is required where the request has none for all sizes.")
-            continue
-        rounds = adjustment.new_rounds(yoke.rounds, request.gauge)
-        in_all += yoke.rounds + MOST_WAYS * rounds
-        if rounds > MAX_ROUNDS:
-            path = ("sizes", index, "adjust") if size.adjust else ("adjust",)
-            yield Problem(path, f"gives size {size.label} more than {MAX_ROUNDS} rounds.")
+        yield from under(("sizes", index), written_problems(WrittenYoke(yoke, size.increase_rounds)))
+        rounds = yield from _new_rounds(request, index, yoke)
+        in_all.append(told(lambda written, new: written + MOST_WAYS * new, yoke.rounds, rounds))
     yield from _too_many_rounds(in_all, "as written and adjusted in every way")
 
 
-def _too_many_rounds(in_all: int, which: str) -> Iterator[Problem]:
+@check
+def _new_rounds(request: YokeAdjustmentRequest, index: int, yoke: Yoke) -> Check[int]:
+    """The rounds that a size is adjusted to."""
+    size = request.sizes[index]
+    adjustment = size.adjust or request.adjust
+    if adjustment is None:
+        detail = "is required where the request has none for all sizes."
+        yield Problem(("sizes", index, "adjust"), ProblemCode.MISSING_ADJUSTMENT, detail)
+        raise UnknownError
+    rounds = adjustment.new_rounds(yoke.rounds, request.gauge)
+    if rounds > MAX_ROUNDS:
+        path = ("sizes", index, "adjust") if size.adjust else ("adjust",)
+        detail = f"gives size {shown(size.label)} more than {MAX_ROUNDS} rounds."
+        yield Problem(path, ProblemCode.TOO_MANY_ROUNDS, detail)
+        raise UnknownError
+    return rounds
+
+
+@check
+def _too_many_rounds(rounds: Sequence[int], which: str) -> Check[None]:
+    in_all = sum(rounds)
     if in_all > MAX_ROUNDS_IN_ALL:
         detail = f"have {in_all} rounds {which}, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
-        yield Problem(("sizes",), detail)
+        yield Problem(("sizes",), ProblemCode.TOO_MANY_ROUNDS, detail)
 
 
 def _runs(yokes: Sequence[Yoke], schedules: Sequence[Schedule | None], line_stitches: int) -> RaglanRuns:

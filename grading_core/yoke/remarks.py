@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
 from grading_core.units import to_places
 from grading_core.wording import counted
@@ -36,7 +37,7 @@ def early_end_remarks(schedule: Schedule, options: Options) -> Iterator[Remark]:
         else "spread them over the rounds in which the sleeves are increased"
     )
     yield Remark(
-        "increases_end_early",
+        WarningCode.INCREASES_END_EARLY,
         f"Size {label}: the last body increase lies {counted(straight, 'round')} ({straight_cm} cm) above the split in "
         f"a yoke of {rounds}, so the body runs straight down to the underarm: {mend}.",
         label,
@@ -53,7 +54,7 @@ def streak_remarks(schedule: Schedule, path: Path | None = None) -> Iterator[Rem
         label = schedule.yoke.label
         free = schedule.yoke.rounds > len(schedule.increase_rounds)
         yield Remark(
-            "many_increase_rounds_in_a_row",
+            WarningCode.MANY_INCREASE_ROUNDS_IN_A_ROW,
             f"Size {label}: {streak} increase rounds follow one another without a round between, which draws the "
             f"raglan line together; more than {LONGEST_STREAK} is much. A deeper yoke"
             f"{', or increases spaced evenly over this one,' if free else ''} has room between them.",
@@ -72,7 +73,7 @@ def adjustment_remarks(adjusted: AdjustedYoke) -> Iterator[Remark]:
     if closer and double and closer.increase_rounds == double.increase_rounds:
         label = closer.yoke.label
         yield Remark(
-            "double_body_equals_closer",
+            WarningCode.DOUBLE_BODY_EQUALS_CLOSER,
             f"Size {label}: no body increase has to be doubled, so double_body is the very same schedule as closer.",
             label,
         )

@@ -11,6 +11,7 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.shaping import Spacing, Where
+from grading_core.unknown import told
 
 DoubleBody = Literal["never", "if_needed"]
 
@@ -128,8 +129,11 @@ class YokeRequest:
 
     def yoke(self, gauge: Gauge) -> Yoke:
         """The yoke with its rounds; a depth is rounded to the nearest round, which may be the zeroth."""
-        rounds = self.rounds if self.rounds is not None else gauge.rows(self.depth_cm or Fraction(0))
+        rounds = self.rounds if self.rounds is not None else told(self._rounds_of_depth, gauge)
         return Yoke(self.label, rounds, self.neck, self.split)
+
+    def _rounds_of_depth(self, gauge: Gauge) -> int:
+        return gauge.rows(self.depth_cm or Fraction(0))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -16,42 +16,53 @@ from dataclasses import replace
 from fractions import Fraction
 from operator import add
 
-from grading_core.errors import Impossible, Nearest, Problem
+from grading_core.codes import ProblemCode, ReasonCode
+from grading_core.errors import Check, Impossible, Nearest, Problem, check
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases
 from grading_core.shaping import Spacing, Where, choose, phases, spread
 from grading_core.units import square_root
+from grading_core.unknown import told, unknown
 from grading_core.wording import counted
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import RaglanLine, Schedule, increase_events
 
 
-def yoke_problems(yokes: Sequence[Yoke]) -> list[Problem]:
-    """Where the neck and the split of a yoke contradict each other.
+def yoke_problems(yoke: Yoke) -> Check[Yoke]:
+    """Where the neck and the split of a yoke contradict each other; makes the yoke, without what is wrong of its split.
 
-    yokes: one per size of the request. Each section is named whose split is smaller
-    than its neck, or differs by an odd number: two edges get the same number of increases.
+    yoke: any. Each section is named whose split is smaller than its neck, or differs by an odd number: two edges get
+    the same number of increases.
 
     >>> from grading_core.sections import Sections
-    >>> yoke_problems([Yoke("S", 20, Sections(30, 30, 10), Sections(41, 40, 10))])[0].path
-    ('sizes', 0, 'split', 'back')
+    >>> next(yoke_problems(Yoke("S", 20, Sections(30, 30, 10), Sections(41, 40, 10)))).path
+    ('split', 'back')
     """
-    problems = []
-    for index, yoke in enumerate(yokes):
-        for section in ("back", "front", "sleeve"):
-            neck, split = getattr(yoke.neck, section), getattr(yoke.split, section)
-            if split < neck:
-                detail = f"has {split} stitches, fewer than the neck's {neck}."
-            elif (split - neck) % 2:
-                detail = (
-                    f"has {split} stitches, an odd number more than the neck's {neck}; both edges of a "
-                    "section get the same increases, so the difference must be even."
-                )
-            else:
-                continue
-            problems.append(Problem(("sizes", index, "split", section), detail))
-    return problems
+    split = yoke.split
+    for section in ("back", "front", "sleeve"):
+        if (
+            yield from _section_problems(section, getattr(yoke.neck, section), getattr(yoke.split, section))
+        ) is not False:
+            split = told(replace, split, **{section: unknown()})
+    return replace(yoke, split=split) if split is not yoke.split else yoke
+
+
+@check
+def _section_problems(section: str, neck: int, split: int) -> Check[bool]:
+    """What is wrong with one section; makes whether anything is."""
+    if split < neck:
+        detail = f"has {split} stitches, fewer than the neck's {neck}."
+        yield Problem(("split", section), ProblemCode.SPLIT_BELOW_NECK, detail)
+        return True
+    if (split - neck) % 2:
+        detail = (
+            f"has {split} stitches, an odd number more than the neck's {neck}; both edges of a "
+            "section get the same increases, so the difference must be even."
+        )
+        yield Problem(("split", section), ProblemCode.ODD_DIFFERENCE, detail)
+        return True
+    return False
 
 
 def grid_rounds(rounds: int, options: Options) -> range:
@@ -131,6 +142,7 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
         nearest.append(Nearest(("double_body",), "if_needed"))
     doubled = " even with doubled body increases" if doubling else ""
     return Impossible(
+        ReasonCode.TOO_FEW_ROUNDS,
         f"The increases need {counted(needed, 'increase round')}{doubled}, and "
         f"{counted(yoke.rounds, 'round')} have room for {available}: {needed - available} too few.",
         tuple(nearest),

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.placement import place_charts
+from grading_core.chart.problems import placement_problems
 from grading_core.chart.request import MAX_LOOKUPS
-from grading_core.chart.views import MAX_STITCHES_DRAWN, chart_view, front_view
+from grading_core.chart.views import MAX_STITCHES_DRAWN, chart_view, chart_view_problems, front_problems, front_view
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG
@@ -39,6 +40,7 @@ more than {MAX_LOOKUPS // MAX_ROUNDS_IN_ALL} colours: their product is at most {
     request=ChartPlacementsRequestSchema,
     answer=ChartPlacementsSchema,
     call=place_charts,
+    check=placement_problems,
     media=PER_SIZE,
 )
 
@@ -57,6 +59,7 @@ chart has at most {MAX_STITCHES_DRAWN:,} stitches.""",
     request=ChartPictureRequestSchema,
     answer=None,
     call=chart_view,
+    check=chart_view_problems,
     represent=chart_picture,
     media=PICTURE,
 )
@@ -76,6 +79,7 @@ each stitch.""",
     request=ChartPictureRequestSchema,
     answer=None,
     call=front_view,
+    check=front_problems,
     represent=garment_picture,
     media=PICTURE,
 )

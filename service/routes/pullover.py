@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from grading_core.pullover.garment import garment_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import Pullover
@@ -36,6 +37,7 @@ A size that can't be knitted says so (`feasible: false`), with what would make i
     request=PulloversRequestSchema,
     answer=PulloversSchema,
     call=grade_pullover,
+    check=garment_problems,
     media=PER_SIZE,
     tabled=lambda request: replace(request, include=("table",)),
 )
@@ -55,6 +57,7 @@ table, the sources have the credit line that its publisher asks for.""",
     request=PulloversRequestSchema,
     answer=None,
     call=lambda request: grade_pullover(replace(request, include=("table", "instructions", "sizes"))),
+    check=garment_problems,
     represent=workbook,
     media=WORKBOOK,
 )

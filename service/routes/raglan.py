@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grading_core.yoke.all_sizes import raglan_schedules, yoke_adjustments
+from grading_core.yoke.all_sizes import adjustment_problems, raglan_problems, raglan_schedules, yoke_adjustments
 from service.media import PER_SIZE
 from service.operation import Operation
 from service.schemas.raglan import (
@@ -28,6 +28,7 @@ are computed.""",
     request=RaglanSchedulesRequestSchema,
     answer=RaglanSchedulesSchema,
     call=raglan_schedules,
+    check=raglan_problems,
     media=PER_SIZE,
 )
 
@@ -46,6 +47,7 @@ recommended, with the reason; a way that is impossible says why, and what the sh
     request=YokeAdjustmentsRequestSchema,
     answer=YokeAdjustmentsSchema,
     call=yoke_adjustments,
+    check=adjustment_problems,
     media=PER_SIZE,
 )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grading_core.shaping_plans import shaping_schedules
+from grading_core.shaping_plans import shaping_problems, shaping_schedules
 from service.operation import Operation
 from service.schemas.shaping import ShapingSchedulesRequestSchema, ShapingSchedulesSchema
 
@@ -19,6 +19,7 @@ A plan whose shapings don't fit says so (`feasible: false`), with what alone wou
     request=ShapingSchedulesRequestSchema,
     answer=ShapingSchedulesSchema,
     call=shaping_schedules,
+    check=shaping_problems,
 )
 
 OPERATIONS = (SHAPING_SCHEDULES,)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from grading_core.sizes.choice import match_sizes
-from grading_core.sizes.grading import grade_sizes
+from grading_core.sizes.choice import match_problems, match_sizes
+from grading_core.sizes.grading import grade_sizes, grading_problems
 from service.media import PER_SIZE
 from service.operation import Operation
 from service.schemas.sizing import (
@@ -32,6 +32,7 @@ the order of sending has no say in it.""",
     request=SizeGradingsRequestSchema,
     answer=SizeGradingsSchema,
     call=grade_sizes,
+    check=grading_problems,
     media=PER_SIZE,
 )
 
@@ -50,6 +51,7 @@ counts make in your fabric: finished x written stitches per cm / own stitches pe
     request=SizeMatchesRequestSchema,
     answer=SizeMatchesSchema,
     call=match_sizes,
+    check=match_problems,
 )
 
 OPERATIONS = (SIZE_GRADINGS, SIZE_MATCHES)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grading_core.yarn.estimates import yarn_estimates
+from grading_core.yarn.estimates import estimate_problems, yarn_estimates
 from grading_core.yarn.strands import hold_together
 from service.media import PER_SIZE
 from service.operation import Operation
@@ -39,6 +39,7 @@ its range and a word on what it assumes. Where the yarns' colours are sent, ever
     request=YarnEstimatesRequestSchema,
     answer=YarnEstimatesSchema,
     call=yarn_estimates,
+    check=estimate_problems,
     media=PER_SIZE,
 )
 

@@ -7,15 +7,16 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, ClassVar
 
-from marshmallow import RAISE, Schema, ValidationError, missing
+from marshmallow import RAISE, Schema, missing
 
+from grading_core.unknown import UnknownError, told, unknown
+from service.flaws import Flaw, FormCode, FormError, wrong_type
 from service.lengths import LengthWriter
 from service.printing import PrintSettings
 from service.schemas.records import part_builders, path_to
 from service.schemas.writing import Write, compiled_writer
 
-NOT_AN_OBJECT = "must be an object."
-UNKNOWN = "is not a field here."
+_NOT_A_FIELD = "is not a field here."
 
 MAX_FIELDS = 200
 """No object has as many fields."""
@@ -36,14 +37,15 @@ class Rule:
         """Whether an object keeps to the rule."""
         return self.least <= self._sent(data) <= self.most
 
-    def sentence(self, data: dict[str, Any]) -> str:
+    def flaw(self, data: dict[str, Any]) -> Flaw:
         """How an object breaks the rule."""
         sent = self._sent(data)
         amount = "exactly" if self.least == self.most else "at least" if sent < self.least else "at most"
         limit = self.least if sent < self.least else self.most
         listed = f"{', '.join(self.names[:-1])} or {self.names[-1]}"
         number = {1: "one"}.get(limit, str(limit))
-        return f"must have {amount} {number} of {listed}; {sent or 'none'} were sent."
+        code = FormCode.ONE_REQUIRED if sent < self.least else FormCode.MUTUALLY_EXCLUSIVE
+        return Flaw(code, f"must have {amount} {number} of {listed}; {sent or 'none'} were sent.")
 
     def contract(self) -> dict[str, Any]:
         """The rule in JSON Schema, for `allOf`: what stands beside `properties` generators take for the object."""
@@ -66,6 +68,7 @@ class StrictSchema(Schema):
     stays a dict. A field's attribute there has its name (see `records`), its default and its choices. inline:
     attributes that are records themselves, whose fields stand among the object's own. outcome: the attribute that holds
     what was made, or an `Impossible` (see `writing`). ending: the fields that follow all others, in their order.
+    example: JSON of a short object that would do, in a request.
 
     Loading is our own and knows no hooks: the better part of a request's time would go into
     marshmallow's, and a strict schema needs none of them.
@@ -81,6 +84,7 @@ class StrictSchema(Schema):
     outcome: ClassVar[str | None] = None
     ending: ClassVar[tuple[str, ...]] = ("sources", "warnings", "meta")
     rules: ClassVar[tuple[Rule, ...]] = ()
+    example: ClassVar[str] = ""
 
     def __init__(self, **options: Any) -> None:
         self.paths: dict[str, tuple[str, ...]] = {}
@@ -107,29 +111,41 @@ class StrictSchema(Schema):
 
         usual: the record from which it takes what isn't sent; the record's own defaults unless given.
 
-        Raises `ValidationError`, whose messages name every wrong place: by field, by index, and under
-        None what is wrong with the object itself.
+        Raises `FormError`, which names every wrong place: by field, by index, and under None what is wrong with the
+        object itself.
         """
         if type(data) is not dict:
-            raise ValidationError(NOT_AN_OBJECT)
+            raise FormError(wrong_type("an object", self.example))
         if len(data) > MAX_FIELDS:
-            raise ValidationError(f"must have at most {MAX_FIELDS} fields and has {len(data)}.")
+            detail = f"must have at most {MAX_FIELDS} fields and has {len(data)}."
+            raise FormError(Flaw(FormCode.TOO_LONG, detail))
         loaded: dict[str, Any] = {}
         errors: dict[str | None, Any] = {}
         for name, field in self.load_fields.items():
             try:
                 value = field.deserialize(data.get(name, missing))
-            except ValidationError as error:
-                errors[name] = error.messages
-            else:
-                if value is not missing:
-                    loaded[name] = value
+            except FormError as error:
+                errors[name] = error.wrong
+                value = error.known
+            if value is not missing:
+                loaded[name] = value
         if not data.keys() <= self.load_fields.keys():
-            errors |= {name: [UNKNOWN] for name in data if name not in self.load_fields}
-        if broken := [rule.sentence(data) for rule in self.rules if not rule.holds(data)]:
-            errors[None] = broken
+            names = self.load_fields.keys()
+            errors |= {
+                name: Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, names) for name in data if name not in names
+            }
+        if broken := [rule for rule in self.rules if not rule.holds(data)]:
+            errors[None] = [rule.flaw(data) for rule in broken]
+            # which of them was meant isn't known
+            loaded |= {name: unknown() for rule in broken for name in rule.names}
         if errors:
-            raise ValidationError(errors)
+            raise self._refused(errors, loaded, usual)
+        try:
+            return self._built(loaded, usual)
+        except UnknownError:
+            return unknown()
+
+    def _built(self, loaded: dict[str, Any], usual: Any) -> Any:
         return self.build(loaded) if usual is None else replace(usual, **self._by_attribute(loaded))
 
     def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
@@ -138,6 +154,14 @@ class StrictSchema(Schema):
         data: a valid request.
         """
         return PrintSettings()
+
+    def _refused(self, errors: dict[str | None, Any], loaded: dict[str, Any], usual: Any) -> FormError:
+        """Why an object is refused, with what else building it finds."""
+        try:
+            return FormError(errors, told(self._built, loaded, usual))
+        except FormError as more:
+            of_fields = more.wrong if isinstance(more.wrong, dict) else {}
+            return FormError({**of_fields, **errors}, more.known)
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid object becomes."""

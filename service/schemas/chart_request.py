@@ -5,8 +5,6 @@ from __future__ import annotations
 from base64 import b64decode
 from typing import Any, ClassVar
 
-from marshmallow import ValidationError
-
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor, Chart, Colour
 from grading_core.chart.request import (
     BodyShaping,
@@ -17,7 +15,9 @@ from grading_core.chart.request import (
     SeamStitches,
 )
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
+from grading_core.unknown import known
 from service.charts import chart_of_pixels
+from service.flaws import FormError
 from service.lengths import LengthWriter
 from service.png_chart import MAX_BYTES, read_png
 from service.schemas.base import StrictSchema, exactly_one_of
@@ -63,6 +63,8 @@ class Column(Number):
 class ChartColourSchema(StrictSchema):
     """A colour of a chart."""
 
+    example = '{"name": "sand", "hex": "#e8d9b5"}'
+
     record = Colour
 
     name = Text("For people.", required=True, most=60)
@@ -71,6 +73,8 @@ class ChartColourSchema(StrictSchema):
 
 class ChartSchema(StrictSchema):
     """A colourwork chart, as it is seen: rows of characters, or a PNG of one pixel a stitch."""
+
+    example = '{"rows": ["..#..", ".###.", "#####"]}'
 
     record = Chart
     one_drawing = exactly_one_of("rows", "png")
@@ -81,6 +85,7 @@ class ChartSchema(StrictSchema):
         "string is column 1. All rows are equally long.",
         least=1,
         most=MAX_ROWS,
+        example='["..#..", ".###.", "#####"]',
     )
     png = Base64(
         f"A PNG file in base64, one pixel a stitch, of at most {MAX_BYTES // 1024} KiB, {MAX_COLUMNS} x "
@@ -99,6 +104,7 @@ class ChartSchema(StrictSchema):
         "its hex.",
         least=1,
         most=MAX_COLOURS,
+        example='{".": {"name": "sand"}}',
     )
 
     def build(self, loaded: dict[str, Any]) -> Chart:
@@ -106,12 +112,12 @@ class ChartSchema(StrictSchema):
         png, colours = loaded.pop("png", None), loaded.pop("colours", None)
         if png is None:
             if colours is None:
-                colours = {symbol: Colour(symbol) for symbol in dict.fromkeys("".join(loaded["rows"]))}
+                colours = {symbol: Colour(symbol) for symbol in dict.fromkeys("".join(map(known, loaded["rows"])))}
             return Chart(colours=colours, **loaded)
         try:
             pixels = read_png(b64decode(png))
-        except ValidationError as error:
-            raise ValidationError({"png": error.messages}) from None
+        except FormError as error:
+            raise FormError({"png": error.wrong}) from None
         return chart_of_pixels(pixels, colours, **loaded)
 
     def write(self, value: Chart, length: LengthWriter) -> dict[str, Any]:
@@ -136,6 +142,8 @@ class ChartAnchorSchema(StrictSchema):
     A whole number needs an odd count of stitches, a half an even one.
     """
 
+    example = '{"back": 3, "front": 3, "sleeve": 3}'
+
     record = Anchor
 
     back = _anchor_field("the back")
@@ -149,6 +157,8 @@ def _width_field(section: str) -> Whole:
 
 class MinimumWidthSchema(StrictSchema):
     """The stitches, inclusive, from which a section is wide enough for the motif; narrower it stays plain."""
+
+    example = '{"body": 20, "sleeve": 20}'
 
     record = MinimumWidth
 
@@ -168,6 +178,8 @@ def _seam_field(place: str) -> Whole:
 class SeamStitchesSchema(StrictSchema):
     """Plain stitches that break the chart below the split. They are part of the underarm."""
 
+    example = '{"body": 1, "sleeve": 1}'
+
     record = SeamStitches
 
     body = _seam_field("At each side of the body")
@@ -176,6 +188,8 @@ class SeamStitchesSchema(StrictSchema):
 
 class BodyShapingSchema(StrictSchema):
     """A body round that changes the body, the same at either side of back and front."""
+
+    example = '{"round": 12, "stitches": -4}'
 
     record = BodyShaping
 
@@ -191,6 +205,8 @@ class BodyShapingSchema(StrictSchema):
 
 class ChartSizeSchema(StrictSchema):
     """One size: all counts that the chart's place depends on."""
+
+    example = '{"label": "S", "rounds": 60, "neck": {"back": 35, "front": 35, "sleeve": 13}}'
 
     record = ChartSize
 
@@ -214,6 +230,7 @@ class ChartSizeSchema(StrictSchema):
         Whole("Counted from 1 after the split.", minimum=1, maximum=MAX_ROUNDS),
         "The sleeve rounds that take two stitches from the sleeve, one at either side of its underarm.",
         most=MAX_ROUNDS,
+        example="[12, 24]",
     )
 
 

@@ -11,7 +11,8 @@ from grading_core.rounding import CountRule
 from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT, InchConvention, Unit, to_cm
 from service.errors import pointer
 from service.lengths import REQUEST_UNIT, in_request_unit
-from service.schemas.base import StrictSchema
+from service.schemas.base import StrictSchema, exactly_one_of
+from service.schemas.codes import CodeField
 from service.schemas.containers import ByType, Items, Nested
 from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
 from service.schemas.writing import Write, added_later, write_length
@@ -57,11 +58,14 @@ class AnswerSizesSchema(StrictSchema):
         "to leave a size out of the grading, don't send it.",
         least=1,
         most=MAX_SIZES,
+        example='["S", "M"]',
     )
 
 
 class GaugeSchema(StrictSchema):
     """Stitches and rows counted over a span of blocked fabric."""
+
+    example = '{"stitches": 22, "rows": 31}'
 
     stitches = Number("Stitches counted.", minimum=0.5, maximum=1000, required=True, unit="stitches")
     rows = Number("Rows or rounds counted.", minimum=0.5, maximum=1000, required=True, unit="rows")
@@ -76,6 +80,8 @@ class GaugeSchema(StrictSchema):
 
 class CountRuleSchema(StrictSchema):
     """Which counts are permitted: a multiple, plus a remainder."""
+
+    example = '{"multiple": 4, "plus": 2}'
 
     record: ClassVar[type[Any] | None] = CountRule
 
@@ -120,7 +126,7 @@ class WarningSchema(StrictSchema):
 
     record = Remark
 
-    code = Text("Stable, for programs.", required=True, pattern="[a-z0-9_]+")
+    code = CodeField("WarningCode", required=True)
     message = Prose("For people.", required=True)
     size = Prose("The size that it concerns.")
     pointer = Prose("The place in the request that it is about, a JSON Pointer (RFC 6901).", source=_pointer)
@@ -156,9 +162,13 @@ class ComputedSchema(AnswerSchema):
 
 
 class WrongPlaceSchema(StrictSchema):
-    """One wrong place in a request."""
+    """One wrong place in a request: in its body, or a query parameter."""
 
-    pointer = Prose("A JSON Pointer (RFC 6901) into the request.", required=True)
+    one_place = exactly_one_of("pointer", "parameter")
+
+    pointer = Prose("A JSON Pointer (RFC 6901) into the body.")
+    parameter = Prose("The name of a query parameter.")
+    code = CodeField("ErrorCode", required=True)
     detail = Prose("What is wrong there.", required=True)
 
 

@@ -6,9 +6,10 @@ from dataclasses import fields as fields_of
 from dataclasses import is_dataclass
 from typing import Any
 
-from marshmallow import ValidationError, fields
+from marshmallow import fields
 
-from service.schemas.base import NOT_AN_OBJECT, StrictSchema
+from service.flaws import Flaw, FormCode, FormError, any_of, wrong_type
+from service.schemas.base import StrictSchema
 from service.schemas.fields import Choice, Describe, Number, Prose, StrictField, Text
 from service.schemas.records import Attribute, sent_as
 from service.schemas.writing import Write
@@ -48,20 +49,27 @@ class Items(StrictField, fields.List[Any]):
         limits = {"minItems": self.least or None, "maxItems": self.most}
         return {"type": "array"} | {name: limit for name, limit in limits.items() if limit is not None}
 
+    def sample(self) -> str:
+        """As told, or of one item."""
+        item = _sample(self.inner)
+        return f"[{item}]" if item and not self.example else self.example
+
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not list:
-            raise ValidationError("must be a list.")
+            raise FormError(wrong_type("a list", self.sample()))
         if len(value) < self.least or (self.most is not None and len(value) > self.most):
             limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
-            raise ValidationError(f"must have {limits} items and has {len(value)}.")
+            code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
+            raise FormError(Flaw(code, f"must have {limits} items and has {len(value)}."))
         loaded, errors = [], {}
         for place, each in enumerate(value):
             try:
                 loaded.append(self.inner.deserialize(each))
-            except ValidationError as error:
-                errors[place] = error.messages
+            except FormError as error:
+                errors[place] = error.wrong
+                loaded.append(error.known)
         if errors:
-            raise ValidationError(errors)
+            raise FormError(errors, tuple(loaded))
         return tuple(loaded)
 
 
@@ -93,6 +101,10 @@ class Nested(StrictField, fields.Nested):
     def contract(self, describe: Describe) -> dict[str, Any]:
         """Nothing beside the schema's own."""
         return {}
+
+    def sample(self) -> str:
+        """As told, or the schema's."""
+        return self.example or self.schema.example
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         return self.schema.load(value, usual=self._usual)
@@ -145,18 +157,30 @@ class Mapping(StrictField):
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not dict:
-            raise ValidationError(NOT_AN_OBJECT)
+            raise FormError(wrong_type("an object", self.sample()))
         if not self.least <= len(value) <= self.most:
-            raise ValidationError(f"must have {self.least} to {self.most} fields and has {len(value)}.")
+            code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
+            raise FormError(Flaw(code, f"must have {self.least} to {self.most} fields and has {len(value)}."))
         loaded, errors = {}, {}
         for name, below in value.items():
             try:
-                loaded[self.keys.deserialize(name)] = self.values.deserialize(below)
-            except ValidationError as error:
-                errors[name] = error.messages
+                key = self.keys.deserialize(name)
+            except FormError as error:
+                errors[name] = self._not_a_field(name) if isinstance(self.keys, Choice) else error.wrong
+                continue
+            try:
+                loaded[key] = self.values.deserialize(below)
+            except FormError as error:
+                errors[name] = error.wrong
+                loaded[key] = error.known
         if errors:
-            raise ValidationError(errors)
+            raise FormError(errors, loaded)
         return loaded
+
+    def _not_a_field(self, name: str) -> Flaw:
+        assert isinstance(self.keys, Choice)
+        detail = f"is not a field here, which has: {', '.join(self.keys.choices)}."
+        return Flaw(FormCode.UNKNOWN_FIELD, detail, name, self.keys.choices)
 
 
 TYPE_NAME = "x-type-name"
@@ -212,13 +236,13 @@ class ByType(_Union):
         )
         self.alternatives = [field for _, _, field in named if field]
         self._by_type = {kind: field for _, kinds, field in named if field for kind in kinds}
-        self._wanted = f"must be {' or '.join(name for name, _, field in named if field)}."
+        self._wanted = any_of([name for name, _, field in named if field])
         super().__init__(description, **options)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         field = self._by_type.get(type(value))
         if field is None:
-            raise ValidationError(self._wanted)
+            raise FormError(wrong_type(self._wanted, *map(_sample, self.alternatives)))
         return field.deserialize(value)
 
 
@@ -231,13 +255,23 @@ class ByField(_Union):
     def __init__(self, name: str, *, having: Nested, lacking: Nested, **options: Any) -> None:
         self.name_told_by = name
         self.alternatives = [having, lacking]
+        self._usual = lacking
         super().__init__(**options)
+
+    def sample(self) -> str:
+        """The one that lacks the field."""
+        return _sample(self._usual)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not dict:
-            raise ValidationError(NOT_AN_OBJECT)
+            raise FormError(wrong_type("an object", self.sample()))
         field = self.alternatives[0 if self.name_told_by in value else 1]
         return field.deserialize(value)
+
+
+def _sample(field: fields.Field[Any]) -> str:
+    assert isinstance(field, StrictField)
+    return field.sample()
 
 
 def _writer(field: fields.Field[Any]) -> Write | None:

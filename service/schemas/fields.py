@@ -13,15 +13,22 @@ from fractions import Fraction
 from math import isfinite
 from typing import Any, ClassVar
 
-from marshmallow import ValidationError, fields, missing
+from marshmallow import fields, missing
 
 from grading_core.units import exact, to_cm, to_places
+from grading_core.unknown import told
+from service.flaws import Flaw, FormCode, FormError, wrong_type
 from service.lengths import REQUEST_UNIT
 from service.retirement import Retirement
 from service.schemas.records import Attribute, choices_of, sent_as
 from service.schemas.writing import Write
 
-_MESSAGES: dict[str, str | list[Any] | dict[Any, Any]] = {"required": "is required.", "null": "must not be null."}
+_REQUIRED = Flaw(FormCode.REQUIRED, "is required.")
+_NULL = Flaw(FormCode.NULL, "must not be null.")
+_NUMBER = wrong_type("a number")
+_WHOLE = wrong_type("a whole number")
+_TEXT = wrong_type("text")
+_FLAG = wrong_type("true or false")
 _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 
@@ -37,7 +44,7 @@ class StrictField(fields.Field[Any]):
     the contract. retirement: where the field will go. source: in the record, where it isn't the attribute of the
     field's name: another attribute (dotted for one of an attribute's), or for an answer a function of the record, or of
     its outcome where the schema has one. part: the part of an answer that it belongs to, where a request may leave that
-    out.
+    out. example: short JSON that would do, for whoever sends a value of a wrong type.
     """
 
     json_type: ClassVar[str]
@@ -53,10 +60,12 @@ class StrictField(fields.Field[Any]):
         retirement: Retirement | None = None,
         source: str | Callable[[Any], Any] | None = None,
         part: str | None = None,
+        example: str = "",
         **marshmallow: Any,
     ) -> None:
         self.source = source
         self.part = part
+        self.example = example
         told = {"description": description or missing, "default": default, "x-unit": unit or missing}
         if retirement:
             told |= retirement.contract(description)
@@ -65,7 +74,6 @@ class StrictField(fields.Field[Any]):
             load_default=default,
             allow_none=nullable,
             metadata={name: value for name, value in told.items() if value is not missing},
-            error_messages=_MESSAGES,
             **marshmallow,
         )
 
@@ -73,13 +81,17 @@ class StrictField(fields.Field[Any]):
         """What a JSON value is loaded as, or the default where it is missing."""
         if value is missing:
             if self.required:
-                raise self.make_error("required")
+                raise FormError(_REQUIRED)
             return self.load_default
         if value is None:
             if not self.allow_none:
-                raise self.make_error("null")
+                raise FormError(_NULL)
             return None
         return self._deserialize(value, None, None)
+
+    def sample(self) -> str:
+        """JSON that would do; empty where none is needed."""
+        return self.example
 
     def link(self, attribute: Attribute) -> None:
         """Take from the core's record what it says of the field: its default, for the contract."""
@@ -132,13 +144,13 @@ class Number(StrictField):
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         kind = type(value)
         if kind is not int and not (kind is float and isfinite(value)):
-            raise ValidationError("must be a number.")
+            raise FormError(_NUMBER)
         if (
             (self.minimum is not None and value < self.minimum)
             or (self.above is not None and value <= self.above)
             or (self.maximum is not None and value > self.maximum)
         ):
-            raise ValidationError(self._range())
+            raise FormError(Flaw(FormCode.OUT_OF_RANGE, self._range()))
         return self._exactly(value)
 
     def _exactly(self, value: int | float) -> Any:
@@ -170,7 +182,7 @@ class Length(Number):
         super().__init__(description, unit="the request's `unit`", **options)
 
     def _exactly(self, value: int | float) -> Any:
-        return to_cm(value, REQUEST_UNIT.get())
+        return told(to_cm, value, REQUEST_UNIT.get())
 
     def link(self, attribute: Attribute) -> None:
         """A length has no default for the contract but 0, since a number would depend on the request's unit."""
@@ -186,7 +198,7 @@ class Whole(Number):
     def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
         kind = type(value)
         if kind is not int and not (kind is float and value.is_integer()):
-            raise ValidationError("must be a whole number.")
+            raise FormError(_WHOLE)
         return super()._deserialize(value, *arguments, **options)
 
     def _exactly(self, value: int | float) -> Any:
@@ -230,13 +242,14 @@ class Text(StrictField):
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not str:
-            raise ValidationError("must be text.")
+            raise FormError(_TEXT)
         if not self.least <= len(value) <= self.most:
-            raise ValidationError(f"must have {self.least} to {self.most} characters.")
+            code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
+            raise FormError(Flaw(code, f"must have {self.least} to {self.most} characters."))
         if self.pattern and not self.pattern.fullmatch(value):
-            raise ValidationError(f"must be {self.pattern_detail}.")
+            raise FormError(Flaw(FormCode.WRONG_FORMAT, f"must be {self.pattern_detail}."))
         if _CONTROL_CHARACTER.search(value):
-            raise ValidationError("must not have control characters.")
+            raise FormError(Flaw(FormCode.WRONG_FORMAT, "must not have control characters."))
         return value
 
 
@@ -259,7 +272,7 @@ class Prose(StrictField):
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not str:
-            raise ValidationError("must be text.")
+            raise FormError(_TEXT)
         return value
 
 
@@ -282,9 +295,14 @@ class Choice(StrictField):
         self.choices = self.choices or choices_of(attribute.hint)
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
+        if type(value) is not str:
+            raise FormError(Flaw(FormCode.WRONG_TYPE, self._wanted()))
         if value not in self.choices:
-            raise ValidationError(f"must be one of: {', '.join(self.choices)}.")
+            raise FormError(Flaw(FormCode.NOT_ONE_OF, self._wanted(), value, self.choices))
         return value
+
+    def _wanted(self) -> str:
+        return f"must be one of: {', '.join(self.choices)}."
 
 
 class OpenChoice(Prose):
@@ -310,5 +328,5 @@ class Flag(StrictField):
 
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not bool:
-            raise ValidationError("must be true or false.")
+            raise FormError(_FLAG)
         return value

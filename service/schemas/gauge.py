@@ -28,6 +28,8 @@ MAX_ITEMS = 500
 class ConversionItemSchema(StrictSchema):
     """One thing to convert: a width, a length along the rows, or a written count."""
 
+    example = '{"across": 107}'
+
     record = Item
     one_amount = exactly_one_of(*KINDS)
 
@@ -40,7 +42,7 @@ class ConversionItemSchema(StrictSchema):
 
     def build(self, loaded: dict[str, Any]) -> Item:
         """The item, its amount under what it is an amount of."""
-        [kind] = [kind for kind in KINDS if kind in loaded]
+        kind = next(kind for kind in KINDS if kind in loaded)
         return Item(kind, Fraction(loaded.pop(kind)), **loaded)
 
 

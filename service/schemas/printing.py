@@ -25,6 +25,7 @@ class PrintSettingsSchema(StrictSchema):
 
     record = PrintSettings
     inline = ("printing",)
+    example = '{"decimal_mark": ","}'
 
     cm_step = Number("To what centimetres are rounded; a tie goes up.", minimum=FINEST_STEP, maximum=10, unit="cm")
     inch_step = Number(

@@ -43,6 +43,7 @@ from service.schemas.chart_rounds import (
     sleeve_rounds,
     yoke_rounds,
 )
+from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Whole
@@ -201,6 +202,7 @@ class PulloverSizeSchema(StrictSchema):
 
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
+    code = CodeField("ReasonCode", "The kind of reason, for programs.")
     reason = Prose("Why it can't.")
     nearest = Items(
         Nested(NearestSchema), "Each alone makes it feasible as it stands, all obstacles in its way considered."

@@ -25,6 +25,7 @@ from grading_core.pullover.request import (
     YokeWishes,
 )
 from grading_core.pullover.size_run import GIRTHS
+from grading_core.unknown import told
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
@@ -42,8 +43,8 @@ def _length(description: str = "", **options: Any) -> Length:
 def _per_size(description: str, **options: Any) -> ByType:
     return ByType(
         f"{description} One length, one per size, or even steps from the first size to the last.",
-        number=_length(),
-        items=Items(_length(), least=1, most=MAX_SIZES),
+        number=_length(example="24"),
+        items=Items(_length(), least=1, most=MAX_SIZES, example="[22, 23, 24]"),
         record=Nested(EaseStepsSchema),
         type_name="LengthPerSize",
         **options,
@@ -51,11 +52,11 @@ def _per_size(description: str, **options: Any) -> ByType:
 
 
 def _extra_per_size(description: str) -> ByType:
-    length = Length(minimum=0, maximum=MAX_LENGTH)
+    length = Length(minimum=0, maximum=MAX_LENGTH, example="3")
     return ByType(
         f"{description} One length, one per size, or even steps from the first size to the last; 0 for none.",
         number=length,
-        items=Items(length, least=1, most=MAX_SIZES),
+        items=Items(length, least=1, most=MAX_SIZES, example="[0, 2, 3]"),
         record=Nested(EaseStepsSchema),
         type_name="ExtraPerSize",
     )
@@ -68,6 +69,8 @@ def _count_rule(of: str) -> Nested:
 class PulloverGaugesSchema(StrictSchema):
     """The gauges of the fabrics, each measured in the round and blocked; each part uses its own."""
 
+    example = '{"plain": {"stitches": 22, "rows": 31}}'
+
     record = Gauges
 
     plain = Nested(GaugeSchema, "Of everything that no other gauge is sent for.", required=True)
@@ -78,6 +81,8 @@ class PulloverGaugesSchema(StrictSchema):
 class NeckSharesSchema(StrictSchema):
     """How the neck's stitches without the raglan lines are shared, in any measure: 3, 3 and 1, or 33, 33 and 17."""
 
+    example = '{"back": 3, "front": 3, "sleeve": 1}'
+
     record = Shares
 
     back = Number("Of the back.", required=True, minimum=0.01, maximum=1000)
@@ -87,6 +92,8 @@ class NeckSharesSchema(StrictSchema):
 
 class NeckWishesSchema(StrictSchema):
     """The neck."""
+
+    example = '{"circumference": 48}'
 
     record = NeckWishes
 
@@ -126,6 +133,8 @@ class NeckWishesSchema(StrictSchema):
 class YokeWishesSchema(IncreaseOptionsSchema):
     """The yoke and the split."""
 
+    example = '{"depth": 24}'
+
     record = YokeWishes
     inline = ("options",)
 
@@ -151,6 +160,8 @@ class YokeWishesSchema(IncreaseOptionsSchema):
 class RibbedEdgeWishesSchema(StrictSchema):
     """A ribbed hem or cuff."""
 
+    example = '{"height": 5}'
+
     record = EdgeWishes
 
     height = _length("2 in, for a young child 1 in, unless sent.")
@@ -159,6 +170,8 @@ class RibbedEdgeWishesSchema(StrictSchema):
 
 class BodyLevelSchema(StrictSchema):
     """A height at which the body is to have its own circumference."""
+
+    example = '{"measurement": "waist", "below": 16}'
 
     record = LevelWish
 
@@ -169,6 +182,8 @@ class BodyLevelSchema(StrictSchema):
 class BustDartsWishesSchema(StrictSchema):
     """Short rows over the front that make room for the bust: none unless sent, and none beside a chart that runs on."""
 
+    example = '{"extra": 3}'
+
     record = DartWishes
 
     extra = _extra_per_size("The length that they add to the front.")
@@ -176,6 +191,8 @@ class BustDartsWishesSchema(StrictSchema):
 
 class BodyWishesSchema(StrictSchema):
     """The body."""
+
+    example = '{"length": 38}'
 
     record = BodyWishes
 
@@ -193,6 +210,8 @@ class BodyWishesSchema(StrictSchema):
 
 class SleeveWishesSchema(StrictSchema):
     """Each sleeve."""
+
+    example = '{"style": "short"}'
 
     record = SleeveWishes
 
@@ -213,6 +232,8 @@ class SleeveWishesSchema(StrictSchema):
 
 class BandWishesSchema(StrictSchema):
     """The neckband."""
+
+    example = '{"height": 2.5}'
 
     record: ClassVar[type[Any] | None] = BandWishes
 
@@ -242,6 +263,8 @@ class BandChangeSchema(BandWishesSchema):
 class PulloverChartSchema(ChartOptionsSchema):
     """A colourwork chart on the pullover; the fields are those of `POST /v1/chart-placements`."""
 
+    example = '{"chart": {"rows": ["..#..", ".###.", "#####"]}}'
+
     record = ChartWishes
 
     anchor = Nested(
@@ -253,6 +276,8 @@ class PulloverChartSchema(ChartOptionsSchema):
 
 class YarnWishesSchema(StrictSchema):
     """The yarn, one for all colours."""
+
+    example = '{"metres_per_100g": 400}'
 
     record = YarnWishes
 
@@ -284,6 +309,8 @@ class PulloverChangesSchema(StrictSchema):
     Another gauge or ease makes the counts anew, unless `keep_counts` keeps the written ones at the other gauge.
     Everything else keeps the design's counts at neck and split.
     """
+
+    example = '{"yoke": {"rounds_change": -4}}'
 
     record = Changes
     one_gauge = at_most_one_of("gauge", "gauges")
@@ -341,10 +368,11 @@ class PulloversRequestSchema(BodiesSchema, PrintedRequestSchema):
         "chart round by round; both stand in `sizes` and imply it. Warnings and changed numbers are always there.",
         least=1,
         most=len(get_args(AnswerPart)),
+        example='["table", "instructions"]',
     )
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """The request; changes that change nothing are none."""
-        if loaded.get("changes") == Changes():
+        if told(lambda: loaded.get("changes") == Changes()) is True:
             del loaded["changes"]
         return super().build(_with_gauges(loaded))

@@ -20,6 +20,7 @@ from grading_core.yoke.result import (
     YokeStitches,
 )
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
+from service.schemas.codes import CodeField
 from service.schemas.common import (
     MAX_LABEL,
     MAX_LENGTH,
@@ -39,6 +40,8 @@ from service.schemas.writing import Write
 class SectionsSchema(StrictSchema):
     """Stitches of the sections between the raglan lines."""
 
+    example = '{"back": 34, "front": 34, "sleeve": 12}'
+
     record = Sections
 
     back = Whole("The back.", required=True, minimum=0, maximum=MAX_STITCHES, unit="stitches")
@@ -48,6 +51,8 @@ class SectionsSchema(StrictSchema):
 
 class IncreaseRoundSchema(StrictSchema):
     """One increase round. The numbers are increases at each edge of that kind."""
+
+    example = '{"round": 2, "body": 1, "sleeve": 1}'
 
     record = IncreaseRound
     body_or_back = at_most_one_of("body", "back")
@@ -118,6 +123,11 @@ class RaglanOptionsSchema(IncreaseOptionsSchema, AnswerSizesSchema, PrintedReque
 class YokeSchema(StrictSchema):
     """One size's yoke, from the neck to the split."""
 
+    example = (
+        '{"label": "S", "rounds": 60, "neck": {"back": 34, "front": 34, "sleeve": 12}, '
+        '"split": {"back": 82, "front": 82, "sleeve": 50}}'
+    )
+
     record = YokeRequest
     one_height = exactly_one_of("rounds", "depth")
 
@@ -139,6 +149,8 @@ class RaglanSchedulesRequestSchema(RaglanOptionsSchema):
 
 class AdjustmentSchema(StrictSchema):
     """How much deeper or shallower."""
+
+    example = '{"rounds_change": -4}'
 
     record = Adjustment
     one_amount = exactly_one_of("depth", "depth_change", "rounds", "rounds_change", "own_rows")
@@ -277,6 +289,7 @@ class RaglanScheduleSchema(StrictSchema):
     rounds = Whole("Of the yoke.", required=True, minimum=1, unit="rounds", source="yoke.rounds")
     depth = Nested(LengthSchema, "Of the yoke.", required=True)
     difference = Nested(LengthSchema, "`depth` minus the depth asked for, where one was.")
+    code = CodeField("ReasonCode", "The kind of reason, for programs.")
     reason = Text("Why it is not feasible.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
     body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
@@ -366,6 +379,7 @@ class YokeOptionSchema(StrictSchema):
     )
     difference = Nested(LengthSchema, "`depth` minus the depth wanted, where one is.")
     shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")
+    code = CodeField("ReasonCode", "The kind of reason, for programs.")
     reason = Text("Why it can't be done.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make it possible.", most=20)
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")

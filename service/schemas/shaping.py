@@ -19,6 +19,7 @@ from grading_core.shaping_plans import (
     ShapingSchedules,
 )
 from service.schemas.base import StrictSchema
+from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, NearestSchema
 from service.schemas.containers import ByField, Items, Nested
 from service.schemas.fields import Choice, Flag, Text, Whole
@@ -33,6 +34,8 @@ def _where_it_has(name: str) -> Callable[[RowSchedule | AcrossSchedule], Any]:
 
 class RowPlanSchema(StrictSchema):
     """Stitches to be gained or lost over rows or rounds."""
+
+    example = '{"name": "sleeve", "stitches": 60, "to": 46, "rows": 90}'
 
     record = RowPlan
 
@@ -57,6 +60,8 @@ class RowPlanSchema(StrictSchema):
 
 class AcrossPlanSchema(StrictSchema):
     """Stitches to be gained or lost evenly across one row or round."""
+
+    example = '{"name": "hem", "stitches": 112, "across": 16, "change": "increase"}'
 
     record = AcrossPlan
 
@@ -117,6 +122,7 @@ class ShapingScheduleSchema(StrictSchema):
 
     name = Text("As sent.", required=True, most=100, source="plan.name")
     feasible = Flag("Whether the shapings fit.", required=True)
+    code = CodeField("ReasonCode", "The kind of reason, for programs.")
     reason = Text("Why they don't.", most=2000)
     nearest = Items(Nested(NearestSchema), "What alone would make them fit.", most=20)
     intervals = Items(

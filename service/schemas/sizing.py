@@ -51,11 +51,13 @@ def _body(measurement: Measurement) -> Length:
 
 
 def _ease(description: str = "", **options: Any) -> Length:
-    return Length(description, minimum=-MAX_BODY, maximum=MAX_BODY, **options)
+    return Length(description, minimum=-MAX_BODY, maximum=MAX_BODY, example="10", **options)
 
 
 class EaseStepsSchema(StrictSchema):
     """Ease in even steps over the sizes, in the order they are sent."""
+
+    example = '{"from": 8, "to": 12}'
 
     record = EvenSteps
 
@@ -70,6 +72,8 @@ class EaseStepsSchema(StrictSchema):
 
 class CustomSizeSchema(StrictSchema):
     """A size of your own table: its label and the body measurements that you know."""
+
+    example = '{"label": "S", "bust": 84}'
 
     some_measurement = at_least_one_of(*MEASUREMENTS)
 
@@ -100,6 +104,7 @@ class BodiesSchema(AnswerSizesSchema):
         "Which sizes of the table, in the order of the answer; all of them unless sent. Not beside `sizes`.",
         least=1,
         most=MAX_SIZES,
+        example='["S", "M", "L"]',
     )
     sizes = Items(Nested(CustomSizeSchema), "Your own body table.", least=1, most=MAX_SIZES)
     within = Choice(description="Which part of a published range counts as the body.")
@@ -113,11 +118,12 @@ def ease_field(*measurements: str, description: str) -> Mapping:
         ByType(
             "One number, one per size, or even steps from the first size to the last.",
             number=_ease(),
-            items=Items(_ease(), least=1, most=MAX_SIZES),
+            items=Items(_ease(), least=1, most=MAX_SIZES, example="[8, 10, 12]"),
             record=Nested(EaseStepsSchema),
         ),
         f"By measurement: finished garment minus body, negative where the fabric is to stretch. {description}",
         most=len(measurements),
+        example='{"bust": 10}',
     )
 
 
@@ -134,23 +140,28 @@ class SizeGradingsRequestSchema(BodiesSchema, PrintedRequestSchema):
         Nested(CountRuleSchema),
         "By measurement: which counts are permitted. The nearest whole number unless sent.",
         most=len(MEASUREMENTS),
+        example='{"bust": {"multiple": 4}}',
     )
 
 
 class MatchedGradingSchema(SizeGradingsRequestSchema):
     """A size grading, as `POST /v1/size-gradings` takes it; only its bust is looked at, not how it is printed."""
 
+    example = '{"gauge": {"stitches": 22, "rows": 31}, "body_table": "women"}'
+
     unit = Choice("cm", "in", description="The unit of the grading's lengths; the request's unless sent.")
 
     def load(self, data: Any, **options: Any) -> Any:
         """The grading, its lengths read in its own unit."""
-        own = data.get("unit") if isinstance(data, dict) else None
-        with lengths_in(own or REQUEST_UNIT.get()):
+        own = data.get("unit") if type(data) is dict else None
+        with lengths_in(REQUEST_UNIT.get() if own is None else own):
             return super().load(data, **options)
 
 
 class FinishedBustSchema(StrictSchema):
     """A size as the pattern prints it."""
+
+    example = '{"label": "S", "bust": 96}'
 
     record = FinishedSize
 

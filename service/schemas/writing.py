@@ -1,7 +1,7 @@
 """How an answer's schema writes a record.
 
-Where a schema has an outcome, `feasible`, `reason`, `nearest` and `together` say of it what they are called; fields of
-what was made are left out where it is impossible.
+Where a schema has an outcome, `feasible`, `code`, `reason`, `nearest` and `together` say of it what they are called;
+fields of what was made are left out where it is impossible.
 
 A writer is compiled once per schema, as the standard library's dataclasses compile their `__init__`: an answer has
 hundreds of objects, and a loop over their fields takes three times as long as the display of a dict.
@@ -75,7 +75,7 @@ def _value(name: str, source: Any, path: tuple[str, ...] | None, outcome: str | 
     if outcome is not None:
         if name == "feasible":
             return "record", "why is None"
-        if name in ("reason", "nearest"):
+        if name in ("code", "reason", "nearest"):
             return "why", f"why.{name}"
         if name == "together":
             return "why", "(why.together or None)"

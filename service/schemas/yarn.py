@@ -30,6 +30,8 @@ MAX_GARMENT_STITCHES = 10_000_000
 class StrandSchema(StrictSchema):
     """A strand, as its label tells it."""
 
+    example = '{"metres": 200, "grams": 50}'
+
     record = Strand
 
     name = Text("Comes back with the answer.", most=100)
@@ -85,6 +87,8 @@ class StrandCombinationsSchema(ComputedSchema):
 class YarnSchema(StrictSchema):
     """A yarn, or strands held together."""
 
+    example = '{"metres_per_100g": 400}'
+
     record = Yarn
 
     metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=100_000, unit="metres")
@@ -101,6 +105,8 @@ class YarnSchema(StrictSchema):
 class SizeStitchesSchema(StrictSchema):
     """The stitches of one size."""
 
+    example = '{"label": "S", "stitches": {"oat": 40000}}'
+
     record = SizeStitches
 
     label = Text("The size's name, unique in the request.", required=True, most=MAX_LABEL)
@@ -111,6 +117,7 @@ class SizeStitchesSchema(StrictSchema):
         required=True,
         least=1,
         most=MAX_YARNS,
+        example='{"oat": 40000}',
     )
 
 
@@ -126,6 +133,7 @@ class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
         required=True,
         least=1,
         most=MAX_YARNS,
+        example='{"oat": {"metres_per_100g": 400}}',
     )
     gauge = Nested(GaugeSchema, "Of the fabric; required where a yarn has no weighed swatch.")
     margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)

@@ -48,7 +48,7 @@ def random_plans(seed: int, many: int) -> list[RowPlan]:
             plain_after=generator.choice((0, 0, 2, 7)),
             worked=generator.choice((None, "round", "flat")),
         )
-        if to >= 0 and not plan_problems([plan]):
+        if to >= 0 and not [*plan_problems([plan])]:
             plans.append(plan)
     return plans
 

@@ -8,12 +8,17 @@ import logging
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
-from marshmallow import ValidationError
 from werkzeug.exceptions import Conflict
 
+from grading_core.codes import ProblemCode
 from grading_core.errors import ContradictionError, Problem
 from service.errors import KINDS, NOT_ACCEPTABLE, TOO_MANY_REQUESTS, Refusal, pointer, register_error_handlers
+from service.flaws import Flaw, FormCode, FormError
 from service.headers import register_headers
+
+
+def flaw(detail: str) -> Flaw:
+    return Flaw(FormCode.WRONG_TYPE, detail)
 
 
 @pytest.fixture
@@ -31,8 +36,8 @@ def broken() -> FlaskClient:
 
     for path, error in {
         "/refusal": Refusal(TOO_MANY_REQUESTS, "Wait.", headers={"Retry-After": "7"}),
-        "/invalid": ValidationError({"sizes": {10: {"b": ["late"]}, 2: {"a": ["early"], None: ["whole"]}}}),
-        "/contradiction": ContradictionError([Problem(("sizes", 2, "split"), "is odd.")]),
+        "/invalid": FormError({"sizes": {10: {"b": flaw("late")}, 2: {"a": flaw("early"), None: [flaw("whole")]}}}),
+        "/contradiction": ContradictionError([Problem(("sizes", 2, "split"), ProblemCode.ODD_DIFFERENCE, "is odd.")]),
         "/conflict": Conflict(),
         "/fault": ZeroDivisionError("a secret of the house"),
     }.items():
@@ -95,14 +100,15 @@ def test_a_refusal_keeps_its_headers(broken):
 def test_every_wrong_place_of_a_schema_is_named_in_order(broken):
     errors = broken.get("/invalid").json["errors"]
     assert errors == [
-        {"pointer": "/sizes/2", "detail": "whole"},
-        {"pointer": "/sizes/2/a", "detail": "early"},
-        {"pointer": "/sizes/10/b", "detail": "late"},
+        {"pointer": "/sizes/2", "code": "wrong_type", "detail": "whole"},
+        {"pointer": "/sizes/2/a", "code": "wrong_type", "detail": "early"},
+        {"pointer": "/sizes/10/b", "code": "wrong_type", "detail": "late"},
     ]
 
 
 def test_a_contradiction_found_by_the_core_is_named_by_its_pointer(broken):
-    assert broken.get("/contradiction").json["errors"] == [{"pointer": "/sizes/2/split", "detail": "is odd."}]
+    errors = broken.get("/contradiction").json["errors"]
+    assert errors == [{"pointer": "/sizes/2/split", "code": "odd_difference", "detail": "is odd."}]
 
 
 def test_of_endlessly_many_wrong_places_a_thousand_are_named(client):
@@ -114,7 +120,9 @@ def test_of_endlessly_many_wrong_places_a_thousand_are_named(client):
 
 def test_an_object_with_endlessly_many_fields_is_one_wrong_place(client):
     document = client.post("/v1/gauge-conversions", json={f"k{key}": 1 for key in range(201)}).json
-    assert document["errors"] == [{"pointer": "", "detail": "must have at most 200 fields and has 201."}]
+    assert document["errors"] == [
+        {"pointer": "", "code": "too_long", "detail": "must have at most 200 fields and has 201."}
+    ]
 
 
 # RFC 6901, section 5: the examples whose escapes differ from the plain key
@@ -140,7 +148,9 @@ def test_a_problem_type_that_does_not_exist_is_not_found(client):
 
 def test_a_query_parameter_that_does_not_exist_is_named(client):
     response = client.get("/health/live?verbose=1")
-    assert (response.status_code, response.json["errors"][0]["pointer"]) == (422, "/verbose")
+    (error,) = response.json["errors"]
+    assert (response.status_code, error["parameter"], error["code"]) == (422, "verbose", "unknown_parameter")
+    assert "pointer" not in error
 
 
 def test_an_error_is_a_problem_document_whatever_is_accepted(client):

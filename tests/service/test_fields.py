@@ -6,12 +6,13 @@ import jsonschema_rs
 import pytest
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
-from marshmallow import Schema, ValidationError
+from marshmallow import Schema
 
 from service.contract import build_contract
+from service.flaws import Flaw, FormError
 from service.lengths import REQUEST_UNIT
 from service.operation import Operation
-from service.schemas.base import UNKNOWN, StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
+from service.schemas.base import StrictSchema, at_least_one_of, at_most_one_of, exactly_one_of
 from service.schemas.common import AnswerSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
@@ -98,11 +99,20 @@ def loaded(schema: Schema, **values):
     return schema.load(values)
 
 
+def details(wrong):
+    """What is wrong, its details alone."""
+    if isinstance(wrong, Flaw):
+        return wrong.detail
+    return (
+        {step: details(below) for step, below in wrong.items()} if isinstance(wrong, dict) else [*map(details, wrong)]
+    )
+
+
 def refused(name, value):
     try:
         SCHEMA.load({name: value})
-    except ValidationError as error:
-        return error.messages
+    except FormError as error:
+        return details(error.wrong)
     return None
 
 
@@ -184,13 +194,13 @@ def test_a_length_is_read_in_the_unit_of_the_request():
 
 def test_every_wrong_place_is_named_at_once():
     messages = refused("record", {"y": "1", "z": 2})
-    assert messages == {"record": {"x": ["is required."], "y": ["must be a number."], "z": ["is not a field here."]}}
+    assert messages == {"record": {"x": "is required.", "y": "must be a number.", "z": "is not a field here."}}
 
 
 def test_wrong_places_inside_mappings_and_lists_are_named_where_they_are():
-    assert refused("mapping", {"a": 0, "b": 1}) == {"mapping": {"a": ["must be at least 1."]}}
-    assert refused("by_type", [1, "2"]) == {"by_type": {1: ["must be a number."]}}
-    assert refused("by_type", {"x": True}) == {"by_type": {"x": ["must be a number."]}}
+    assert refused("mapping", {"a": 0, "b": 1}) == {"mapping": {"a": "must be at least 1."}}
+    assert refused("by_type", [1, "2"]) == {"by_type": {1: "must be a number."}}
+    assert refused("by_type", {"x": True}) == {"by_type": {"x": "must be a number."}}
 
 
 @pytest.mark.parametrize(
@@ -319,7 +329,6 @@ def test_unknown_fields_are_named_in_the_order_sent_even_where_defaults_fill_the
         first = Whole(maximum=9, default=1)
         second = Whole(maximum=9, default=2)
 
-    with pytest.raises(ValidationError) as refusal:
+    with pytest.raises(FormError) as refusal:
         Sized().load({"zeta": 0, "alpha": 0})
-    assert refusal.value.messages == {"zeta": [UNKNOWN], "alpha": [UNKNOWN]}
-    assert list(refusal.value.messages_dict) == ["zeta", "alpha"]
+    assert [path for path, _ in refusal.value.flaws()] == [("zeta",), ("alpha",)]

@@ -41,7 +41,7 @@ def test_what_is_not_json_is_refused_as_such(client, body):
 def test_json_that_is_not_an_object_is_understood_and_wrong(client, body):
     response = post(client, body)
     assert response.status_code == 422
-    assert response.json["errors"] == [{"pointer": "", "detail": "must be an object."}]
+    assert response.json["errors"] == [{"pointer": "", "code": "wrong_type", "detail": "must be an object."}]
 
 
 @pytest.mark.parametrize(

@@ -67,5 +67,5 @@ def test_every_field_of_an_answer_is_an_attribute_of_its_record_or_has_a_hook(sc
     if by_its_own_hand(schema, "write") or by_its_own_hand(schema, "build"):
         return
     for name, field in schema.fields.items():
-        of_outcome = schema.outcome and name in ("feasible", "reason", "nearest", "together")
+        of_outcome = schema.outcome and name in ("feasible", "code", "reason", "nearest", "together")
         assert of_outcome or callable(field.source) or name in schema.paths, name

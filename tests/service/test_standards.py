@@ -104,7 +104,7 @@ def test_a_body_table_is_printed_as_its_query_asks(client):
 def test_how_a_body_table_is_printed_is_refused_where_it_is_no_way_to_print(client, name, value):
     response = client.get("/v1/standards/body-tables/men", query_string={name: value})
     assert response.status_code == 422
-    assert [error["pointer"] for error in response.json["errors"]] == [f"/{name}"]
+    assert [error["parameter"] for error in response.json["errors"]] == [name]
 
 
 def test_an_unknown_body_table_is_not_found(client):

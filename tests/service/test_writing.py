@@ -8,6 +8,7 @@ from typing import Literal
 
 import pytest
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
@@ -133,7 +134,7 @@ def test_what_was_made_is_written_where_it_was_made():
 
 
 def test_what_is_impossible_says_why_and_nothing_else():
-    why = Impossible("too narrow", (Nearest(("sizes", 0, "rounds"), 62),))
+    why = Impossible(ReasonCode.NOTHING_LEFT, "too narrow", (Nearest(("sizes", 0, "rounds"), 62),))
     assert list(SizeSchema().write(Size("S", Fraction(10), None, why), WRITE).items()) == [
         ("label", "S"),
         ("feasible", False),

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.pullover.bodies import find_wearers, missing_measurements
+from grading_core.pullover.bodies import find_wearers, missing_measurements, needed_measurements
 from grading_core.pullover.lengths import Asked
 from grading_core.pullover.request import LevelWish
 from grading_core.sizes.bodies import BodyValue, SizeBody
@@ -66,12 +66,13 @@ GIRTHS = {"bust": "94", "upper_arm": "28", "wrist": "16"}
 )
 def test_a_length_that_is_asked_needs_no_measurement(measurements, asked, lacking):
     lengths = {name: Asked((name,), Fraction(40)) for name in asked}
-    problems = [*missing_measurements([body(**GIRTHS, **measurements)], lengths, [])]
+    problems = [*missing_measurements(body(**GIRTHS, **measurements), needed_measurements(lengths, []))]
     assert [problem.detail.split(":")[0] for problem in problems] == ([f"lacks {lacking}"] if lacking else [])
 
 
 def test_a_level_needs_its_measurement_in_every_size():
     lengths = {name: Asked((name,), Fraction(40)) for name in ("body_length", "sleeve_length")}
-    bodies = [body(**GIRTHS, waist="76"), body(**GIRTHS)]
-    problems = [*missing_measurements(bodies, lengths, [LevelWish("waist", Fraction(16))])]
-    assert [problem.path for problem in problems] == [("sizes", 1)]
+    needed = needed_measurements(lengths, [LevelWish("waist", Fraction(16))])
+    assert [*missing_measurements(body(**GIRTHS, waist="76"), needed)] == []
+    (problem,) = missing_measurements(body(**GIRTHS), needed)
+    assert problem.detail.startswith("lacks waist:")

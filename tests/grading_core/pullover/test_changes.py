@@ -8,7 +8,7 @@ from fractions import Fraction
 import pytest
 
 from grading_core.errors import ContradictionError
-from grading_core.pullover.changes import changed_numbers, keep_counts_problems
+from grading_core.pullover.changes import change_problems, changed_numbers
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BandChange, Changes, Gauges, SleeveWishes
 from grading_core.pullover.result import KnittedSize, Row
@@ -120,9 +120,9 @@ def test_counts_are_kept_beside_a_gauge_and_nothing_else():
         sleeve_length=Fraction(40),
         band=BandChange(height=Fraction(3)),
     )
-    names = [problem.path[1] for problem in keep_counts_problems(changes)]
+    names = [problem.path[1] for problem in change_problems(changes, ())]
     assert names == ["keep_counts", "ease", "yoke", "body_length", "sleeve_length", "band"]
-    assert not [*keep_counts_problems(Changes(keep_counts=True, gauges=Gauges(BULKY), ease={}))]
-    assert not [*keep_counts_problems(Changes(body_length=Fraction(40)))]
+    assert not [*change_problems(Changes(keep_counts=True, gauges=Gauges(BULKY), ease={}), ())]
+    assert not [*change_problems(Changes(body_length=Fraction(40)), ())]
     with pytest.raises(ContradictionError):
         grade_pullover(replace(PLAIN, changes=changes))

@@ -44,7 +44,7 @@ def test_a_change_takes_the_place_of_the_design_s_wish():
 
 def test_only_a_list_must_have_a_length_for_each_size():
     levels = level_lengths([LevelWish("waist", Fraction(16)), LevelWish("hip", (Fraction(30),))])
-    problems = [*length_problems([*DESIGN.values(), *levels], 3)]
+    problems = [problem for asked in (*DESIGN.values(), *levels) for problem in length_problems(asked, 3)]
     assert [(problem.path, problem.detail) for problem in problems] == [
         (("body", "length"), "has 2 values for 3 sizes."),
         (("body", "levels", 1, "below"), "has 1 value for 3 sizes."),

@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from grading_core.codes import ReasonCode
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
@@ -29,7 +30,7 @@ def chosen(bodies, hips):
         SimpleNamespace(label=str(place), levels=(Level("hip", hip, Fraction(20)),)) for place, hip in enumerate(hips)
     ]
     solved = {
-        str(place): Impossible("")
+        str(place): Impossible(ReasonCode.NOTHING_LEFT, "")
         if body is None
         else Solved(counts=SimpleNamespace(body=body, rounds=60), differences=None, cost=Fraction(0))  # type: ignore[arg-type]
         for place, body in enumerate(bodies)

@@ -5,6 +5,7 @@ from fractions import Fraction
 import pint
 import pytest
 
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible
 from grading_core.printing import Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
@@ -31,7 +32,7 @@ def test_a_row_is_told_by_its_part_and_its_item(sizes):
 
 
 def test_every_size_has_a_value_in_every_row_but_those_of_parts_that_it_is_without(sizes):
-    rows = garment_table([sizes[0], Impossible("too narrow"), sizes[1]])
+    rows = garment_table([sizes[0], Impossible(ReasonCode.NOTHING_LEFT, "too narrow"), sizes[1]])
     assert {row.values[1] for row in rows} == {None}
     without = {(row.part, row.item) for row in rows if row.values == (None, None, None)}
     assert without == {("neck", "front_drop"), ("body", "bust_dart_rows")}
@@ -50,7 +51,7 @@ def test_lengths_are_printed_in_both_units_to_the_steps_that_are_asked(sizes):
     # Printed here to hundredths, so that what is printed is the number itself.
     fine = Printing(cm_step=Fraction(1, 100), inch_step=Fraction(1, 100), decimal_mark=",", missing="none")
     with printed_as(fine):
-        rows = garment_table([sizes[0], Impossible("too narrow")])
+        rows = garment_table([sizes[0], Impossible(ReasonCode.NOTHING_LEFT, "too narrow")])
     for row in rows:
         value, _ = row.values
         assert row.printed[1] == "none"

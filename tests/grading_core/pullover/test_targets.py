@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 
 from grading_core.chart.grid import Anchor
+from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import ChartedFabric
 from grading_core.gauge import Gauge
@@ -113,5 +114,7 @@ WEARER = Wearer("S", {"bust": Fraction(90), "upper_arm": Fraction(28)}, child=Fa
 )
 def test_a_count_that_would_do_is_told_as_the_length_that_can_be_asked(nearest, expected):
     lengths = {"bust": Asked(("changes", "ease", "bust"), Fraction(2))}
-    told = without_counts(Impossible("Because.", (nearest,)), WEARER, SMALL.depth, lengths, FABRICS)
-    assert told == Impossible("Because.", (expected,))
+    told = without_counts(
+        Impossible(ReasonCode.NOTHING_LEFT, "Because.", (nearest,)), WEARER, SMALL.depth, lengths, FABRICS
+    )
+    assert told == Impossible(ReasonCode.NOTHING_LEFT, "Because.", (expected,))

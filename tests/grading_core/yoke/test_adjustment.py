@@ -312,13 +312,14 @@ def test_every_wrong_place_of_a_written_list_is_named() -> None:
     )
     size = WrittenYoke(Yoke("S", 20, NECK, NECK.after((4, 3, 4))), worked)
     right = from_list(20, [IncreaseRound(2, 1, 1, 1)])
-    assert [problem.path for problem in written_problems([right, size])] == [
-        ("sizes", 1, "increase_rounds", 1, "round"),
-        ("sizes", 1, "increase_rounds", 2, "round"),
-        ("sizes", 1, "increase_rounds", 3),
-        ("sizes", 1, "increase_rounds", 4, "round"),
-        ("sizes", 1, "increase_rounds"),
+    assert [problem.path for problem in written_problems(size)] == [
+        ("increase_rounds", 1, "round"),
+        ("increase_rounds", 2, "round"),
+        ("increase_rounds", 3),
+        ("increase_rounds", 4, "round"),
+        ("increase_rounds",),
     ]
+    assert [*written_problems(right)] == []
 
 
 def test_a_written_yoke_that_is_impossible_itself_refuses_every_way_and_says_why() -> None:

@@ -301,11 +301,10 @@ def test_every_section_that_shrinks_or_grows_by_an_odd_number_is_named() -> None
         Yoke("M", 20, Sections(30, 30, 10), Sections(41, 28, 9)),
         Yoke("L", 20, Sections(30, 30, 10), Sections(30, 30, 11)),
     ]
-    assert [problem.path for problem in yoke_problems(yokes)] == [
-        ("sizes", 1, "split", "back"),
-        ("sizes", 1, "split", "front"),
-        ("sizes", 1, "split", "sleeve"),
-        ("sizes", 2, "split", "sleeve"),
+    assert [[problem.path for problem in yoke_problems(yoke)] for yoke in yokes] == [
+        [],
+        [("split", "back"), ("split", "front"), ("split", "sleeve")],
+        [("split", "sleeve")],
     ]
 
 

@@ -96,7 +96,7 @@ def test_nothing_else_can_be_changed_beside_kept_counts(refuse):
         "band": {"height": 3},
     }
     refused = refuse(changes={**kept, **others}, labels=["M"])
-    assert [*refused] == [f"/changes/{name}" for name in others]
+    assert [*refused] == sorted(f"/changes/{name}" for name in others)
     assert all("keep_counts" in detail for detail in refused.values())
 
 
