@@ -95,7 +95,11 @@ class Operation(Generic[Request, Result]):
             if self.answer is not None:
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
-        return self._told(Response(body, content_type=written.content_type), tag)
+        response = Response(body, content_type=written.content_type)
+        if written.file_name:
+            # RFC 6266
+            response.headers.add("Content-Disposition", "attachment", filename=written.file_name)
+        return self._told(response, tag)
 
     def _told(self, response: Response, tag: str | None) -> Response:
         """The response with how long it holds, its tag if it has one, and the operation's end if that is known."""

@@ -46,6 +46,8 @@ def written(client):
         response = client.post("/v1/pullovers/workbook", json={"gauge": GAUGE, **request})
         assert response.status_code == 200, response.text
         assert response.content_type == XLSX
+        # RFC 6266: a browser saves it under this name
+        assert response.headers["Content-Disposition"] == "attachment; filename=pullover.xlsx"
         return response.data
 
     return write
