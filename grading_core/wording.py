@@ -161,7 +161,7 @@ def run_sentences(
     >>> for line in run_sentences([one, two], lambda kind: "increase"):
     ...     print(line)
     Increase every 2nd round 2 (3) times.
-    Work 0 (1) rounds without shaping (at 0, go on to the next line).
+    Work 0 (1) rounds without shaping (at 0, skip this line).
     """
     lines: list[tuple[tuple[tuple[int, Kind], ...], list[int | None]]] = []
     for index, size in enumerate(sizes):
@@ -181,7 +181,7 @@ def run_sentences(
             sentence = f"{describe(cycle[0][1])} {_at(every, noun)} {over}"
         else:
             sentence = f"work {counted_run(values, noun)} without shaping"
-        skip = " (at 0, go on to the next line)" if 0 in values else ""
+        skip = " (at 0, skip this line)" if 0 in values else ""
         sentences.append(f"{sentence[0].upper()}{sentence[1:]}{skip}.")
     return tuple(sentences)
 

@@ -20,7 +20,7 @@ from grading_core.rounding import CountRule
 from grading_core.shaping_plans import AcrossPlan, Change, across_row
 from grading_core.wording import counted, counted_run
 
-_SKIP = "; leave this round out where nothing changes in your size"
+_SKIP = "; skip this round where your size has 0"
 
 
 @dataclass(frozen=True, slots=True)

@@ -202,13 +202,11 @@ def _wrong_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
 
 def _places(turns: Sequence[Turn | None]) -> str:
     """Where the row turns in every size."""
+    stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch")
     markers = {turn.marker for turn in turns if turn}
-    if len(markers) == 1:
-        stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch")
-        return f"{stitches} past marker {markers.pop()}"
-    return size_run(
-        [f"{counted(turn.stitches, 'stitch')} past marker {turn.marker}" if turn else None for turn in turns]
-    )
+    # a marker that all rows share is no matter of sizes
+    which = markers.pop() if len(markers) == 1 else size_run([turn.marker if turn else None for turn in turns])
+    return f"{stitches} past marker {which}"
 
 
 def _last_row(raised: BackRaise) -> str:

@@ -7,11 +7,12 @@ the chart laid over what there is; yarn; table and words; words of warning.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 
 from grading_core.answer_sizes import is_answered
 from grading_core.chart.grid import describe
+from grading_core.errors import Impossible
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
@@ -20,7 +21,7 @@ from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize
+from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize, Row
 from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.pullover.words import instructions
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
@@ -79,13 +80,20 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=(*garment_table(told.values()), *yarn_table(told.values())) if "table" in request.parts else (),
+        table=tuple(_table(told.values())) if "table" in request.parts else (),
         instructions=instructions(told, gauges, neck.start, plan, request.kept_at)
         if "instructions" in request.parts
         else (),
         changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
+
+
+def _table(outcomes: Collection[KnittedSize | Impossible]) -> Iterator[Row]:
+    """The rows of the table in which any size has a number."""
+    for row in (*garment_table(outcomes), *yarn_table(outcomes)):
+        if any(value is not None for value in row.values):
+            yield row
 
 
 def _changed(request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize]) -> Iterator[ChangedNumber]:

@@ -239,9 +239,9 @@ class Pullover:
 
     parts: of the answer that are wanted; table and instructions are empty where they aren't. body_table: of the bodies,
     None where all are sent. gauges: of the fabrics that are used. chart: that is on it, None without one. cost,
-    unevenness: of the counts of all sizes, as `solver` has them. table: rows x sizes. instructions: with a dash for a
-    size that is impossible. changed: what a maker's changes have changed, empty without any. remarks: words about
-    answers that are right.
+    unevenness: of the counts of all sizes, as `solver` has them. table: rows x sizes, of the rows those in which any
+    size has a number. instructions: with a dash for a size that is impossible. changed: what a maker's changes have
+    changed, empty without any. remarks: words about answers that are right.
     """
 
     parts: frozenset[AnswerPart]

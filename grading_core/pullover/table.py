@@ -59,6 +59,11 @@ def _rows(part: BackRaise | FrontDrop | BustDarts | None) -> int | None:
     return (part.rows or None) if part else None
 
 
+def _extra(size: KnittedSize) -> Fraction | None:
+    """Nothing where front and back are as wide, as nearly all are."""
+    return size.finished.front_extra or None
+
+
 _LINES: tuple[_Line, ...] = (
     _Line("to_fit", "bust", "cm", "bust", lambda size: size.to_fit),
     _Line("to_fit", "ease", "cm", "ease at the bust", lambda size: size.finished.bust - size.to_fit),
@@ -104,7 +109,7 @@ _LINES: tuple[_Line, ...] = (
     _Line("finished", "wrist", "cm", "round the cuff", lambda size: size.finished.wrist),
     _Line("finished", "body_length", "cm", "length of the body", lambda size: size.finished.body_length),
     _Line("finished", "front_length", "cm", "length of the front", lambda size: size.finished.front_length),
-    _Line("finished", "front_extra", "cm", "front wider than the back by", lambda size: size.finished.front_extra),
+    _Line("finished", "front_extra", "cm", "front wider than the back by", _extra),
     _Line("finished", "sleeve_length", "cm", "length of the sleeve", lambda size: size.finished.sleeve_length),
     _Line("finished", "total_length", "cm", "length at the centre back", lambda size: size.finished.total_length),
     _Line("finished", "reach", "cm", "centre back to the end of the sleeve", lambda size: size.finished.reach),

@@ -122,7 +122,8 @@ def _split(counts: Sequence[Counts | None], underarms: Sequence[Underarm | None]
     )
     yield (
         f"Work to marker 1{past}, put the next {held} on hold for the first sleeve, {underarm}, work {front} for the "
-        f"front, put the next {held} on hold for the second sleeve, {underarm}, and join in the round."
+        "front, put as many as before on hold for the second sleeve, cast on as many for its underarm, and join in the "
+        "round."
     )
     body_starts = (
         "Work on to the start of the round at the centre back, where the rounds of the body start too."

@@ -174,7 +174,7 @@ def _write_table(sheet: _Sheet, pullover: Pullover, length: LengthWriter) -> Non
 def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
     """A line for each size: whether it can be knitted, why not, and its key numbers."""
     rows = {(row.part, row.item): row for row in pullover.table}
-    keys: list[Row] = [rows[key] for key in KEY_NUMBERS]
+    keys: list[Row] = [rows[key] for key in KEY_NUMBERS if key in rows]
 
     def lines() -> Iterable[Sequence[Any]]:
         for place, size in enumerate(pullover.sizes):

@@ -93,7 +93,7 @@ def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_da
     one, two = [Phase(1, 4, ((2, "shape"),), 2)], [Phase(1, 4, ((2, "shape"),), 2), Phase(5, 5, (), 0)]
     assert run_sentences([one, None, two], str) == (
         f"Shape every 2nd round 2 ({DASH}, 2) times.",
-        f"Work 0 ({DASH}, 1) rounds without shaping (at 0, go on to the next line).",
+        f"Work 0 ({DASH}, 1) rounds without shaping (at 0, skip this line).",
     )
 
 

@@ -142,8 +142,8 @@ def read_runs(sentences: Sequence[str], sizes: int) -> list[tuple[list[tuple[int
         row, worked, dashes = 0, [], 0
         for sentence in sentences:
             body = sentence.removesuffix(".")
-            zero_said = body.endswith(" (at 0, go on to the next line)")
-            body = body.removesuffix(" (at 0, go on to the next line)")
+            zero_said = body.endswith(" (at 0, skip this line)")
+            body = body.removesuffix(" (at 0, skip this line)")
             body = body[0].lower() + body[1:]
             plain = RUN_PLAIN.fullmatch(body)
             in_turn = RUN_IN_TURN.fullmatch(body)

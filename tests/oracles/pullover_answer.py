@@ -100,10 +100,12 @@ def _check_table(request: Json, answer: Json) -> None:
     colours = [need["colour"] for size in feasible(answer)[:1] for need in size.get("yarn", ())]
     amounts = {("yarn", f"{unit}_{place}"): unit for place, _ in enumerate(colours, 1) for unit in YARN}
     to_fit = {("to_fit", "bust"): "cm", ("to_fit", "ease"): "cm"}
-    assert {key: row["unit"] for key, row in rows.items()} == to_fit | TABLE_UNITS | amounts
+    units = to_fit | TABLE_UNITS | amounts
+    assert {key: row["unit"] for key, row in rows.items()} == {key: units[key] for key in units if key in rows}
+    assert all(set(row["values"]) != {None} for row in rows.values())
     sent = {size["label"]: size.get("bust") for size in request.get("sizes", ())}
     for index, size in enumerate(answer["sizes"]):
-        values = {key: row["values"][index] for key, row in rows.items()}
+        values = dict.fromkeys(units) | {key: row["values"][index] for key, row in rows.items()}
         if not size["feasible"]:
             assert set(values.values()) == {None}, size["label"]
             continue
@@ -536,9 +538,10 @@ TABLE = {
         ("finished", name, "cm"): lambda size, name=name: size["finished"][name]["finished"]["cm"]
         for name in (
             *("bust", "upper_arm", "neck", "depth", "underarm", "hem", "wrist", "body_length", "front_length"),
-            *("front_extra", "sleeve_length", "total_length", "reach"),
+            *("sleeve_length", "total_length", "reach"),
         )
     },
+    ("finished", "front_extra", "cm"): lambda size: size["finished"]["front_extra"]["finished"]["cm"] or None,
 }
 """Each row of the table that is always there, and where its number stands in a size."""
 

@@ -148,5 +148,13 @@ def test_a_size_without_a_row_shows_a_dash_there():
     assert "A dash means that your size has no such row: go on to the last row." in sentences
 
 
+def test_turns_past_unlike_markers_are_told_as_two_runs_that_go_together():
+    sizes = [made(neck, 3, "joined") for neck in (NeckStitches(34, 34, 4, 1), NeckStitches(34, 34, 20, 1))]
+    third = [raised.turns[2] for raised in sizes]
+    assert [turn.marker for turn in third] == [2, 1]
+    told = next(sentence for sentence in run_instructions(sizes) if sentence.startswith("Row 3"))
+    assert f"work to {third[0].stitches} ({third[1].stitches}) stitches past marker 2 (1), turn." in told
+
+
 def test_no_short_rows_need_no_sentence():
     assert made(NeckStitches(34, 34, 12, 2), 0, "joined").instructions() == ()
