@@ -18,6 +18,10 @@ _EXCHANGE = re.compile(
     re.DOTALL,
 )
 
+_TABLE = re.compile(
+    r"-H 'accept: text/csv' [^\n]*<<'END'\n(?P<request>.*?)\nEND\n```\n\n```text\n(?P<answer>.*?)\n```", re.DOTALL
+)
+
 EXCHANGES: dict[str, tuple[str, Any, Any]] = {}
 for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8")):
     operation = found["url"].rpartition("/")[2]
@@ -39,6 +43,13 @@ def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient
     answer = client.post(url.removeprefix("http://127.0.0.1:8000"), json=request)
     assert answer.status_code == 200
     assert _without_left_out(answer.json, shown) == shown
+
+
+def test_the_table_in_the_readme_is_part_of_what_the_service_answers(client: FlaskClient) -> None:
+    (found,) = _TABLE.finditer(README.read_text(encoding="utf-8"))
+    answer = client.post("/v1/pullovers", json=orjson.loads(found["request"]), headers={"Accept": "text/csv"})
+    shown = found["answer"].splitlines()
+    assert [line for line in answer.text.splitlines() if line in shown] == shown
 
 
 def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> None:
