@@ -63,9 +63,15 @@ class LengthWriter:
         return {"cm": cm, "inch": inch}
 
 
+NOT_IN_A_TABLE = frozenset(("size_instructions", "chart_rounds", "increase_rounds", "phases"))
+"""Parts of an answer that are no quantities of a size."""
+
+
 @dataclass(frozen=True, slots=True)
 class ExactLengths(LengthWriter):
-    """Leaves lengths exact, for what prints them itself."""
+    """Leaves lengths exact and lists of rounds out, for a table that prints them itself."""
+
+    without: frozenset[str] = NOT_IN_A_TABLE
 
     def __call__(self, length_cm: Fraction) -> Any:
         """The length in cm as it is."""

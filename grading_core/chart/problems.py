@@ -9,7 +9,7 @@ from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.chart.grid import Chart
 from grading_core.chart.layout import SECTIONS, Layout, Section, lay_out
 from grading_core.chart.remarks import half_stitch_problems
-from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize
+from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize, PlainColours
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, duplicate_labels, places, under
 from grading_core.limits import MAX_ROUNDS_IN_ALL
@@ -36,7 +36,7 @@ def picture_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
     """
     found = yield from places(request_problems(request.placements))
     index = yield from _index(request)
-    layout = yield from _layout(request.placements, index, found)
+    layout = yield from _layout(request.placements, index, told(request.placements.plain_colours), found)
     return index, layout
 
 
@@ -67,19 +67,19 @@ def _index(request: ChartPictureRequest) -> Check[int]:
 
 @check
 def _layouts(request: ChartRequest, found: Sequence[Path]) -> Check[dict[int, Layout]]:
-    layouts = {}
+    layouts, colours = {}, told(request.plain_colours)
     for index, size in enumerate(request.sizes):
         if told(is_answered, size.label, request.answer_sizes) is True:
-            layouts[index] = yield from _layout(request, index, found)
+            layouts[index] = yield from _layout(request, index, colours, found)
     return layouts
 
 
 @check
-def _layout(request: ChartRequest, index: int, found: Sequence[Path]) -> Check[Layout]:
+def _layout(request: ChartRequest, index: int, colours: PlainColours, found: Sequence[Path]) -> Check[Layout]:
     """Every round of a size, and where its centres lie half a stitch off; unknown where other problems bear on it."""
     if any(_bears_on(path, index) for path in found):
         raise UnknownError
-    layout = lay_out(request, request.sizes[index], request.plain_colours())
+    layout = lay_out(request, request.sizes[index], colours)
     if request.half_stitch == "refuse":
         yield from half_stitch_problems(request, index, layout.off_centre)
     return layout

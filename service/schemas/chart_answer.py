@@ -20,6 +20,7 @@ from grading_core.limits import MAX_ROUNDS
 from service.schemas.base import StrictSchema
 from service.schemas.chart_request import ChartColourSchema, ChartSchema, Column
 from service.schemas.chart_rounds import (
+    CHART_ROUNDS,
     BodyRoundSchema,
     Rounds,
     SleeveRoundSchema,
@@ -203,7 +204,7 @@ class SizePlacementSchema(StrictSchema):
     longest_float = Nested(
         LongestFloatSchema, "Null where no colour pauses between two of its stitches.", required=True, nullable=True
     )
-    floats_by_round = Nested(FloatsByRoundSchema, required=True)
+    floats_by_round = Nested(FloatsByRoundSchema, required=True, part=CHART_ROUNDS)
     long_float_rounds = Nested(RoundsByPartSchema, "Rounds with a float longer than `float_limit`.", required=True)
     rounds_over_two_colours = Nested(
         RoundsByPartSchema, "Rounds that use more than two colours at once.", required=True

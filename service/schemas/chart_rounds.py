@@ -17,6 +17,9 @@ from service.schemas.containers import Items, Nested
 from service.schemas.fields import Whole
 from service.schemas.writing import Write
 
+CHART_ROUNDS = "chart_rounds"
+"""The part of an answer that tells a chart round by round."""
+
 
 class Rounds(Items):
     """Every round of a part, round 1 first.
@@ -26,7 +29,7 @@ class Rounds(Items):
 
     def __init__(self, schema: type[StrictSchema], write: Write, description: str, **options: Any) -> None:
         self._write_all = write
-        super().__init__(Nested(schema), description, most=MAX_ROUNDS, **options)
+        super().__init__(Nested(schema), description, most=MAX_ROUNDS, part=CHART_ROUNDS, **options)
 
     def writer(self) -> Write:
         """Writes the whole list."""

@@ -56,7 +56,7 @@ class PrintedRequestSchema(RequestSchema):
 
         data: a valid request.
         """
-        settings: PrintSettings = _SETTINGS.load(data.get("print", {}))
+        settings: PrintSettings = _SETTINGS.load(data["print"]) if data.get("print") else _USUAL
         return _by(settings, data)
 
 
@@ -78,6 +78,7 @@ class PrintParametersSchema(PrintSettingsSchema):
 
 
 _SETTINGS = PrintSettingsSchema()
+_USUAL = PrintSettings()
 
 
 def _read(name: str, value: Any) -> Any:
@@ -87,4 +88,6 @@ def _read(name: str, value: Any) -> Any:
 
 def _by(settings: PrintSettings, data: Mapping[str, Any]) -> PrintSettings:
     convention = data.get("inch_convention", USUAL_INCH_CONVENTION)
+    if convention == settings.printing.inch_convention:
+        return settings
     return replace(settings, printing=replace(settings.printing, inch_convention=convention))

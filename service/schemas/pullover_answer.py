@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from functools import cached_property
 from operator import methodcaller
-from typing import Any, get_args
+from typing import get_args
 
 from grading_core.counts.request import Targets
 from grading_core.gauge import Gauge, Swatch
@@ -35,6 +35,7 @@ from service.schemas.chart_answer import (
     SleevePlacementSchema,
 )
 from service.schemas.chart_rounds import (
+    CHART_ROUNDS,
     BodyRoundSchema,
     Rounds,
     SleeveRoundSchema,
@@ -170,28 +171,25 @@ def _yoke(size: KnittedSize) -> SizeSchedule:
     return SizeSchedule.of(size.yoke)
 
 
-_CHART_ROUNDS: dict[str, Any] = {"required": False, "part": "chart_rounds"}
-
-
 class PulloverBodyPlacementSchema(BodyPlacementSchema):
     """The body below the split; its rounds where they are asked for."""
 
-    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.", **_CHART_ROUNDS)
+    rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.")
 
 
 class PulloverSleevePlacementSchema(SleevePlacementSchema):
     """Each sleeve below the split; its rounds where they are asked for."""
 
-    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.", **_CHART_ROUNDS)
+    rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.")
 
 
 class PulloverPlacementSchema(SizePlacementSchema):
     """Where the chart lies on one size; what it has for each round where that is asked for."""
 
-    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.", **_CHART_ROUNDS)
+    rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.")
     body = Nested(PulloverBodyPlacementSchema, required=True)
     sleeve = Nested(PulloverSleevePlacementSchema, required=True)
-    floats_by_round = Nested(FloatsByRoundSchema, **_CHART_ROUNDS)
+    floats_by_round = Nested(FloatsByRoundSchema, part=CHART_ROUNDS)
 
 
 class PulloverSizeSchema(StrictSchema):
@@ -366,4 +364,6 @@ class PulloversSchema(ComputedSchema):
     def writer(self) -> Write:
         """Writes the parts of the answer that are wanted."""
         write, parts = super().writer, frozenset(get_args(AnswerPart))
-        return lambda pullover, length: write(pullover, replace(length, without=parts - pullover.parts))
+        return lambda pullover, length: write(
+            pullover, replace(length, without=length.without | (parts - pullover.parts))
+        )

@@ -303,9 +303,14 @@ class RaglanScheduleSchema(StrictSchema):
         "Every round that has an increase, in order.",
         most=MAX_ROUNDS,
         source=_increase_rounds,
+        part="increase_rounds",
     )
     phases = HandWritten(
-        Nested(PhaseSchema), "All rounds without gap or overlap, in the fewest phases.", most=MAX_ROUNDS, source=_phases
+        Nested(PhaseSchema),
+        "All rounds without gap or overlap, in the fewest phases.",
+        most=MAX_ROUNDS,
+        source=_phases,
+        part="phases",
     )
     instructions = Items(
         Text(most=2000),
