@@ -42,7 +42,7 @@ def test_the_demo_prints_tables_that_fit_a_terminal_and_stops_the_service() -> N
     assert body.split()[0] == "184"
     assert body.split()[-1] == "344"
     # the yoke that is adjusted by itself is that of the whole pullover
-    (rounds,) = re.findall(r"^yoke, rounds +(.*)$", ran.stdout, re.MULTILINE)
+    (rounds,) = re.findall(r"^yoke, rounds +(\d.*)$", ran.stdout, re.MULTILINE)
     assert f"yoke of size M by itself, as written with {rounds.split()[2]} rounds" in " ".join(ran.stdout.split())
     assert "Recommended: double body" in ran.stdout
     assert "rounds with long floats" in ran.stdout
