@@ -78,10 +78,10 @@ class Operation(Generic[Request, Result]):
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
             data = read_json(request)
-            loaded = self.load(data, wrong=unknown_parameters(request.args))
+            loaded = self.load(data, wrong=_stray_parameters())
         else:
             loaded = read_file(request, self.takes)
-            if wrong := unknown_parameters(request.args):
+            if wrong := _stray_parameters():
                 raise Refusal.unprocessable(wrong)
         unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         written, settings = MEDIA[media], self.schema.print_settings(data)
@@ -147,6 +147,11 @@ class Operation(Generic[Request, Result]):
         with lengths_in(data.get("unit")):
             loaded: Request = self.schema.load(data)
         return loaded
+
+
+def _stray_parameters() -> Sequence[Wrong]:
+    """What is wrong with query parameters beside a body; they are not even parsed where none were sent."""
+    return unknown_parameters(request.args) if request.query_string else ()
 
 
 def register_operations(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None:
