@@ -25,7 +25,7 @@ def size_run(values: Sequence[str | int | None]) -> str:
     """
     missing = printing().missing
     printed = [missing if value is None else str(value) for value in values]
-    if all(value == values[0] for value in values):
+    if len(set(values)) < 2:
         return "".join(printed[:1])
     return f"{printed[0]} ({', '.join(printed[1:])})"
 
@@ -38,7 +38,7 @@ def known_run(values: Sequence[str | int | None]) -> str | None:
     >>> known_run([84, 88]), known_run([None, None])
     ('84 (88)', None)
     """
-    return None if all(value is None for value in values) else size_run(values)
+    return None if values.count(None) == len(values) else size_run(values)
 
 
 def ordinal(number: int) -> str:

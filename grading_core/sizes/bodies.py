@@ -105,8 +105,12 @@ def measured(request: BodiesRequest) -> frozenset[Measurement]:
     request: what is asked.
     """
     sent = (size.measurements for size in known(request.sizes) or ())
-    of_table = _whole_table(request.body_table, "middle").values() if request.body_table else ()
-    return frozenset().union(*sent, *(body.values for body in of_table))
+    return frozenset().union(_of_table(request.body_table) if request.body_table else (), *sent)
+
+
+@cache
+def _of_table(name: str) -> frozenset[Measurement]:
+    return frozenset().union(*(body.values for body in _whole_table(name, "middle").values()))
 
 
 @check

@@ -7,7 +7,7 @@ never hidden.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
@@ -22,7 +22,7 @@ from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns
 from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
-from grading_core.unknown import shown, told
+from grading_core.unknown import is_unknown, shown, told
 from grading_core.wording import counted, listed, size_run
 
 _NO_EASE = Fraction(0)
@@ -88,8 +88,9 @@ def grading_problems(request: SizeGradingRequest) -> Check[tuple[SizeBody, ...]]
     """
     bodies = yield from body_problems(request)
     yield from answer_size_problems(request.answer_sizes, told(lambda: [body.label for body in bodies]))
-    yield from _eases_problems(request, bodies)
-    yield from _rules_problems(request)
+    used = told(measured, request)
+    yield from _eases_problems(request, bodies, used)
+    yield from _rules_problems(request, used)
     return bodies
 
 
@@ -161,29 +162,33 @@ def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasu
 
 
 @check
-def _eases_problems(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> Check[None]:
+def _eases_problems(
+    request: SizeGradingRequest, bodies: Sequence[SizeBody], used: Collection[Measurement]
+) -> Check[None]:
     for name in request.ease:
-        yield from _ease_problems(request, name, bodies)
+        yield from _ease_problems(request, name, bodies, used)
 
 
 @check
-def _rules_problems(request: SizeGradingRequest) -> Check[None]:
+def _rules_problems(request: SizeGradingRequest, used: Collection[Measurement]) -> Check[None]:
     for name in request.count_rules:
-        yield from _unused(request, name, "count_rules", "to count")
+        yield from _unused(used, name, "count_rules", "to count")
 
 
 @check
-def _unused(request: SizeGradingRequest, name: Measurement, field: str, purpose: str) -> Check[bool]:
+def _unused(used: Collection[Measurement], name: Measurement, field: str, purpose: str) -> Check[bool]:
     """A measurement that no size has; makes whether it is one."""
-    if name in measured(request):
+    if name in used:
         return False
     yield Problem((field, name), ProblemCode.UNUSED_MEASUREMENT, f"No size has a {name} {purpose}.")
     return True
 
 
 @check
-def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Sequence[SizeBody]) -> Check[None]:
-    if (yield from _unused(request, name, "ease", "to add ease to")) is True:
+def _ease_problems(
+    request: SizeGradingRequest, name: Measurement, bodies: Sequence[SizeBody], used: Collection[Measurement]
+) -> Check[None]:
+    if (yield from _unused(used, name, "ease", "to add ease to")) is True:
         return
     ease, sizes = request.ease[name], len(bodies)
     if isinstance(ease, tuple) and len(ease) != sizes:
@@ -191,6 +196,8 @@ def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Seque
         yield Problem(("ease", name), ProblemCode.WRONG_NUMBER_OF_VALUES, detail)
         return
     for index, (body, of_size) in enumerate(zip(bodies, per_size(ease, sizes), strict=True)):
+        if not is_unknown(of_size) and of_size >= 0:
+            continue
         path: Path = ("ease", name, index) if isinstance(ease, tuple) else ("ease", name)
         yield from _target_problems(body, name, of_size, path)
 
@@ -198,7 +205,7 @@ def _ease_problems(request: SizeGradingRequest, name: Measurement, bodies: Seque
 @check
 def _target_problems(body: SizeBody, name: Measurement, ease: Fraction, path: Path) -> Check[None]:
     value = body.values.get(name)
-    if value and ease < 0 and value.cm + ease <= 0:
+    if value and value.cm + ease <= 0:
         yield Problem(path, ProblemCode.NOTHING_LEFT, f"This ease leaves nothing of the {name} of {shown(body.label)}.")
 
 
