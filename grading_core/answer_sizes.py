@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check
+from grading_core.errors import Check, Problem, check, duplicate_labels
 from grading_core.unknown import is_unknown, known, told
 
 AnswerSizes = tuple[str, ...] | None
@@ -32,6 +32,18 @@ def answer_size_problems(asked: AnswerSizes, labels: Sequence[str]) -> Check[Non
             detail = f"Size {label!r} is asked for twice."
             yield Problem(("answer_sizes", index), ProblemCode.DUPLICATE_LABEL, detail)
         seen.add(label)
+
+
+def label_problems(asked: AnswerSizes, labels: Sequence[str]) -> Check[None]:
+    """What is wrong with the labels of sizes that are sent, and with those of them that are to be answered.
+
+    asked, labels: as for `answer_size_problems`.
+
+    >>> [problem.path for problem in label_problems(("Q",), ["S", "S"])]
+    [('sizes', 1, 'label'), ('answer_sizes', 0)]
+    """
+    yield from duplicate_labels(labels)
+    yield from answer_size_problems(asked, labels)
 
 
 def _lacks(labels: Sequence[str], label: str) -> bool:

@@ -7,7 +7,7 @@ enumeration more members. A schema that both reach is two.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any
 
 from service.schemas.containers import TYPE_NAME
@@ -69,31 +69,38 @@ def _references(node: Any) -> Iterator[str]:
 
 def _refer(node: Any, names: Mapping[str, str]) -> Any:
     """A part of a document whose references go to schemas of other names."""
-    if isinstance(node, list):
-        return [_refer(below, names) for below in node]
-    if not isinstance(node, dict):
-        return node
-    written = {name: below if name in _NO_SCHEMAS else _refer(below, names) for name, below in node.items()}
-    reference = node.get("$ref")
-    if isinstance(reference, str) and (name := reference.removeprefix(_SCHEMAS)) in names:
-        written["$ref"] = _SCHEMAS + names[name]
-    return written
+
+    def other(written: dict[str, Any]) -> None:
+        reference = written.get("$ref")
+        if isinstance(reference, str) and (name := reference.removeprefix(_SCHEMAS)) in names:
+            written["$ref"] = _SCHEMAS + names[name]
+
+    return _rewritten(node, other)
 
 
 def _name_types(node: Any, named: dict[str, Any]) -> Any:
     """A part of a request that refers to its enumerations and named types, which are put into `named`."""
+
+    def by_name(written: dict[str, Any]) -> None:
+        choices = written.get("enum")
+        if isinstance(choices, list) and (name := _NAMES.get(tuple(choices))):
+            named[name] = {"type": written.pop("type"), "enum": written.pop("enum")}
+            written["$ref"] = _SCHEMAS + name
+        if name := written.pop(TYPE_NAME, None):
+            named[name] = {"oneOf": written.pop("oneOf")}
+            written["$ref"] = _SCHEMAS + name
+
+    return _rewritten(node, by_name)
+
+
+def _rewritten(node: Any, change: Callable[[dict[str, Any]], None]) -> Any:
+    """A copy of a part of a document in which every object was changed, those within it first; values stay."""
     if isinstance(node, list):
-        return [_name_types(below, named) for below in node]
+        return [_rewritten(below, change) for below in node]
     if not isinstance(node, dict):
         return node
-    written = {name: below if name in _NO_SCHEMAS else _name_types(below, named) for name, below in node.items()}
-    choices = written.get("enum")
-    if isinstance(choices, list) and (name := _NAMES.get(tuple(choices))):
-        named[name] = {"type": written.pop("type"), "enum": written.pop("enum")}
-        written["$ref"] = _SCHEMAS + name
-    if name := written.pop(TYPE_NAME, None):
-        named[name] = {"oneOf": written.pop("oneOf")}
-        written["$ref"] = _SCHEMAS + name
+    written = {name: below if name in _NO_SCHEMAS else _rewritten(below, change) for name, below in node.items()}
+    change(written)
     return written
 
 

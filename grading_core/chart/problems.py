@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
-from grading_core.answer_sizes import answer_size_problems, is_answered
+from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.chart.grid import Chart
 from grading_core.chart.layout import SECTIONS, Layout, Section, lay_out
 from grading_core.chart.remarks import half_stitch_problems
 from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize, PlainColours
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Path, Problem, check, duplicate_labels, places, under
+from grading_core.errors import Check, Path, Problem, check, places, under
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.unknown import UnknownError, is_unknown, told
 from grading_core.wording import counted, some
@@ -157,9 +157,7 @@ def _colour_problems(request: ChartRequest, field: str) -> Check[None]:
 
 @check
 def _sizes_problems(request: ChartRequest) -> Check[None]:
-    labels = [size.label for size in request.sizes]
-    yield from duplicate_labels(labels)
-    yield from answer_size_problems(request.answer_sizes, labels)
+    yield from label_problems(request.answer_sizes, [size.label for size in request.sizes])
     for index, size in enumerate(request.sizes):
         yield from under(("sizes", index), _size_problems(request, size))
     yield from _limit_problems(request)

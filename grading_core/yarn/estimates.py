@@ -6,9 +6,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import combinations
 
-from grading_core.answer_sizes import answer_size_problems, is_answered
+from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode, WarningCode
-from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
+from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
 from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, balls, estimated, measured
 from grading_core.yarn.contrast import lightness
@@ -94,9 +94,7 @@ def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
 
 @check
 def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
-    labels = [size.label for size in request.sizes]
-    yield from duplicate_labels(labels)
-    yield from answer_size_problems(request.answer_sizes, labels)
+    yield from label_problems(request.answer_sizes, [size.label for size in request.sizes])
     for index, size in enumerate(request.sizes):
         yield from under(("sizes", index), _stitches_problems(size, request.yarns))
 

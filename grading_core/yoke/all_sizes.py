@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from grading_core.answer_sizes import answer_size_problems, is_answered
+from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check, duplicate_labels, sound, under
+from grading_core.errors import Check, Problem, check, sound, under
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
 from grading_core.unknown import UnknownError, shown, told
 from grading_core.wording import known_run
@@ -92,9 +92,7 @@ def raglan_problems(request: RaglanRequest | YokeAdjustmentRequest) -> Check[lis
     request: any. What a problem is about is unknown in the yokes.
     """
     sizes = request.sizes
-    labels = [size.label for size in sizes]
-    yield from duplicate_labels(labels)
-    yield from answer_size_problems(request.answer_sizes, labels)
+    yield from label_problems(request.answer_sizes, [size.label for size in sizes])
     sent = [told(size.yoke, request.gauge) for size in sizes]
     yield from _too_many_rounds([yoke.rounds for yoke in sent], "together")
     yokes = []
