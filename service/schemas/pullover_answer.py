@@ -264,10 +264,7 @@ class TableRowSchema(StrictSchema):
     )
     printed = Items(Prose(), "The same as patterns print them, by the request's `print`.", required=True)
     printed_inch = Items(Prose(), "Lengths likewise in inches, by `inch_convention`.")
-    run = Prose(
-        "The same as a size run: a number once where all sizes agree, a dash where a size has none. Left out where no "
-        "size has any."
-    )
+    run = Prose("The same as a size run: a number once where all sizes agree, a dash where a size has none.")
     run_inch = Prose("Lengths likewise in inches.")
     colour = Prose("Of `yarn`, the colour's name.")
 
@@ -278,7 +275,7 @@ class PartInstructionsSchema(StrictSchema):
     record = Instructions
 
     part = Choice(required=True, description="In the order of work; the chart's only where one was sent.")
-    sentences = Items(Prose(), "With size runs of the sizes that are feasible.", required=True)
+    sentences = Items(Prose(), "With size runs; a dash stands for a size that is not feasible.", required=True)
 
 
 class ChangedNumberSchema(StrictSchema):
@@ -347,7 +344,9 @@ class PulloversSchema(ComputedSchema):
     record = Pullover
     ending = ("table", "instructions", "warnings", "changed", "cost", "labels", "gauges", "chart", "sizes", "meta")
 
-    table = Items(Nested(TableRowSchema), "Rows and sizes: every number of the garment.", part="table")
+    table = Items(
+        Nested(TableRowSchema), "Rows and sizes: every number of the garment that any size has.", part="table"
+    )
     instructions = Items(
         Nested(PartInstructionsSchema), "The pattern, part by part, in the order of work.", part="instructions"
     )
