@@ -7,6 +7,8 @@ same on both sides of the ocean: no stitch is abbreviated.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Generic
 
 from grading_core.printing import printing
 from grading_core.shaping import Kind, Phase
@@ -146,22 +148,26 @@ def phase_sentence(phase: Phase[Kind], describe: Callable[[Kind], str], noun: st
     return f"{heading}: {what} {_at(phase.every, noun)}, {_over(phase.every, phase.times)}."
 
 
-def run_sentences(
-    sizes: Sequence[Sequence[Phase[Kind]] | None], describe: Callable[[Kind], str], noun: str = "round"
-) -> tuple[str, ...]:
-    """A schedule of every size as sentences with size runs.
+@dataclass(frozen=True, slots=True)
+class Line(Generic[Kind]):
+    """A stretch of a schedule that sizes have in common.
+
+    cycle: as in `shaping.Phase`; empty for rows without shaping. amounts: how often each size works it, or how many
+    rows without shaping; None in a size that doesn't.
+    """
+
+    cycle: tuple[tuple[int, Kind], ...]
+    amounts: tuple[int | None, ...]
+
+
+def side_by_side(sizes: Sequence[Sequence[Phase[Kind]] | None]) -> tuple[Line[Kind], ...]:
+    """The phases of all sizes laid side by side in their order; none where the sizes are too unlike for that.
 
     sizes: the phases of each size (cycles of one kind only), None where the size has no schedule.
-    describe, noun: as for `phase_sentence`.
-
-    The phases of the sizes are laid side by side in their order; a size that doesn't have a
-    phase shows 0. Sizes too unlike for that give no sentences.
 
     >>> one, two = [Phase(1, 4, ((2, "x"),), 2)], [Phase(1, 6, ((2, "x"),), 3), Phase(7, 7, (), 0)]
-    >>> for line in run_sentences([one, two], lambda kind: "increase"):
-    ...     print(line)
-    Increase every 2nd round 2 (3) times.
-    Work 0 (1) rounds without shaping (at 0, skip this line).
+    >>> [(line.cycle, line.amounts) for line in side_by_side([one, two])]
+    [(((2, 'x'),), (2, 3)), ((), (None, 1))]
     """
     lines: list[tuple[tuple[tuple[int, Kind], ...], list[int | None]]] = []
     for index, size in enumerate(sizes):
@@ -172,18 +178,11 @@ def run_sentences(
             lines[place - 1][1][index] = amount
     if len(lines) > _MOST_RUN_LINES:
         return ()
-    sentences = []
-    for cycle, amounts in lines:
-        values = [None if sizes[index] is None else amount or 0 for index, amount in enumerate(amounts)]
-        if cycle:
-            every = tuple(interval for interval, _ in cycle)
-            over = f"{counted_run(values, 'time')}{' over' if len(every) > 1 else ''}"
-            sentence = f"{describe(cycle[0][1])} {_at(every, noun)} {over}"
-        else:
-            sentence = f"work {counted_run(values, noun)} without shaping"
-        skip = " (at 0, skip this line)" if 0 in values else ""
-        sentences.append(f"{sentence[0].upper()}{sentence[1:]}{skip}.")
-    return tuple(sentences)
+    return tuple(Line(cycle, tuple(amounts)) for cycle, amounts in lines)
+
+
+def run_sentences(*_: Any, **__: Any) -> Any:
+    raise NotImplementedError("side_by_side")
 
 
 def _plural(noun: str) -> str:

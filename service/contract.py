@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import inspect
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
@@ -94,7 +93,7 @@ class _StrictSchemas(BasePlugin):
         assert isinstance(instance, StrictSchema)
         rules = [rule.contract() for rule in instance.rules]
         return {
-            "description": inspect.getdoc(type(instance)) or "",
+            "description": instance.about(),
             "additionalProperties": False,
             **({"allOf": rules} if rules else {}),
         }

@@ -1,4 +1,4 @@
-"""Which representation a client gets (RFC 9110, section 12.5.1)."""
+"""Which representation and which language a client gets (RFC 9110, sections 12.5.1 and 12.5.4)."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from flask import Request
 
 from service.errors import NOT_ACCEPTABLE, PROBLEM_MEDIA_TYPE, Refusal
+from service.language import LANGUAGES, USUAL_LANGUAGE, Language, lookup
 from service.media import JSON
 
 
@@ -32,6 +33,17 @@ def negotiate(request: Request, offered: Sequence[str]) -> str:
     if quality <= 0:
         raise Refusal(NOT_ACCEPTABLE, f"This operation answers as {', '.join(offered)}.")
     return offered[-place]
+
+
+def accepted_language(request: Request) -> Language:
+    """The language that a request prefers of those that there are; the usual one where there is none of them.
+
+    Raises nothing: an answer in another language than asked is better than none.
+    """
+    accepted = request.headers.get("Accept-Language")
+    if accepted is None:
+        return LANGUAGES[USUAL_LANGUAGE]
+    return lookup([value for value, quality in request.accept_languages if quality > 0])
 
 
 def _preference(media: str, ranges: Sequence[tuple[str, float]]) -> tuple[float, int]:

@@ -19,9 +19,10 @@ from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_kno
 from service.errors import NOT_FOUND, Refusal, Wrong
 from service.flaws import FormError
 from service.json_body import read_file, read_json
+from service.language import LANGUAGES, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
-from service.negotiation import negotiate
+from service.negotiation import accepted_language, negotiate
 from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 from service.wrong_places import unknown_parameters, wrong_in_body, wrong_parameters
@@ -86,16 +87,20 @@ class Operation(Generic[Request, Result]):
         unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         written, settings = MEDIA[media], self.schema.print_settings(data)
         input_digest = digest(loaded, unit, inch_convention, settings)
-        tag = None if request.method == "POST" or self.kept == NEVER_KEPT else answer_tag(input_digest, media)
-        if tag and is_known(tag):
-            return self._told(Response(status=304), tag)
+        language = LANGUAGES[settings.language] if settings.language else accepted_language(request)
+        tag = None
+        if request.method != "POST" and self.kept != NEVER_KEPT:
+            tag = answer_tag(input_digest, media, language.tag)
+            if is_known(tag):
+                return self._told(Response(status=304), tag)
         length = (ExactLengths if written.table else LengthWriter)(inch_convention)
-        with lengths_in(unit), printed_as(settings.printing):
+        with lengths_in(unit), printed_as(settings.printed_in(language)), spoken(language):
             answer = self._write(self.call(self.tabled(loaded) if written.table else loaded), length)
             if self.answer is not None:
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
         response = Response(body, content_type=written.content_type)
+        response.headers.add("Content-Language", language.tag)
         if written.file_name:
             # RFC 6266
             response.headers.add("Content-Disposition", "attachment", filename=written.file_name)

@@ -13,6 +13,7 @@ from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, sound, under
 from grading_core.limits import MAX_ROUNDS, MAX_ROUNDS_IN_ALL
+from grading_core.sentences import Sentence
 from grading_core.unknown import UnknownError, shown, told
 from grading_core.wording import known_run
 from grading_core.yoke.adjustment import adjust, written_problems
@@ -20,7 +21,7 @@ from grading_core.yoke.remarks import adjustment_remarks, early_end_remarks
 from grading_core.yoke.request import RaglanRequest, WrittenYoke, Yoke, YokeAdjustmentRequest
 from grading_core.yoke.result import RaglanRuns, RaglanSchedules, Schedule, SizeSchedule, YokeAdjustments
 from grading_core.yoke.schedule import schedule, yoke_problems
-from grading_core.yoke.words import run_instructions
+from grading_core.yoke.words import explained, run_instructions
 
 MOST_WAYS = 3
 """So many of the ways to adjust a yoke can be possible at a time: none is for both a deeper and a shallower one.
@@ -52,7 +53,7 @@ def raglan_schedules(request: RaglanRequest) -> RaglanSchedules:
         difference_cm = None if size.depth_cm is None else depth_cm - size.depth_cm
         sizes.append(SizeSchedule(yoke, depth_cm, schedule(yoke, options, gauge), difference_cm))
     schedules = [size.schedule if isinstance(size.schedule, Schedule) else None for size in sizes]
-    told = run_instructions([each.phases if each else None for each in schedules]) if len(sizes) > 1 else ()
+    told = _told(schedules, options.line_stitches) if len(sizes) > 1 else ()
     remarks = [remark for each in schedules if each for remark in early_end_remarks(each, options)]
     runs = _runs([size.yoke for size in sizes], schedules, options.line_stitches)
     return RaglanSchedules(tuple(sizes), runs, told, tuple(remarks))
@@ -162,6 +163,14 @@ def _too_many_rounds(rounds: Sequence[int], which: str) -> Check[None]:
     if in_all > MAX_ROUNDS_IN_ALL:
         detail = f"have {in_all} rounds {which}, and one answer holds at most {MAX_ROUNDS_IN_ALL}."
         yield Problem(("sizes",), ProblemCode.TOO_MANY_ROUNDS, detail)
+
+
+def _told(schedules: Sequence[Schedule | None], line_stitches: int) -> tuple[Sentence, ...]:
+    told = run_instructions(
+        [each.phases if each else None for each in schedules], [each.stitches.neck if each else None for each in schedules]
+    )
+    doubled = any(each.doubled_rounds for each in schedules if each)
+    return (*explained(line_stitches, doubled=doubled), *told) if told else ()
 
 
 def _runs(yokes: Sequence[Yoke], schedules: Sequence[Schedule | None], line_stitches: int) -> RaglanRuns:

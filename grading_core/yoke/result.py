@@ -10,10 +10,10 @@ from typing import Literal, get_args
 
 from grading_core.errors import Impossible, Remark
 from grading_core.sections import IncreaseRound, Increases, Sections
+from grading_core.sentences import Sentence
 from grading_core.shaping import Event, Phase, phases
-from grading_core.wording import counted, phase_sentence
 from grading_core.yoke.request import Yoke
-from grading_core.yoke.words import increase_words
+from grading_core.yoke.words import explained, size_instructions
 
 Method = Literal["plain_rounds", "wider", "closer", "double_body"]
 LONGEST_STREAK = 8
@@ -94,13 +94,13 @@ class Schedule:
         """The sections at the end of each phase."""
         return tuple(_sections_after(self.yoke.neck, self.phases))
 
-    def instructions(self) -> tuple[str, ...]:
-        """The schedule in sentences, each with the stitches on the needle after it."""
-        spoken, sentences = self._spoken_phases(), []
-        for phase, sections in zip(spoken, _sections_after(self.yoke.neck, spoken), strict=True):
-            total = counted(sections.total(self.line_stitches), "stitch")
-            sentences.append(f"{phase_sentence(phase, increase_words)} {total} on the needle.")
-        return tuple(sentences)
+    def instructions(self) -> tuple[Sentence, ...]:
+        """The schedule in sentences, each with the stitches on the needles after it."""
+        doubled = self.doubled_rounds > 0
+        return (
+            *explained(self.line_stitches, doubled=doubled),
+            *size_instructions(self._spoken_phases(), self.stitches.neck),
+        )
 
     def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
         """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""
@@ -151,7 +151,7 @@ class RaglanSchedules:
 
     sizes: tuple[SizeSchedule, ...]
     runs: RaglanRuns
-    instructions: tuple[str, ...]
+    instructions: tuple[Sentence, ...]
     remarks: tuple[Remark, ...] = ()
 
 

@@ -1,48 +1,104 @@
-"""The increases of a yoke in words."""
+"""What there is to say of a yoke's increases: for all sizes together, and for one size by its rounds."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from grading_core.sections import Increases
+from grading_core.sentences import COUNT, COUNTS, SENTENCES, TOKEN, Saying, Sentence, words
 from grading_core.shaping import Phase
-from grading_core.wording import counted, listed, run_sentences
+from grading_core.wording import Line, side_by_side
 
-HOW_TO_COUNT = (
-    "Count each interval with the increase round that ends it: "
-    "where an increase is worked every 2nd round, the first round is plain."
-)
-"""The first sentence where a schedule is told without the numbers of its rounds."""
+_EDGES = {"kind": TOKEN, "once": words("edges"), "twice": words("edges"), "more": COUNT}
+"""Of an increase round. kind: whether an edge has 1 stitch more (once), 2 (twice), or some this and some that (both).
+once, twice: which edges. more: stitches in all."""
+
+LINES = Saying("yoke.lines", line=COUNT)
+NO_LINES = Saying("yoke.no_lines")
+LEANING = Saying("yoke.leaning")
+DOUBLED = Saying("yoke.doubled")
+INCREASE = Saying("yoke.increase", every=COUNT, times=COUNT, **_EDGES, stitches=COUNT)
+CYCLE = Saying("yoke.cycle", cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
+PLAIN = Saying("yoke.plain", rounds=COUNT)
+
+SPAN = {"first": COUNT, "last": COUNT}
+ROUNDS_INCREASE = Saying("yoke.rounds_increase", **SPAN, every=COUNT, times=COUNT, **_EDGES, stitches=COUNT)
+ROUNDS_CYCLE = Saying("yoke.rounds_cycle", **SPAN, cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
+ROUNDS_STEPS = Saying("yoke.rounds_steps", **SPAN, steps=SENTENCES, times=COUNT, stitches=COUNT)
+ROUNDS_PLAIN = Saying("yoke.rounds_plain", **SPAN)
+STEP = Saying("step.increase", rounds=COUNT, **_EDGES)
 
 
-def increase_words(increases: Increases) -> str:
-    """What is done in an increase round, in words.
+def explained(line_stitches: int, *, doubled: bool) -> Iterator[Sentence]:
+    """Where the edges are, and how an increase is worked there.
 
-    increases: at each back, front and sleeve edge.
-
-    >>> increase_words((1, 1, 0))
-    'increase 1 stitch at each body edge (4 more)'
-    >>> increase_words((2, 2, 1))
-    'increase 2 stitches at each body edge and 1 at each sleeve edge (12 more)'
+    line_stitches: of each raglan line. doubled: whether an edge ever has two increases in a round.
     """
-    back, front, sleeve = increases
-    edges = [("body", back)] if back == front else [("back", back), ("front", front)]
-    edges.append(("sleeve", sleeve))
-    groups: dict[int, list[str]] = {}
-    for name, many in edges:
-        if many:
-            groups.setdefault(many, []).append(f"each {name} edge")
-    parts = [f"{many} at {listed(names)}" for many, names in sorted(groups.items(), reverse=True)]
-    first = parts[0].split(" ", 1)
-    parts[0] = f"{counted(int(first[0]), 'stitch')} {first[1]}"
-    return f"increase {' and '.join(parts)} ({2 * (back + front) + 4 * sleeve} more)"
+    yield LINES(line=line_stitches) if line_stitches else NO_LINES()
+    yield LEANING()
+    if doubled:
+        yield DOUBLED()
 
 
-def run_instructions(sizes: Sequence[Sequence[Phase[Increases]] | None]) -> tuple[str, ...]:
+def run_instructions(
+    sizes: Sequence[Sequence[Phase[Increases]] | None], neck: Sequence[int | None]
+) -> tuple[Sentence, ...]:
     """The schedules of all sizes in sentences with size runs; none where the sizes are too unlike.
 
-    sizes: the phases of each; a size that is impossible has none and shows a dash. The first sentence says how to
-    count.
+    sizes: the phases of each, None where one is impossible. neck: stitches of each before the first round.
     """
-    sentences = run_sentences(sizes, increase_words)
-    return (HOW_TO_COUNT, *sentences) if sentences else ()
+    lines = side_by_side(sizes)
+    stitches = list(neck)
+    sentences = []
+    for line in lines:
+        if not line.cycle:
+            sentences.append(PLAIN(rounds=line.amounts))
+            continue
+        edges = _edges(line.cycle[0][1])
+        reached: list[int | None] = []
+        for place, times in enumerate(line.amounts):
+            before = stitches[place]
+            if before is not None and times:
+                stitches[place] = before + times * len(line.cycle) * edges["more"]
+            reached.append(stitches[place] if times else None)
+        sentences.append(_increase(line, edges, tuple(reached)))
+    return tuple(sentences)
+
+
+def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]:
+    """The schedule of one size by its rounds.
+
+    phases: of which one may repeat rounds of several kinds. neck: stitches before the first round.
+    """
+    stitches = neck
+    for phase in phases:
+        span = {"first": phase.from_row, "last": phase.to_row}
+        if not phase.times:
+            yield ROUNDS_PLAIN(**span)
+            continue
+        steps = [(interval, _edges(kind)) for interval, kind in phase.cycle]
+        stitches += phase.times * sum(edges["more"] for _, edges in steps)
+        done = {"times": phase.times, "stitches": stitches}
+        if len({kind for _, kind in phase.cycle}) > 1:
+            yield ROUNDS_STEPS(**span, steps=tuple(STEP(rounds=every - 1, **edges) for every, edges in steps), **done)
+        elif len(steps) > 1:
+            yield ROUNDS_CYCLE(**span, cycle=phase.every, **steps[0][1], **done)
+        else:
+            yield ROUNDS_INCREASE(**span, every=phase.every[0], **steps[0][1], **done)
+
+
+def _increase(line: Line[Increases], edges: dict[str, object], stitches: tuple[int | None, ...]) -> Sentence:
+    every = tuple(interval for interval, _ in line.cycle)
+    if len(every) > 1:
+        return CYCLE(cycle=every, times=line.amounts, **edges, stitches=stitches)
+    return INCREASE(every=every[0], times=line.amounts, **edges, stitches=stitches)
+
+
+def _edges(increases: Increases) -> dict[str, object]:
+    """What an increase round does, as values of a sentence."""
+    back, front, sleeve = increases
+    by_edge = (("back", back), ("front", front), ("sleeve", sleeve))
+    once = tuple(edge for edge, many in by_edge if many == 1)
+    twice = tuple(edge for edge, many in by_edge if many == 2)
+    kind = "both" if once and twice else "twice" if twice else "once"
+    return {"kind": kind, "once": once, "twice": twice, "more": 2 * (back + front) + 4 * sleeve}

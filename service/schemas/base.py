@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import inspect
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -166,6 +167,10 @@ class StrictSchema(Schema):
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid object becomes."""
         return loaded if self.record is None else self.record(**self._by_attribute(loaded))
+
+    def about(self) -> str:
+        """The description in the contract: the docstring."""
+        return inspect.getdoc(type(self)) or ""
 
     def write(self, value: Any, length: LengthWriter) -> dict[str, Any]:
         """The JSON object of a record.

@@ -14,7 +14,7 @@ from service.lengths import REQUEST_UNIT, in_request_unit
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.codes import CodeField
 from service.schemas.containers import ByType, Items, Nested
-from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Length, Number, Prose, Spoken, Text, Whole
 from service.schemas.writing import Write, added_later, write_length
 
 MAX_LENGTH = 10_000
@@ -127,7 +127,7 @@ class WarningSchema(StrictSchema):
     record = Remark
 
     code = CodeField("WarningCode", required=True)
-    message = Prose("For people.", required=True)
+    message = Spoken("For people, in the language asked.", required=True)
     size = Prose("The size that it concerns.")
     pointer = Prose("The place in the request that it is about, a JSON Pointer (RFC 6901).", source=_pointer)
 

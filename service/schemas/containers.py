@@ -187,6 +187,25 @@ TYPE_NAME = "x-type-name"
 """What marks a schema that is to become a component of that name."""
 
 
+class Values(StrictField):
+    """An object of an answer whose fields depend on what it belongs to: what its source gives, by a writer of its own.
+
+    write: makes the JSON object.
+    """
+
+    def __init__(self, write: Write, description: str = "", **options: Any) -> None:
+        self._write = write
+        super().__init__(description, **options)
+
+    def writer(self) -> Write:
+        """The field's own."""
+        return self._write
+
+    def contract(self, describe: Describe) -> dict[str, Any]:
+        """Any values."""
+        return {"type": "object", "additionalProperties": True}
+
+
 class _Union(StrictField):
     """A value of one of several kinds.
 

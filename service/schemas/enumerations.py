@@ -24,6 +24,7 @@ from grading_core.standards.body import MEASUREMENTS, Within
 from grading_core.units import InchConvention, Unit
 from grading_core.yoke.request import DoubleBody
 from service.errors import KINDS
+from service.language import LANGUAGES
 from service.printing import CsvLayout
 
 ENUMERATIONS: dict[str, tuple[Any, ...]] = {
@@ -39,6 +40,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "FractionStyle": get_args(FractionStyle),
     "HalfStitch": get_args(HalfStitch),
     "InchConvention": get_args(InchConvention),
+    "Language": tuple(LANGUAGES),
     "LevelMeasurement": get_args(LevelMeasurement),
     "LowerFront": get_args(LowerFront),
     "Measurement": MEASUREMENTS,

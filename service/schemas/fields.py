@@ -18,6 +18,7 @@ from marshmallow import fields, missing
 from grading_core.units import exact, to_cm, to_places
 from grading_core.unknown import told
 from service.flaws import Flaw, FormCode, FormError, wrong_type
+from service.language import text
 from service.lengths import REQUEST_UNIT
 from service.retirement import Retirement
 from service.schemas.records import Attribute, choices_of, sent_as
@@ -274,6 +275,14 @@ class Prose(StrictField):
         if type(value) is not str:
             raise FormError(_TEXT)
         return value
+
+
+class Spoken(Prose):
+    """A sentence of the core, written in the language asked."""
+
+    def writer(self) -> Write:
+        """Writes its text."""
+        return lambda sentence, _: sentence if isinstance(sentence, str) else text(sentence)
 
 
 class Choice(StrictField):

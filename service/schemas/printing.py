@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import Any
 
 from grading_core.units import USUAL_INCH_CONVENTION
+from service.language import LANGUAGES, USUAL_LANGUAGE
 from service.printing import PrintSettings
 from service.schemas.base import StrictSchema
 from service.schemas.common import RequestSchema
@@ -35,9 +36,14 @@ class PrintSettingsSchema(StrictSchema):
         maximum=5,
         unit="in",
     )
-    decimal_mark = Choice(description="Before decimals.")
+    decimal_mark = Choice(description="Before decimals; the language's unless sent.")
     fractions = Choice(description="Fractions of inches: as `15 3/4`, or with one character.")
     missing = Text("What stands where a size can't be knitted or has no such number.", most=10)
+    language = Choice(
+        *LANGUAGES,
+        description="Of sentences, titles and warnings. Unless sent it is looked up in `Accept-Language` (RFC 4647); "
+        f"`{USUAL_LANGUAGE}` where none fits.",
+    )
     csv_layout = Choice(description="CSV with a column for each size, or with a line for each size and number.")
 
 

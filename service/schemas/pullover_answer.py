@@ -47,7 +47,8 @@ from service.schemas.chart_rounds import (
 from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
-from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Whole
+from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Spoken, Whole
+from service.schemas.sentences import SentenceSchema
 from service.schemas.pullover_parts import (
     HeadCheckSchema,
     PulloverBandSchema,
@@ -201,7 +202,7 @@ class PulloverSizeSchema(StrictSchema):
     label = Prose("The size's name.", required=True)
     feasible = Flag("Whether the size can be knitted as asked.", required=True)
     code = CodeField("ReasonCode", "The kind of reason, for programs.")
-    reason = Prose("Why it can't.")
+    reason = Spoken("Why it can't.")
     nearest = Items(
         Nested(NearestSchema), "Each alone makes it feasible as it stands, all obstacles in its way considered."
     )
@@ -275,7 +276,10 @@ class PartInstructionsSchema(StrictSchema):
     record = Instructions
 
     part = Choice(required=True, description="In the order of work; the chart's only where one was sent.")
-    sentences = Items(Prose(), "With size runs; a dash stands for a size that is not feasible.", required=True)
+    title = Spoken("For people, in the language asked.", required=True)
+    sentences = Items(
+        Nested(SentenceSchema), "With size runs; a dash stands for a size that does not have it.", required=True
+    )
 
 
 class ChangedNumberSchema(StrictSchema):

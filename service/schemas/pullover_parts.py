@@ -18,6 +18,7 @@ from service.schemas.common import LengthSchema
 from service.schemas.containers import ByType, Items, Nested
 from service.schemas.fields import Choice, Flag, Number, Prose, Whole
 from service.schemas.raglan import SectionsSchema
+from service.schemas.sentences import SentenceSchema
 
 
 class NeckPartSchema(StrictSchema):
@@ -93,7 +94,7 @@ class HeadCheckSchema(StrictSchema):
 
 def _instructions() -> Items:
     return Items(
-        Prose(),
+        Nested(SentenceSchema),
         "For this size, where `include` names `size_instructions`.",
         source=methodcaller("instructions"),
         part="size_instructions",

@@ -32,8 +32,9 @@ from service.schemas.common import (
     NearestSchema,
 )
 from service.schemas.containers import Items, Nested
-from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
+from service.schemas.fields import Choice, Flag, Length, Number, Spoken, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
+from service.schemas.sentences import SentenceSchema
 from service.schemas.writing import Write
 
 
@@ -290,7 +291,7 @@ class RaglanScheduleSchema(StrictSchema):
     depth = Nested(LengthSchema, "Of the yoke.", required=True)
     difference = Nested(LengthSchema, "`depth` minus the depth asked for, where one was.")
     code = CodeField("ReasonCode", "The kind of reason, for programs.")
-    reason = Text("Why it is not feasible.", most=2000)
+    reason = Spoken("Why it is not feasible.")
     nearest = Items(Nested(NearestSchema), "What alone would make it feasible.", most=20)
     body_increases = Whole("At each body edge over the yoke.", minimum=0, unit="increases")
     back_increases = Whole("At each back edge, where the front needs another number.", minimum=0, unit="increases")
@@ -313,7 +314,7 @@ class RaglanScheduleSchema(StrictSchema):
         part="phases",
     )
     instructions = Items(
-        Text(most=2000),
+        Nested(SentenceSchema),
         "The schedule in sentences.",
         most=MAX_ROUNDS,
         source=Schedule.instructions,
@@ -350,7 +351,7 @@ class RaglanSchedulesSchema(ComputedSchema):
     sizes = Items(Nested(RaglanScheduleSchema), "One per size.", required=True, least=1, most=MAX_SIZES)
     runs = Nested(RaglanRunsSchema, required=True)
     instructions = Items(
-        Text(most=4000),
+        Nested(SentenceSchema),
         "The schedule of all sizes in sentences with size runs; empty for one size, and where the sizes are too "
         "unlike to stand side by side.",
         required=True,
@@ -385,7 +386,7 @@ class YokeOptionSchema(StrictSchema):
     difference = Nested(LengthSchema, "`depth` minus the depth wanted, where one is.")
     shallowest = Nested(RoundsAndDepthSchema, "The shallowest yoke that this way can reach.")
     code = CodeField("ReasonCode", "The kind of reason, for programs.")
-    reason = Text("Why it can't be done.", most=2000)
+    reason = Spoken("Why it can't be done.")
     nearest = Items(Nested(NearestSchema), "What alone would make it possible.", most=20)
     doubled_rounds = Whole("Rounds with two increases at a body edge.", minimum=0, unit="rounds")
     consecutive_increase_rounds = Whole(
@@ -404,7 +405,7 @@ class AdjustedYokeSchema(StrictSchema):
     before = Nested(RaglanScheduleSchema, "The yoke as written.", required=True)
     options = Items(Nested(YokeOptionSchema), "Every way, one of each method.", required=True)
     recommended = Choice(required=True, nullable=True, description="The way that disturbs the yoke least.")
-    why = Text("Why that one, or why none.", required=True, most=2000)
+    why = Spoken("Why that one, or why none.", required=True)
 
 
 class YokeAdjustmentsSchema(ComputedSchema):

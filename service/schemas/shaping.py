@@ -22,7 +22,7 @@ from service.schemas.base import StrictSchema
 from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, NearestSchema
 from service.schemas.containers import ByField, Items, Nested
-from service.schemas.fields import Choice, Flag, Text, Whole
+from service.schemas.fields import Choice, Flag, Spoken, Text, Whole
 
 MAX_PLANS = 100
 
@@ -123,7 +123,7 @@ class ShapingScheduleSchema(StrictSchema):
     name = Text("As sent.", required=True, most=100, source="plan.name")
     feasible = Flag("Whether the shapings fit.", required=True)
     code = CodeField("ReasonCode", "The kind of reason, for programs.")
-    reason = Text("Why they don't.", most=2000)
+    reason = Spoken("Why they don't.")
     nearest = Items(Nested(NearestSchema), "What alone would make them fit.", most=20)
     intervals = Items(
         Nested(IntervalSchema),
@@ -165,7 +165,7 @@ class ShapingScheduleSchema(StrictSchema):
     )
     result = Whole("Stitches at the end.", minimum=0, unit="stitches")
     instructions = Items(
-        Text(most=100_000), "The schedule in sentences.", most=MAX_ROUNDS, source=methodcaller("instructions")
+        Nested(SentenceSchema), "The schedule in sentences.", most=MAX_ROUNDS, source=methodcaller("instructions")
     )
 
 

@@ -1,0 +1,149 @@
+"""What there is to say, as ids with typed values: the sentence itself is data of a language, which the core has none of.
+
+A `Saying` is declared once, beside what says it. Called with its values it makes a `Sentence`. A value is the same for
+all sizes, or a run: a tuple of one value per size, None in a size that has none, for which a dash stands in print.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from types import MappingProxyType
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """What a value of a sentence is.
+
+    name: by which what prints it is found. about: for whoever reads the value. group: of words, of which it is one: a
+    language has the message `<group>` with an attribute for each.
+    """
+
+    name: str
+    about: str
+    group: str = ""
+
+
+COUNT = Kind("count", "whole number")
+"""A word that depends on it is chosen by the count itself where all sizes share it, and else by 2."""
+
+COUNTS = Kind("counts", "list of whole numbers")
+NUMBER = Kind("number", "number")
+LENGTH = Kind("length", "length, as `_cm` in centimetres and as `_inch` in inches")
+CM = Kind("cm", "centimetres, to one decimal")
+TEXT = Kind("text", "name as it was sent, or a size's label")
+NAMES = Kind("names", "list of such names")
+TOKEN = Kind("token", "word for programs, by which a language chooses its own")
+SENTENCE = Kind("sentence", "part of the sentence with an id of its own")
+SENTENCES = Kind("sentences", "list of such parts")
+
+
+def word(group: str) -> Kind:
+    """The kind of a value that stands for a word of a group.
+
+    >>> word("section").group
+    'section'
+    """
+    return Kind("word", f"word of the group `{group}`", group)
+
+
+def words(group: str) -> Kind:
+    """The kind of a value that stands for several words of a group."""
+    return Kind("words", f"list of words of the group `{group}`", group)
+
+
+SAYINGS: dict[str, Saying] = {}
+"""All that can be said, by id."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """Something to say.
+
+    saying: what it is. values: by name; a run has one value per size. labels: of the sizes that it is for, None where
+    it is for all. places: of these among all sizes, where its values are runs.
+    """
+
+    saying: Saying
+    values: Mapping[str, Any]
+    labels: tuple[str, ...] | None = None
+    places: tuple[int, ...] | None = None
+
+    @property
+    def id(self) -> str:
+        """By which languages and programs know it."""
+        return self.saying.id
+
+
+class Saying:
+    """A kind of sentence: its id, and the kinds of its values.
+
+    id: the message and the attribute that languages have for it, as in "yoke.increase". values: kinds by name.
+
+    >>> from grading_core.yoke import words
+    >>> SAYINGS["yoke.plain"](rounds=(3, None, 4)).values["rounds"]
+    (3, None, 4)
+    """
+
+    __slots__ = ("id", "values")
+
+    def __init__(self, id: str, **values: Kind) -> None:
+        assert id not in SAYINGS, f"{id} is said already."
+        self.id = id
+        self.values: Mapping[str, Kind] = MappingProxyType(values)
+        SAYINGS[id] = self
+
+    def __call__(self, **values: Any) -> Sentence:
+        """The sentence with its values."""
+        return Sentence(self, values)
+
+    def __repr__(self) -> str:
+        return f"Saying({self.id!r})"
+
+
+def for_sizes(sentence: Sentence, labels: Sequence[str], places: Iterable[int]) -> Sentence:
+    """A sentence that is for some of the sizes only, and names them.
+
+    sentence: whose runs have a value of every size. labels: of all sizes. places: of the sizes that it is for.
+    """
+    only = tuple(places)
+    return replace(sentence, labels=tuple(labels[place] for place in only), places=only)
+
+
+def for_size(sentences: Iterable[Sentence], label: str) -> Iterator[Sentence]:
+    """Sentences of one size among those of others, which name it.
+
+    sentences: with runs of that one size.
+    """
+    for sentence in alone(sentences):
+        yield replace(sentence, labels=(label,), places=None)
+
+
+def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
+    """Sentences of one size: with one value where a run would have one per size.
+
+    sentences: with runs of that one size.
+    """
+    for sentence in sentences:
+        kinds = sentence.saying.values
+        values = {
+            name: value[0] if type(value) is tuple and kinds[name].name not in _LISTS else value
+            for name, value in sentence.values.items()
+        }
+        yield replace(sentence, values=values)
+
+
+_LISTS = frozenset(("counts", "names", "words", "sentences"))
+"""Kinds of which a tuple is one value."""
+
+
+def shared(values: Sequence[int | Fraction | None]) -> int | Fraction | None:
+    """The value on which the sizes that have one agree, None where they don't.
+
+    >>> shared((2, None, 2)), shared((2, 3))
+    (2, None)
+    """
+    known = {value for value in values if value is not None}
+    return known.pop() if len(known) == 1 else None
