@@ -1,4 +1,4 @@
-"""What there is to say, as ids with typed values: the sentence itself is data of a language, which the core has none of.
+"""What there is to say, as ids with typed values: the sentence itself is data of a language, and the core has none.
 
 A `Saying` is declared once, beside what says it. Called with its values it makes a `Sentence`. A value is the same for
 all sizes, or a run: a tuple of one value per size, None in a size that has none, for which a dash stands in print.
