@@ -12,16 +12,59 @@ from grading_core.wording import (
     ordinal,
     phase_sentence,
     repeated,
-    run_sentences,
+    side_by_side,
     size_run,
     span,
 )
 from tests.oracles.knitter import run_values
 
 
-def test_sizes_too_unlike_for_one_text_get_none() -> None:
-    sizes = [[Phase(1, n, ((n, "x"),), 1)] for n in range(1, 40)]
-    assert run_sentences(sizes, str) == ()
+def lines(*sizes: list[Phase[str]] | None) -> list[tuple[object, object]]:
+    return [(line.cycle, line.amounts) for line in side_by_side(sizes)]
+
+
+TWICE = [Phase(1, 4, ((2, "shape"),), 2)]
+
+
+def test_a_size_that_does_not_work_a_stretch_has_nothing_in_it_and_one_without_a_schedule_nothing_at_all() -> None:
+    assert lines(TWICE, None, [*TWICE, Phase(5, 5, (), 0)]) == [
+        (((2, "shape"),), (2, None, 2)),
+        ((), (None, None, 1)),
+    ]
+
+
+def test_a_stretch_that_only_a_later_size_has_stands_in_its_order() -> None:
+    first = [Phase(1, 3, (), 0), *TWICE]
+    assert lines(TWICE, first) == [((), (None, 3)), (((2, "shape"),), (2, 2))]
+
+
+def test_stretches_in_another_order_are_not_laid_together() -> None:
+    fast, slow = ((1, "shape"),), ((3, "shape"),)
+    one, two = [Phase(1, 2, fast, 2), Phase(3, 5, slow, 1)], [Phase(1, 3, slow, 1), Phase(4, 5, fast, 2)]
+    # whoever follows the lines in their order does what the schedule has
+    assert lines(one, two) == [(fast, (2, None)), (slow, (1, 1)), (fast, (None, 2))]
+
+
+def test_sizes_laid_side_by_side_are_each_its_own_phases_in_their_order() -> None:
+    generator = random.Random(25)
+    for _ in range(300):
+        sizes = []
+        for _ in range(generator.randint(1, 4)):
+            rows = sorted(generator.sample(range(1, 31), generator.randint(0, 6)))
+            sizes.append(phases([Event(row, "shape") for row in rows], 31))
+        found = side_by_side(sizes)
+        assert found
+        for place, size in enumerate(sizes):
+            own = [(line.cycle, line.amounts[place]) for line in found if line.amounts[place] is not None]
+            assert own == [(phase.cycle, phase.times or phase.to_row - phase.from_row + 1) for phase in size]
+        assert all(any(line.amounts) for line in found)
+
+
+def test_sizes_too_unlike_for_one_text_have_no_stretch_and_one_size_alone_always_has_its_own() -> None:
+    unlike = [[Phase(1, n, ((n, "shape"),), 1)] for n in range(1, 40)]
+    assert side_by_side(unlike) == ()
+    long = [Phase(n, n, ((n, "shape"),), 1) for n in range(1, 40)]
+    assert len(side_by_side([long])) == 39
 
 
 def sentence_of(*tokens: tuple[int, str]) -> str:
@@ -87,14 +130,6 @@ def test_a_number_on_which_all_sizes_agree_is_said_once_and_a_dash_never_agrees_
 
 def test_a_run_of_which_every_number_is_missing_is_none() -> None:
     assert (known_run([None, None]), known_run([None, 0])) == (None, f"{DASH} (0)")
-
-
-def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_dashes() -> None:
-    one, two = [Phase(1, 4, ((2, "shape"),), 2)], [Phase(1, 4, ((2, "shape"),), 2), Phase(5, 5, (), 0)]
-    assert run_sentences([one, None, two], str) == (
-        f"Shape every 2nd round 2 ({DASH}, 2) times.",
-        f"Work 0 ({DASH}, 1) rounds without shaping (at 0, skip this line).",
-    )
 
 
 @pytest.mark.parametrize(
