@@ -90,7 +90,7 @@ def test_two_increases_at_an_edge_are_explained_where_any_size_has_them() -> Non
     sizes = (size("S"), size("M", rounds=8, increases=(6, 6, 4)))
     made = raglan_schedules(RaglanRequest(GAUGE, sizes, Options(double_body="if_needed")))
     assert [each.schedule.doubled_rounds > 0 for each in made.sizes] == [False, True]
-    assert ids(made.instructions)[:3] == ["yoke.no_lines", "yoke.leaning", "yoke.doubled"]
+    assert ids(made.instructions)[:3] == ["yoke.lines", "yoke.leaning", "yoke.doubled"]
 
 
 def test_every_wrong_place_is_named_at_once() -> None:
