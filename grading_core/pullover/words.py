@@ -39,11 +39,11 @@ UNDERARM_GAPS = Saying("finishing.underarms")
 ENDS = Saying("finishing.ends")
 BLOCK = Saying("finishing.block", bust=LENGTH)
 NO_CORDS = Saying("finishing.no_cords")
-TOLD_APART = Saying("warning.told_size_by_size", part=word("part"))
-MANY = Saying("warning.many_sentences", part=word("part"), sentences=COUNT)
+TOLD_APART = Saying("warning.told_size_by_size", part=word("title"))
+MANY = Saying("warning.many_sentences", part=word("title"), sentences=COUNT)
 
 MOST_SENTENCES = 60
-"""More than these for a part are hard to follow (about what stands on two printed pages; common practice, no source)."""
+"""More than these for a part are hard to follow: about two printed pages (common practice, no source)."""
 
 
 def instructions(
@@ -91,9 +91,9 @@ def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
     """
     for part in parts:
         if any(sentence.saying is APART for sentence in part.sentences):
-            yield Remark(WarningCode.TOLD_SIZE_BY_SIZE, TOLD_APART(part=part.part))
+            yield Remark(WarningCode.TOLD_SIZE_BY_SIZE, TOLD_APART(part=f"part_{part.part}"))
         if len(part.sentences) > MOST_SENTENCES:
-            yield Remark(WarningCode.MANY_SENTENCES, MANY(part=part.part, sentences=len(part.sentences)))
+            yield Remark(WarningCode.MANY_SENTENCES, MANY(part=f"part_{part.part}", sentences=len(part.sentences)))
 
 
 def _run(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
