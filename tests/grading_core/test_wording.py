@@ -46,23 +46,29 @@ def test_stretches_in_another_order_are_not_laid_together() -> None:
 
 
 def test_sizes_laid_side_by_side_are_each_its_own_phases_in_their_order() -> None:
-    generator = random.Random(25)
+    generator, together = random.Random(25), 0
     for _ in range(300):
         sizes = []
         for _ in range(generator.randint(1, 4)):
             rows = sorted(generator.sample(range(1, 31), generator.randint(0, 6)))
             sizes.append(phases([Event(row, "shape") for row in rows], 31))
         found = side_by_side(sizes)
-        assert found
+        together += bool(found)
         for place, size in enumerate(sizes):
             own = [(line.cycle, line.amounts[place]) for line in found if line.amounts[place] is not None]
-            assert own == [(phase.cycle, phase.times or phase.to_row - phase.from_row + 1) for phase in size]
+            if found:
+                assert own == [(phase.cycle, phase.times or phase.to_row - phase.from_row + 1) for phase in size]
         assert all(any(line.amounts) for line in found)
+    assert together > 150
 
 
-def test_sizes_too_unlike_for_one_text_have_no_stretch_and_one_size_alone_always_has_its_own() -> None:
-    unlike = [[Phase(1, n, ((n, "shape"),), 1)] for n in range(1, 40)]
-    assert side_by_side(unlike) == ()
+@pytest.mark.parametrize(("more", "together"), [(3, True), (4, False)])
+def test_sizes_that_need_more_than_three_stretches_beyond_the_longest_of_them_have_none(more: int, together: bool):
+    unlike = [[Phase(1, n, ((n, "shape"),), 1)] for n in range(1, more + 2)]
+    assert len(side_by_side(unlike)) == (more + 1 if together else 0)
+
+
+def test_one_size_alone_always_has_its_own_stretches() -> None:
     long = [Phase(n, n, ((n, "shape"),), 1) for n in range(1, 40)]
     assert len(side_by_side([long])) == 39
 

@@ -53,13 +53,26 @@ def told_each(sentences: Iterable[Sentence], labels: Sequence[str]) -> dict[str,
 
 def work_yoke(sentences: Iterable[Told], neck: Sections, line_stitches: int) -> tuple[list[IncreaseRound], int]:
     """The increase rounds that a yoke is told, and its last round; the stitches told are counted on the way."""
-    number, sections, worked = 0, neck, list[IncreaseRound]()
+    number, sections, worked, listed = 0, neck, list[IncreaseRound](), dict[int, Increases]()
     for id, values in sentences:
         if id in ("yoke.lines", "yoke.no_lines", "yoke.leaning", "yoke.doubled", "sizes.apart"):
             continue
         if id == "yoke.depth":
             assert values["rounds"] == number
             continue
+        if id == "yoke.rounds_listed":
+            assert not listed.keys() & {*values["rounds"]}, "one round is listed twice"
+            listed |= dict.fromkeys(values["rounds"], increases_told(values))
+            continue
+        if id == "yoke.rounds_other":
+            assert number == 0
+            worked = [IncreaseRound(each, *listed[each]) for each in sorted(listed)]
+            for increases in listed.values():
+                sections = sections.after(increases)
+            number = values["last"]
+            assert values["stitches"] == _on_needles(sections, line_stitches), (id, values)
+            continue
+        assert not listed, "how many rounds there are is not told"
         assert values.get("first", number + 1) == number + 1, (id, values)
         if id in ("yoke.plain", "yoke.rounds_plain"):
             number = number + values["rounds"] if id == "yoke.plain" else values["last"]
@@ -69,8 +82,7 @@ def work_yoke(sentences: Iterable[Told], neck: Sections, line_stitches: int) -> 
             number += interval
             sections = sections.after(increases)
             worked.append(IncreaseRound(number, *increases))
-        on_needles = sections.back + sections.front + 2 * sections.sleeve + 4 * line_stitches
-        assert values["stitches"] == on_needles, (id, values)
+        assert values["stitches"] == _on_needles(sections, line_stitches), (id, values)
         # a sentence of increases ends with its last increase round
         assert values.get("last", number) == number, (id, values)
     return worked, number
@@ -143,6 +155,10 @@ def only(sentences: Iterable[Told], id: str) -> Mapping[str, Any]:
 def ids(sentences: Iterable[Sentence | Told]) -> list[str]:
     """The ids of sentences in order."""
     return [sentence.id for sentence in sentences]
+
+
+def _on_needles(sections: Sections, line_stitches: int) -> int:
+    return sections.back + sections.front + 2 * sections.sleeve + 4 * line_stitches
 
 
 def _increase_steps(id: str, values: Mapping[str, Any]) -> list[tuple[int, Increases]]:

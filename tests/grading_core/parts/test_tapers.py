@@ -3,6 +3,7 @@ from __future__ import annotations
 import random
 from itertools import accumulate
 
+from grading_core.parts.body import SHAPING as BODY_SHAPING
 from grading_core.parts.sleeve import SHAPING
 from grading_core.parts.tapers import Plain, Shaped, run_tapers, shaping_sentences
 from grading_core.shaping import Event, Phase, phases, spread
@@ -77,25 +78,40 @@ def random_tapers(generator: random.Random) -> list[list[tuple[int, int]] | None
 
 def test_the_sentences_of_all_sizes_worked_as_told_are_the_shaping_of_each():
     generator = random.Random(31)
-    told_together, said = 0, set()
+    apart, said = 0, set()
     for _ in range(400):
         sizes = random_tapers(generator)
         labels = [str(place) for place in range(len(sizes))]
         stitches = [None if size is None else 60 + 2 * place for place, size in enumerate(sizes)]
-        steps = run_tapers([None if size is None else phases([Event(*each) for each in size], 40) for size in sizes])
-        if steps is None:
-            continue
-        told_together += 1
-        sentences = [*shaping_sentences(steps, stitches, SHAPING)]
+        stages = [None if size is None else [phases([Event(*each) for each in size], 40)] for size in sizes]
+        sentences = [*shaping_sentences(stages, stitches, SHAPING, labels)]
+        apart += sentences[0].id == "sizes.apart"
         said |= {*ids(sentences)}
         told = told_each(sentences, labels)
         for label, size, count in zip(labels, sizes, stitches, strict=True):
             if size is None:
-                assert told[label] == []
+                assert {*ids(told[label])} <= {"sizes.apart"}
             else:
                 assert work_shaping(told[label], "sleeve", count) == (size, 40, count - 2 * len(size))
-    assert told_together > 300
-    assert said == {"sleeve.plain", "sleeve.decrease", "sleeve.decrease_cycle"}
+    assert 20 < apart < 200
+    assert said == {"sizes.apart", "sleeve.plain", "sleeve.decrease", "sleeve.decrease_cycle"}
+
+
+def test_the_stages_of_all_sizes_are_told_one_after_another_with_the_stitches_of_all_before():
+    one = [[Phase(1, 6, ((3, -4),), 2)], [Phase(1, 4, ((2, 4),), 2)]]
+    two = [[Phase(1, 8, ((4, -4),), 2)], [Phase(1, 6, (), 0)]]
+    told = told_each(shaping_sentences([one, two], [100, 120], BODY_SHAPING, ["S", "M"]), ["S", "M"])
+    assert work_shaping(told["S"], "body", 100) == ([(3, -4), (6, -4), (8, 4), (10, 4)], 10, 100)
+    assert work_shaping(told["M"], "body", 120) == ([(4, -4), (8, -4)], 14, 112)
+
+
+def test_sizes_too_unlike_are_told_one_by_one_under_their_names_all_stages_of_each():
+    stages = [[phases([Event(n, -4), Event(3 * n + 1, 4)], 200), [Phase(1, 5, (), 0)]] for n in range(1, 12)]
+    labels = [str(place) for place in range(11)]
+    first, *told = shaping_sentences(stages, [100] * 11, BODY_SHAPING, labels)
+    assert (first.id, first.labels) == ("sizes.apart", None)
+    assert [each.labels for each in told] == sorted([each.labels for each in told], key=lambda only: int(only[0]))
+    assert all(work_shaping(own, "body", 100)[1] == 205 for own in told_each(told, labels).values())
 
 
 def test_sizes_of_two_neighbouring_intervals_take_no_more_steps_than_one_of_them():
