@@ -103,12 +103,23 @@ class Saying:
 
 
 def for_sizes(sentence: Sentence, labels: Sequence[str], places: Iterable[int]) -> Sentence:
-    """A sentence that is for some of the sizes only, and names them.
+    """A sentence that is for some of the sizes only, and names them; in its runs the others have no value.
 
     sentence: whose runs have a value of every size. labels: of all sizes. places: of the sizes that it is for.
+
+    >>> from grading_core.yoke import words
+    >>> only = for_sizes(words.PLAIN(rounds=(3, 4, 5)), ["S", "M", "L"], [0, 2])
+    >>> only.labels, only.values["rounds"]
+    (('S', 'L'), (3, None, 5))
     """
-    only = tuple(places)
-    return replace(sentence, labels=tuple(labels[place] for place in only), places=only)
+    only, kinds = tuple(places), sentence.saying.values
+    values = {
+        name: tuple([each if place in only else None for place, each in enumerate(value)])
+        if _is_run(kinds[name], value)
+        else value
+        for name, value in sentence.values.items()
+    }
+    return replace(sentence, values=values, labels=tuple(labels[place] for place in only), places=only)
 
 
 def for_size(sentences: Iterable[Sentence], label: str) -> Iterator[Sentence]:
@@ -128,14 +139,17 @@ def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     for sentence in sentences:
         kinds = sentence.saying.values
         values = {
-            name: value[0] if type(value) is tuple and kinds[name].name not in _LISTS else value
-            for name, value in sentence.values.items()
+            name: value[0] if _is_run(kinds[name], value) else value for name, value in sentence.values.items()
         }
         yield replace(sentence, values=values)
 
 
 _LISTS = frozenset(("counts", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
+
+
+def _is_run(kind: Kind, value: object) -> bool:
+    return type(value) is tuple and kind.name not in _LISTS
 
 
 def shared(values: Sequence[int | None]) -> int | None:

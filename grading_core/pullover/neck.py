@@ -48,7 +48,9 @@ def shape_neck(
             return short_rows
         raised = short_rows
     sections = counts.neck
-    begun = cast_on(sections, counts.line_stitches, start=wishes.start, way=wishes.way, drop=drop)
+    # without a row that is worked flat there is nothing to wait for
+    way = wishes.way if raised and raised.rows else "joined"
+    begun = cast_on(sections, counts.line_stitches, start=wishes.start, way=way, drop=drop)
     return Neck(
         cast_on=begun,
         sections=sections,

@@ -117,13 +117,14 @@ def _neck(sizes: Sizes) -> Iterator[Sentence]:
         yield from run_drop(_run(sizes, lambda size: size.neck.drop))
     else:
         yield from _each(sizes, lambda size: size.neck.instructions())
-    if not any(size.neck.drop for size in sizes.values() if size):
+    whole = {label: None if size and size.neck.drop else size for label, size in sizes.items()}
+    if any(whole.values()):
         yield SECTIONS(
-            stitches=_run(sizes, lambda size: size.counts.cast_on),
-            back=_run(sizes, lambda size: size.counts.neck.back),
-            front=_run(sizes, lambda size: size.counts.neck.front),
-            sleeve=_run(sizes, lambda size: size.counts.neck.sleeve),
-            line=next(size.neck.line_stitches for size in sizes.values() if size),
+            stitches=_run(whole, lambda size: size.counts.cast_on),
+            back=_run(whole, lambda size: size.counts.neck.back),
+            front=_run(whole, lambda size: size.counts.neck.front),
+            sleeve=_run(whole, lambda size: size.counts.neck.sleeve),
+            line=next(size.neck.line_stitches for size in whole.values() if size),
         )
     yield EDGE(edge=_run(sizes, lambda size: size.neck.edge_cm))
 

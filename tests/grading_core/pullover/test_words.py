@@ -1,8 +1,7 @@
-"""Instructions, knitted as they are written and counted."""
+"""Instructions, knitted as they are told and counted."""
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from fractions import Fraction
 
@@ -13,101 +12,143 @@ from grading_core.gauge import Gauge
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
-from grading_core.units import CM_PER_INCH
 from grading_core.yoke.request import Options
-from tests.grading_core.pullover.knitted_pullovers import (
-    DIAMOND,
-    FINE,
-    GAUGE,
-    PLAIN,
-    REQUESTS,
-    knit_yoke,
-    said,
-    sizes_of,
-)
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, REQUESTS, knit_yoke, sizes_of, told, told_sizes
+from tests.oracles.told import RUNS, ids, only, told_alone, work_edge, work_shaping
 
 
-def test_the_yoke_as_written_leads_to_the_stitches_that_the_split_begins_with(made):
-    before = said(made, "split", "There are RUN stitches on the needle")
-    for size, (total,) in zip(sizes_of(made), before, strict=True):
-        assert len(knit_yoke(size)) == total == size.counts.yoke_total
+def test_the_yoke_as_told_leads_to_the_stitches_that_the_split_begins_with(made):
+    for (size, yoke), (_, split) in zip(told_sizes(made, "yoke"), told_sizes(made, "split"), strict=True):
+        assert len(knit_yoke(size, yoke)) == only(split, "split.begin")["stitches"] == size.counts.yoke_total
 
 
-def test_the_split_as_written_makes_the_body_and_the_sleeves(made):
-    pattern = (
-        r"Work to marker 1(?: and (?:\d+) stitch(?:es)? past it)?, put the next RUN stitch\w* on hold .*? "
-        r"cast on RUN stitch\w* .*? work RUN stitch\w* for the front, put as many as before on hold .*? "
-        r"cast on as many for its underarm, .*? The body has RUN stitch\w*\. .*? at its underarm: RUN stitch"
-    )
-    for size, (held, under, front, body, arm) in zip(sizes_of(made), said(made, "split", pattern), strict=True):
-        other, under_too = held, under
-        needle = knit_yoke(size)
-        start = needle.index("s") - size.counts.line_to_sleeve
-        first, needle_after = needle[start : start + held], needle[start + held :]
-        middle, second, end = (needle_after[:front], needle_after[front : front + other], needle_after[front + other :])
-        assert first.count("s") == second.count("t") == size.counts.split.sleeve
-        assert set(middle) <= {"l", "f"}
-        assert middle.count("f") == size.counts.split.front
-        assert set(end) <= {"l"}
-        assert start + under + len(middle) + under_too + len(end) == body == size.counts.body
-        assert held + under == other + under_too == arm == size.counts.sleeve
+def test_the_yoke_of_each_size_alone_is_knitted_to_the_same_stitches(made):
+    for size, yoke in told_sizes(made, "yoke"):
+        assert knit_yoke(size, told_alone(size.yoke.instructions())) == knit_yoke(size, yoke)
+
+
+def test_the_split_as_told_makes_the_body_and_the_sleeves(made):
+    sleeves = told(made, "sleeve")
+    yokes = told(made, "yoke")
+    for label, split in told(made, "split").items():
+        outcome = next(size.outcome for size in made.sizes if size.label == label)
+        if isinstance(outcome, Impossible):
+            continue
+        needle = knit_yoke(outcome, yokes[label])
+        first_sleeve, second_sleeve = only(split, "split.first_sleeve"), only(split, "split.second_sleeve")
+        start = needle.index("l") if "l" in needle else needle.index("s")
+        body = needle[: start + first_sleeve["past"]]
+        needle = needle[len(body) :]
+        first, needle = needle[: first_sleeve["held"]], needle[first_sleeve["held"] :]
+        body += ["u"] * first_sleeve["underarm"]
+        front, needle = needle[: only(split, "split.front")["stitches"]], needle[only(split, "split.front")["stitches"] :]
+        second, end = needle[: second_sleeve["held"]], needle[second_sleeve["held"] :]
+        body += [*front, *["u"] * second_sleeve["underarm"], *end]
+        assert first.count("s") == second.count("t") == outcome.counts.split.sleeve
+        assert front.count("f") == outcome.counts.split.front
+        assert {*front} <= {"l", "f"}
+        assert {*end} <= {"l"}
+        assert len(body) == only(split, "split.body")["stitches"] == outcome.counts.body == outcome.body.stitches
+        arm = only(sleeves[label], "sleeve.return")
+        assert len(first) == len(second) == arm["held"]
+        assert arm["held"] + arm["underarm"] == arm["stitches"] == outcome.counts.sleeve == outcome.sleeve.stitches
 
 
 def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
-    for part in made.instructions:
-        if part.part == "split":
-            told = re.search(r"and (\d+) stitch(?:es)? past it", part.sentences[1])
-            assert (int(told[1]) if told else 0) == sizes_of(made)[0].counts.line_to_body
+    for size, split in told_sizes(made, "split"):
+        assert only(split, "split.first_sleeve")["past"] == size.counts.line_to_body
 
 
-def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needle():
-    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
-    told = said(made, "split", "From underarm to underarm the front has RUN stitches more than the back")
-    assert told[0] == [0]
-    for size, (more,) in zip(sizes_of(made), told, strict=True):
-        needle = knit_yoke(size)
-        assert needle.count("f") - needle.count("b") == more
-    assert "From underarm" not in " ".join(grade_pullover(PLAIN).instructions[2].sentences)
-
-
-def test_the_darts_are_told_with_the_body_with_a_dash_for_a_size_without_any():
-    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
-    (body,) = [part.sentences for part in made.instructions if part.part == "body"]
-    assert body[0].startswith("Place a side marker ")
-    assert body[1].startswith(f"In round {DASH} (9, ")
-    rows = [size.body.bust_darts.rows if size.body.bust_darts else DASH for size in sizes_of(made)]
-    assert f"with {rows[0]} ({', '.join(map(str, rows[1:]))}) short rows" in body[1]
-
-
-def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
-    made = grade_pullover(REQUESTS["a chart that runs on"])
-    (begun,) = zip(*said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True)
-    (lower,) = zip(
-        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"), strict=True
-    )
-    split = said(
-        made, "split", r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm"
-    )
-    for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
-        # every increase after round 3 moves the start back, and round 2 had one before
-        later = sum(worked.back for worked in size.yoke.increase_rounds if worked.round > 3)
-        # from the marker the rest of the underarm and one line stitch lead to the back
-        assert (above - later - (below + under - before_marker + 1)) % DIAMOND.width == 0
-
-
-def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
-    made = grade_pullover(REQUESTS["a chart that runs on"])
-    pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
-    (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
-    (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
-    for size, above, below, (under, last) in zip(
-        sizes_of(made), begun, lower, said(made, "split", pattern), strict=True
+def test_body_sleeves_and_ribs_worked_as_told_are_those_of_each_size(made):
+    for (size, body), (_, sleeve), (_, band) in zip(
+        told_sizes(made, "body"), told_sizes(made, "sleeve"), told_sizes(made, "band"), strict=True
     ):
-        later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
-        assert (above - later - (below + under - last + 1)) % DIAMOND.width == 0
+        shaping, rounds, stitches = work_shaping(body, "body", size.counts.body)
+        assert (shaping, rounds) == ([*size.body.shaping], size.body.rounds)
+        assert work_edge(body, stitches)[:2] == (size.body.hem.stitches, size.body.hem.rounds)
+        decreases, rounds, stitches = work_shaping(sleeve, "sleeve", size.counts.sleeve)
+        assert (decreases, rounds) == ([(number, -2) for number in size.sleeve.decrease_rounds], size.sleeve.rounds)
+        assert work_edge(sleeve, stitches)[:2] == (size.sleeve.cuff.stitches, size.sleeve.cuff.rounds)
+        (picked_up,) = [values["stitches"] for id, values in band if id.startswith("band.pick_up")]
+        assert work_edge(band, picked_up)[:2] == (size.band.edge.stitches, size.band.edge.rounds)
 
 
-def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
+def test_the_measurements_told_are_those_of_the_finished_garment(made):
+    measured = {
+        "neck.edge": ("edge", lambda size: size.neck.edge_cm),
+        "yoke.depth": ("depth", lambda size: size.finished.depth),
+        "body.length": ("length", lambda size: size.finished.body_length),
+        "sleeve.length": ("length", lambda size: size.finished.sleeve_length),
+        "finishing.block": ("bust", lambda size: size.finished.bust),
+    }
+    for id, (name, finished) in measured.items():
+        part = id.partition(".")[0]
+        for size, sentences in told_sizes(made, part):
+            assert only(sentences, id)[name] == finished(size)
+
+
+def test_the_stitches_cast_on_are_those_of_the_sections_that_are_told(made):
+    for size, neck in told_sizes(made, "neck"):
+        begun = only(neck, "neck.cast_on_joined" if size.neck.cast_on.way == "joined" else "neck.cast_on_flat")
+        dropped = [values["stitches"] for id, values in neck if id == "neck.drop_join"]
+        edges = sum(2 * values["times"] for id, values in neck if id == "neck.drop_edges")
+        assert begun["stitches"] + sum(dropped) + edges == size.counts.cast_on
+        sections = [values for id, values in neck if id == "neck.sections"]
+        assert bool(sections) is not bool(dropped)
+        for told_of in sections:
+            in_all = told_of["back"] + told_of["front"] + 2 * told_of["sleeve"] + 4 * told_of["line"]
+            assert in_all == told_of["stitches"] == size.counts.cast_on
+
+
+def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needles():
+    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
+    extras = []
+    for (size, split), (_, yoke) in zip(told_sizes(made, "split"), told_sizes(made, "yoke"), strict=True):
+        needle = knit_yoke(size, yoke)
+        more = needle.count("f") - needle.count("b")
+        assert [values for id, values in split if id == "split.front_extra"] == ([{"stitches": more}] if more else [])
+        extras.append(more)
+    assert extras[0] == 0 < extras[-1]
+    assert not any("split.front_extra" in ids(split) for _, split in told_sizes(grade_pullover(PLAIN), "split"))
+
+
+def test_the_darts_are_told_with_the_body_and_skipped_by_a_size_without_any():
+    made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
+    rows = []
+    for size, body in told_sizes(made, "body"):
+        assert body[0].id == "body.side_markers"
+        darts = [values for id, values in body if id == "body.darts"]
+        expected = size.body.bust_darts and {"round": size.body.bust_darts.round, "rows": size.body.bust_darts.rows}
+        assert darts == ([expected] if expected else [])
+        rows += [values["rows"] for values in darts]
+    assert 0 < len(rows) < len(made.sizes)
+
+
+def chart_values(made, id):
+    """The values of the chart's sentences of one id."""
+    (sentences,) = [part.sentences for part in made.instructions if part.part == "chart"]
+    return [sentence.values for sentence in sentences if sentence.id == id]
+
+
+@pytest.mark.parametrize(
+    ("section", "of", "below"),
+    [("back", 0, "chart.body_back"), ("front", 1, "chart.body_front"), ("sleeve", 2, "chart.sleeve_start")],
+)
+def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm(section, of, below):
+    made = grade_pullover(REQUESTS["a chart that runs on"])
+    (begun,) = [each for each in chart_values(made, "chart.start") if section in each["sections"]]
+    (lower,) = chart_values(made, below)
+    for place, size in enumerate(sizes_of(made)):
+        # every increase after the round in which the chart begins moves the start back
+        later = sum(
+            worked.increases[of] for worked in size.yoke.increase_rounds if worked.round > begun["round"][place]
+        )
+        # from where the rounds start the rest of the underarm and one stitch of the raglan line lead to the section
+        between = size.counts.underarm - lower["before"][place] + 1
+        assert (begun["column"][place] - later - lower["column"][place] - between) % DIAMOND.width == 0
+
+
+def test_an_impossible_size_has_its_place_in_every_run_and_nothing_in_it():
     # the largest sizes have too few rounds for single increases
     request = replace(
         REQUESTS["a chart that runs on"], labels=("S", "M", "5X"), yoke=YokeWishes(options=Options(double_body="never"))
@@ -115,19 +156,16 @@ def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
     made = grade_pullover(request)
     possible = [not isinstance(size.outcome, Impossible) for size in made.sizes]
     assert possible == [True, True, False]
-    told = {part.part: part.sentences for part in made.instructions}
-    assert told["neck"][0] == "Sizes: S (M, 5X)."
-    runs = [
-        run
-        for part in told.values()
-        for sentence in part
-        for run in re.findall(r"[\w\u2013]+ \(([^()a-z]+)\)", sentence)
-    ]
-    assert len(runs) > 30
-    for run in runs:
-        others = run.split(", ")
-        assert len(others) == 2, run
-        assert (others[1] == DASH) == (run != "M, 5X"), run
+    runs = 0
+    for part in ("neck", "yoke", "split", "body", "sleeve", "band", "finishing"):
+        (sentences,) = [each.sentences for each in made.instructions if each.part == part]
+        for sentence in sentences:
+            for name, kind in sentence.saying.values.items():
+                run = sentence.values[name]
+                if kind.name in RUNS and type(run) is tuple:
+                    assert (len(run), run[2]) == (3, None), sentence
+                    runs += 1
+    assert runs > 50
 
 
 def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
@@ -142,53 +180,85 @@ def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
     assert DASH not in sentences
 
 
-def test_the_words_begin_with_sizes_and_gauges():
-    made = grade_pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
-    assert made.instructions[0].sentences[:3] == (
-        "Sizes: S (M).",
-        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in.",
-        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm = 4 in. Work hem, cuffs and neckband with the needle "
-        "that gives it to you.",
-    )
-
-
-def test_a_gauge_counted_over_inches_is_told_as_it_was_counted():
-    # twice 11.25 stitches and 15.5 rounds over 2 in
-    gauge = Gauge.over(Fraction(45, 4), Fraction(31, 2), 2 * CM_PER_INCH)
-    told = grade_pullover(replace(PLAIN, gauges=Gauges(gauge), labels=("M",))).instructions[0].sentences[1]
-    assert told == "Gauge, in the round and blocked: 22.5 stitches and 31 rounds to 10 cm = 4 in."
-
-
 @pytest.mark.parametrize(
-    ("seam_stitches", "underarm", "place"),
+    ("seam_stitches", "underarm", "place", "at"),
     # half of the 12 stitches beside the seam, then the seam; without one, half of all
     [
-        (3, 15, "9 stitches after the beginning of the underarm, behind its 3 seam stitches"),
-        (None, 16, "8 stitches after the beginning of the underarm"),
+        (3, 15, {"before": 9, "seams": "all", "seam": 3}, "seam"),
+        (None, 16, {"before": 8, "seams": "none", "seam": 0}, "marker"),
     ],
 )
-def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stitches, underarm, place):
+def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stitches, underarm, place, at):
     waist = BodyWishes(levels=(LevelWish("waist", Fraction(18)),))
     request = replace(PLAIN, labels=("M",), yoke=YokeWishes(seam_stitches=seam_stitches), body=waist)
-    pullover = grade_pullover(request)
-    (size,) = sizes_of(pullover)
+    made = grade_pullover(request)
+    ((size, split),) = told_sizes(made, "split")
     assert size.counts.underarm == underarm
-    told = {each.part: " ".join(each.sentences) for each in pullover.instructions}
-    alone = {"body": " ".join(size.body.instructions()), "sleeve": " ".join(size.sleeve.instructions())}
-    of_each = place.replace("the underarm", "each underarm")
-    assert place.replace("the underarm", "the underarm cast on last") in told["split"]
-    for words in (told["body"], alone["body"]):
-        assert of_each in words
-        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
-    for words in (told["sleeve"], alone["sleeve"]):
-        assert place in words
-        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
-    assert "middle" not in told["body"] + told["sleeve"]
-    assert ("seam" in told["split"]) == (seam_stitches is not None)
+    body, sleeve = told(made, "body")["M"], told(made, "sleeve")["M"]
+    assert only(split, "split.start_underarm") == place
+    for own in (body, told_alone(size.body.instructions())):
+        assert only(own, "body.side_markers") == place
+        assert only(own, "body.decreases") == {"at": at}
+    for own in (sleeve, told_alone(size.sleeve.instructions())):
+        assert only(own, "sleeve.start") == place
+        assert only(own, "sleeve.decreases") == {"at": at}
+    seams = [values for id, values in split if id == "split.seam"]
+    assert seams == ([{"seam": seam_stitches}] if seam_stitches else [])
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
     made = grade_pullover(REQUESTS["no line, every round, from the centre back"])
-    assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
+    for _, split in told_sizes(made, "split"):
+        assert "split.start_back" in ids(split)
+        assert "split.start_underarm" not in ids(split)
     charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
     assert "chart_starts_before_back" in {remark.code for remark in grade_pullover(charted).remarks}
+
+
+@pytest.mark.parametrize(("table", "young"), [("babies", True), ("women", False)])
+def test_the_caution_about_cords_ends_what_is_told_of_garments_for_young_children(table, young):
+    made = grade_pullover(replace(PLAIN, body_table=table))
+    assert ("finishing.no_cords" in ids(made.instructions[-1].sentences)) is young
+
+
+def test_children_of_whom_any_is_young_are_told_the_caution_too():
+    made = grade_pullover(replace(PLAIN, body_table="children"))
+    assert ids(made.instructions[-1].sentences) == [
+        "finishing.underarms",
+        "finishing.ends",
+        "finishing.block",
+        "finishing.no_cords",
+    ]
+    old = grade_pullover(replace(PLAIN, body_table="children", labels=(made.labels[-1],)))
+    assert "finishing.no_cords" not in ids(old.instructions[-1].sentences)
+
+
+def unlike_yokes():
+    """A pullover whose yokes are too unlike to be told together."""
+    spread = Options(spacing="even", step=1, double_body="if_needed", double_where="even")
+    return grade_pullover(replace(PLAIN, yoke=YokeWishes(options=spread)))
+
+
+def test_yokes_too_unlike_are_told_size_by_size_under_their_labels():
+    made = unlike_yokes()
+    (yoke,) = [part.sentences for part in made.instructions if part.part == "yoke"]
+    assert "sizes.apart" in ids(yoke)
+    assert [*dict.fromkeys(each.labels for each in yoke if each.labels)] == [(label,) for label in made.labels]
+    for size, own in told_sizes(made, "yoke"):
+        assert len(knit_yoke(size, own)) == size.counts.yoke_total
+
+
+def test_parts_told_size_by_size_are_warned_of():
+    codes = {remark.code for remark in unlike_yokes().remarks}
+    assert "told_size_by_size" in codes
+    assert "told_size_by_size" not in {remark.code for remark in grade_pullover(PLAIN).remarks}
+
+
+def test_necks_begun_in_different_ways_are_told_size_by_size():
+    # of the short rows asked, at this gauge only the larger sizes get any
+    bulky = Gauges(Gauge.over(Fraction(8), Fraction(5), Fraction(10)))
+    made = grade_pullover(replace(PLAIN, gauges=bulky, body_table="children", neck=NeckWishes(way="flat")))
+    ways = {size.neck.cast_on.way for size in sizes_of(made)}
+    assert ways == {"joined", "flat"}
+    for size, neck in told_sizes(made, "neck"):
+        assert ("neck.cast_on_flat" in ids(neck)) is ("neck.short_rows" in ids(neck)) is (size.neck.raised.rows > 0)
