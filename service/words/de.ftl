@@ -370,6 +370,13 @@ finishing =
 
 ## Warnings, reasons and causes
 
+warning =
+    .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
+        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, stehen sie
+        nebeneinander.
+    .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
+        brauchen weniger.
+
 ## Shaping plans
 
 ## Pictures and the workbook
