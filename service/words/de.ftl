@@ -143,22 +143,22 @@ increases =
     .each = In { $times_number ->
         [one] dieser Zunahmerunde
        *[other] jeder dieser Zunahmerunden
-    } { increases.where } zunehmen, zusammen { $more } Maschen. Es sind nun { $stitches }
-        Maschen auf den Nadeln.
+    } { increases.where } zunehmen, zusammen { $more } Maschen. Es sind nun { $stitches } Maschen auf den Nadeln.
 
 yoke =
     .lines = { $line_number ->
         [one] Die Masche nach jedem der Maschenmarkierer 1 bis 4 ist eine Raglanlinie.
        *[other] Die { $line } Maschen nach jedem der Maschenmarkierer 1 bis 4 sind eine Raglanlinie.
     } Rückenteil, Ärmel und Vorderteil beginnen jeweils nach einer Raglanlinie und enden vor einem Maschenmarkierer: Das
-        sind ihre Kanten. Die Maschenmarkierer stets von der linken auf die rechte Nadel heben.
+        sind ihre Kanten. Die Maschenmarkierer jeweils abheben.
     .no_lines = Die Raglanlinien verlaufen an den Maschenmarkierern 1 bis 4. Rückenteil, Ärmel und Vorderteil beginnen
-        jeweils nach einem Maschenmarkierer und enden vor dem nächsten: Das sind ihre Kanten. Die Maschenmarkierer stets
-        von der linken auf die rechte Nadel heben.
+        jeweils nach einem Maschenmarkierer und enden vor dem nächsten: Das sind ihre Kanten. Die Maschenmarkierer
+        jeweils abheben.
     .leaning = Die Zunahmen nach Belieben aus der Masche der Vorrunde oder aus dem Querfaden arbeiten: linksgeneigt am
-        Anfang eines Teils, rechtsgeneigt an seinem Ende. Nie aus einer Raglanmasche zunehmen.
-    .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen 1
-        Masche stricken.
+        Anfang eines Abschnitts, rechtsgeneigt an seinem Ende. Für eine Zunahme aus der Vorrunde
+        die erste oder letzte Masche des Abschnitts nehmen, nie eine Raglanmasche.
+    .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen
+        1 Masche stricken.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
     .plain = { $rounds } { $rounds_number ->
@@ -245,8 +245,7 @@ shape =
     .decrease = { $every_number ->
         [1] { $times_number ->
             [one] Eine Abnahmerunde stricken ({ $change } Maschen weniger).
-           *[other] { $times } Abnahmerunden direkt nacheinander stricken (jeweils { $change } Maschen
-                weniger).
+           *[other] { $times } Abnahmerunden direkt nacheinander stricken (jeweils { $change } Maschen weniger).
         }
        *[other] { $times_number ->
             [one] { $every } Runden stricken, die letzte davon als Abnahmerunde ({ $change } Maschen weniger).
@@ -260,9 +259,9 @@ shape =
 body =
     .side_markers = An jeder Seite einen Maschenmarkierer einhängen, und zwar { shape.start } jeder
         Achsel{ shape.seams }. Wo an einer Seite die Runde beginnt, gilt ihr Maschenmarkierer als einer der beiden.
-    .decreases = In einer Abnahmerunde 4 Maschen abnehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor 2
-        Maschen einzeln wie zum Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2
-        Maschen rechts zusammenstricken (rechtsgeneigt).
+    .decreases = In einer Abnahmerunde 4 Maschen abnehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
+        2 Maschen einzeln wie zum Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach
+        2 Maschen rechts zusammenstricken (rechtsgeneigt).
     .increases = In einer Zunahmerunde 4 Maschen zunehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
         rechtsgeneigt, danach linksgeneigt.
     .plain = { $rounds } { $rounds_number ->
@@ -305,7 +304,7 @@ sleeve =
         { $underarm_number ->
             [one] der an seiner Achsel angeschlagenen Masche
            *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
-        } 1 Masche rechts herausstricken: { $stitches } Maschen.
+        } 1 Masche auffassen: { $stitches } Maschen.
     .start = Die Achsel folgt auf die Maschen aus der Passe. Die Runden beginnen und enden { shape.start } der
         Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn einhängen.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
@@ -342,10 +341,10 @@ rib =
     .bind_off = Die Maschen locker im Rippenmuster abketten.
 
 band =
-    .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche rechts
-        herausstricken: { $stitches } Maschen.
-    .pick_up_drop = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche rechts
-        herausstricken und auf jeder Seite des Vorderteils aus den { $rows } Reihenenden { $side } { $side_number ->
+    .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
+        auffassen: { $stitches } Maschen.
+    .pick_up_drop = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
+        auffassen und auf jeder Seite des Vorderteils aus den { $rows } Reihenenden { $side } { $side_number ->
             [one] Masche
            *[other] Maschen
         }, das sind etwa { $rate } auf je { $per } Reihen: { $stitches } Maschen.

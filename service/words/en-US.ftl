@@ -142,8 +142,7 @@ increases =
     .each = { $times_number ->
         [one] This increase round adds
        *[other] Each of these increase rounds adds
-    } { increases.where }, { $more } stitches in all. There are now { $stitches }
-        stitches on the needles.
+    } { increases.where }, { $more } stitches in all. There are now { $stitches } stitches on the needles.
 
 yoke =
     .lines = { $line_number ->
@@ -154,7 +153,8 @@ yoke =
     .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves and front each begin after a marker and end before
         the next: these are their edges. Slip the markers as you come to them.
     .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning where a section begins,
-        right-leaning where it ends. Never work one into a raglan stitch.
+        right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
+        stitch.
     .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
@@ -368,7 +368,8 @@ finishing =
 warning =
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
         close as possible first, instead of evenly, lets them stand side by side.
-    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take fewer.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
+        fewer.
 
 ## Shaping plans
 
