@@ -13,9 +13,9 @@ span =
     .rounds = Runden { $first } bis { $last }
 
 edges =
-    .back = Rückenteil
-    .front = Vorderteil
-    .sleeve = Ärmeln
+    .back = des Rückenteils
+    .front = des Vorderteils
+    .sleeve = der Ärmel
 
 section =
     .back = Rückenteil
@@ -124,9 +124,9 @@ neck =
 
 increases =
     .where = { $kind ->
-        [twice] je 2 Maschen an jeder Kante von { $twice }
-        [both] je 2 Maschen an jeder Kante von { $twice } und je 1 Masche an jeder Kante von { $once }
-       *[once] je 1 Masche an jeder Kante von { $once }
+        [twice] je 2 Maschen an jeder Kante { $twice }
+        [both] je 2 Maschen an jeder Kante { $twice } und je 1 Masche an jeder Kante { $once }
+       *[once] je 1 Masche an jeder Kante { $once }
     }
     .rounds = { $every_number ->
         [1] { $times_number ->

@@ -13,9 +13,9 @@ span =
     .rounds = Rounds { $first } to { $last }
 
 edges =
-    .back = back
-    .front = front
-    .sleeve = sleeves
+    .back = the back
+    .front = the front
+    .sleeve = the sleeves
 
 section =
     .back = back
