@@ -368,8 +368,7 @@ finishing =
 warning =
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
         close as possible first, instead of evenly, lets them stand side by side.
-    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
-        fewer.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take fewer.
 
 ## Shaping plans
 
