@@ -43,7 +43,7 @@ SHORT_ROWS = Saying("neck.short_rows", rows=COUNT, begin=TOKEN)
 METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
-RAISED = Saying("neck.raised", height=LENGTH)
+RAISED = Saying("neck.raised", length=LENGTH)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
@@ -185,7 +185,7 @@ def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) 
     # there is no run in it in which a size without short rows could have a dash
     some = any(each and not each.rows for each in raises)
     told += _by_kind([_end(each) if each else None for each in working], labels, _ends, named=some)
-    return (*told, RAISED(height=tuple([each.height_cm if each else None for each in working])))
+    return (*told, RAISED(length=tuple([each.height_cm if each else None for each in working])))
 
 
 def _by_kind(

@@ -44,18 +44,54 @@ def told_each(sentences: Iterable[Sentence], labels: Sequence[str]) -> dict[str,
         assert all(len(missing) == 1 for missing in skipping.values()), sentence
         reading = [label for label in readers if skipping[label] == {False}]
         assert reading, sentence
-        if sentence.places is not None:
+        if sentence.places is not None and runs:
             assert [label for label in labels if skipping[label] == {False}] == [*readers], sentence
         for label in reading:
             read[label].append(Told(sentence.id, _values(sentence, labels.index(label))))
     return read
 
 
-def work_yoke(sentences: Iterable[Told], neck: Sections, line_stitches: int) -> tuple[list[IncreaseRound], int]:
-    """The increase rounds that a yoke is told, and its last round; the stitches told are counted on the way."""
+class DropTold(NamedTuple):
+    """A front drop as it is told: its rows, the increases at each of its edges, and what is cast on after them."""
+
+    rows: int
+    edges: int
+    centre: int
+
+    @classmethod
+    def of(cls, neck: Sequence[Told]) -> DropTold | None:
+        """From all that is told of a neck; None where its front is not dropped."""
+        if "neck.drop" not in ids(neck):
+            return None
+        edges = [values["times"] for id, values in neck if id == "neck.drop_edges"]
+        assert only(neck, "neck.drop_join")["round"] == only(neck, "neck.drop")["rows"] + 1
+        return cls(only(neck, "neck.drop")["rows"], sum(edges), only(neck, "neck.drop_join")["stitches"])
+
+    def to_come(self, row: int) -> int:
+        """Stitches of the front that are not on the needles after a row; the last row is a right-side row."""
+        increased = [self.rows - 2 * back for back in range(self.edges)]
+        return self.centre + 2 * sum(each > row for each in increased) if row < self.rows else 0
+
+
+def work_yoke(
+    sentences: Iterable[Told], neck: Sections, line_stitches: int, drop: DropTold | None = None
+) -> tuple[list[IncreaseRound], int]:
+    """The increase rounds that a yoke is told, and its last round; the stitches told are counted on the way.
+
+    neck: all sections, those that a drop adds among them.
+    """
     number, sections, worked, listed = 0, neck, list[IncreaseRound](), dict[int, Increases]()
+
+    def on_needles() -> int:
+        in_all = sections.back + sections.front + 2 * sections.sleeve + 4 * line_stitches
+        return in_all - (drop.to_come(number) if drop else 0)
+
     for id, values in sentences:
-        if id in ("yoke.lines", "yoke.no_lines", "yoke.leaning", "yoke.doubled", "sizes.apart"):
+        if id in ("yoke.lines", "yoke.no_lines", "yoke.leaning", "yoke.doubled", "yoke.wrong_side", "sizes.apart"):
+            continue
+        if id == "yoke.after_drop":
+            assert drop is not None
+            assert values["rows"] == drop.rows
             continue
         if id == "yoke.depth":
             assert values["rounds"] == number
@@ -70,19 +106,21 @@ def work_yoke(sentences: Iterable[Told], neck: Sections, line_stitches: int) -> 
             for increases in listed.values():
                 sections = sections.after(increases)
             number = values["last"]
-            assert values["stitches"] == _on_needles(sections, line_stitches), (id, values)
+            assert values["stitches"] == on_needles(), (id, values)
             continue
         assert not listed, "how many rounds there are is not told"
-        assert values.get("first", number + 1) == number + 1, (id, values)
+        if "first" in values:
+            assert values["first"] == number + 1, (id, values)
+            assert values["rounds"] == values["last"] - number, (id, values)
         if id in ("yoke.plain", "yoke.rounds_plain"):
-            number = number + values["rounds"] if id == "yoke.plain" else values["last"]
+            number += values["rounds"]
             continue
         assert values["times"] >= 1, (id, values)
         for interval, increases in _increase_steps(id, values) * values["times"]:
             number += interval
             sections = sections.after(increases)
             worked.append(IncreaseRound(number, *increases))
-        assert values["stitches"] == _on_needles(sections, line_stitches), (id, values)
+        assert values["stitches"] == on_needles(), (id, values)
         # a sentence of increases ends with its last increase round
         assert values.get("last", number) == number, (id, values)
     return worked, number
@@ -155,10 +193,6 @@ def only(sentences: Iterable[Told], id: str) -> Mapping[str, Any]:
 def ids(sentences: Iterable[Sentence | Told]) -> list[str]:
     """The ids of sentences in order."""
     return [sentence.id for sentence in sentences]
-
-
-def _on_needles(sections: Sections, line_stitches: int) -> int:
-    return sections.back + sections.front + 2 * sections.sleeve + 4 * line_stitches
 
 
 def _increase_steps(id: str, values: Mapping[str, Any]) -> list[tuple[int, Increases]]:

@@ -113,7 +113,7 @@ def test_the_bands_of_all_sizes_worked_as_told_are_each_its_own(sizes, construct
         stitches, rounds, _ = work_edge(own, values["stitches"])
         inner = sum(sentence.values["rounds"] for sentence in own if sentence.id == "band.inner")
         assert (stitches, rounds + ("band.fold" in ids(own)) + inner) == (band.edge.stitches, band.rounds)
-        assert only(own, "band.height")["height"] == RIB_GAUGE.height_cm(rounds)
+        assert only(own, "band.height")["length"] == RIB_GAUGE.height_cm(rounds)
 
 
 def test_the_rhythm_along_a_drop_is_the_nearest_to_what_is_picked_up_there():

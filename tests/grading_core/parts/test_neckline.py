@@ -69,13 +69,13 @@ def test_each_marker_follows_its_section_and_stands_before_the_line():
 
 def test_a_start_at_the_centre_back_leaves_half_of_the_back_before_it_and_half_after_it():
     made = cast_on(NECK.sections, NECK.line_stitches, start="centre_back")
-    assert made.gaps[0].parts == (("back", 17),)
-    assert made.gaps[-1].parts == (("line", 3), ("back", 16))
+    assert made.gaps[0].parts == (("half_back", 17),)
+    assert made.gaps[-1].parts == (("line", 3), ("half_back", 16))
 
 
 def test_a_flat_cast_on_has_its_ends_in_the_middle_of_the_front():
     made = cast_on(NECK.sections, NECK.line_stitches, way="flat")
-    assert (made.gaps[0].parts[0], made.gaps[-1].parts[-1]) == (("front", 18), ("front", 17))
+    assert (made.gaps[0].parts[0], made.gaps[-1].parts[-1]) == (("half_front", 18), ("half_front", 17))
 
 
 def needle_of(told: list[Told]) -> list[object]:
@@ -129,7 +129,7 @@ def test_what_lies_before_a_marker_is_named():
 def test_a_neck_without_line_stitches_has_the_last_marker_beside_the_start_of_the_round():
     told = told_alone(cast_on(Sections(30, 30, 10), 0, way="flat").instructions())
     assert told[2:7] == [
-        ("neck.marker", {"stitches": 15, "parts": ("front",), "marker": 3}),
+        ("neck.marker", {"stitches": 15, "parts": ("half_front",), "marker": 3}),
         ("neck.marker", {"stitches": 10, "parts": ("second_sleeve",), "marker": 4}),
         ("neck.start_here", {}),
         ("neck.marker", {"stitches": 30, "parts": ("back",), "marker": 1}),

@@ -152,7 +152,7 @@ def test_every_turn_is_told_in_the_sentences_between_where_the_rows_begin_and_en
         "neck.raised",
     ]
     assert turns_of(told) == listed(raised)
-    assert told[-2:] == [("neck.last_row", {"kind": last}), ("neck.raised", {"height": Fraction(60, 31)})]
+    assert told[-2:] == [("neck.last_row", {"kind": last}), ("neck.raised", {"length": Fraction(60, 31)})]
 
 
 @in_a_hundred_cases(60)
@@ -166,7 +166,7 @@ def test_the_rows_of_all_sizes_as_told_are_each_its_own_whatever_markers_they_tu
         assert turns_of(own) == (listed(raised) if raised else [])
         if raised and raised.rows:
             assert only(own, "neck.short_rows")["rows"] == raised.rows
-            assert only(own, "neck.raised")["height"] == GAUGE.height_cm(raised.rows)
+            assert only(own, "neck.raised")["length"] == GAUGE.height_cm(raised.rows)
 
 
 def test_a_size_without_a_row_has_nothing_there():
@@ -187,6 +187,26 @@ def test_turns_past_unlike_markers_are_told_marker_by_marker_for_the_sizes_that_
 def test_turns_past_one_marker_are_for_all_sizes():
     sizes = [made(NeckStitches(34, 34, 12, 2), 1, "joined"), made(NeckStitches(36, 34, 12, 2), 1, "joined")]
     assert {each.labels for each in run_instructions(sizes, ["S", "M"])} == {None}
+
+
+def test_sizes_whose_rows_begin_and_end_otherwise_are_named():
+    neck = NeckStitches(34, 34, 12, 2).sections
+    drops = [None, RowsOfDrop(8, 5), RowsOfDrop(7, 5)]
+    sizes = [raise_back(neck, 2, 2, GAUGE, way="flat", drop=drop) for drop in drops]
+    sentences = run_instructions(sizes, ["S", "M", "L"])
+    begun = {each.values["begin"]: each.labels for each in sentences if each.id == "neck.short_rows"}
+    assert begun == {"right": ("S", "M"), "wrong": ("L",)}
+    ended = {each.values["kind"]: each.labels for each in sentences if each.id == "neck.last_row"}
+    assert ended == {"flat": ("S",), "right": ("M",), "wrong": ("L",)}
+    for raised, own in zip(sizes, told_each(sentences, ["S", "M", "L"]).values(), strict=True):
+        assert turns_of(own) == listed(raised)
+
+
+def test_a_size_without_short_rows_is_not_told_of_a_last_one():
+    neck = NeckStitches(34, 34, 12, 2)
+    sentences = run_instructions([made(neck, 0, "joined"), made(neck, 2, "joined"), None], ["S", "M", "L"])
+    (last,) = [each for each in sentences if each.id == "neck.last_row"]
+    assert last.labels == ("M",)
 
 
 def test_no_short_rows_need_no_sentence():

@@ -26,7 +26,7 @@ from grading_core.pullover.request import (
 from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import EvenSteps
-from tests.oracles.told import Told, told_each, work_yoke
+from tests.oracles.told import DropTold, Told, told_each, work_yoke
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 
@@ -107,22 +107,25 @@ def sizes_of(made: Pullover) -> list[KnittedSize]:
     return sizes
 
 
-def told(made: Pullover, part: str) -> dict[str, list[Told]]:
-    """What each size reads in a part of the instructions, by label."""
-    (sentences,) = [each.sentences for each in made.instructions if each.part == part]
-    return told_each(sentences, made.labels)
+PATTERN = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
+"""The parts that a garment is knitted from."""
 
 
-def told_sizes(made: Pullover, part: str) -> list[tuple[KnittedSize, list[Told]]]:
-    """The sizes that can be knitted, each with what it reads in a part of the instructions."""
-    read = told(made, part)
-    return [(size.outcome, read[size.label]) for size in made.sizes if isinstance(size.outcome, KnittedSize)]
+def told_sizes(made: Pullover) -> list[tuple[KnittedSize, dict[str, list[Told]]]]:
+    """The sizes that can be knitted, each with what it reads in each part of the pattern."""
+    parts = {each.part: told_each(each.sentences, made.labels) for each in made.instructions if each.part in PATTERN}
+    assert {*parts} == {*PATTERN}
+    return [
+        (size.outcome, {part: read[size.label] for part, read in parts.items()})
+        for size in made.sizes
+        if isinstance(size.outcome, KnittedSize)
+    ]
 
 
-def knit_yoke(size: KnittedSize, sentences: list[Told]) -> list[str]:
+def knit_yoke(size: KnittedSize, neck: list[Told], yoke: list[Told]) -> list[str]:
     """The needles after a yoke as it is told: a letter for each stitch, from the start of the round."""
     line_stitches = size.counts.line_stitches
-    worked, last = work_yoke(sentences, size.counts.neck, line_stitches)
+    worked, last = work_yoke(yoke, size.counts.neck, line_stitches, DropTold.of(neck))
     assert last == size.counts.rounds
     back, front, sleeve = size.counts.neck.back, size.counts.neck.front, size.counts.neck.sleeve
     for _, to_back, to_front, to_sleeve in worked:

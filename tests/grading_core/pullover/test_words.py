@@ -11,58 +11,57 @@ from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
+from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, Shares, YokeWishes
 from grading_core.yoke.request import Options
-from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, REQUESTS, knit_yoke, sizes_of, told, told_sizes
-from tests.oracles.told import RUNS, ids, only, told_alone, work_edge, work_shaping
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PATTERN, PLAIN, REQUESTS, knit_yoke, sizes_of, told_sizes
+from tests.oracles.told import RUNS, DropTold, ids, only, told_alone, work_edge, work_shaping
 
 
 def test_the_yoke_as_told_leads_to_the_stitches_that_the_split_begins_with(made):
-    for (size, yoke), (_, split) in zip(told_sizes(made, "yoke"), told_sizes(made, "split"), strict=True):
-        assert len(knit_yoke(size, yoke)) == only(split, "split.begin")["stitches"] == size.counts.yoke_total
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
+        assert len(needle) == only(told["split"], "split.begin")["stitches"] == size.counts.yoke_total
 
 
 def test_the_yoke_of_each_size_alone_is_knitted_to_the_same_stitches(made):
-    for size, yoke in told_sizes(made, "yoke"):
-        assert knit_yoke(size, told_alone(size.yoke.instructions())) == knit_yoke(size, yoke)
+    for size, told in told_sizes(made):
+        alone = knit_yoke(size, told_alone(size.neck.instructions()), told_alone(size.yoke.instructions()))
+        assert alone == knit_yoke(size, told["neck"], told["yoke"])
 
 
 def test_the_split_as_told_makes_the_body_and_the_sleeves(made):
-    sleeves = told(made, "sleeve")
-    yokes = told(made, "yoke")
-    for label, split in told(made, "split").items():
-        outcome = next(size.outcome for size in made.sizes if size.label == label)
-        if isinstance(outcome, Impossible):
-            continue
-        needle = knit_yoke(outcome, yokes[label])
-        first_sleeve, second_sleeve = only(split, "split.first_sleeve"), only(split, "split.second_sleeve")
-        start = needle.index("l") if "l" in needle else needle.index("s")
-        body = needle[: start + first_sleeve["past"]]
-        needle = needle[len(body) :]
-        first, needle = needle[: first_sleeve["held"]], needle[first_sleeve["held"] :]
-        body += ["u"] * first_sleeve["underarm"]
-        front, needle = needle[: only(split, "split.front")["stitches"]], needle[only(split, "split.front")["stitches"] :]
-        second, end = needle[: second_sleeve["held"]], needle[second_sleeve["held"] :]
-        body += [*front, *["u"] * second_sleeve["underarm"], *end]
-        assert first.count("s") == second.count("t") == outcome.counts.split.sleeve
-        assert front.count("f") == outcome.counts.split.front
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
+        split, arm = told["split"], only(told["sleeve"], "sleeve.return")
+        first, second = only(split, "split.first_sleeve"), only(split, "split.second_sleeve")
+        # marker 1 stands after the back
+        back, rest = cut(needle, size.yoke.yoke.split.back + first["past"])
+        first_sleeve, rest = cut(rest, first["held"])
+        front, rest = cut(rest, only(split, "split.front")["stitches"])
+        second_sleeve, end = cut(rest, second["held"])
+        body = [*back, *"u" * first["underarm"], *front, *"u" * second["underarm"], *end]
+        assert first_sleeve.count("s") == second_sleeve.count("t") == size.counts.split.sleeve
+        assert front.count("f") == size.counts.split.front
         assert {*front} <= {"l", "f"}
         assert {*end} <= {"l"}
-        assert len(body) == only(split, "split.body")["stitches"] == outcome.counts.body == outcome.body.stitches
-        arm = only(sleeves[label], "sleeve.return")
-        assert len(first) == len(second) == arm["held"]
-        assert arm["held"] + arm["underarm"] == arm["stitches"] == outcome.counts.sleeve == outcome.sleeve.stitches
+        assert len(body) == only(split, "split.body")["stitches"] == size.counts.body == size.body.stitches
+        assert len(first_sleeve) == len(second_sleeve) == arm["held"]
+        assert first["underarm"] == second["underarm"] == arm["underarm"]
+        assert arm["held"] + arm["underarm"] == arm["stitches"] == size.counts.sleeve == size.sleeve.stitches
+
+
+def cut(needle, stitches):
+    return needle[:stitches], needle[stitches:]
 
 
 def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
-    for size, split in told_sizes(made, "split"):
-        assert only(split, "split.first_sleeve")["past"] == size.counts.line_to_body
+    for size, told in told_sizes(made):
+        assert only(told["split"], "split.first_sleeve")["past"] == size.counts.line_to_body
 
 
 def test_body_sleeves_and_ribs_worked_as_told_are_those_of_each_size(made):
-    for (size, body), (_, sleeve), (_, band) in zip(
-        told_sizes(made, "body"), told_sizes(made, "sleeve"), told_sizes(made, "band"), strict=True
-    ):
+    for size, told in told_sizes(made):
+        body, sleeve, band = told["body"], told["sleeve"], told["band"]
         shaping, rounds, stitches = work_shaping(body, "body", size.counts.body)
         assert (shaping, rounds) == ([*size.body.shaping], size.body.rounds)
         assert work_edge(body, stitches)[:2] == (size.body.hem.stitches, size.body.hem.rounds)
@@ -74,50 +73,51 @@ def test_body_sleeves_and_ribs_worked_as_told_are_those_of_each_size(made):
 
 
 def test_the_measurements_told_are_those_of_the_finished_garment(made):
-    measured = {
-        "neck.edge": ("edge", lambda size: size.neck.edge_cm),
-        "yoke.depth": ("depth", lambda size: size.finished.depth),
-        "body.length": ("length", lambda size: size.finished.body_length),
-        "sleeve.length": ("length", lambda size: size.finished.sleeve_length),
-        "finishing.block": ("bust", lambda size: size.finished.bust),
-    }
-    for id, (name, finished) in measured.items():
-        part = id.partition(".")[0]
-        for size, sentences in told_sizes(made, part):
-            assert only(sentences, id)[name] == finished(size)
+    for size, told in told_sizes(made):
+        measured = {
+            "neck.edge": size.neck.edge_cm,
+            "yoke.depth": size.finished.depth,
+            "body.length": size.finished.body_length,
+            "sleeve.length": size.finished.sleeve_length,
+            "band.height": size.band.height_cm,
+            "finishing.block": size.finished.bust,
+        }
+        for id, length_cm in measured.items():
+            assert only(told[id.partition(".")[0]], id)["length"] == length_cm
 
 
 def test_the_stitches_cast_on_are_those_of_the_sections_that_are_told(made):
-    for size, neck in told_sizes(made, "neck"):
-        begun = only(neck, "neck.cast_on_joined" if size.neck.cast_on.way == "joined" else "neck.cast_on_flat")
-        dropped = [values["stitches"] for id, values in neck if id == "neck.drop_join"]
-        edges = sum(2 * values["times"] for id, values in neck if id == "neck.drop_edges")
-        assert begun["stitches"] + sum(dropped) + edges == size.counts.cast_on
+    for size, told in told_sizes(made):
+        neck = told["neck"]
+        begun = only(neck, f"neck.cast_on_{size.neck.cast_on.way}")["stitches"]
+        drop = DropTold.of(neck)
+        assert begun + (drop.to_come(0) if drop else 0) == size.counts.cast_on
         sections = [values for id, values in neck if id == "neck.sections"]
-        assert bool(sections) is not bool(dropped)
-        for told_of in sections:
-            in_all = told_of["back"] + told_of["front"] + 2 * told_of["sleeve"] + 4 * told_of["line"]
-            assert in_all == told_of["stitches"] == size.counts.cast_on
+        assert bool(sections) is (drop is None)
+        for each in sections:
+            in_all = each["back"] + each["front"] + 2 * each["sleeve"] + 4 * each["line"]
+            assert in_all == each["stitches"] == size.counts.cast_on
 
 
 def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needles():
     made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
     extras = []
-    for (size, split), (_, yoke) in zip(told_sizes(made, "split"), told_sizes(made, "yoke"), strict=True):
-        needle = knit_yoke(size, yoke)
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
         more = needle.count("f") - needle.count("b")
-        assert [values for id, values in split if id == "split.front_extra"] == ([{"stitches": more}] if more else [])
+        extra = [values for id, values in told["split"] if id == "split.front_extra"]
+        assert extra == ([{"stitches": more}] if more else [])
         extras.append(more)
     assert extras[0] == 0 < extras[-1]
-    assert not any("split.front_extra" in ids(split) for _, split in told_sizes(grade_pullover(PLAIN), "split"))
+    assert not any("split.front_extra" in ids(told["split"]) for _, told in told_sizes(grade_pullover(PLAIN)))
 
 
 def test_the_darts_are_told_with_the_body_and_skipped_by_a_size_without_any():
     made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
     rows = []
-    for size, body in told_sizes(made, "body"):
-        assert body[0].id == "body.side_markers"
-        darts = [values for id, values in body if id == "body.darts"]
+    for size, told in told_sizes(made):
+        assert told["body"][0].id == "body.side_markers"
+        darts = [values for id, values in told["body"] if id == "body.darts"]
         expected = size.body.bust_darts and {"round": size.body.bust_darts.round, "rows": size.body.bust_darts.rows}
         assert darts == ([expected] if expected else [])
         rows += [values["rows"] for values in darts]
@@ -157,7 +157,7 @@ def test_an_impossible_size_has_its_place_in_every_run_and_nothing_in_it():
     possible = [not isinstance(size.outcome, Impossible) for size in made.sizes]
     assert possible == [True, True, False]
     runs = 0
-    for part in ("neck", "yoke", "split", "body", "sleeve", "band", "finishing"):
+    for part in PATTERN:
         (sentences,) = [each.sentences for each in made.instructions if each.part == part]
         for sentence in sentences:
             for name, kind in sentence.saying.values.items():
@@ -192,25 +192,24 @@ def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stit
     waist = BodyWishes(levels=(LevelWish("waist", Fraction(18)),))
     request = replace(PLAIN, labels=("M",), yoke=YokeWishes(seam_stitches=seam_stitches), body=waist)
     made = grade_pullover(request)
-    ((size, split),) = told_sizes(made, "split")
+    ((size, told),) = told_sizes(made)
     assert size.counts.underarm == underarm
-    body, sleeve = told(made, "body")["M"], told(made, "sleeve")["M"]
-    assert only(split, "split.start_underarm") == place
-    for own in (body, told_alone(size.body.instructions())):
+    assert only(told["split"], "split.start_underarm") == place
+    for own in (told["body"], told_alone(size.body.instructions())):
         assert only(own, "body.side_markers") == place
         assert only(own, "body.decreases") == {"at": at}
-    for own in (sleeve, told_alone(size.sleeve.instructions())):
+    for own in (told["sleeve"], told_alone(size.sleeve.instructions())):
         assert only(own, "sleeve.start") == place
         assert only(own, "sleeve.decreases") == {"at": at}
-    seams = [values for id, values in split if id == "split.seam"]
+    seams = [values for id, values in told["split"] if id == "split.seam"]
     assert seams == ([{"seam": seam_stitches}] if seam_stitches else [])
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
     made = grade_pullover(REQUESTS["no line, every round, from the centre back"])
-    for _, split in told_sizes(made, "split"):
-        assert "split.start_back" in ids(split)
-        assert "split.start_underarm" not in ids(split)
+    for _, told in told_sizes(made):
+        assert "split.start_back" in ids(told["split"])
+        assert "split.start_underarm" not in ids(told["split"])
     charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
     assert "chart_starts_before_back" in {remark.code for remark in grade_pullover(charted).remarks}
 
@@ -244,8 +243,8 @@ def test_yokes_too_unlike_are_told_size_by_size_under_their_labels():
     (yoke,) = [part.sentences for part in made.instructions if part.part == "yoke"]
     assert "sizes.apart" in ids(yoke)
     assert [*dict.fromkeys(each.labels for each in yoke if each.labels)] == [(label,) for label in made.labels]
-    for size, own in told_sizes(made, "yoke"):
-        assert len(knit_yoke(size, own)) == size.counts.yoke_total
+    for size, told in told_sizes(made):
+        assert len(knit_yoke(size, told["neck"], told["yoke"])) == size.counts.yoke_total
 
 
 def test_parts_told_size_by_size_are_warned_of():
@@ -255,10 +254,27 @@ def test_parts_told_size_by_size_are_warned_of():
 
 
 def test_necks_begun_in_different_ways_are_told_size_by_size():
-    # of the short rows asked, at this gauge only the larger sizes get any
-    bulky = Gauges(Gauge.over(Fraction(8), Fraction(5), Fraction(10)))
-    made = grade_pullover(replace(PLAIN, gauges=bulky, body_table="children", neck=NeckWishes(way="flat")))
-    ways = {size.neck.cast_on.way for size in sizes_of(made)}
-    assert ways == {"joined", "flat"}
-    for size, neck in told_sizes(made, "neck"):
-        assert ("neck.cast_on_flat" in ids(neck)) is ("neck.short_rows" in ids(neck)) is (size.neck.raised.rows > 0)
+    # the fronts of the smaller sizes are too narrow to be cast on in parts
+    narrow = NeckWishes(lower_front="front_drop", shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
+    made = grade_pullover(replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow))
+    (neck,) = [part.sentences for part in made.instructions if part.part == "neck"]
+    assert "sizes.apart" in ids(neck)
+    assert {size.neck.drop is None for size in sizes_of(made)} == {True, False}
+    for size, told in told_sizes(made):
+        assert ("neck.sections" in ids(told["neck"])) is (size.neck.drop is None)
+        knit_yoke(size, told["neck"], told["yoke"])
+
+
+@pytest.mark.parametrize("lower_front", ["none", "short_rows", "front_drop", "both"])
+@pytest.mark.parametrize("way", ["flat", "joined"])
+def test_every_neck_is_joined_into_a_round_exactly_once(way, lower_front):
+    # of fronts as narrow as these some are cast on in parts and others are not
+    narrow = NeckWishes(way=way, lower_front=lower_front, shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
+    made = grade_pullover(replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow))
+    for size, told in told_sizes(made):
+        for neck in (told["neck"], told_alone(size.neck.instructions())):
+            joins = [id for id, _ in neck if id in ("neck.cast_on_joined", "neck.drop_join")]
+            joins += [id for id, values in neck if id == "neck.last_row" and values["kind"] == "flat"]
+            assert len(joins) == 1
+            # the rows before a drop don't join
+            assert ("neck.short_rows" in ids(neck)) is ("neck.last_row" in ids(neck))

@@ -11,7 +11,7 @@ from grading_core.shaping import Phase
 from grading_core.yoke.request import Options
 from grading_core.yoke.result import Schedule
 from grading_core.yoke.schedule import schedule
-from grading_core.yoke.words import explained, run_instructions, size_instructions
+from grading_core.yoke.words import Told, explained, run_instructions, size_instructions
 from tests.grading_core.yoke.random_yokes import GAUGE, random_cases, random_schedules, yoke_of
 from tests.oracles.told import ids, increases_told, only, told_alone, told_each, work_yoke
 
@@ -37,9 +37,7 @@ def runs_of(made: list[Schedule | Impossible]) -> bool:
     """Whether sizes are told together; what each knits that reads the size runs is checked against its own schedule."""
     labels = [str(place) for place in range(len(made))]
     possible = [size if isinstance(size, Schedule) else None for size in made]
-    sentences = run_instructions(
-        [size.phases if size else None for size in possible], [size.stitches.neck if size else None for size in possible]
-    )
+    sentences = run_instructions([size.told if size else None for size in possible])
     if not sentences:
         return False
     told = told_each(sentences, labels)
@@ -77,7 +75,7 @@ def test_sizes_in_another_order_read_the_same_from_their_size_runs() -> None:
 
 def told_of(increases: Increases) -> dict[str, object]:
     """What is told of one round with such increases."""
-    (told,) = told_alone(size_instructions([Phase(1, 2, ((2, increases),), 1)], 100))
+    (told,) = told_alone(size_instructions(Told([Phase(1, 2, ((2, increases),), 1)], 100)))
     return dict(told.values)
 
 
@@ -126,11 +124,23 @@ def test_a_schedule_of_more_than_six_phases_lists_its_increase_rounds(many: int,
         kind: Increases = (1, 1, 1) if place % 2 else (1, 1, 0)
         phases.append(Phase(row + 1, row + place + 1, ((place + 1, kind),), 1))
         row += place + 1
-    told = ids(size_instructions(phases, 100))
+    told = ids(size_instructions(Told(phases, 100)))
     assert ("yoke.rounds_listed" in told) is listed
     assert len(told) == (3 if listed else 6)
 
 
 def test_yokes_too_unlike_for_one_text_get_none() -> None:
-    sizes = [[Phase(1, n, ((n, (1, 1, 1)),), 1)] for n in range(1, 40)]
-    assert run_instructions(sizes, [100] * len(sizes)) == ()
+    sizes = [Told([Phase(1, n, ((n, (1, 1, 1)),), 1)], 100) for n in range(1, 40)]
+    assert run_instructions(sizes) == ()
+
+
+def test_as_long_as_a_front_is_not_cast_on_in_full_its_stitches_are_not_counted() -> None:
+    # 8 stitches more in every 2nd of 6 rounds; after row 1 the front lacks 20 stitches, after rows 2 and 3 still 18
+    phases = [Phase(1, 2, ((2, (1, 1, 1)),), 1), Phase(3, 6, ((4, (1, 1, 1)),), 1)]
+    size = Told(phases, 100, (20, 18, 18))
+    assert [values["stitches"] for _, values in told_alone(size_instructions(size))] == [108 - 18, 116]
+    whole = Told(phases, 104)
+    assert [each.values["stitches"] for each in run_instructions([size, None, whole])] == [
+        (108 - 18, None, 112),
+        (116, None, 120),
+    ]
