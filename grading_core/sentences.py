@@ -138,9 +138,7 @@ def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     """
     for sentence in sentences:
         kinds = sentence.saying.values
-        values = {
-            name: value[0] if _is_run(kinds[name], value) else value for name, value in sentence.values.items()
-        }
+        values = {name: value[0] if _is_run(kinds[name], value) else value for name, value in sentence.values.items()}
         yield replace(sentence, values=values)
 
 

@@ -160,7 +160,8 @@ def cast_on(
         fronts = _halves(neck.front)
     backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
     back = "back" if start == "before_back" else "half_back"
-    front = "front" if way == "joined" else "half_front"
+    # what a dropped front begins with is no half of it
+    front = "front" if way == "joined" or drop else "half_front"
     line, sleeve = ("line", line_stitches), neck.sleeve
     # From the start of the round to the centre front, and on from there to the start.
     first: list[tuple[str, int] | Marker] = [

@@ -27,10 +27,7 @@ TWICE = [Phase(1, 4, ((2, "shape"),), 2)]
 
 
 def test_a_size_that_does_not_work_a_stretch_has_nothing_in_it_and_one_without_a_schedule_nothing_at_all() -> None:
-    assert lines(TWICE, None, [*TWICE, Phase(5, 5, (), 0)]) == [
-        (((2, "shape"),), (2, None, 2)),
-        ((), (None, None, 1)),
-    ]
+    assert lines(TWICE, None, [*TWICE, Phase(5, 5, (), 0)]) == [(((2, "shape"),), (2, None, 2)), ((), (None, None, 1))]
 
 
 def test_a_stretch_that_only_a_later_size_has_stands_in_its_order() -> None:

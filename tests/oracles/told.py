@@ -163,7 +163,7 @@ def work_shaping(sentences: Iterable[Told], part: str, stitches: int) -> tuple[l
 
 
 def work_edge(sentences: Iterable[Told], stitches: int) -> tuple[int, int, tuple[int, int] | None]:
-    """A ribbed edge as told: its stitches, its rounds, and the knit and purl stitches of its rib where they are told."""
+    """A ribbed edge as told: its stitches, its rounds, and the knit and purl stitches of its rib, if told."""
     rounds, rib = 0, None
     for id, values in sentences:
         if id in ("rib.decrease", "rib.increase"):

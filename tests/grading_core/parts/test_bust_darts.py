@@ -167,7 +167,9 @@ def test_in_the_sentences_of_all_sizes_a_size_skips_the_rows_that_it_has_not():
 
 def test_sizes_that_are_alike_have_no_gap():
     sizes = [dart_front(front, 2, GAUGE, in_round=9) for front in (90, 120)]
-    assert not any(type(run) is tuple and None in run for each in run_instructions(sizes) for run in each.values.values())
+    assert not any(
+        type(run) is tuple and None in run for each in run_instructions(sizes) for run in each.values.values()
+    )
 
 
 def test_no_short_rows_need_no_sentence():

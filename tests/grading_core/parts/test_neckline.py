@@ -180,6 +180,12 @@ def test_a_dropped_front_is_cast_on_with_the_same_stitches_at_both_ends():
     assert made.stitches == 33 + 24 + 12 + 2 * drop.each_side
 
 
+def test_what_a_dropped_front_begins_with_is_not_called_half_of_it():
+    told = told_alone(cast_on(NECK.sections, NECK.line_stitches, drop=front_drop(35, 8, GAUGE)).instructions())
+    assert told[2].values["parts"] == ("front",)
+    assert told[-1].values["parts"] == ("line", "front")
+
+
 def test_the_edge_of_a_dropped_neck_has_its_stitches_and_both_heights():
     drop = FrontDrop(rows=8, height_cm=Fraction(2), each_side=4, edge_increases=4, centre=19)
     made = cast_on(NECK.sections, NECK.line_stitches, drop=drop)

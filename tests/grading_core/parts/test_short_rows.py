@@ -144,13 +144,7 @@ def test_every_turn_is_told_in_the_sentences_between_where_the_rows_begin_and_en
     raised = made(NeckStitches(34, 34, 12, 2), 3, way)
     told = told_alone(raised.instructions())
     assert told[0] == ("neck.short_rows", {"rows": 6, "begin": begin})
-    assert ids(told) == [
-        "neck.short_rows",
-        "neck.short_row_method",
-        *["neck.turn"] * 6,
-        "neck.last_row",
-        "neck.raised",
-    ]
+    assert ids(told) == ["neck.short_rows", "neck.short_row_method", *["neck.turn"] * 6, "neck.last_row", "neck.raised"]
     assert turns_of(told) == listed(raised)
     assert told[-2:] == [("neck.last_row", {"kind": last}), ("neck.raised", {"length": Fraction(60, 31)})]
 
@@ -180,8 +174,14 @@ def test_turns_past_unlike_markers_are_told_marker_by_marker_for_the_sizes_that_
     third = [raised.turns[2] for raised in sizes]
     assert [turn.marker for turn in third] == [2, 1]
     told = [each for each in run_instructions([*sizes, None], ["S", "M", "L"]) if each.values.get("row") == 3]
-    assert [(each.values["marker"], each.labels, each.places) for each in told] == [(2, ("S",), (0,)), (1, ("M",), (1,))]
-    assert [each.values["stitches"] for each in told] == [(third[0].stitches, None, None), (None, third[1].stitches, None)]
+    assert [(each.values["marker"], each.labels, each.places) for each in told] == [
+        (2, ("S",), (0,)),
+        (1, ("M",), (1,)),
+    ]
+    assert [each.values["stitches"] for each in told] == [
+        (third[0].stitches, None, None),
+        (None, third[1].stitches, None),
+    ]
 
 
 def test_turns_past_one_marker_are_for_all_sizes():

@@ -171,7 +171,9 @@ def test_a_chart_that_runs_on_makes_the_sleeve_as_long_as_it_needs_and_says_so()
 
 
 def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs():
-    told = run_instructions([planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))], ["S", "M"])
+    told = run_instructions(
+        [planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))], ["S", "M"]
+    )
     often, seldom = [sentence.values for sentence in told if sentence.id == "sleeve.decrease"]
     # 124 rounds hold 9 decrease rounds as twice 13 and 7 times 14, and 13 as 6 times 9 and 7 times 10
     assert (often["every"], often["times"]) == ((13, 9), (2, 6))
@@ -181,7 +183,9 @@ def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs
 
 
 def test_a_size_without_decreases_skips_them():
-    told = run_instructions([planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))], ["S", "M"])
+    told = run_instructions(
+        [planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))], ["S", "M"]
+    )
     read = told_each(told, ["S", "M"])
     assert "sleeve.decrease" in ids(read["S"])
     assert "sleeve.decrease" not in ids(read["M"])

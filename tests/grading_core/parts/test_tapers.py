@@ -62,7 +62,10 @@ def random_tapers(generator: random.Random) -> list[list[tuple[int, int]] | None
     """Shaping rounds of up to five sizes, each with the stitches lost there: none, evenly, or at random."""
     sizes: list[list[tuple[int, int]] | None] = []
     for _ in range(generator.randint(1, 5)):
-        many, way = generator.randint(1, 8), generator.choice(("none", "impossible", "even", "any", "closest", "closest"))
+        many, way = (
+            generator.randint(1, 8),
+            generator.choice(("none", "impossible", "even", "any", "closest", "closest")),
+        )
         if way == "impossible":
             sizes.append(None)
         elif way == "none":

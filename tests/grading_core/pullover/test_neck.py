@@ -46,6 +46,16 @@ def test_both_ways_are_worked_in_one_neck_the_short_rows_flat_over_what_is_cast_
     assert neck.raised.front_stitches == 4
 
 
+def test_a_neck_of_which_nothing_is_worked_flat_is_joined_at_once():
+    assert shape(way="flat").cast_on.way == "flat"
+    assert shape(way="flat", raise_height=Fraction(0)).cast_on.way == "joined"
+    # a third of a centimetre is one row of 3, and half a pair is rounded up: less is none
+    assert shape(way="flat", raise_height=Fraction(1, 4)).cast_on.way == "joined"
+    # a front of two stitches can't be parted
+    tiny = replace(COUNTS, neck=Sections(34, 2, 12))
+    assert shape(tiny, way="flat", lower_front="front_drop").cast_on.way == "joined"
+
+
 def test_a_height_that_is_not_asked_is_lowered_to_what_fits():
     # one stitch of sleeve, two of line, and an eighth of 34: 7 turns
     narrow = replace(COUNTS, neck=Sections(34, 34, 1))

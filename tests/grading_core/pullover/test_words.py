@@ -13,7 +13,15 @@ from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, Shares, YokeWishes
 from grading_core.yoke.request import Options
-from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PATTERN, PLAIN, REQUESTS, knit_yoke, sizes_of, told_sizes
+from tests.grading_core.pullover.knitted_pullovers import (
+    DIAMOND,
+    PATTERN,
+    PLAIN,
+    REQUESTS,
+    knit_yoke,
+    sizes_of,
+    told_sizes,
+)
 from tests.oracles.told import RUNS, DropTold, ids, only, told_alone, work_edge, work_shaping
 
 
@@ -253,10 +261,15 @@ def test_parts_told_size_by_size_are_warned_of():
     assert "told_size_by_size" not in {remark.code for remark in grade_pullover(PLAIN).remarks}
 
 
+COARSE = Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10)))
+
+
 def test_necks_begun_in_different_ways_are_told_size_by_size():
     # the fronts of the smaller sizes are too narrow to be cast on in parts
     narrow = NeckWishes(lower_front="front_drop", shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
-    made = grade_pullover(replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow))
+    made = grade_pullover(
+        replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow)
+    )
     (neck,) = [part.sentences for part in made.instructions if part.part == "neck"]
     assert "sizes.apart" in ids(neck)
     assert {size.neck.drop is None for size in sizes_of(made)} == {True, False}
@@ -270,7 +283,9 @@ def test_necks_begun_in_different_ways_are_told_size_by_size():
 def test_every_neck_is_joined_into_a_round_exactly_once(way, lower_front):
     # of fronts as narrow as these some are cast on in parts and others are not
     narrow = NeckWishes(way=way, lower_front=lower_front, shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
-    made = grade_pullover(replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow))
+    made = grade_pullover(
+        replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow)
+    )
     for size, told in told_sizes(made):
         for neck in (told["neck"], told_alone(size.neck.instructions())):
             joins = [id for id, _ in neck if id in ("neck.cast_on_joined", "neck.drop_join")]
