@@ -25,6 +25,7 @@ from grading_core.pullover.result import Pullover, Row, TablePart
 from grading_core.units import to_answer
 from service import VERSION
 from service.errors import pointer
+from service.language import text
 from service.lengths import LengthWriter
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
@@ -162,7 +163,7 @@ def _write_table(sheet: _Sheet, pullover: Pullover, length: LengthWriter) -> Non
 
     def lines() -> Iterable[Sequence[Any]]:
         for row in pullover.table:
-            key = (row.part, row.item, row.title)
+            key = (row.part, row.item, text(row.title))
             yield (*key, row.unit, *((value, row.unit) for value in row.answered), row.run)
             if row.printed_inch is not None:
                 yield (*key, "inch", *((_inch(value, length), "inch") for value in row.values), row.run_inch)
@@ -181,7 +182,7 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
             why = size.outcome.reason if isinstance(size.outcome, Impossible) else None
             yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
 
-    head = ("Size", "Can be knitted", "Why not", *(row.title for row in keys))
+    head = ("Size", "Can be knitted", "Why not", *(text(row.title) for row in keys))
     sheet.write(head, lines(), numbers=range(3, len(head)))
 
 
