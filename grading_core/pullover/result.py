@@ -78,7 +78,7 @@ class Neck:
         """Of the short rows, one for each row."""
         return self.raised.turns if self.raised else ()
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The neck in sentences, for one size."""
         parts = (self.cast_on, self.raised, self.drop)
         return tuple(sentence for part in parts if part for sentence in part.instructions())

@@ -7,6 +7,26 @@ sizes =
         [one] Size
        *[other] Sizes
     } { $sizes }: { $sentence }
+    .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
+    .labels = { $many_number ->
+        [one] Größe
+       *[other] Größen
+    }: { $sizes }.
+    .to_fit = Passend für { measure.bust } { measured.length }.
+    .ease = { $kind ->
+        [less] Der Pullover ist { measured.length } enger als der Körper ({ measure.bust }) und dehnt sich beim Tragen.
+        [either] Der Pullover ist { measured.length } weiter als der Körper ({ measure.bust }), oder enger, wo die Zahl
+            kleiner als 0 ist.
+       *[more] Mehrweite ({ measure.bust }): { measured.length }. Um so viel ist der Pullover weiter als der Körper.
+    }
+    .run = Wo sich die Größen unterscheiden, gilt die erste Zahl für Größe { $first }, die Zahlen in Klammern gelten der
+        Reihe nach für { $others }. Eine einzelne Zahl gilt für alle Größen.
+    .dash = { $dash } anstelle einer Zahl heißt: Die eigene Größe hat nicht, was dort steht. Den Satz, oder diesen Teil
+        von ihm, auslassen.
+    .impossible = { $sizes_number ->
+        [one] Größe { $sizes } lässt
+       *[other] Die Größen { $sizes } lassen
+    } sich so nicht stricken.
 
 span =
     .rounds = { $last ->
@@ -36,6 +56,140 @@ ribbing =
     .any = rib
 
 ## Front matter
+
+measured =
+    .length = { $length_cm } cm
+
+finished_measurements =
+    .bust = { title.finished_bust }: { measured.length }.
+    .upper_arm = { title.finished_upper_arm }: { measured.length }.
+    .neck = { title.finished_neck }: { measured.length }.
+    .depth = { title.finished_depth }: { measured.length }.
+    .underarm = { title.finished_underarm }: { measured.length }.
+    .hem = { title.finished_hem }: { measured.length }.
+    .wrist = { title.finished_wrist }: { measured.length }.
+    .body_length = { title.finished_body_length }: { measured.length }.
+    .front_length = { title.finished_front_length }: { measured.length }.
+    .front_extra = { title.finished_front_extra }: { measured.length }.
+    .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
+    .total_length = { title.finished_total_length }: { measured.length }.
+    .reach = { title.finished_reach }: { measured.length }.
+    .band = { title.finished_band }: { measured.length }.
+
+gauge =
+    .counts = { $stitches } Maschen und { $rounds } Runden = 10 cm
+    .plain = { gauge.counts }, glatt rechts in Runden gestrickt und gespannt.
+    .stranded = { gauge.counts }, nach der Strickschrift in Runden gestrickt und gespannt.
+    .rib = { gauge.counts }, im Rippenmuster in Runden gestrickt und gespannt.
+
+needles =
+    .range = Mit Nadelstärke { $thinnest } bis { $thickest } mm beginnen und die Stärke nehmen, mit der die Maschenprobe
+        stimmt, welche Zahl sie auch hat.
+    .thick = Mit Nadelstärke { $thinnest } mm oder dicker beginnen und die Stärke nehmen, mit der die Maschenprobe
+        stimmt, welche Zahl sie auch hat.
+    .stranded = Für die Runden der Strickschrift die Nadeln nehmen, mit denen deren Maschenprobe stimmt.
+    .rib = { $kind ->
+        [gauge] Für Bund, Ärmelbündchen und Halsbündchen die Nadeln nehmen, mit denen die Maschenprobe des Rippenmusters
+            stimmt.
+       *[thinner] Für Bund, Ärmelbündchen und Halsbündchen Nadeln nehmen, die eine oder zwei Stärken dünner sind.
+    }
+    .circular = Rundstricknadeln für Passe, Rumpf und Bund, jede etwas kürzer als die Runden, die auf ihr liegen.
+    .double_pointed = Nadelspiele in denselben Stärken für Ärmel und Ärmelbündchen und überall, wo eine Runde für eine
+        Rundstricknadel zu klein ist.
+
+yarn =
+    .whose = { $colours ->
+        [one] Garn
+       *[several] Garn in { $colour }
+    }
+    .amount = { yarn.whose }: Etwa { $grams } g, das sind { $metres } m, werden verstrickt.
+    .balls = { yarn.whose }, Einkauf: { $balls } Knäuel zu { $ball_grams } g, mit { $margin } % Reserve.
+    .basis = { $basis ->
+        [measured] Die Mengen sind nach einem gewogenen Probestück berechnet. Anschlag, Abketten und Fadenenden brauchen
+            mehr: Dafür ist die Reserve.
+       *[estimated] Die Mengen sind nach der Breite einer Masche geschätzt. Rippenmuster, Spannfäden, Anschlag, Abketten
+            und Fadenenden brauchen mehr: Dafür ist die Reserve.
+    }
+
+notions =
+    .markers = { $markers } Maschenmarkierer, einer davon anders als die übrigen, für den Rundenbeginn.
+    .waste_yarn = Hilfsfaden oder 2 Maschenhalter für die Maschen der beiden Ärmel.
+    .tapestry_needle = Eine Wollnadel für die Fadenenden.
+
+terms =
+    .stockinette = Glatt rechts: in Runden alle Maschen rechts stricken{ $rows ->
+        [some] ; in Hinreihen rechts, in Rückreihen links stricken
+       *[none] { "" }
+    }. Alles wird glatt rechts gestrickt, wenn kein anderes Muster genannt ist.
+    .rib = { ribbing.knit_purl }: bis zum Rundenende immer abwechselnd { $knit } { $knit_number ->
+        [one] Masche
+       *[other] Maschen
+    } rechts und { $purl } { $purl_number ->
+        [one] Masche
+       *[other] Maschen
+    } links stricken.
+    .every = „In jeder { $every }. Runde“: { $plain } { $plain_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zu- und Abnahmen stricken, danach die Zunahme- oder Abnahmerunde.
+    .cycle = „Abwechselnd im Abstand von { $cycle } Runden“: Jeder Abstand endet mit einer Zunahme- oder Abnahmerunde,
+        die Runden davor werden ohne Zu- und Abnahmen gestrickt. Alle Abstände nacheinander zählen 1-mal.
+    .right_side = Vorderseite: die Seite des Gestricks, die beim Tragen außen liegt.
+    .wrong_side = Rückseite: die Seite des Gestricks, die beim Tragen innen liegt. In einer Hinreihe zeigt beim Stricken
+        die Vorderseite nach vorn, in einer Rückreihe die Rückseite.
+    .slip_marker = Einen Maschenmarkierer abheben: von der linken auf die rechte Nadel heben.
+    .make_one_left = Linksgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von vorn nach hinten
+        auf die linke Nadel heben und rechts verschränkt stricken.
+    .make_one_right = Rechtsgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von hinten nach vorn
+        auf die linke Nadel heben und rechts stricken.
+    .lifted_left = Linksgeneigte Zunahme aus der Masche der Vorrunde: das linke Maschenglied der Masche, die zwei Runden
+        unter der letzten Masche auf der rechten Nadel liegt, auf die linke Nadel heben und rechts verschränkt stricken.
+    .lifted_right = Rechtsgeneigte Zunahme aus der Masche der Vorrunde: das rechte Maschenglied der Masche, die unter
+        der nächsten liegt, auf die linke Nadel heben und rechts stricken, danach die nächste Masche selbst.
+    .slip_slip_knit = Linksgeneigte Abnahme: 2 Maschen einzeln wie zum Rechtsstricken abheben, mit der linken Nadel von
+        vorn in beide einstechen und sie rechts verschränkt zusammenstricken.
+    .knit_together = Rechtsgeneigte Abnahme: 2 Maschen rechts zusammenstricken.
+    .short_row = Verkürzte Reihe: eine Reihe, bei der vor dem Ende gewendet wird. Verkürzte Reihen machen einen Teil des
+        Gestricks höher als den Rest.
+    .double_stitch = So lässt sich wenden: wenden, den Faden nach vorn legen, 1 Masche wie zum Linksstricken abheben und
+        den Faden über die Nadel nach hinten ziehen, bis zwei Maschenglieder auf der Nadel liegen (Doppelmasche). Um die
+        Lücke zu schließen, beide Maschenglieder zusammen als 1 Masche abstricken.
+    .hold = Stilllegen: die Maschen ungestrickt auf einen Hilfsfaden oder Maschenhalter nehmen. Dort bleiben sie, bis
+        sie wieder auf die Nadeln genommen werden.
+    .pick_up = Auffassen: bei vorn liegender Vorderseite von vorn nach hinten in den Rand einstechen und den Faden als
+        neue Masche durchholen.
+    .float = Spannfaden: der Faden einer Farbe, der locker über die Rückseite läuft, während eine andere Farbe gestrickt
+        wird.
+
+own_gauge =
+    .gauge = Mit der eigenen Maschenprobe, { gauge.counts }, hat der Pullover bei den angegebenen Maschen und Runden
+        diese Maße.
+    .bust = { finished_measurements.bust }
+    .depth = { finished_measurements.depth }
+    .body_length = { finished_measurements.body_length }
+    .sleeve_length = { finished_measurements.sleeve_length }
+    .same = Die Längen des Entwurfs ergeben sich auf die Runde genau: keine Runden ändern.
+    .rounds = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zu- und Abnahmen
+    .add = { $part ->
+        [yoke] Für die Passenhöhe des Entwurfs nach der letzten Zunahmerunde der Passe { own_gauge.rounds } mehr
+            stricken.
+        [body] Für die Rumpflänge des Entwurfs vor dem Bund { own_gauge.rounds } mehr stricken.
+       *[sleeve] Für die Ärmellänge des Entwurfs an jedem Ärmel vor dem Bündchen { own_gauge.rounds } mehr stricken.
+    }
+    .leave_out = { $part ->
+        [yoke] Für die Passenhöhe des Entwurfs in der Passe gleichmäßig verteilt { own_gauge.rounds } weglassen.
+        [body] Für die Rumpflänge des Entwurfs im Rumpf gleichmäßig verteilt { own_gauge.rounds } weglassen.
+       *[sleeve] Für die Ärmellänge des Entwurfs in jedem Ärmel gleichmäßig verteilt { own_gauge.rounds } weglassen.
+    }
+    .wider = Stattdessen die Zunahmen der Passe in größeren Abständen gleichmäßig auf alle ihre Runden verteilen.
+    .closer = Die Zunahmen der Passe in kleineren Abständen arbeiten, in jeder Runde, wo es nötig ist.
+    .double_body = An jedem Rand von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2 Maschen statt 1
+        zunehmen, in den angegebenen Abständen.
+    .nearest = Für die fertige { measure.bust } der Größe { $sizes } mit der eigenen Maschenprobe Größe { $nearest }
+        stricken.
 
 ## Neck
 
@@ -109,6 +263,76 @@ neck =
     .edge = The edge of the neck measures { $edge_cm } cm ({ $edge_inch } in) around, not stretched.
 
 ## Chart
+
+chart_section =
+    .back = das Rückenteil
+    .front = das Vorderteil
+    .sleeve = jeder Ärmel
+
+chart =
+    .rows = Von der ersten Runde der Passe an gezählt in Runde { $round } Reihe 1 der Strickschrift stricken und in
+        jeder weiteren Runde die nächste Reihe, auch in Rumpf und Ärmeln.
+    .again = Nach Reihe { $height } wieder mit Reihe 1 beginnen.
+    .once = Nach Reihe { $height } ist die Strickschrift beendet.
+    .read = Jede Reihe von rechts nach links lesen. In jedem Abschnitt mit der unten genannten Spalte beginnen, bis
+        Spalte { $width } stricken und die Spalten 1 bis { $width } bis zum Ende des Abschnitts wiederholen.
+    .center = Auf Spalte { $column } { $sections_number ->
+        [one] hat { $sections } seine
+       *[other] haben { $sections } ihre
+    } Mitte.
+    .center_between = Zwischen Spalte { $column } und Spalte { $next } { $sections_number ->
+        [one] hat { $sections } seine
+       *[other] haben { $sections } ihre
+    } Mitte.
+    .start = In Runde { $round } { $sections_number ->
+        [one] beginnt
+       *[other] beginnen
+    } { $sections } mit Spalte { $column }.
+    .moves_back = Mit jeder Zunahme am Anfang eines Abschnitts rückt seine erste Spalte um 1 zurück: von Spalte 2 auf
+        Spalte 1 und von Spalte 1 auf Spalte { $width }.
+    .moves_on = Mit jeder Abnahme am Anfang eines Abschnitts rückt seine erste Spalte um 1 weiter: von Spalte 1 auf
+        Spalte 2 und von Spalte { $width } auf Spalte 1.
+    .flat = Solange die Passe in Reihen gestrickt wird, die Strickschrift in Rückreihen von links nach rechts lesen.
+    .parted = Bis seine Mitte angeschlagen ist, besteht das Vorderteil aus zwei Teilen. In Hinreihen beginnt der Teil
+        nach dem ersten Ärmel mit der ersten Spalte des Vorderteils. Der Teil vor dem zweiten Ärmel endet mit der
+        letzten Spalte des Vorderteils: In Reihe { $round } ist das Spalte { $column }, und mit jeder Zunahme am Ende
+        des Vorderteils rückt sie um 1 weiter.
+    .body = Runde 1 des Rumpfes ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die unter
+        den Armen angeschlagenen Maschen weiter.
+    .body_back = Nach { $before_number ->
+        [one] der ersten Masche
+       *[other] den ersten { $before } Maschen
+    } der zweiten Achsel beginnt dann das Rückenteil mit Spalte { $column }.
+    .body_front = Nach { $before_number ->
+        [one] der ersten Masche
+       *[other] den ersten { $before } Maschen
+    } der ersten Achsel beginnt dann das Vorderteil mit Spalte { $column }.
+    .sleeve = Runde 1 jedes Ärmels ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die
+        Maschen der Achsel weiter.
+    .sleeve_start = Nach { $before_number ->
+        [one] der ersten Masche
+       *[other] den ersten { $before } Maschen
+    } seiner Achsel, wo seine Runden beginnen, beginnt dann jeder Ärmel mit Spalte { $column }.
+    .narrow_body = Rücken- und Vorderteil nur in { $colour } stricken, solange sie weniger als { $stitches } Maschen
+        haben.
+    .narrow_sleeve = Jeden Ärmel nur in { $colour } stricken, solange er weniger als { $stitches } Maschen hat.
+    .plain = Was nicht in der Strickschrift steht, wird in { $colour } gestrickt: { $rounds ->
+        [before] die Runden vor der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+        [after] die Runden nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+        [both] die Runden vor und nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+       *[none] verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+    }
+    .lines = Die Raglanmaschen in { $colour } stricken.
+    .seams = Die Nahtmaschen der Achseln in { $colour } stricken.
+    .floats = Spannfäden über mehr als { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } auf der Rückseite verkreuzen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
+    .floats_young = In Kleidung für Babys und kleine Kinder können Finger und Zehen an Spannfäden hängen bleiben: jeden
+        Spannfaden über mehr als { $stitches } { $stitches_number ->
+            [one] Masche
+           *[other] Maschen
+        } oder { measured.length } verkreuzen oder das Kleidungsstück füttern.
 
 ## Yoke
 
@@ -218,10 +442,14 @@ body =
         [1] Work a decrease round { times.all }, one right after the other
        *[other] Work a decrease round every { $every } rounds, { times.all }
     }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
     .increase = { $every_number ->
         [1] Work an increase round { times.all }, one right after the other
        *[other] Work an increase round every { $every } rounds, { times.all }
     }, { $change } more in each. There are now { $stitches } stitches on the needles.
+    .increase_cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        more in each. There are now { $stitches } stitches on the needles.
     .darts = In round { $round } lengthen the front over the bust with { $rows } short rows, without increases or decreases:
         work over the back to the first side marker, then back and forth over the front.
     .dart_turns = Short rows { $row } (right side) and { $next } (wrong side): work to { $stitches } { $stitches_number ->
@@ -251,6 +479,8 @@ sleeve =
         [1] Work a decrease round { times.all }, one right after the other
        *[other] Work a decrease round every { $every } rounds, { times.all }
     }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
     .rounds = The sleeve now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
     .length = With its cuff the sleeve measures { $length_cm } cm ({ $length_inch } in) from the underarm.
     .second = Work the second sleeve in the same way.
@@ -266,16 +496,10 @@ rib =
         [one] stitch in it
        *[other] stitches evenly in it
     }. There are now { $stitches } stitches on the needles.
-    .spread = That is: { $steps }.
     .work = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } in { $rib }.
-    .height = The { $edge ->
-        [cuff] cuff
-        [band] neckband
-       *[hem] hem
-    } measures { $height_cm } cm ({ $height_inch } in) in height.
     .bind_off = Bind off loosely in rib.
 
 band =
@@ -291,12 +515,106 @@ band =
     } in the same rib for the inner layer.
     .join = Fold the band to the inside and join each stitch loosely to the first round of the band, so that the neck still
         stretches over the head.
+    .height = The neckband is { $height_cm } cm ({ $height_inch } in) high.
 
 ## Finishing
 
+finishing =
+    .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
+    .ends = Weave in all ends.
+    .block = Block the pullover to the finished measurements, { $bust_cm } cm ({ $bust_inch } in) around the bust, and let
+        it dry flat.
+    .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
+
 ## Titles of parts and rows
 
+title =
+    .part_sizes = Größen
+    .part_finished_measurements = Fertigmaße
+    .part_gauge = Maschenprobe
+    .part_needles = Nadeln
+    .part_yarn = Garn
+    .part_notions = Zubehör
+    .part_terms = Begriffe und Techniken
+    .part_neck = Halsausschnitt
+    .part_chart = Strickschrift
+    .part_yoke = Passe
+    .part_split = Aufteilung in Rumpf und Ärmel
+    .part_body = Rumpf
+    .part_sleeve = Ärmel
+    .part_band = Halsbündchen
+    .part_finishing = Fertigstellen
+    .part_own_gauge = Mit der eigenen Maschenprobe
+    .part_to_fit = Passend für
+    .part_hem = Bund
+    .part_cuff = Ärmelbündchen
+    .part_finished = Fertigmaße
+    .to_fit_bust = Passend für { measure.bust }
+    .to_fit_ease = Mehrweite, { measure.bust }
+    .neck_cast_on = Halsausschnitt, zuerst angeschlagene Maschen
+    .neck_stitches = Halsausschnitt, Maschen insgesamt
+    .neck_back = Halsausschnitt, Maschen des Rückenteils
+    .neck_front = Halsausschnitt, Maschen des Vorderteils
+    .neck_sleeve = Halsausschnitt, Maschen jedes Ärmels
+    .neck_short_rows = Halsausschnitt, verkürzte Reihen
+    .neck_front_drop = Halsausschnitt, Reihen bis zum Schließen der vorderen Mitte
+    .yoke_rounds = Passe, Runden
+    .yoke_increase_rounds = Passe, Zunahmerunden
+    .yoke_back_increases = Passe, Zunahmen an jedem Rand des Rückenteils
+    .yoke_front_increases = Passe, Zunahmen an jedem Rand des Vorderteils
+    .yoke_sleeve_increases = Passe, Zunahmen an jedem Rand eines Ärmels
+    .yoke_doubled_rounds = Passe, Zunahmerunden mit 2 Maschen an einem Rand
+    .split_back = Aufteilung, Maschen des Rückenteils
+    .split_front = Aufteilung, Maschen des Vorderteils
+    .split_sleeve = Aufteilung, Maschen jedes Ärmels
+    .split_yoke_total = Aufteilung, Maschen auf den Nadeln
+    .split_underarm = Aufteilung, neu angeschlagene Maschen jeder Achsel
+    .split_line_to_body = Aufteilung, Maschen jeder Raglanlinie für den Rumpf
+    .body_stitches = Rumpf, Maschen
+    .body_rounds = Rumpf, Runden vor dem Bund
+    .body_bust_dart_rows = Rumpf, verkürzte Reihen über der Brust
+    .hem_stitches = Bund, Maschen
+    .hem_rounds = Bund, Runden
+    .sleeve_stitches = Ärmel, Maschen
+    .sleeve_rounds = Ärmel, Runden vor dem Bündchen
+    .sleeve_decrease_rounds = Ärmel, Abnahmerunden
+    .cuff_stitches = Ärmelbündchen, Maschen
+    .cuff_rounds = Ärmelbündchen, Runden
+    .band_stitches = Halsbündchen, Maschen
+    .band_rounds = Halsbündchen, Runden
+    .finished_bust = Fertigmaß { measure.bust }
+    .finished_upper_arm = Fertigmaß { measure.upper_arm }
+    .finished_neck = Fertigmaß { measure.neck }, Umfang des Anschlags
+    .finished_depth = Fertigmaß { measure.depth }
+    .finished_underarm = Fertigmaß { measure.underarm }, Breite
+    .finished_hem = Fertigmaß { measure.hem }, Umfang
+    .finished_wrist = Fertigmaß { measure.cuff }, Umfang
+    .finished_body_length = Fertigmaß { measure.body_length }
+    .finished_front_length = Fertigmaß { measure.body_length } über der Brust
+    .finished_front_extra = Vorderteil breiter als das Rückenteil um
+    .finished_sleeve_length = Fertigmaß { measure.sleeve_length }
+    .finished_total_length = Fertigmaß { measure.total_length } in der rückwärtigen Mitte
+    .finished_reach = Fertigmaß von der rückwärtigen Mitte des Halsausschnitts bis zum Ende eines Ärmels
+    .finished_band = Fertigmaß { measure.neckband }, Umfang
+    .yarn_grams = { yarn.whose }, Gramm
+    .yarn_metres = { yarn.whose }, Meter
+    .yarn_yards = { yarn.whose }, Yards
+    .yarn_balls = { yarn.whose }, Knäuel
+
 ## Warnings, reasons and causes
+
+measure =
+    .bust = Oberweite
+    .upper_arm = Oberarm
+    .neck = Halsausschnitt
+    .depth = Passenhöhe
+    .underarm = Achsel
+    .hem = Bund
+    .cuff = Ärmelbündchen
+    .neckband = Halsbündchen
+    .body_length = Rumpflänge
+    .sleeve_length = Ärmellänge
+    .total_length = Gesamtlänge
 
 ## Shaping plans
 
