@@ -143,22 +143,14 @@ def run_instructions(sizes: Mapping[str, KnittedSize | None], own: Gauge) -> tup
         for name, saying in MEASURES.items()
     ]
     corrections = [each.corrections if each else None for each in made]
-    steps = [
-        step
-        for part, rounds in (
-            ("yoke", [each.yoke if each else None for each in corrections]),
-            ("body", [each.body if each else None for each in corrections]),
-            ("sleeve", [each.sleeve if each else None for each in corrections]),
-        )
-        for step in _steps(part, rounds)
-    ]
-    return (
-        GAUGE(**swatch(own)),
-        *measured,
-        *(steps or (SAME(),)),
+    steps = (
+        *_steps("yoke", [each.yoke if each else None for each in corrections]),
         *_methods(tuple(sizes), corrections),
-        NEAREST_SIZE(sizes=tuple(sizes), nearest=tuple([each.nearest_size if each else None for each in made])),
+        *_steps("body", [each.body if each else None for each in corrections]),
+        *_steps("sleeve", [each.sleeve if each else None for each in corrections]),
     )
+    nearest = tuple([each.nearest_size if each else None for each in made])
+    return (GAUGE(**swatch(own)), *measured, *(steps or (SAME(),)), NEAREST_SIZE(sizes=tuple(sizes), nearest=nearest))
 
 
 def _steps(part: str, rounds: Sequence[int | None]) -> Iterator[Sentence]:

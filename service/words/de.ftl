@@ -19,10 +19,12 @@ sizes =
             kleiner als 0 ist.
        *[more] Mehrweite ({ measure.bust }): { measured.length }. Um so viel ist der Pullover weiter als der Körper.
     }
-    .run = Wo sich die Größen unterscheiden, gilt die erste Zahl für Größe { $first }, die Zahlen in Klammern gelten der
-        Reihe nach für { $others }. Eine einzelne Zahl gilt für alle Größen.
-    .dash = { $dash } anstelle einer Zahl heißt: Die eigene Größe hat nicht, was dort steht. Den Satz, oder diesen Teil
-        von ihm, auslassen.
+    .run = Wo sich die Größen unterscheiden, gilt die erste Zahl für Größe { $first }, { $others_number ->
+        [one] die Zahl in Klammern für Größe { $others }.
+       *[other] die Zahlen in Klammern gelten der Reihe nach für { $others }.
+    } Eine einzelne Zahl gilt für alle Größen.
+    .dash = „{ $dash }“ anstelle einer Zahl heißt: Die eigene Größe hat nicht, was dort steht. Den Satz, oder diesen
+        Teil von ihm, auslassen.
     .impossible = { $sizes_number ->
         [one] Größe { $sizes } lässt
        *[other] Die Größen { $sizes } lassen
@@ -78,9 +80,9 @@ finished_measurements =
 
 gauge =
     .counts = { $stitches } Maschen und { $rounds } Runden = 10 cm
-    .plain = { gauge.counts }, glatt rechts in Runden gestrickt und gespannt.
-    .stranded = { gauge.counts }, nach der Strickschrift in Runden gestrickt und gespannt.
-    .rib = { gauge.counts }, im Rippenmuster in Runden gestrickt und gespannt.
+    .plain = Glatt rechts, in Runden gestrickt und gespannt: { gauge.counts }.
+    .stranded = Nach der Strickschrift, in Runden gestrickt und gespannt: { gauge.counts }.
+    .rib = Im Rippenmuster, in Runden gestrickt und gespannt: { gauge.counts }.
 
 needles =
     .range = Mit Nadelstärke { $thinnest } bis { $thickest } mm beginnen und die Stärke nehmen, mit der die Maschenprobe
@@ -93,7 +95,8 @@ needles =
             stimmt.
        *[thinner] Für Bund, Ärmelbündchen und Halsbündchen Nadeln nehmen, die eine oder zwei Stärken dünner sind.
     }
-    .circular = Rundstricknadeln für Passe, Rumpf und Bund, jede etwas kürzer als die Runden, die auf ihr liegen.
+    .circular = Rundstricknadeln für Passe, Rumpf, Bund und Halsbündchen, jede etwas kürzer als die Runden, die auf ihr
+        liegen.
     .double_pointed = Nadelspiele in denselben Stärken für Ärmel und Ärmelbündchen und überall, wo eine Runde für eine
         Rundstricknadel zu klein ist.
 
@@ -102,8 +105,8 @@ yarn =
         [one] Garn
        *[several] Garn in { $colour }
     }
-    .amount = { yarn.whose }: Etwa { $grams } g, das sind { $metres } m, werden verstrickt.
-    .balls = { yarn.whose }, Einkauf: { $balls } Knäuel zu { $ball_grams } g, mit { $margin } % Reserve.
+    .amount = { yarn.whose }: etwa { $grams } g, das sind { $metres } m.
+    .balls = { yarn.whose }, Einkauf mit { $margin } % Reserve: { $balls } Knäuel zu { $ball_grams } g.
     .basis = { $basis ->
         [measured] Die Mengen sind nach einem gewogenen Probestück berechnet. Anschlag, Abketten und Fadenenden brauchen
             mehr: Dafür ist die Reserve.
@@ -184,10 +187,10 @@ own_gauge =
         [body] Für die Rumpflänge des Entwurfs im Rumpf gleichmäßig verteilt { own_gauge.rounds } weglassen.
        *[sleeve] Für die Ärmellänge des Entwurfs in jedem Ärmel gleichmäßig verteilt { own_gauge.rounds } weglassen.
     }
-    .wider = Stattdessen die Zunahmen der Passe in größeren Abständen gleichmäßig auf alle ihre Runden verteilen.
-    .closer = Die Zunahmen der Passe in kleineren Abständen arbeiten, in jeder Runde, wo es nötig ist.
-    .double_body = An jedem Rand von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2 Maschen statt 1
-        zunehmen, in den angegebenen Abständen.
+    .wider = Dafür in der Passe die Zunahmen in größeren Abständen gleichmäßig auf alle Runden verteilen.
+    .closer = Dafür in der Passe die Zunahmen in kleineren Abständen arbeiten, in jeder Runde, wo es nötig ist.
+    .double_body = Dafür in der Passe an jedem Rand von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2
+        Maschen statt 1 zunehmen, in den angegebenen Abständen.
     .nearest = Für die fertige { measure.bust } der Größe { $sizes } mit der eigenen Maschenprobe Größe { $nearest }
         stricken.
 
@@ -584,7 +587,7 @@ title =
     .band_rounds = Halsbündchen, Runden
     .finished_bust = Fertigmaß { measure.bust }
     .finished_upper_arm = Fertigmaß { measure.upper_arm }
-    .finished_neck = Fertigmaß { measure.neck }, Umfang des Anschlags
+    .finished_neck = Fertigmaß { measure.neck }, Umfang
     .finished_depth = Fertigmaß { measure.depth }
     .finished_underarm = Fertigmaß { measure.underarm }, Breite
     .finished_hem = Fertigmaß { measure.hem }, Umfang

@@ -21,10 +21,12 @@ sizes =
        *[more] The pullover has { measured.length } of ease at the { measure.bust }: it is that much wider than the
             body.
     }
-    .run = Where sizes differ, the first number is for size { $first }, and those in parentheses are for { $others }, in
-        this order. A single number is for all sizes.
-    .dash = { $dash } in place of a number means that your size does not have what is told there: skip the sentence, or
-        that part of it.
+    .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
+        [one] the one in parentheses is for size { $others }.
+       *[other] those in parentheses are for { $others }, in this order.
+    } A single number is for all sizes.
+    .dash = “{ $dash }” in place of a number means that your size does not have what is told there: skip the sentence,
+        or that part of it.
     .impossible = { $sizes_number ->
         [one] Size { $sizes } cannot
        *[other] Sizes { $sizes } cannot
@@ -80,9 +82,9 @@ finished_measurements =
 
 gauge =
     .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
-    .plain = { gauge.counts }, in stockinette stitch worked in the round and blocked.
-    .stranded = { gauge.counts }, in the chart worked in the round and blocked.
-    .rib = { gauge.counts }, in the rib worked in the round and blocked.
+    .plain = In stockinette stitch, worked in the round and blocked: { gauge.counts }.
+    .stranded = In the chart, worked in the round and blocked: { gauge.counts }.
+    .rib = In the rib, worked in the round and blocked: { gauge.counts }.
 
 needles =
     .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and take
@@ -94,7 +96,7 @@ needles =
         [gauge] For hem, cuffs and neckband take the needles that give you the gauge of the rib.
        *[thinner] For hem, cuffs and neckband take needles that are one or two sizes thinner.
     }
-    .circular = Circular needles for yoke, body and hem, each a little shorter than the rounds that it holds.
+    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the rounds that it holds.
     .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
         for a circular needle.
 
@@ -103,11 +105,11 @@ yarn =
         [one] Yarn
        *[several] Yarn in { $colour }
     }
-    .amount = { yarn.whose }: about { $grams } g, which are { $metres } m or { $yards } yd, are knitted.
-    .balls = { yarn.whose }, to buy: { $balls } { $balls_number ->
+    .amount = { yarn.whose }: about { $grams } g, which is { $metres } m or { $yards } yd.
+    .balls = { yarn.whose }, to buy with { $margin } % to spare: { $balls } { $balls_number ->
         [one] ball
        *[other] balls
-    } of { $ball_grams } g, with { $margin } % to spare.
+    } of { $ball_grams } g.
     .basis = { $basis ->
         [measured] The amounts are reckoned from a weighed swatch. Cast-on, bind-off and ends take more: the margin is
             for them.
@@ -182,10 +184,10 @@ own_gauge =
        *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, evenly from between the others of
             each sleeve.
     }
-    .wider = Space the increases of the yoke wider instead, evenly over all of its rounds.
-    .closer = Space the increases of the yoke closer, in every round where they need it.
-    .double_body = At each edge of back and front work 2 increases instead of 1 in as many increase rounds as the yoke
-        needs, and space the increase rounds as written.
+    .wider = In the yoke space the increases wider instead, evenly over all of its rounds.
+    .closer = In the yoke leave them out by spacing the increases closer, in every round where they need it.
+    .double_body = In the yoke leave them out by working 2 increases instead of 1 at each edge of back and front, in as
+        many increase rounds as it needs, spaced as written.
     .nearest = For the finished { measure.bust } of size { $sizes } work size { $nearest } at your gauge.
 
 ## Neck
@@ -573,7 +575,7 @@ title =
     .band_rounds = Neckband, rounds
     .finished_bust = Finished { measure.bust }
     .finished_upper_arm = Finished { measure.upper_arm }
-    .finished_neck = Finished { measure.neck }, around the cast-on edge
+    .finished_neck = Finished { measure.neck }, around
     .finished_depth = Finished { measure.depth }
     .finished_underarm = Finished { measure.underarm }, across
     .finished_hem = Finished { measure.hem }, around
