@@ -147,9 +147,9 @@ def throughout(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     for sentence in sentences:
         yield sentence
         for name, kind in sentence.saying.values.items():
-            if kind is SENTENCE:
+            if kind.name == "sentence":
                 yield from throughout((sentence.values[name],))
-            elif kind is SENTENCES:
+            elif kind.name == "sentences":
                 yield from throughout(sentence.values[name])
 
 
