@@ -9,7 +9,6 @@ import pytest
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, Shares, YokeWishes
 from grading_core.yoke.request import Options
@@ -174,18 +173,6 @@ def test_an_impossible_size_has_its_place_in_every_run_and_nothing_in_it():
                     assert (len(run), run[2]) == (3, None), sentence
                     runs += 1
     assert runs > 50
-
-
-def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
-    request = replace(PLAIN, labels=("S", "5X"), yoke=YokeWishes(options=Options(double_body="never")))
-    gauge = Gauge.over(Fraction(45, 2), Fraction(31), Fraction(10))
-    with printed_as(Printing(missing="none", decimal_mark=",")):
-        made = grade_pullover(replace(request, gauges=Gauges(gauge)))
-    sentences = " ".join(sentence for part in made.instructions for sentence in part.sentences)
-    assert "22,5 stitches and 31 rounds to 10 cm = 4 in" in sentences
-    assert "22.5" not in sentences
-    assert "(none)" in sentences
-    assert DASH not in sentences
 
 
 @pytest.mark.parametrize(
