@@ -66,11 +66,15 @@ class Rib:
     def sentence(self) -> Sentence:
         """Its name: knit and purl stitches by turns, the purl ones fewer where the multiple is odd.
 
+        A rib that leaves stitches over in the round has none.
+
         >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
         {'knit': 2, 'purl': 2}
         """
         multiple = self.rule.multiple
-        return ANY_RIB() if multiple == 1 else KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
+        if multiple == 1 or self.rule.plus % multiple:
+            return ANY_RIB()
+        return KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
 
 
 @dataclass(frozen=True, slots=True)

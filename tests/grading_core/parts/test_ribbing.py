@@ -64,12 +64,15 @@ def test_a_rib_of_any_number_of_stitches_has_no_name_of_its_own():
     assert told_alone([rib(1).sentence()]) == [("ribbing.any", {})]
 
 
-@given(st.integers(2, 12), st.integers(2, 60))
-def test_the_rib_that_is_named_goes_round_the_edge_without_a_rest(multiple, repeats):
-    edge = RibbedEdge(rib(multiple), 1 + multiple * repeats, multiple * repeats, 15)
+@given(st.integers(2, 12), st.integers(0, 12), st.integers(20, 300))
+def test_a_rib_that_is_named_goes_round_the_edge_without_a_rest(multiple, plus, around):
+    permitted = Rib(GAUGE, Fraction(5), CountRule(multiple, plus))
+    edge = RibbedEdge(permitted, around, permitted.nearest(Fraction(around)), 15)
     _, _, named = work_edge(told_alone(edge.instructions()), edge.before)
-    assert named is not None
-    assert sum(named) == multiple
+    assert (named is None) is (edge.stitches % multiple > 0)
+    if named:
+        assert sum(named) == multiple
+        assert edge.stitches % sum(named) == 0
 
 
 def test_an_edge_has_a_round_and_a_repeat_at_least():
