@@ -4,18 +4,7 @@ import pytest
 
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.shaping import Event, Phase, phases
-from grading_core.wording import (
-    counted,
-    counted_run,
-    known_run,
-    listed,
-    ordinal,
-    phase_sentence,
-    repeated,
-    side_by_side,
-    size_run,
-    span,
-)
+from grading_core.wording import counted, counted_run, known_run, listed, repeated, side_by_side, size_run
 from tests.oracles.knitter import run_values
 
 
@@ -70,39 +59,6 @@ def test_one_size_alone_always_has_its_own_stretches() -> None:
     assert len(side_by_side([long])) == 39
 
 
-def sentence_of(*tokens: tuple[int, str]) -> str:
-    row, events = 0, []
-    for interval, kind in tokens:
-        row += interval
-        events.append(Event(row, kind))
-    (phase,) = phases(events, row, mix_kinds=True)
-    return phase_sentence(phase, str)
-
-
-@pytest.mark.parametrize(
-    ("sentence", "tokens"),
-    [
-        ("Round 1: shape.", [(1, "shape")]),
-        ("Rounds 1 and 2: work 1 round plain, then in the next round shape.", [(2, "shape")]),
-        ("Rounds 1 to 4: work 3 rounds plain, then in the next round shape.", [(4, "shape")]),
-        ("Rounds 1 and 2: shape every round, twice.", [(1, "shape")] * 2),
-        ("Rounds 1 to 9: shape every 3rd round, 3 times.", [(3, "shape")] * 3),
-        ("Rounds 1 to 20: shape at intervals of 4 and 6 rounds in turn, twice over.", [(4, "shape"), (6, "shape")] * 2),
-        (
-            "Rounds 1 to 9: work these 2 steps 3 times: work 1 round plain, then in the next round shape; "
-            "in the next round rest.",
-            [(2, "shape"), (1, "rest")] * 3,
-        ),
-    ],
-)
-def test_a_phase_is_said_as_a_knitter_reads_it(sentence: str, tokens: list[tuple[int, str]]) -> None:
-    assert sentence_of(*tokens) == sentence
-
-
-def test_a_plain_phase_is_said_without_shaping() -> None:
-    assert phase_sentence(Phase(7, 8, (), 0), str, "row") == "Rows 7 and 8: work without shaping."
-
-
 def test_a_size_run_is_printed_as_patterns_print_it() -> None:
     # As in the nine-size raglan of a yarn maker's leaflet: "25 (31, 37, 41, 47, 51, 53, 57, 59) sts".
     assert size_run([25, 31, 37, 41, 47, 51, 53, 57, 59]) == "25 (31, 37, 41, 47, 51, 53, 57, 59)"
@@ -155,13 +111,6 @@ def test_a_count_takes_the_singular_only_for_one() -> None:
     assert [counted(n, "stitch") for n in (0, 1, 2)] == ["0 stitches", "1 stitch", "2 stitches"]
 
 
-def test_ordinals_end_as_they_are_spoken() -> None:
-    endings = {1: "st", 2: "nd", 3: "rd"}
-    for number in range(1, 200):
-        teen = 11 <= number % 100 <= 13
-        assert ordinal(number) == str(number) + ("th" if teen else endings.get(number % 10, "th"))
-
-
 def test_how_often_is_said_in_words_up_to_twice() -> None:
     assert [repeated(n) for n in (1, 2, 3)] == ["once", "twice", "3 times"]
 
@@ -169,7 +118,3 @@ def test_how_often_is_said_in_words_up_to_twice() -> None:
 def test_words_are_listed_with_one_and() -> None:
     lists = [listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"]), listed([])]
     assert lists == ["a", "a and b", "a, b and c", ""]
-
-
-def test_a_span_of_rows_is_a_heading() -> None:
-    assert [span(3, 3), span(3, 4, "row"), span(3, 5)] == ["Round 3", "Rows 3 and 4", "Rounds 3 to 5"]
