@@ -282,12 +282,11 @@ def _misfit(legs: Sequence[_Leg], rounds: int) -> Impossible | None:
     for leg in legs:
         name = leg.level.name
         if leg.times > leg.room:
-            room = counted(leg.room, "round")
             code = ReasonCode.TOO_FEW_ROUNDS
-            reason = f"The {name} needs {counted(leg.times, 'shaping round')}, and above it there is room for {room}."
+            reason = TOO_FEW_ROUNDS(measure=name, needed=leg.times, room=leg.room)
         elif leg.at > rounds:
             code = ReasonCode.BODY_TOO_SHORT
-            reason = f"The {name} lies at round {leg.at}, and the body has {counted(rounds, 'round')} before the hem."
+            reason = TOO_SHORT(measure=name, round=leg.at, rounds=rounds)
         else:
             continue
         moved = [_moved(legs, place, rounds) for place in range(len(legs))]

@@ -94,13 +94,10 @@ def dart_round(rounds: int, gauge: Fabric, *, charted: Container[int], shaped: C
     first, last = gauge.rows(BELOW_UNDERARM_CM) + 1, floor(gauge.exact_rows(DEEPEST_CM)) + 1
     free = next((number for number in range(first, last + 1) if number not in charted and number not in shaped), None)
     if free is None:
-        return Impossible(
-            ReasonCode.DARTS_WITHOUT_ROUND,
-            f"Short rows for the bust lie in a plain round at most {to_places(DEEPEST_CM):g} cm below the underarm, "
-            f"and rounds {first} to {last} of the body all work the chart or shape it.",
-        )
+        reason = NO_PLAIN_ROUND(deepest=DEEPEST_CM, first=first, last=last)
+        return Impossible(ReasonCode.DARTS_WITHOUT_ROUND, reason)
     if free > rounds:
-        reason = f"The short rows for the bust lie in round {free}, and the body has {rounds} before the hem."
+        reason = DARTS_BELOW_BODY(round=free, rounds=rounds)
         return Impossible(ReasonCode.BODY_TOO_SHORT, reason, (Nearest(("rounds",), free),))
     return free
 
@@ -117,10 +114,7 @@ def dart_front(front: int, pairs: int, gauge: Gauge, *, in_round: int) -> BustDa
     """
     third = front // 3
     if pairs > third:
-        reason = (
-            f"{counted(pairs, 'pair')} of short rows over the bust need as many stitches at each side for their turns, "
-            f"and a third of the front has {third}."
-        )
+        reason = DARTS_TOO_DEEP(pairs=pairs, stitches=third)
         return Impossible(ReasonCode.DARTS_TOO_DEEP, reason, (Nearest(("pairs",), third),))
     turns: list[DartTurn] = []
     for stitches in spread(pairs, third, "even").positions():

@@ -167,10 +167,7 @@ def front_drop(front: int, rows: int, gauge: Fabric, centre: int | None = None) 
     side, odd = divmod(front - middle, 2)
     if side < 1 or odd:
         fitting = front - 2 if side < 1 else middle - 1 if middle else 1
-        reason = (
-            f"A front of {counted(front, 'stitch')} with {middle} in the middle leaves "
-            f"{front - middle} for its two sides, which must be alike and hold a stitch each."
-        )
+        reason = TOO_NARROW(front=front, middle=middle, sides=front - middle)
         return Impossible(ReasonCode.FRONT_TOO_NARROW, reason, (Nearest(("centre",), fitting),) if front > 2 else ())
     increases = min(side - 1, (rows + 1) // 2)
     return FrontDrop(
@@ -221,18 +218,12 @@ def check_head(
     passes = stretched_cm >= head_cm
     remarks = []
     if not passes:
-        message = (
-            f"The {tightest.name} of {to_places(tightest.circumference_cm, 1)} cm stretches to "
-            f"{to_places(stretched_cm, 1)} cm, and the head measures {to_places(head_cm, 1)} cm: make the neck wider "
-            "or lower, or use a stretchier cast-on and bind-off."
+        message = DOES_NOT_PASS(
+            edge=tightest.edge, around=tightest.circumference_cm, stretched=stretched_cm, head=head_cm
         )
         remarks.append(Remark(WarningCode.NECK_DOES_NOT_PASS_HEAD, message, size, path))
     if young:
-        message = (
-            "For a baby or a young child the neck must slip over the head without force, and nothing may tighten "
-            "round the neck: use no cord, ribbon or drawstring."
-        )
-        remarks.append(Remark(WarningCode.YOUNG_CHILD_NECK, message, size, path))
+        remarks.append(Remark(WarningCode.YOUNG_CHILD_NECK, YOUNG_CHILD_NECK(), size, path))
     return HeadCheck(
         tightest=tightest, stretched_cm=stretched_cm, stretch_needed=needed, passes=passes, remarks=tuple(remarks)
     )

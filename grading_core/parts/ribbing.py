@@ -7,7 +7,7 @@ counted among the rib's rounds, so that the height stays what was asked (common 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -17,9 +17,15 @@ from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
+from grading_core.sentences import COUNT, Saying
 from grading_core.shaping_plans import AcrossPlan, Change, across_row
 from grading_core.wording import counted, counted_run
 
+_MORE = {"rounds": COUNT, "needed": COUNT, "more": COUNT}
+_LONGER: Mapping[str, tuple[WarningCode, Saying]] = {
+    "body": (WarningCode.BODY_LONGER_FOR_CHART, Saying("warning.body_longer_for_chart", **_MORE)),
+    "sleeve": (WarningCode.SLEEVE_LONGER_FOR_CHART, Saying("warning.sleeve_longer_for_chart", **_MORE)),
+}
 _SKIP = "; skip this round where your size has 0"
 
 
@@ -168,9 +174,5 @@ def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: 
     """
     if asked >= minimum:
         return ()
-    message = (
-        f"The {part} would have {counted(asked, 'round')} before the rib, and its chart needs {minimum}: it is made "
-        f"{counted(minimum - asked, 'round')} longer. Ask for a length to have it shorter."
-    )
-    code = WarningCode.BODY_LONGER_FOR_CHART if part == "body" else WarningCode.SLEEVE_LONGER_FOR_CHART
-    return (Remark(code, message, size),)
+    code, saying = _LONGER[part]
+    return (Remark(code, saying(rounds=asked, needed=minimum, more=minimum - asked), size),)

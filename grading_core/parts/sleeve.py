@@ -169,9 +169,4 @@ def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) ->
         for field, plain in (("plain_before", plain_before), ("plain_after", plain_after))
         if plain >= missing
     ]
-    needed = counted(times, "decrease round")
-    return Impossible(
-        ReasonCode.TOO_FEW_ROUNDS,
-        f"The sleeve needs {needed} above the cuff, and there is room for {room}.",
-        tuple(nearest),
-    )
+    return Impossible(ReasonCode.TOO_FEW_ROUNDS, TOO_FEW_ROUNDS(needed=times, room=room), tuple(nearest))

@@ -20,9 +20,11 @@ from grading_core.pullover.proportions import USUAL_BAND_HEIGHT_CM, neck_width_c
 from grading_core.pullover.request import BandWishes, Fabrics, NeckWishes
 from grading_core.pullover.result import Neck
 from grading_core.rounding import CountRule
-from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.sentences import CM, COUNT, Saying
 from grading_core.yoke.request import Options
+
+WIDER_THAN_SHOULDERS = Saying("warning.neck_wider_than_shoulders", neck=CM, width=CM, held=CM)
+DROP_TOO_DEEP = Saying("reason.front_drop_too_deep", rows=COUNT, rounds=COUNT)
 
 
 def shape_neck(
@@ -94,11 +96,7 @@ def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
     held_cm = wearer.body.get("cross_back", 2 * width_cm) / 2
     if width_cm <= held_cm:
         return ()
-    message = (
-        f"The neck of {to_places(neck_cm, 1)} cm is {to_places(width_cm, 1)} cm wide, and half of the cross back is "
-        f"{to_places(held_cm, 1)} cm: on the shoulders it may slip. Take fewer stitches with a cast-on and a bind-off "
-        "that stretch more, or an opening at a shoulder or a placket."
-    )
+    message = WIDER_THAN_SHOULDERS(neck=neck_cm, width=width_cm, held=held_cm)
     return (Remark(WarningCode.NECK_WIDER_THAN_SHOULDERS, message, wearer.label, ("neck", "circumference")),)
 
 
@@ -110,10 +108,9 @@ def _drop_front(
     rows = gauge.rows(height_cm, rule) or 2
     if rows >= counts.rounds:
         if asked:
-            reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
             return Impossible(
                 ReasonCode.FRONT_DROP_TOO_DEEP,
-                reason,
+                DROP_TOO_DEEP(rows=rows, rounds=counts.rounds),
                 (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),),
             )
         rows = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2

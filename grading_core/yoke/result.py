@@ -186,13 +186,13 @@ class AdjustedYoke:
     """Every way to adjust one size's yoke.
 
     before: the yoke as written. options: all methods, in the order of `METHODS`. recommended: one of them, or None.
-    why: the reason, in a sentence.
+    why: the reason.
     """
 
     before: SizeSchedule
     options: tuple[Way, ...]
     recommended: Method | None
-    why: str
+    why: Sentence
 
     @property
     def feasible(self) -> bool:
