@@ -92,11 +92,7 @@ class _StrictSchemas(BasePlugin):
         instance = resolve_schema_instance(schema)
         assert isinstance(instance, StrictSchema)
         rules = [rule.contract() for rule in instance.rules]
-        return {
-            "description": instance.about(),
-            "additionalProperties": False,
-            **({"allOf": rules} if rules else {}),
-        }
+        return {"description": instance.about(), "additionalProperties": False, **({"allOf": rules} if rules else {})}
 
 
 def _as_enforced(converter: Any, field: Any, *, ret: dict[str, Any]) -> dict[str, Any]:

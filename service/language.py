@@ -23,7 +23,7 @@ from fluent_compiler.compiler import compile_messages
 from fluent_compiler.resource import FtlResource
 
 from grading_core.printing import printing
-from grading_core.sentences import LENGTH, SENTENCE, Kind, Sentence, shared
+from grading_core.sentences import Kind, Sentence, shared
 from grading_core.wording import size_run
 
 USUAL_LANGUAGE = "en-US"
