@@ -25,9 +25,7 @@ HALF_STITCH_OFF = Saying(
 )  # fmt: skip
 """fitting: whether the column takes an odd or an even number of stitches. below, above: columns that take the other."""
 UNDERARM_HALF_OFF = Saying("warning.half_stitch_off_centre_underarm", part=TOKEN, underarm=COUNT, seam=COUNT)
-OFF_MIRROR_AXIS = Saying(
-    "warning.anchor_off_mirror_axis", axes=NUMBERS, more=COUNT, section=TOKEN, column=NUMBER
-)
+OFF_MIRROR_AXIS = Saying("warning.anchor_off_mirror_axis", axes=NUMBERS, more=COUNT, section=TOKEN, column=NUMBER)
 _CUT = {"rounds": COUNT, "row": COUNT, "rows": COUNT, "finishing": COUNT}
 BODY_CUTS = Saying("warning.body_cuts_chart", **_CUT)
 SLEEVE_CUTS = Saying("warning.sleeve_cuts_chart", **_CUT)
@@ -100,10 +98,7 @@ def chart_remarks(
         anchor = getattr(request.anchor, section)
         if around and anchor % request.chart.width not in around:
             message = OFF_MIRROR_AXIS(
-                axes=tuple(axes[:_MOST_AXES]),
-                more=max(0, len(axes) - _MOST_AXES),
-                section=section,
-                column=anchor,
+                axes=tuple(axes[:_MOST_AXES]), more=max(0, len(axes) - _MOST_AXES), section=section, column=anchor
             )
             yield Remark(WarningCode.ANCHOR_OFF_MIRROR_AXIS, message, path=("anchor", section))
 

@@ -24,14 +24,15 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
-from grading_core.sentences import COUNT, Saying, Sentence, alone
+from grading_core.sentences import CM, COUNT, Saying, Sentence, alone
 from grading_core.shaping import spread
-from grading_core.units import to_places
-from grading_core.wording import counted
 
 DARTS = Saying("body.darts", round=COUNT, rows=COUNT)
 DART_TURNS = Saying("body.dart_turns", row=COUNT, next=COUNT, stitches=COUNT)
 DARTS_END = Saying("body.darts_end")
+NO_PLAIN_ROUND = Saying("reason.darts_without_round", deepest=CM, first=COUNT, last=COUNT)
+DARTS_BELOW_BODY = Saying("reason.body_too_short_for_darts", round=COUNT, rounds=COUNT)
+DARTS_TOO_DEEP = Saying("reason.darts_too_deep", pairs=COUNT, stitches=COUNT)
 
 BELOW_UNDERARM_CM = Fraction(5, 2)
 """Where the rows lie if nothing is in the way (common practice, no source)."""

@@ -23,12 +23,11 @@ from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
-from grading_core.sentences import COUNT, TOKEN, Saying, Sentence, alone, words
-from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.sentences import CM, COUNT, TOKEN, Saying, Sentence, alone, words
 
 Start = Literal["before_back", "centre_back"]
 Marker = Literal["start"] | int
+Edge = Literal["cast_on", "bind_off", "join"]
 
 SECTIONS = ("back", "first_sleeve", "front", "second_sleeve")
 """In working order; marker m follows the m-th."""
@@ -45,6 +44,9 @@ REST = Saying("neck.rest", **_COUNTED, way=TOKEN)
 DROP = Saying("neck.drop", rows=COUNT, side=TOKEN)
 DROP_EDGES = Saying("neck.drop_edges", times=COUNT)
 DROP_JOIN = Saying("neck.drop_join", stitches=COUNT, round=COUNT)
+TOO_NARROW = Saying("reason.front_too_narrow", front=COUNT, middle=COUNT, sides=COUNT)
+DOES_NOT_PASS = Saying("warning.neck_does_not_pass_head", edge=TOKEN, around=CM, stretched=CM, head=CM)
+YOUNG_CHILD_NECK = Saying("warning.young_child_neck")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,10 +109,10 @@ class CastOn:
 class Opening:
     """One edge that the head must pass.
 
-    name: as in "cast-on edge". circumference_cm: unstretched.
+    edge: the cast-on, the bind-off of the band, or the join of a folded band. circumference_cm: unstretched.
     """
 
-    name: str
+    edge: Edge
     circumference_cm: Fraction
 
 
@@ -222,7 +224,7 @@ def check_head(
     Source of the caution: EN 14682 lets no cord or drawstring be at the hood or neck of clothes for children up
     to 7 years (from memory).
 
-    >>> edges = [Opening("cast-on edge", Fraction(40)), Opening("bind-off", Fraction(38))]
+    >>> edges = [Opening("cast_on", Fraction(40)), Opening("bind_off", Fraction(38))]
     >>> check_head(edges, Fraction(56), Fraction(2, 5)).passes
     False
     """

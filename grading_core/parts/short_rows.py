@@ -32,7 +32,6 @@ from grading_core.rounding import NEAREST
 from grading_core.sections import Sections
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes
 from grading_core.shaping import spread
-from grading_core.wording import counted
 
 Way = Literal["joined", "flat"]
 Side = Literal["right", "wrong"]
@@ -42,6 +41,8 @@ METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
 RAISED = Saying("neck.raised", height=LENGTH)
+TURNS_TOO_FAR = Saying("reason.back_too_high_front", reach=COUNT, front=COUNT, most=COUNT)
+TOO_MANY_TURNS = Saying("reason.back_too_high", pairs=COUNT, stitches=COUNT)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""

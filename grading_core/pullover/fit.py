@@ -134,9 +134,6 @@ def _arm(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark
     causes = inquiry.causes("arm", [wearer.label], lies)
     finished = size.finished
     message = BINDS(
-        cuff=finished.wrist,
-        arm=bare(size),
-        sleeve=finished.sleeve_length,
-        because=causes.told(CUFF_OF_WRIST()),
+        cuff=finished.wrist, arm=bare(size), sleeve=finished.sleeve_length, because=causes.told(CUFF_OF_WRIST())
     )
     yield Remark(WarningCode.CUFF_BINDS, message, wearer.label, causes.path)

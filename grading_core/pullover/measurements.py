@@ -32,6 +32,7 @@ from grading_core.pullover.size_run import (
     smallest_first,
     yoke_depths,
 )
+from grading_core.sentences import COUNT, NUMBER, Saying, Sentence, word
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
@@ -39,6 +40,9 @@ from grading_core.unknown import is_unknown, known, shown, told, unknown
 
 Given = ParamSpec("Given")
 Made = TypeVar("Made")
+
+NOTHING_LEFT = Saying("reason.nothing_left", measure=word("measure"), length=NUMBER)
+NECK_TOO_NARROW = Saying("reason.neck_too_narrow", stitches=NUMBER, fewest=COUNT)
 
 A_LITTLE_CM = Fraction(1)
 """Of a length that must not come to nothing: what is offered first instead (a judgement, no source)."""

@@ -11,7 +11,16 @@ from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
-from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
+from grading_core.parts.neckline import (
+    Edge,
+    FrontDrop,
+    HeadCheck,
+    Opening,
+    cast_on,
+    check_head,
+    front_drop,
+    neck_edge_cm,
+)
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back
 from grading_core.pullover.bodies import Wearer
@@ -81,8 +90,8 @@ def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> 
     """
     if "head" not in wearer.body:
         return None
-    last = "band's bind-off" if band.construction == "single" else "join of the folded band"
-    openings = [Opening("cast-on edge", neck.edge_cm), Opening(last, band.last_edge_cm)]
+    last: Edge = "bind_off" if band.construction == "single" else "join"
+    openings = [Opening("cast_on", neck.edge_cm), Opening(last, band.last_edge_cm)]
     head_cm = wearer.body["head"]
     return check_head(openings, head_cm, stretch, young=wearer.young, size=wearer.label, path=("neck",))
 

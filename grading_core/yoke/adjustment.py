@@ -234,12 +234,7 @@ def _double_body(change: _Change, grid: Options) -> _Attempt:
     needed = needed_rounds(increases, doubling=True)
     back, front, sleeve = increases
     limit = "sleeve" if sleeve * 2 >= max(back, front) else "body"
-    return _attempt(
-        change,
-        _fewest_rounds(needed, doubling),
-        plan,
-        NO_ROUNDS_TO_DOUBLE(needed=needed, limit=limit),
-    )
+    return _attempt(change, _fewest_rounds(needed, doubling), plan, NO_ROUNDS_TO_DOUBLE(needed=needed, limit=limit))
 
 
 def _fewest_rounds(increase_rounds: int, grid: Options) -> int:

@@ -28,9 +28,7 @@ from grading_core.unknown import told, unknown
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import RaglanLine, Schedule, increase_events
 
-TOO_FEW_ROUNDS = Saying(
-    "reason.too_few_rounds", needed=COUNT, rounds=COUNT, available=COUNT, missing=COUNT, body=TOKEN
-)
+TOO_FEW_ROUNDS = Saying("reason.too_few_rounds", needed=COUNT, rounds=COUNT, available=COUNT, missing=COUNT, body=TOKEN)
 """body: whether its increases are doubled in it, or single."""
 
 

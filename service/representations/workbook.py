@@ -25,6 +25,7 @@ from grading_core.pullover.result import Pullover, Row, TablePart
 from grading_core.units import to_answer
 from service import VERSION
 from service.errors import pointer
+from service.language import text as printed
 from service.lengths import LengthWriter
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
@@ -68,7 +69,7 @@ def workbook(pullover: Pullover, length: LengthWriter) -> bytes:
     _Sheet(book, styles, "Warnings").write(
         ("Code", "Size", "Message", "Place in the request"),
         (
-            (remark.code, remark.size, remark.message, None if remark.path is None else pointer(remark.path))
+            (remark.code, remark.size, printed(remark.message), None if remark.path is None else pointer(remark.path))
             for remark in pullover.remarks
         ),
     )
@@ -178,7 +179,7 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
 
     def lines() -> Iterable[Sequence[Any]]:
         for place, size in enumerate(pullover.sizes):
-            why = size.outcome.reason if isinstance(size.outcome, Impossible) else None
+            why = printed(size.outcome.reason) if isinstance(size.outcome, Impossible) else None
             yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
 
     head = ("Size", "Can be knitted", "Why not", *(row.title for row in keys))
