@@ -69,4 +69,6 @@ def test_a_gauge_far_from_the_patterns_is_said_with_its_percentage() -> None:
         request = ConversionRequest(Gauge.over(Fraction(own), Fraction(31), Fraction(10)), (), PATTERN)
         remarks = convert(request).remarks
         assert [remark.code for remark in remarks] == ["gauge_far_from_pattern"] * (told is not None)
-        assert [remark.message.values for remark in remarks] == [{"percent": Fraction("18.2"), "fabric": told}] * len(remarks)
+        assert [remark.message.values for remark in remarks] == [{"percent": Fraction("18.2"), "fabric": told}] * len(
+            remarks
+        )

@@ -135,7 +135,11 @@ def test_what_was_made_is_written_where_it_was_made():
 
 
 def test_what_is_impossible_says_why_and_nothing_else():
-    why = Impossible(ReasonCode.NOTHING_LEFT, NECK_TOO_NARROW(stitches=Fraction(7, 2), fewest=8), (Nearest(("sizes", 0, "rounds"), 62),))
+    why = Impossible(
+        ReasonCode.NOTHING_LEFT,
+        NECK_TOO_NARROW(stitches=Fraction(7, 2), fewest=8),
+        (Nearest(("sizes", 0, "rounds"), 62),),
+    )
     assert list(SizeSchema().write(Size("S", Fraction(10), None, why), WRITE).items()) == [
         ("label", "S"),
         ("feasible", False),

@@ -1,0 +1,67 @@
+"""Every warning and every reason that many requests meet, in every language."""
+
+import re
+
+import pytest
+
+from grading_core.codes import ReasonCode, WarningCode
+from grading_core.sentences import SAYINGS
+from service.config import Config
+from service.examples import examples_of
+from service.language import LANGUAGES, Language
+from service.routes import operations
+from tests.oracles.random_pullovers import random_request
+
+SPOKEN = ("warning", "reason", "cause", "why")
+"""What ids begin with that are met here."""
+
+REQUESTS = 150
+UNFINISHED = re.compile(r"[{}$]|\bNone\b|  | [,.;:]|\.\.|\(\)")
+"""A placeholder that was left, a value that is missing, or what stays where a part of a sentence is empty."""
+
+
+@pytest.fixture(scope="module")
+def met(client):
+    """By id, what was said in each language, in the answers to the examples and to random pullovers."""
+    said: dict[str, set[tuple[str, str]]] = {}
+    in_one_language = Language.text
+
+    def in_all(self, sentence):
+        if sentence.id.partition(".")[0] in SPOKEN:
+            for language in LANGUAGES.values():
+                said.setdefault(sentence.id, set()).add((language.tag, in_one_language(language, sentence)))
+        return in_one_language(self, sentence)
+
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr(Language, "text", in_all)
+        for operation in operations(Config()):
+            for example in examples_of(operation.name):
+                if operation.method == "POST":
+                    client.post(operation.path, json=example.request)
+        for seed in range(REQUESTS):
+            client.post("/v1/pullovers", json=random_request(seed))
+    return said
+
+
+def test_every_warning_and_reason_is_a_whole_sentence_in_every_language(met):
+    wrong = [(id, *each) for id, texts in met.items() for each in texts if UNFINISHED.search(each[1])]
+    assert wrong == []
+    assert {tag for texts in met.values() for tag, _ in texts} == set(LANGUAGES)
+    # what is said apart from causes, which are parts of sentences, ends as sentences do
+    parts = ("cause.", "warning.length_steps")
+    assert [id for id, texts in met.items() for _, text in texts if not id.startswith(parts) and text[-1] != "."] == []
+
+
+def test_most_that_can_be_said_is_met(met):
+    declared = {id for id in SAYINGS if id.partition(".")[0] in SPOKEN}
+    assert len(met) > len(declared) / 2, sorted(declared - {*met})
+
+
+@pytest.mark.parametrize(("begin", "codes"), [("warning", WarningCode), ("reason", ReasonCode)])
+def test_what_is_said_beside_a_code_begins_with_it(begin, codes):
+    ids = [id.partition(".")[2] for id in SAYINGS if id.startswith(f"{begin}.")]
+    # the ways to adjust a yoke give the reason that no way does, and totals stand in the warnings of unusual yokes
+    silent = {"no_way_to_adjust"}
+    assert [code.value for code in codes if not any(id.startswith(code.value) for id in ids)] == sorted(
+        silent & {code.value for code in codes}
+    )
