@@ -8,14 +8,39 @@ sizes =
        *[other] Sizes
     } { $sizes }: { $sentence }
     .apart = The sizes differ too much to be told together here: each has its own lines.
+    .labels = { $many_number ->
+        [one] Size
+       *[other] Sizes
+    }: { $sizes }.
+    .to_fit = To fit a { measure.bust } of { measured.length }.
+    .ease = { $kind ->
+        [less] The pullover is { measured.length } narrower at the { measure.bust } than the body, and stretches when it
+            is worn.
+        [either] The pullover is { measured.length } wider at the { measure.bust } than the body, or narrower where the
+            number is below 0.
+       *[more] The pullover has { measured.length } of ease at the { measure.bust }: it is that much wider than the
+            body.
+    }
+    .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
+        [one] the one in parentheses is for size { $others }.
+       *[other] those in parentheses are for { $others }, in this order.
+    } A single number is for all sizes.
+    .dash = “{ $dash }” in place of a number means that your size does not have what is told there: skip the sentence,
+        or that part of it.
+    .impossible = { $sizes_number ->
+        [one] Size { $sizes } cannot
+       *[other] Sizes { $sizes } cannot
+    } be knitted as asked.
 
 span =
-    .rounds = Rounds { $first } to { $last }
+    .rounds = { $last ->
+       *[other] Rounds { $first } to { $last }
+    }
 
 edges =
-    .back = the back
-    .front = the front
-    .sleeve = the sleeves
+    .back = back
+    .front = front
+    .sleeve = sleeves
 
 section =
     .back = back
@@ -25,9 +50,9 @@ section =
     .line = raglan line
 
 times =
-    .all = { $times_number ->
-        [one] once
-       *[other] { $times } times
+    .all = { $times } { $times_number ->
+        [one] time
+       *[other] times
     }
 
 ribbing =
@@ -36,6 +61,135 @@ ribbing =
 
 ## Front matter
 
+measured =
+    .length = { $length_cm } cm ({ $length_inch } in)
+
+finished_measurements =
+    .bust = { title.finished_bust }: { measured.length }.
+    .upper_arm = { title.finished_upper_arm }: { measured.length }.
+    .neck = { title.finished_neck }: { measured.length }.
+    .depth = { title.finished_depth }: { measured.length }.
+    .underarm = { title.finished_underarm }: { measured.length }.
+    .hem = { title.finished_hem }: { measured.length }.
+    .wrist = { title.finished_wrist }: { measured.length }.
+    .body_length = { title.finished_body_length }: { measured.length }.
+    .front_length = { title.finished_front_length }: { measured.length }.
+    .front_extra = { title.finished_front_extra }: { measured.length }.
+    .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
+    .total_length = { title.finished_total_length }: { measured.length }.
+    .reach = { title.finished_reach }: { measured.length }.
+    .band = { title.finished_band }: { measured.length }.
+
+gauge =
+    .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
+    .plain = In stockinette stitch, worked in the round and blocked: { gauge.counts }.
+    .stranded = In the chart, worked in the round and blocked: { gauge.counts }.
+    .rib = In the rib, worked in the round and blocked: { gauge.counts }.
+
+needles =
+    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and take
+        the size that gives you the gauge, whatever its number.
+    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and take the size that gives you
+        the gauge, whatever its number.
+    .stranded = For the rounds of the chart take the needles that give you the gauge of the chart.
+    .rib = { $kind ->
+        [gauge] For hem, cuffs and neckband take the needles that give you the gauge of the rib.
+       *[thinner] For hem, cuffs and neckband take needles that are one or two sizes thinner.
+    }
+    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the rounds that it holds.
+    .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
+        for a circular needle.
+
+yarn =
+    .whose = { $colours ->
+        [one] Yarn
+       *[several] Yarn in { $colour }
+    }
+    .amount = { yarn.whose }: about { $grams } g, which is { $metres } m or { $yards } yd.
+    .balls = { yarn.whose }, to buy with { $margin } % to spare: { $balls } { $balls_number ->
+        [one] ball
+       *[other] balls
+    } of { $ball_grams } g.
+    .basis = { $basis ->
+        [measured] The amounts are reckoned from a weighed swatch. Cast-on, bind-off and ends take more: the margin is
+            for them.
+       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off and ends take
+            more: the margin is for them.
+    }
+
+notions =
+    .markers = { $markers } stitch markers, one of them unlike the others, for the start of the round.
+    .waste_yarn = Waste yarn, or 2 stitch holders, for the stitches of the two sleeves.
+    .tapestry_needle = A tapestry needle for the ends.
+
+terms =
+    .stockinette = Stockinette stitch: knit every stitch in every round{ $rows ->
+        [some] ; in rows knit with the right side facing and purl with the wrong side facing
+       *[none] { "" }
+    }. Everything is worked in it unless another stitch is named.
+    .rib = { ribbing.knit_purl }: knit (k) { $knit } and purl (p) { $purl } in turn, to the end of the round.
+    .every = “Every { $every } rounds”: work { $plain } { $plain_number ->
+        [one] round
+       *[other] rounds
+    } without shaping, and then the increase or decrease round.
+    .cycle = “At intervals of { $cycle } rounds in turn”: each interval ends with an increase or decrease round, and the
+        rounds before it are worked without shaping. All intervals one after the other are 1 time.
+    .right_side = Right side: the side of the fabric that is outside when the pullover is worn.
+    .wrong_side = Wrong side: the side that is inside when the pullover is worn. A row is a right-side row or a
+        wrong-side row by the side that faces you while you work it.
+    .slip_marker = Slip a marker: move it from the left needle to the right one.
+    .make_one_left = Make-one increase, left-leaning: with the left needle lift the strand between two stitches from
+        front to back, and knit it through the back loop.
+    .make_one_right = Make-one increase, right-leaning: with the left needle lift the strand between two stitches from
+        back to front, and knit it through the front loop.
+    .lifted_left = Lifted increase, left-leaning: with the left needle lift the left leg of the stitch two rounds below
+        the last stitch on the right needle, and knit it through the back loop.
+    .lifted_right = Lifted increase, right-leaning: with the right needle lift the right leg of the stitch below the
+        next one onto the left needle, and knit it; then knit the next stitch itself.
+    .slip_slip_knit = Slip, slip, knit (left-leaning): slip 2 stitches one at a time as if to knit, put the left needle
+        through the front of both, and knit them together through their back loops.
+    .knit_together = Knit 2 together (right-leaning): knit 2 stitches as one.
+    .short_row = Short row: a row that is turned before its end. Short rows make one part of the fabric higher than the
+        rest.
+    .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
+        over the needle to the back until the stitch shows two legs. To close the gap, work the two legs together as 1
+        stitch.
+    .hold = On hold: slip the stitches to waste yarn or a stitch holder without working them; they wait there until they
+        are returned to the needles.
+    .pick_up = Pick up and knit: with the right side facing put the needle through the edge from front to back, and draw
+        the yarn through as a new stitch.
+    .float = Float: the strand of a color that runs loosely across the wrong side while another color is knitted.
+
+own_gauge =
+    .gauge = At your gauge, { gauge.counts }, the pullover as written has these measurements.
+    .bust = { finished_measurements.bust }
+    .depth = { finished_measurements.depth }
+    .body_length = { finished_measurements.body_length }
+    .sleeve_length = { finished_measurements.sleeve_length }
+    .same = The lengths of the design come out to the nearest round: change no rounds.
+    .rounds = { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } without shaping
+    .add = { $part ->
+        [yoke] For the yoke depth of the design add { own_gauge.rounds } to the yoke, after the last increase round.
+        [body] For the body length of the design add { own_gauge.rounds } to the body, above the hem.
+       *[sleeve] For the sleeve length of the design add { own_gauge.rounds } to each sleeve, above the cuff.
+    }
+    .leave_out = { $part ->
+        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, evenly from between the others of the
+            yoke.
+        [body] For the body length of the design leave out { own_gauge.rounds }, evenly from between the others of the
+            body.
+       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, evenly from between the others of
+            each sleeve.
+    }
+    .wider = In the yoke space the increases wider instead, evenly over all of its rounds.
+    .closer = In the yoke leave them out by spacing the increases closer, in every round where they need it.
+    .double_body = In the yoke leave them out by working 2 increases instead of 1 at each edge of back and front, in as
+        many increase rounds as it needs, spaced as written.
+    .nearest = For the finished { measure.bust } of size { $sizes } work size { $nearest } at your gauge.
+
 ## Neck
 
 neck =
@@ -43,24 +197,23 @@ neck =
         twist them. Place a marker for the start of the round.
     .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the center front.
     .place_markers = { $way ->
-        [flat] With the right side facing, place markers; count from the end where a right-side row begins, and then
-            from each marker to the next:
-       *[joined] Place four more markers; count from the start of the round, and then from each marker to the next:
+        [flat] With the right side facing, place markers, counting from the end where a right-side row begins:
+       *[joined] Place four more markers, counting from the start of the round:
     }
     .marker = Count { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } ({ $parts }) and place marker { $marker }.
-    .marker_here = Place marker { $marker } in the same place.
+    .marker_here = Place marker { $marker } there as well.
     .start_marker = Count { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } ({ $parts }) and place the marker for the start of the round.
-    .start_here = Place the marker for the start of the round in the same place.
-    .rest = This leaves { $stitches } { $stitches_number ->
+    .start_here = Place the marker for the start of the round there as well.
+    .rest = The other { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
-    } ({ $parts }) before the { $way ->
+    } ({ $parts }) lead to the { $way ->
         [flat] other end.
        *[joined] start of the round.
     }
@@ -70,54 +223,107 @@ neck =
        *[start] Row 1 begins at the start of the round with the right side facing, and the rows go back and forth across
             it.
     }
-    .short_row_method = Turn by the short-row method you know best, and close the gap at each turn when you come to it
-        in a later row or round. Stitches past a marker are counted from the marker in the direction you are working.
+    .short_row_method = Turn in the way you know best, and when you come to a turn in a later row, close its gap. Stitches
+        past a marker are counted from the marker in the direction you are working.
     .turn = Row { $row } ({ $side ->
         [wrong] wrong side
        *[right] right side
-    }): Work to { $stitches } { $stitches_number ->
+    }): work to { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } past marker { $marker }, turn.
     .last_row = { $kind ->
-        [flat] Last row (right side): Work to the end of the row. Join in the round at the center front, right side
+        [flat] Last row (right side): work to the end of the row. Join in the round at the center front, right side
             outside, and work on to the start of the round. The last row and these stitches are worked without
-            increases and are not counted as a round of the yoke.
-        [right] Last row (right side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
-        [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
-       *[joined] Last row (right side): Work to the start of the round. In the next round, which is round 1 of the yoke,
+            increases and are no round of the yoke.
+        [right] Last row (right side): work to the end of the row without increases. It is no round of the yoke.
+        [wrong] Last row (wrong side): work to the end of the row without increases. It is no round of the yoke.
+       *[joined] Last row (right side): work to the start of the round. In the next round, which is round 1 of the yoke,
             close the last gap at each side.
     }
-    .raised = The short rows make the back { $height_cm } cm / { $height_inch } in higher than the front.
-    .drop = Work the first { $rows_number ->
-        [one] round
-       *[other] { $rows } rounds
-    } of the yoke, with its increases, back and forth as rows; { $side ->
+    .raised = The short rows make the back { $height_cm } cm ({ $height_inch } in) higher than the front.
+    .drop = Work the first { $rows } rounds of the yoke, with its increases, back and forth as rows; { $side ->
         [wrong] row 1 is a wrong-side row.
         [right] row 1 is a right-side row.
        *[last] the last of them is a right-side row.
     }
-    .drop_edges = In { $times_number ->
-        [one] the last right-side row
-       *[other] each of the last { $times } right-side rows
-    } among these increase 2 stitches more: 1 after the first stitch of the row (left-leaning) and 1 before its last
-        stitch (right-leaning).
-    .drop_join = At the end of the last of these rows { $stitches_number ->
-        [0] join
-        [one] cast on { $stitches } stitch for the center front and join
-       *[other] cast on { $stitches } stitches for the center front and join
-    } in the round, right side outside. Work on to the start of the round without increases, and go on with
-        round { $round }.
-    .sections = There are now { $stitches } stitches on the needles: { $back } for the back, { $front } for the front,
-        { $sleeve } for each sleeve{ $line_number ->
+    .drop_edges = In each of the last { $times } right-side rows among them increase 1 stitch more after the first stitch
+        of the row, left-leaning, and 1 before the last, right-leaning.
+    .drop_join = At the end of the last of these rows cast on { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } for the center front and join in the round, right side outside. Work on to the start of the round without
+        increases, and go on with round { $round }.
+    .sections = You have { $stitches } stitches: { $back } for the back, { $front } for the front, { $sleeve } for each
+        sleeve{ $line_number ->
             [0] .
            *[other] , { $line } for each raglan line.
         }
-    .edge = The edge of the neck measures { $edge_cm } cm / { $edge_inch } in around, not stretched.
+    .edge = The edge of the neck measures { $edge_cm } cm ({ $edge_inch } in) around, not stretched.
 
 ## Chart
+
+chart_section =
+    .back = the back
+    .front = the front
+    .sleeve = each sleeve
+
+chart =
+    .rows = Counted from the first round of the yoke, work row 1 of the chart in round { $round } and the next row in
+        every round after it, on through body and sleeves.
+    .again = After row { $height } begin again with row 1.
+    .once = After row { $height } the chart is finished.
+    .read = Read each row from right to left. In every section begin with the column that is told below, work on to
+        column { $width }, and repeat columns 1 to { $width } to the end of the section.
+    .center = Column { $column } is at the center of { $sections }.
+    .center_between = The center of { $sections } lies between column { $column } and column { $next }.
+    .start = In round { $round } { $sections } { $sections_number ->
+        [one] begins
+       *[other] begin
+    } with column { $column }.
+    .moves_back = Each increase at the beginning of a section moves its first column back by 1: from column 2 to column
+        1, and from column 1 to column { $width }.
+    .moves_on = Each decrease at the beginning of a section moves its first column on by 1: from column 1 to column 2,
+        and from column { $width } to column 1.
+    .flat = As long as the yoke is worked back and forth, read the chart from left to right in wrong-side rows.
+    .parted = Until its middle is cast on, the front is in two parts. In right-side rows the part after the first sleeve
+        begins with the first column of the front. The part before the second sleeve ends with the last column of the
+        front: in row { $round } this is column { $column }, and each increase at the end of the front moves it on by 1.
+    .body = Round 1 of the body is row { $row } of the chart. Its columns run on from the yoke over the stitches cast on
+        at the underarms.
+    .body_back = After the first { $before } { $before_number ->
+        [one] stitch
+       *[other] stitches
+    } of the second underarm, the back then begins with column { $column }.
+    .body_front = After the first { $before } { $before_number ->
+        [one] stitch
+       *[other] stitches
+    } of the first underarm, the front then begins with column { $column }.
+    .sleeve = Round 1 of each sleeve is row { $row } of the chart. Its columns run on from the yoke over the stitches of
+        the underarm.
+    .sleeve_start = After the first { $before } { $before_number ->
+        [one] stitch
+       *[other] stitches
+    } of its underarm, where its rounds start, each sleeve then begins with column { $column }.
+    .narrow_body = Work back and front in { $colour } alone as long as they have fewer than { $stitches } stitches.
+    .narrow_sleeve = Work each sleeve in { $colour } alone as long as it has fewer than { $stitches } stitches.
+    .plain = What is not on the chart is worked in { $colour }: { $rounds ->
+        [before] the rounds before the chart, short rows, hem, cuffs and neckband.
+        [after] the rounds after the chart, short rows, hem, cuffs and neckband.
+        [both] the rounds before and after the chart, short rows, hem, cuffs and neckband.
+       *[none] short rows, hem, cuffs and neckband.
+    }
+    .lines = Work the raglan stitches in { $colour }.
+    .seams = Work the seam stitches of the underarms in { $colour }.
+    .floats = Where a float passes over more than { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    }, catch it at the back, and not at the same place in rounds that follow each other.
+    .floats_young = Inside a garment for a baby or a young child a float can catch fingers and toes: catch every float
+        that passes over more than { $stitches } { $stitches_number ->
+            [one] stitch
+           *[other] stitches
+        } or { measured.length }, or line the garment.
 
 ## Yoke
 
@@ -127,62 +333,51 @@ increases =
         [both] 2 stitches at each edge of { $twice } and 1 at each edge of { $once }
        *[once] 1 stitch at each edge of { $once }
     }
-    .rounds = { $every_number ->
-        [1] { $times_number ->
-            [one] Work an increase round.
-           *[other] Work { $times } increase rounds, one right after the other.
-        }
-       *[other] { $times_number ->
-            [one] Work { $every } rounds, the last of them as an increase round.
-           *[other] Work the last of every { $every } rounds as an increase round, { $times } times.
-        }
-    }
-    .cycle = Work groups of { $cycle } rounds in turn, the last round of each group as an increase round; work the whole
-        sequence { times.all }.
-    .each = { $times_number ->
-        [one] This increase round adds
-       *[other] Each of these increase rounds adds
-    } { increases.where }, { $more } stitches in all. There are now { $stitches } stitches on the needles.
 
 yoke =
-    .lines = { $line_number ->
-        [one] The stitch that follows each of the markers 1 to 4 is a raglan line.
-       *[other] The { $line } stitches that follow each of the markers 1 to 4 are a raglan line.
-    } Back, sleeves and front each begin after a raglan line and end before a marker: these are their edges. Slip the
-        markers as you come to them.
+    .lines = The { $line } { $line_number ->
+        [one] stitch that follows
+       *[other] stitches that follow
+    } each of the markers 1 to 4 are a raglan line. Back, sleeves and front each begin after a raglan line and end
+        before a marker: these are their edges. Slip the markers as you come to them.
     .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves and front each begin after a marker and end before
         the next: these are their edges. Slip the markers as you come to them.
-    .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning where a section begins,
-        right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
-        stitch.
-    .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
-    .increase = { increases.rounds } { increases.each }
-    .cycle = { increases.cycle } { increases.each }
+    .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning ones where a section begins,
+        right-leaning ones where it ends, each with none of the raglan stitches.
+    .doubled = Where there are 2 at one edge, work 1 stitch between them.
+    .increase = { $every_number ->
+        [1] Work an increase round { times.all }, one right after the other
+       *[other] Work an increase round every { $every } rounds, { times.all }
+    }: { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
+    .cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over: { increases.where },
+        { $more } more in each round. There are now { $stitches } stitches on the needles.
     .plain = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } without increases.
-    .rounds_increase = { span.rounds }: { increases.rounds } { increases.each }
-    .rounds_cycle = { span.rounds }: { increases.cycle } { increases.each }
-    .rounds_steps = { span.rounds }: Work these steps { times.all }: { $steps }. There are now { $stitches } stitches on
+    .rounds_increase = { span.rounds }: { $every_number ->
+        [1] work an increase round { times.all }, one right after the other
+       *[other] work an increase round every { $every } rounds, { times.all }
+    }: { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
+    .rounds_cycle = { span.rounds }: work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over:
+        { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
+    .rounds_steps = { span.rounds }: work these steps { times.all }: { $steps }. There are now { $stitches } stitches on
         the needles.
     .rounds_listed = In { $rounds_number ->
         [one] round
        *[other] rounds
-    } { $rounds } increase { increases.where }, { $more } stitches in each of these rounds.
-    .rounds_other = Work all other rounds without increases. After round { $last } there are { $stitches } stitches on
-        the needles.
-    .rounds_plain = { span.rounds }: Work without increases.
-    .depth = The yoke has { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    }. It measures { $depth_cm } cm / { $depth_inch } in from the cast-on edge, short rows not counted.
+    } { $rounds } increase { increases.where }, { $more } more in each of these rounds.
+    .rounds_other = Work all other rounds without increases. After round { $last } there are { $stitches } stitches on the
+        needles.
+    .rounds_plain = { span.rounds }: work without increases.
+    .depth = The yoke has { $rounds } rounds. It measures { $depth_cm } cm ({ $depth_inch } in) from the cast-on edge, short
+        rows not counted.
 
 step =
     .increase = { $rounds_number ->
-        [0] (in the next round increase { increases.where })
-        [one] (work 1 round without increases, and in the next round increase { increases.where })
-       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where })
+        [0] in the next round increase { increases.where }
+        [one] work 1 round without increases, then increase { increases.where }
+       *[other] work { $rounds } rounds without increases, then increase { increases.where }
     }
 
 ## Split
@@ -199,25 +394,24 @@ split =
            *[other] stitches
         } for its underarm.
     .front = Work the next { $stitches } stitches for the front.
-    .second_sleeve = Place the next { $held } stitches on hold on waste yarn for the second sleeve, and cast on
-        { $underarm } { $underarm_number ->
+    .second_sleeve = Place the next { $held } stitches on hold on waste yarn for the second sleeve, and cast on { $underarm }
+        { $underarm_number ->
             [one] stitch
            *[other] stitches
         } for its underarm.
-    .start_back = Join in the round and work on to the start of the round at the center back. The rounds of the body
-        start there, too.
-    .start_underarm = Join in the round. Place a marker for the start of the round { shape.start } of the second
-        underarm{ shape.seams }: round 1 ends there, and every later round of the body starts and ends there.
+    .start_back = Join in the round and work on to the start of the round at the center back. The rounds of the body start
+        there, too.
+    .start_underarm = Join in the round. Place a marker for the start of the round after the first { $before } stitches of
+        the second underarm{ $seams ->
+            [none] { "" }
+           *[all] , which is after its { $seam } seam stitches
+        }: round 1 ends there, and every later round of the body starts and ends there.
     .body = The body has { $stitches } stitches. The other markers are no longer needed.
-    .front_extra = From underarm to underarm the front has { $stitches } { $stitches_number ->
+    .front_extra = From underarm to underarm the front has { $stitches } stitches more than the back.
+    .seam = The middle { $seam } { $seam_number ->
         [one] stitch
        *[other] stitches
-    } more than the back.
-    .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch; shaping is worked on either side of it.
-       *[other] The middle { $seam } stitches of each underarm are seam stitches; shaping is worked on either side of
-            them.
-    }
+    } of each underarm are seam stitches; shaping is worked on either side of them.
 
 ## Shaping of body and sleeves
 
@@ -227,94 +421,65 @@ shape =
         [either] on either side of the seam stitches, or of the marker where your size has none
        *[marker] on either side of the marker
     }
-    .start = after the first { $before_number ->
-        [one] stitch
-       *[other] { $before } stitches
-    }
-    .seams = { $seams ->
-        [none] { "" }
-       *[all] , which is after its { $seam_number ->
-            [one] seam stitch
-           *[other] { $seam } seam stitches
-        }
-    }
-    .decrease = { $every_number ->
-        [1] { $times_number ->
-            [one] Work a decrease round ({ $change } stitches fewer).
-           *[other] Work { $times } decrease rounds ({ $change } stitches fewer in each), one right after the other.
-        }
-       *[other] { $times_number ->
-            [one] Work { $every } rounds, the last of them as a decrease round ({ $change } stitches fewer).
-           *[other] Work the last of every { $every } rounds as a decrease round ({ $change } stitches fewer),
-                { $times } times.
-        }
-    }
-    .decrease_cycle = Work groups of { $cycle } rounds in turn, the last round of each group as a decrease round
-        ({ $change } stitches fewer); work the whole sequence { times.all }.
 
 body =
-    .side_markers = Place a marker at each side: { shape.start } of each underarm{ shape.seams }. Where the round starts
-        there, its marker is one of the two.
-    .decreases = A decrease round takes away 4 stitches, at each side of the body 1 { shape.where }: slip, slip, knit
-        with the 2 stitches before (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
-    .increases = An increase round adds 4 stitches, at each side of the body 1 { shape.where }: a right-leaning increase
-        before, a left-leaning one after.
+    .side_markers = Place a marker at each side: after the first { $before } stitches of each underarm{ $seams ->
+        [none] { "" }
+       *[all] , which is after its { $seam } seam stitches
+    }. Where the round starts there, its marker is one of the two.
+    .decreases = A decrease round takes 4 stitches, 1 { shape.where } at each side: before it slip, slip, knit
+        (left-leaning), after it knit 2 together (right-leaning).
+    .increases = An increase round adds 4 stitches, 1 { shape.where } at each side: a right-leaning increase before it,
+        a left-leaning one after it.
     .plain = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } without shaping.
-    .decrease = { shape.decrease } The body now has { $stitches } stitches.
-    .decrease_cycle = { shape.decrease_cycle } The body now has { $stitches } stitches.
+    .decrease = { $every_number ->
+        [1] Work a decrease round { times.all }, one right after the other
+       *[other] Work a decrease round every { $every } rounds, { times.all }
+    }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
     .increase = { $every_number ->
-        [1] { $times_number ->
-            [one] Work an increase round ({ $change } stitches more).
-           *[other] Work { $times } increase rounds ({ $change } stitches more in each), one right after the other.
-        }
-       *[other] { $times_number ->
-            [one] Work { $every } rounds, the last of them as an increase round ({ $change } stitches more).
-           *[other] Work the last of every { $every } rounds as an increase round ({ $change } stitches more),
-                { $times } times.
-        }
-    } The body now has { $stitches } stitches.
-    .increase_cycle = Work groups of { $cycle } rounds in turn, the last round of each group as an increase round
-        ({ $change } stitches more); work the whole sequence { times.all }. The body now has { $stitches } stitches.
-    .darts = In round { $round } lengthen the front over the bust with { $rows } short rows, without increases or
-        decreases: work over the back to the first side marker, then back and forth over the front. Turn by the
-        short-row method you know best.
-    .dart_turns = Short rows { $row } (right side) and { $next } (wrong side): Work to { $stitches }
-        { $stitches_number ->
+        [1] Work an increase round { times.all }, one right after the other
+       *[other] Work an increase round every { $every } rounds, { times.all }
+    }, { $change } more in each. There are now { $stitches } stitches on the needles.
+    .increase_cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        more in each. There are now { $stitches } stitches on the needles.
+    .darts = In round { $round } lengthen the front over the bust with { $rows } short rows, without increases or decreases:
+        work over the back to the first side marker, then back and forth over the front.
+    .dart_turns = Short rows { $row } (right side) and { $next } (wrong side): work to { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } before the middle of the underarm ahead, turn. A stitch in the very middle of an underarm is not counted.
-    .darts_end = After the last short row work, with the right side facing, to the end of the round and close the gaps
-        that you come to. Close the gaps at the beginning of the front in the next round.
-    .rounds = The body now has { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } and measures { $length_cm } cm / { $length_inch } in from the underarm.
-    .length = With its hem the body measures { $length_cm } cm / { $length_inch } in from the underarm.
+    .darts_end = After the last short row work, with the right side facing, to the end of the round. Close the gaps at the
+        beginning of the front in the round after it.
+    .rounds = The body now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
+    .length = With its hem the body measures { $length_cm } cm ({ $length_inch } in) from the underarm.
 
 sleeve =
-    .return = Return the { $held } held stitches of a sleeve to the needles. With the right side facing, pick up and
-        knit 1 stitch in { $underarm_number ->
-            [one] the stitch
-           *[other] each of the { $underarm } stitches
-        } cast on at its underarm: { $stitches } stitches.
-    .start = The underarm follows the stitches from the yoke. The rounds start and end { shape.start } of the
-        underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
-    .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
-        (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
+    .return = Return the { $held } held stitches of a sleeve to the needles, and pick up and knit 1 stitch in each of the
+        { $underarm } stitches cast on at its underarm: { $stitches } stitches.
+    .start = The underarm follows the stitches from the yoke. Place a marker for the start of the round after its first
+        { $before } stitches{ $seams ->
+            [none] { "" }
+           *[all] , which is after its { $seam } seam stitches
+        }.
+    .decreases = A decrease round takes 2 stitches, 1 { shape.where }: before it slip, slip, knit (left-leaning), after it
+        knit 2 together (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } without decreases.
-    .decrease = { shape.decrease } The sleeve now has { $stitches } stitches.
-    .decrease_cycle = { shape.decrease_cycle } The sleeve now has { $stitches } stitches.
-    .rounds = The sleeve now has { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } and measures { $length_cm } cm / { $length_inch } in from the underarm.
-    .length = With its cuff the sleeve measures { $length_cm } cm / { $length_inch } in from the underarm.
+    } without shaping.
+    .decrease = { $every_number ->
+        [1] Work a decrease round { times.all }, one right after the other
+       *[other] Work a decrease round every { $every } rounds, { times.all }
+    }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
+    .rounds = The sleeve now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
+    .length = With its cuff the sleeve measures { $length_cm } cm ({ $length_inch } in) from the underarm.
     .second = Work the second sleeve in the same way.
 
 ## Hem, cuffs and neckband
@@ -335,33 +500,103 @@ rib =
     .bind_off = Bind off loosely in rib.
 
 band =
-    .pick_up = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1 stitch
-        in each cast-on stitch: { $stitches } stitches.
-    .pick_up_drop = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1
-        stitch in each cast-on stitch and { $side } { $side_number ->
-            [one] stitch
-           *[other] stitches
-        } along the { $rows } row ends at each side of the front, that is about { $rate } for every { $per } rows:
+    .pick_up = With the right side facing, from the start of the round pick up and knit 1 stitch in each cast-on stitch:
         { $stitches } stitches.
+    .pick_up_drop = With the right side facing, from the start of the round pick up and knit 1 stitch in each cast-on stitch
+        and { $side } stitches along the { $rows } row ends at each side of the front, that is about { $rate } for every
+        { $per } rows: { $stitches } stitches.
     .fold = Purl 1 round for the fold.
     .inner = Work { $rounds } more { $rounds_number ->
         [one] round
        *[other] rounds
     } in the same rib for the inner layer.
-    .join = Don't bind off. Fold the neckband to the inside and sew each stitch loosely to the first round of the
-        neckband, so that the neck still stretches over the head.
-    .height = The neckband is { $height_cm } cm / { $height_inch } in high.
+    .join = Fold the band to the inside and join each stitch loosely to the first round of the band, so that the neck still
+        stretches over the head.
+    .height = The neckband is { $height_cm } cm ({ $height_inch } in) high.
 
 ## Finishing
 
 finishing =
     .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
     .ends = Weave in all ends.
-    .block = Block the pullover to the finished measurements, { $bust_cm } cm / { $bust_inch } in around the bust, and
-        let it dry flat.
+    .block = Block the pullover to the finished measurements, { $bust_cm } cm ({ $bust_inch } in) around the bust, and let
+        it dry flat.
     .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
 
 ## Titles of parts and rows
+
+title =
+    .part_sizes = Sizes
+    .part_finished_measurements = Finished measurements
+    .part_gauge = Gauge
+    .part_needles = Needles
+    .part_yarn = Yarn
+    .part_notions = Notions
+    .part_terms = Terms and techniques
+    .part_neck = Neck
+    .part_chart = Chart
+    .part_yoke = Yoke
+    .part_split = Dividing for body and sleeves
+    .part_body = Body
+    .part_sleeve = Sleeves
+    .part_band = Neckband
+    .part_finishing = Finishing
+    .part_own_gauge = At your gauge
+    .part_to_fit = To fit
+    .part_hem = Hem
+    .part_cuff = Cuffs
+    .part_finished = Finished measurements
+    .to_fit_bust = To fit { measure.bust }
+    .to_fit_ease = Ease at the { measure.bust }
+    .neck_cast_on = Neck, stitches cast on at first
+    .neck_stitches = Neck, stitches in all
+    .neck_back = Neck, stitches of the back
+    .neck_front = Neck, stitches of the front
+    .neck_sleeve = Neck, stitches of each sleeve
+    .neck_short_rows = Neck, short rows
+    .neck_front_drop = Neck, rows before the front is joined
+    .yoke_rounds = Yoke, rounds
+    .yoke_increase_rounds = Yoke, increase rounds
+    .yoke_back_increases = Yoke, increases at each edge of the back
+    .yoke_front_increases = Yoke, increases at each edge of the front
+    .yoke_sleeve_increases = Yoke, increases at each edge of a sleeve
+    .yoke_doubled_rounds = Yoke, increase rounds with 2 stitches at an edge
+    .split_back = Dividing, stitches of the back
+    .split_front = Dividing, stitches of the front
+    .split_sleeve = Dividing, stitches of each sleeve
+    .split_yoke_total = Dividing, stitches on the needles
+    .split_underarm = Dividing, stitches cast on at each underarm
+    .split_line_to_body = Dividing, stitches of each raglan line that go to the body
+    .body_stitches = Body, stitches
+    .body_rounds = Body, rounds before the hem
+    .body_bust_dart_rows = Body, short rows over the bust
+    .hem_stitches = Hem, stitches
+    .hem_rounds = Hem, rounds
+    .sleeve_stitches = Sleeve, stitches
+    .sleeve_rounds = Sleeve, rounds before the cuff
+    .sleeve_decrease_rounds = Sleeve, decrease rounds
+    .cuff_stitches = Cuff, stitches
+    .cuff_rounds = Cuff, rounds
+    .band_stitches = Neckband, stitches
+    .band_rounds = Neckband, rounds
+    .finished_bust = Finished { measure.bust }
+    .finished_upper_arm = Finished { measure.upper_arm }
+    .finished_neck = Finished { measure.neck }, around
+    .finished_depth = Finished { measure.depth }
+    .finished_underarm = Finished { measure.underarm }, across
+    .finished_hem = Finished { measure.hem }, around
+    .finished_wrist = Finished { measure.cuff }, around
+    .finished_body_length = Finished { measure.body_length }
+    .finished_front_length = Finished { measure.body_length } over the bust
+    .finished_front_extra = Front wider than the back by
+    .finished_sleeve_length = Finished { measure.sleeve_length }
+    .finished_total_length = Finished { measure.total_length } at the center back
+    .finished_reach = Finished length from the center back of the neck to the end of a sleeve
+    .finished_band = Finished { measure.neckband }, around
+    .yarn_grams = { yarn.whose }, grams
+    .yarn_metres = { yarn.whose }, meters
+    .yarn_yards = { yarn.whose }, yards
+    .yarn_balls = { yarn.whose }, balls
 
 ## Warnings, reasons and causes
 
