@@ -66,9 +66,6 @@ ribbing =
 
 ## Front matter
 
-measured =
-    .length = { $length_cm } cm
-
 finished_measurements =
     .bust = { title.finished_bust }: { measured.length }.
     .upper_arm = { title.finished_upper_arm }: { measured.length }.
