@@ -272,7 +272,7 @@ def nothing_to_knit(
         narrower = floor((target.neck * across - FEWEST_NECK_STITCHES) / 4)
         return Impossible(
             ReasonCode.NECK_TOO_NARROW,
-            NECK_TOO_NARROW(stitches=sections, fewest=FEWEST_NECK_STITCHES),
+            NECK_TOO_NARROW(stitches=Fraction(floor(sections * 10), 10), fewest=FEWEST_NECK_STITCHES),
             (
                 Nearest(place(lengths, "neck"), (fewest + 4 * line_stitches) / across),
                 *((Nearest(("yoke", "line_stitches"), narrower),) if narrower >= 0 else ()),

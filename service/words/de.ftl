@@ -731,10 +731,10 @@ cause =
     .anchor = der Anker der Strickschrift am { $section ->
         [sleeve] Ärmel
        *[back] Rückenteil
-    }, der eine { $parity ->
+    } (er verlangt eine { $parity ->
         [odd] ungerade
        *[even] gerade
-    } Maschenzahl verlangt
+    } Maschenzahl)
     .seam_stitches = { $stitches_number ->
         [0] der Wunsch nach Achseln ohne Nahtmaschen
         [one] die Nahtmasche in jeder Achsel
@@ -753,8 +753,8 @@ cause =
     }
     .neck_shares = die Anteile von Rückenteil, Vorderteil und Ärmeln am Hals
     .yoke_change = die geänderte Passenhöhe
-    .own_gauge = die eigene Maschenprobe, bei der Maschen und Runden bleiben, wie sie angegeben sind
-    .chart = die Strickschrift, deren letzter Rapport zu Ende gestrickt wird
+    .own_gauge = die eigene Maschenprobe (Maschen und Runden bleiben, wie sie angegeben sind)
+    .chart = die Strickschrift (ihr letzter Rapport wird zu Ende gestrickt)
     .other_sizes = die anderen Größen (keine Maschenzahl darf kleiner sein als in der Größe davor, und jedes Teil hat in
         allen Größen eine gerade oder in allen eine ungerade Maschenzahl)
     .increases_need_rounds = Die Zunahmen vom Hals bis zur Aufteilung brauchen { $rounds_number ->
@@ -821,9 +821,9 @@ reason =
         [one] Abnahmerunde
        *[other] Abnahmerunden
     } und hat Platz für { $room }.
-    .too_few_rounds_above_level = { $measure }: Darüber werden { $needed } { $needed_number ->
-        [one] Runde
-       *[other] Runden
+    .too_few_rounds_above_level = { $measure }: Darüber { $needed_number ->
+        [one] wird 1 Runde
+       *[other] werden { $needed } Runden
     } mit Zu- oder Abnahmen gebraucht, und Platz ist für { $room }.
     .too_few_rounds_for_shaping = { $worked ->
         [flat] { $needed } { $needed_number ->
@@ -840,7 +840,10 @@ reason =
             [one] Runde
            *[other] Runden
         }
-    }, und frei sind { $room }: { $missing } zu wenig.
+    }, und frei { $room_number ->
+        [one] ist
+       *[other] sind
+    } { $room }: { $missing } zu wenig.
     .too_few_stitches = { $stitches } { $stitches_number ->
         [one] Masche bietet
        *[other] Maschen bieten
@@ -856,7 +859,10 @@ reason =
     }{ $worked ->
         [flat] , bei denen an jedem Rand eine Masche bleibt
        *[round] { "" }
-    }, und gewünscht sind { $asked }.
+    }, und gewünscht { $asked_number ->
+        [one] ist
+       *[other] sind
+    } { $asked }.
     .written_yoke_impossible = Schon die angegebene Passe lässt sich nicht stricken. { $reason }
     .for_deeper_yokes = Größere Abstände der Zunahmen sind für eine höhere Passe.
     .for_shallower_yokes = { $method ->
@@ -998,8 +1004,8 @@ warning =
        *[other] Runden
     } ({ $length } cm) vor der Aufteilung in einer Passe von { $rounds } Runden, sodass der Rumpf gerade bis zur Achsel
         verläuft: { $mend ->
-            [wider] die Abstände der Zunahmen vergrößern.
-           *[with_sleeves] die Zunahmen auf die Runden verteilen, in denen die Ärmel zunehmen.
+            [wider] die Abstände der Rumpfzunahmen vergrößern.
+           *[with_sleeves] die Rumpfzunahmen auf die Runden verteilen, in denen die Ärmel zunehmen.
         }
     .many_increase_rounds_in_a_row = { $streak } Zunahmerunden folgen ohne Zwischenrunde aufeinander, was die
         Raglanlinien
@@ -1021,19 +1027,17 @@ warning =
         Größe { $larger } ({ $steps }). { $because }
     .total_length_jumps = Die Gesamtlänge springt von { $before } cm in Größe { $smaller } auf { $after } cm in
         Größe { $larger } ({ $steps }). { $because }
-    .length_steps = Passenhöhe: { $yoke } cm, Rumpflänge: { $body } cm
-    .length_steps_and_back = Passenhöhe: { $yoke } cm, Rumpflänge: { $body } cm, Rückenlänge des Körpers: { $back } cm
-    .half_stitch_off_centre = { $stitches } { $stitches_number ->
-        [one] Masche
-       *[other] Maschen
-    } des { $section ->
+    .length_steps = Änderung der Passenhöhe: { $yoke } cm, der Rumpflänge: { $body } cm
+    .length_steps_and_back = Änderung der Passenhöhe: { $yoke } cm, der Rumpflänge: { $body } cm, der Rückenlänge des
+        Körpers: { $back } cm
+    .half_stitch_off_centre = Spalte { $column } der Strickschrift verlangt eine { $fitting ->
+        [odd] ungerade
+       *[even] gerade
+    } Maschenzahl, und das Teil hat { $stitches }: Die Mitte des { $section ->
         [back] Rückenteils
         [front] Vorderteils
        *[sleeve] Ärmels
-    } lassen sich nicht auf Spalte { $column } der Strickschrift zentrieren, die eine { $fitting ->
-        [odd] ungerade
-       *[even] gerade
-    } Zahl verlangt, und liegen eine halbe Masche daneben; zu dieser Zahl passen die Spalten { $below } und { $above }.
+    } liegt eine halbe Masche daneben; zu dieser Zahl passen die Spalten { $below } und { $above }.
     .half_stitch_off_centre_underarm = { $underarm } { $underarm_number ->
         [one] Achselmasche
        *[other] Achselmaschen
@@ -1058,11 +1062,11 @@ warning =
     .body_cuts_chart = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } der { $rows } Reihen der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
     .sleeve_cuts_chart = Der Ärmel hat vor dem Ärmelbündchen { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } der { $rows } Reihen der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
     .body_cuts_chart_unbegun = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1172,9 +1176,9 @@ warning =
     .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie für glattes Gestrick, obwohl { $ribs }
         Maschen
         davon Rippen sind, die eine andere Menge brauchen. Nicht mitgerechnet sind { $chart ->
-            [floats] die Spannfäden der Strickschrift,
+            [floats] die Spannfäden der Strickschrift,{" "}
            *[none] { "" }
-        } Anschlag, Abketten, Fadenwechsel und Fadenenden; die Zugabe von { $margin } % muss für all das reichen. Ein
+        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Zugabe von { $margin } % muss für all das reichen. Ein
         Probestück wiegen, das { $chart ->
             [floats] Rippen und Strickschrift
            *[none] Rippen

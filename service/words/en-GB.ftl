@@ -712,10 +712,10 @@ cause =
     .anchor = the chart's anchor at the { $section ->
         [sleeve] sleeve
        *[back] back
-    }, which needs an { $parity ->
+    } (it needs an { $parity ->
         [odd] odd
        *[even] even
-    } number of stitches
+    } number of stitches)
     .seam_stitches = { $stitches_number ->
         [0] the wish for no seam stitches
         [one] the seam stitch at each underarm
@@ -734,8 +734,8 @@ cause =
     }
     .neck_shares = the shares of back, front and sleeves in the neck
     .yoke_change = the yoke depth as changed
-    .own_gauge = your own tension, at which the stitches and rounds stay as written
-    .chart = the chart, of which the last repeat is finished
+    .own_gauge = your own tension (stitches and rounds stay as written)
+    .chart = the chart (its last repeat is finished)
     .other_sizes = the other sizes (no number of stitches may be less than in the size before, and each section has an
         odd
         or an even number in all sizes alike)
@@ -840,7 +840,10 @@ reason =
     }{ $worked ->
         [flat] {" "}that leave a stitch at each edge
        *[round] { "" }
-    }, and { $asked } are asked for.
+    }, and { $asked } { $asked_number ->
+        [one] is
+       *[other] are
+    } asked for.
     .written_yoke_impossible = The yoke cannot be worked even as written. { $reason }
     .for_deeper_yokes = Spacing the increases wider is for a deeper yoke.
     .for_shallower_yokes = { $method ->
@@ -902,9 +905,9 @@ reason =
        *[other] stitches
     } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have a stitch each.
     .back_too_high = { $pairs } { $pairs_number ->
-        [one] pair
-       *[other] pairs
-    } of short rows need as many stitches at each side for their turns, and there { $stitches_number ->
+        [one] pair of short rows needs
+       *[other] pairs of short rows need
+    } as many stitches at each side for their turns, and there { $stitches_number ->
         [one] is
        *[other] are
     } { $stitches }.
@@ -915,9 +918,9 @@ reason =
     .darts_without_round = The short rows over the bust are worked in a round without chart and shaping, at most
         { $deepest } cm below the underarm, and rounds { $first } to { $last } of the body all have one or the other.
     .darts_too_deep = { $pairs } { $pairs_number ->
-        [one] pair
-       *[other] pairs
-    } of short rows over the bust need as many stitches at each side for their turns, and a third of the front
+        [one] pair of short rows over the bust needs
+       *[other] pairs of short rows over the bust need
+    } as many stitches at each side for their turns, and a third of the front
         has { $stitches }.
     .body_too_short = The { $measure } is reached in round { $round }, and the body has { $rounds } { $rounds_number ->
         [one] round
@@ -977,8 +980,8 @@ warning =
        *[other] rounds
     } ({ $length } cm) before the split in a yoke of { $rounds } rounds, so the body runs straight down to the underarm:
         { $mend ->
-            [wider] space its increases wider.
-           *[with_sleeves] spread them over the rounds in which the sleeves are increased.
+            [wider] space the body increases wider.
+           *[with_sleeves] spread the body increases over the rounds in which the sleeves are increased.
         }
     .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another without a round between, which draws
         the
@@ -1003,19 +1006,17 @@ warning =
         size { $larger } ({ $steps }). { $because }
     .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in
         size { $larger } ({ $steps }). { $because }
-    .length_steps = yoke depth: { $yoke } cm, body length: { $body } cm
-    .length_steps_and_back = yoke depth: { $yoke } cm, body length: { $body } cm, back of the wearer: { $back } cm
-    .half_stitch_off_centre = { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } of the { $section ->
+    .length_steps = change in yoke depth: { $yoke } cm, in body length: { $body } cm
+    .length_steps_and_back = change in yoke depth: { $yoke } cm, in body length: { $body } cm, in the back of the body:
+        { $back } cm
+    .half_stitch_off_centre = Column { $column } of the chart takes an { $fitting ->
+        [odd] odd
+       *[even] even
+    } number of stitches, and the { $section ->
         [back] back
         [front] front
        *[sleeve] sleeve
-    } cannot be centred on column { $column } of the chart, which takes an { $fitting ->
-        [odd] odd
-       *[even] even
-    } number, and are centred half a stitch off; columns { $below } and { $above } would take this one.
+    } has { $stitches }: it is centred half a stitch off. Columns { $below } and { $above } would take this number.
     .half_stitch_off_centre_underarm = { $underarm } underarm { $underarm_number ->
         [one] stitch
        *[other] stitches
@@ -1040,12 +1041,11 @@ warning =
     .body_cuts_chart = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the hem and ends at row { $row } of the { $rows } rows of the chart; { $finishing } rounds would finish it.
+    } before the hem and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
     .sleeve_cuts_chart = The sleeve has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the cuff and ends at row { $row } of the { $rows } rows of the chart; { $finishing } rounds would finish
-        it.
+    } before the cuff and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
     .body_cuts_chart_unbegun = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1095,8 +1095,8 @@ warning =
     .far_from_wanted = The { $measure } comes to { $finished } cm where { $wanted } cm is wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
     .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
-    .girth_below_body = The { $measure } comes to { $finished } cm, and that of the body is { $body } cm: the garment is
-        worn
+    .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
+        is worn
         stretched there. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
         at the
