@@ -40,7 +40,7 @@ SHORT_ROWS = Saying("neck.short_rows", rows=COUNT, begin=TOKEN)
 METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
-RAISED = Saying("neck.raised", height=LENGTH)
+RAISED = Saying("neck.raised", length=LENGTH)
 TURNS_TOO_FAR = Saying("reason.back_too_high_front", reach=COUNT, front=COUNT, most=COUNT)
 TOO_MANY_TURNS = Saying("reason.back_too_high", pairs=COUNT, stitches=COUNT)
 
@@ -188,7 +188,7 @@ def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) 
             sentences.append(told if len(markers) == 1 else for_sizes(told, labels, places))
     sentences.append(LAST_ROW(kind=first.begins if first.before_drop else first.way))
     height = tuple([(each.height_cm if each.rows else None) if each else None for each in raises])
-    return (*sentences, RAISED(height=height))
+    return (*sentences, RAISED(length=height))
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
