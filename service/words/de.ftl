@@ -1099,7 +1099,7 @@ warning =
     .long_float = Der längste Spannfaden geht über { $stitches } { $stitches_number ->
         [one] Masche
        *[other] Maschen
-    } ({ $length } cm): { $colour } in Runde { $round } { $part ->
+    } ({ $length } cm) in „{ $colour }“, in Runde { $round } { $part ->
         [yoke] der Passe
         [body] des Rumpfs
        *[sleeve] des Ärmels

@@ -1079,7 +1079,7 @@ warning =
     .long_float = The longest float is { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
-    } ({ $length } cm) of { $colour }, in round { $round } of the { $part ->
+    } ({ $length } cm) of "{ $colour }", in round { $round } of the { $part ->
         [yoke] yoke
         [body] body
        *[sleeve] sleeve

@@ -70,7 +70,8 @@ OTHERS = (
 """Operations beside the pullover, asked for what they warn of or can't do."""
 
 UNFINISHED = re.compile(r"[{}$]|\bNone\b|  | [,.;:]|\.\.|\(\)")
-"""A placeholder that was left, a value that is missing, or what stays where a part of a sentence is empty."""
+NAMES = re.compile('"[^"]*"|„[^“]*“')
+"""UNFINISHED: a placeholder that was left, a value that is missing, or what stays where a part of a sentence is empty. NAMES: what is quoted as it was sent."""
 
 
 @pytest.fixture(scope="module")
@@ -99,24 +100,31 @@ def met(client):
 
 
 def test_every_warning_and_reason_is_a_whole_sentence_in_every_language(met):
-    wrong = [(id, *each) for id, texts in met.items() for each in texts if UNFINISHED.search(each[1])]
+    wrong = [
+        (id, *each) for id, texts in met.items() for each in texts if UNFINISHED.search(NAMES.sub("name", each[1]))
+    ]
     assert wrong == []
-    assert {tag for texts in met.values() for tag, _ in texts} == set(LANGUAGES)
-    # what is said apart from causes, which are parts of sentences, ends as sentences do
-    parts = ("cause.", "warning.length_steps")
-    assert [id for id, texts in met.items() for _, text in texts if not id.startswith(parts) and text[-1] != "."] == []
+    # causes are parts of sentences
+    whole = {id: texts for id, texts in met.items() if not id.startswith(("cause.", "warning.length_steps"))}
+    assert [text for texts in whole.values() for _, text in texts if text[-1] != "."] == []
 
 
-def test_most_that_can_be_said_is_met(met):
+def test_no_language_says_what_another_says(met):
+    for language in ("en-US", "en-GB"):
+        english = {text for texts in met.values() for tag, text in texts if tag == language}
+        assert not english & {text for texts in met.values() for tag, text in texts if tag == "de"}
+
+
+def test_two_thirds_of_what_can_be_said_are_met(met):
     declared = {id for id in SAYINGS if id.partition(".")[0] in SPOKEN}
-    assert len(met) > len(declared) / 2, sorted(declared - {*met})
+    assert 3 * len(met) > 2 * len(declared), sorted(declared - {*met})
 
 
-@pytest.mark.parametrize(("begin", "codes"), [("warning", WarningCode), ("reason", ReasonCode)])
-def test_what_is_said_beside_a_code_begins_with_it(begin, codes):
+@pytest.mark.parametrize(
+    ("begin", "codes", "otherwise"),
+    # that no way leads to a yoke is the reason given by what recommends one
+    [("warning", WarningCode, []), ("reason", ReasonCode, ["no_way_to_adjust"])],
+)
+def test_what_is_said_beside_a_code_begins_with_it(begin, codes, otherwise):
     ids = [id.partition(".")[2] for id in SAYINGS if id.startswith(f"{begin}.")]
-    # the ways to adjust a yoke give the reason that no way does, and totals stand in the warnings of unusual yokes
-    silent = {"no_way_to_adjust"}
-    assert [code.value for code in codes if not any(id.startswith(code.value) for id in ids)] == sorted(
-        silent & {code.value for code in codes}
-    )
+    assert [code.value for code in codes if not any(id.startswith(code.value) for id in ids)] == otherwise
