@@ -71,7 +71,8 @@ OTHERS = (
 
 UNFINISHED = re.compile(r"[{}$]|\bNone\b|  | [,.;:]|\.\.|\(\)")
 NAMES = re.compile('"[^"]*"|„[^“]*“')
-"""UNFINISHED: a placeholder that was left, a value that is missing, or what stays where a part of a sentence is empty. NAMES: what is quoted as it was sent."""
+"""UNFINISHED: a placeholder that was left, a value that is missing, or what stays where a part of a sentence is empty.
+NAMES: what is quoted as it was sent."""
 
 
 @pytest.fixture(scope="module")
