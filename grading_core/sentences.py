@@ -167,7 +167,7 @@ def has_gap(sentence: Sentence) -> bool:
     for name, kind in sentence.saying.values.items():
         value, places = sentence.values[name], sentence.places
         if type(value) is tuple and kind.name not in _LISTS:
-            shown = [value[place] for place in places] if places and len(value) > 1 else value
+            shown = [value[place] for place in places] if places else value
             if None in shown:
                 return True
     return False

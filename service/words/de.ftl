@@ -135,12 +135,12 @@ terms =
         [one] Masche
        *[other] Maschen
     } links stricken.
-    .every = „In jeder { $every }. Runde“: { $plain } { $plain_number ->
+    .every = „Jeweils die letzte von { $every } Runden“: { $plain } { $plain_number ->
         [one] Runde
        *[other] Runden
     } ohne Zu- und Abnahmen stricken, danach die Zunahme- oder Abnahmerunde.
-    .cycle = „Abwechselnd im Abstand von { $cycle } Runden“: Jeder Abstand endet mit einer Zunahme- oder Abnahmerunde,
-        die Runden davor werden ohne Zu- und Abnahmen gestrickt. Alle Abstände nacheinander zählen 1-mal.
+    .cycle = „Im Wechsel { $cycle } Runden“: In jeder dieser Gruppen die Runden ohne Zu- und Abnahmen stricken bis auf
+        die letzte, die Zunahme- oder Abnahmerunde ist. Die ganze Folge sind alle Gruppen einmal nacheinander.
     .right_side = Vorderseite: die Seite des Gestricks, die beim Tragen außen liegt.
     .wrong_side = Rückseite: die Seite des Gestricks, die beim Tragen innen liegt. In einer Hinreihe zeigt beim Stricken
         die Vorderseite nach vorn, in einer Rückreihe die Rückseite.
@@ -193,7 +193,7 @@ own_gauge =
     }
     .wider = Dafür in der Passe die Zunahmen in größeren Abständen gleichmäßig auf alle Runden verteilen.
     .closer = Dafür in der Passe die Zunahmen in kleineren Abständen arbeiten, in jeder Runde, wo es nötig ist.
-    .double_body = Dafür in der Passe an jedem Rand von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2
+    .double_body = Dafür in der Passe an jeder Kante von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2
         Maschen statt 1 zunehmen, in den angegebenen Abständen.
     .nearest = Für die fertige { measure.bust } der Größe { $sizes } mit der eigenen Maschenprobe Größe { $nearest }
         stricken.
@@ -317,20 +317,12 @@ chart =
         des Vorderteils rückt sie um 1 weiter.
     .body = Runde 1 des Rumpfes ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die unter
         den Armen angeschlagenen Maschen weiter.
-    .body_back = Nach { $before_number ->
-        [one] der ersten Masche
-       *[other] den ersten { $before } Maschen
-    } der zweiten Achsel beginnt dann das Rückenteil mit Spalte { $column }.
-    .body_front = Nach { $before_number ->
-        [one] der ersten Masche
-       *[other] den ersten { $before } Maschen
-    } der ersten Achsel beginnt dann das Vorderteil mit Spalte { $column }.
+    .body_back = Von Runde 1 an beginnt das Rückenteil { shape.start } der zweiten Achsel, mit Spalte { $column }.
+    .body_front = Von Runde 1 an beginnt das Vorderteil { shape.start } der ersten Achsel, mit Spalte { $column }.
     .sleeve = Runde 1 jedes Ärmels ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die
         Maschen der Achsel weiter.
-    .sleeve_start = Nach { $before_number ->
-        [one] der ersten Masche
-       *[other] den ersten { $before } Maschen
-    } seiner Achsel, wo seine Runden beginnen, beginnt dann jeder Ärmel mit Spalte { $column }.
+    .sleeve_start = Von Runde 1 an beginnt jeder Ärmel { shape.start } seiner Achsel, wo seine Runden beginnen, mit
+        Spalte { $column }.
     .narrow_body = Rücken- und Vorderteil nur in { $colour } stricken, solange sie weniger als { $stitches } Maschen
         haben.
     .narrow_sleeve = Jeden Ärmel nur in { $colour } stricken, solange er weniger als { $stitches } Maschen hat.
@@ -635,10 +627,10 @@ title =
     .neck_front_drop = Halsausschnitt, Reihen bis zum Schließen der vorderen Mitte
     .yoke_rounds = Passe, Runden
     .yoke_increase_rounds = Passe, Zunahmerunden
-    .yoke_back_increases = Passe, Zunahmen an jedem Rand des Rückenteils
-    .yoke_front_increases = Passe, Zunahmen an jedem Rand des Vorderteils
-    .yoke_sleeve_increases = Passe, Zunahmen an jedem Rand eines Ärmels
-    .yoke_doubled_rounds = Passe, Zunahmerunden mit 2 Maschen an einem Rand
+    .yoke_back_increases = Passe, Zunahmen an jeder Kante des Rückenteils
+    .yoke_front_increases = Passe, Zunahmen an jeder Kante des Vorderteils
+    .yoke_sleeve_increases = Passe, Zunahmen an jeder Kante eines Ärmels
+    .yoke_doubled_rounds = Passe, Zunahmerunden mit 2 Maschen an einer Kante
     .split_back = Aufteilung, Maschen des Rückenteils
     .split_front = Aufteilung, Maschen des Vorderteils
     .split_sleeve = Aufteilung, Maschen jedes Ärmels

@@ -132,12 +132,12 @@ terms =
        *[none] { "" }
     }. Everything is worked in it unless another stitch is named.
     .rib = { ribbing.knit_purl }: knit (k) { $knit } and purl (p) { $purl } in turn, to the end of the round.
-    .every = “Every { $every } rounds”: work { $plain } { $plain_number ->
+    .every = “The last of every { $every } rounds”: work { $plain } { $plain_number ->
         [one] round
        *[other] rounds
     } without shaping, and then the increase or decrease round.
-    .cycle = “At intervals of { $cycle } rounds in turn”: each interval ends with an increase or decrease round, and the
-        rounds before it are worked without shaping. All intervals one after the other are 1 time.
+    .cycle = “Groups of { $cycle } rounds in turn”: work the rounds of each group without shaping up to its last one,
+        which is the increase or decrease round. The whole sequence is all groups once, one after the other.
     .right_side = Right side: the side of the fabric that is outside when the pullover is worn.
     .wrong_side = Wrong side: the side that is inside when the pullover is worn. A row is a right-side row or a
         wrong-side row by the side that faces you while you work it.
@@ -305,20 +305,12 @@ chart =
         front: in row { $round } this is column { $column }, and each increase at the end of the front moves it on by 1.
     .body = Round 1 of the body is row { $row } of the chart. Its columns run on from the yoke over the stitches cast on
         at the underarms.
-    .body_back = After the first { $before } { $before_number ->
-        [one] stitch
-       *[other] stitches
-    } of the second underarm, the back then begins with column { $column }.
-    .body_front = After the first { $before } { $before_number ->
-        [one] stitch
-       *[other] stitches
-    } of the first underarm, the front then begins with column { $column }.
+    .body_back = From round 1 on the back begins { shape.start } of the second underarm, with column { $column }.
+    .body_front = From round 1 on the front begins { shape.start } of the first underarm, with column { $column }.
     .sleeve = Round 1 of each sleeve is row { $row } of the chart. Its columns run on from the yoke over the stitches of
         the underarm.
-    .sleeve_start = After the first { $before } { $before_number ->
-        [one] stitch
-       *[other] stitches
-    } of its underarm, where its rounds start, each sleeve then begins with column { $column }.
+    .sleeve_start = From round 1 on each sleeve begins { shape.start } of its underarm, where its rounds start, with
+        column { $column }.
     .narrow_body = Work back and front in { $colour } alone as long as they have fewer than { $stitches } stitches.
     .narrow_sleeve = Work each sleeve in { $colour } alone as long as it has fewer than { $stitches } stitches.
     .plain = What is not on the chart is worked in { $colour }: { $rounds ->

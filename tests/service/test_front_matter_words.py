@@ -65,12 +65,12 @@ def test_the_dash_that_is_explained_is_the_one_that_is_printed():
 def test_a_finished_measurement_has_the_name_that_its_row_has(language, item):
     saying, _ = front_matter.FINISHED[item]
     (line,) = [line for line in LINES if line.part == "finished" and line.item == item]
-    assert language.text(saying(length=IN_CM)).startswith(f"{language.text(line.title())}: 92 (102) cm")
+    assert language.text(saying(length=IN_CM)).startswith(f"{language.text(line.title())}: ")
 
 
-def test_a_length_is_told_in_both_units_in_english():
+def test_a_length_is_told_in_both_units():
     saying, _ = front_matter.FINISHED["body_length"]
-    assert US.text(saying(length=IN_CM)) == "Finished body length: 92 (102) cm (36 1/4 (40 1/4) in)."
+    assert US.text(saying(length=IN_CM)) == "Finished body length: 36 1/4 (40 1/4) in / 92 (102) cm."
 
 
 def test_a_gauge_is_printed_as_the_trade_of_each_country_does():
@@ -102,8 +102,10 @@ def test_a_rib_is_named_as_where_it_is_worked():
 
 def test_how_every_so_many_rounds_is_counted():
     every = terms.EVERY(every=4, plain=3)
-    assert US.text(every).startswith("“Every 4 rounds”: work 3 rounds without shaping, and then ")
-    assert DE.text(every).startswith("„In jeder 4. Runde“: 3 Runden ohne Zu- und Abnahmen stricken, danach ")
+    assert US.text(every).startswith("“The last of every 4 rounds”: work 3 rounds without shaping, and then ")
+    assert DE.text(every).startswith(
+        "„Jeweils die letzte von 4 Runden“: 3 Runden ohne Zu- und Abnahmen stricken, danach "
+    )
 
 
 @pytest.mark.parametrize(
@@ -136,9 +138,16 @@ def test_with_which_column_a_section_starts():
     assert DE.text(start) == "In Runde 3 beginnen das Rückenteil und das Vorderteil mit Spalte 1 (5)."
 
 
+def test_where_the_chart_stands_below_the_split():
+    back = chart.BODY_BACK(before=(7, 8), column=(3, 2))
+    assert US.text(back) == (
+        "From round 1 on the back begins after the first 7 (8) stitches of the second underarm, with column 3 (2)."
+    )
+
+
 def test_the_caution_about_floats_has_both_limits():
     caution = chart.FLOATS_YOUNG(stitches=5, length=Fraction(5, 2))
-    assert "more than 5 stitches or 2.5 cm (1 in)" in US.text(caution)
+    assert "more than 5 stitches or 1 in / 2.5 cm" in US.text(caution)
     assert "fingers and toes" in US.text(caution)
     assert "Finger und Zehen" in DE.text(caution)
 

@@ -132,7 +132,7 @@ def test_needles_are_those_of_the_yarn_standard_for_the_gauge(stitches, needles)
 
 def test_the_thickest_needles_have_no_upper_end():
     # the standard: 6 stitches and fewer, 12.75 mm (US 17) and larger
-    told = by_id(needle_words(Gauges(Gauge.over(Fraction(5), Fraction(7), Fraction(10)))))
+    told = by_id(needle_words(Gauges(Gauge.over(Fraction(6), Fraction(8), Fraction(10)))))
     assert told["needles.thick"] == {"thinnest": Fraction("12.75"), "thinnest_us": "17"}
 
 
