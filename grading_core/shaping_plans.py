@@ -80,7 +80,7 @@ class RowPlan:
 class AcrossPlan:
     """Stitches to be gained or lost evenly across one row.
 
-    stitches: on the needle. across: how many to increase or decrease. worked: in the round or flat. edge: for
+    stitches: on the needles. across: how many to increase or decrease. worked: in the round or flat. edge: for
     flat work, whether the gaps at the edges are half of the others or as large as they.
     """
 

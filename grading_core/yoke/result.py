@@ -24,7 +24,7 @@ METHODS: tuple[Method, ...] = get_args(Method)
 
 @dataclass(frozen=True, slots=True)
 class YokeStitches:
-    """Stitches on the needle at the neck and at the split, raglan lines included."""
+    """Stitches on the needles at the neck and at the split, raglan lines included."""
 
     neck: int
     split: int
@@ -84,7 +84,7 @@ class Schedule:
 
     @property
     def stitches(self) -> YokeStitches:
-        """Stitches on the needle."""
+        """Stitches on the needles."""
         return YokeStitches(self.yoke.neck.total(self.line_stitches), self.yoke.split.total(self.line_stitches))
 
     @property
