@@ -30,6 +30,7 @@ COUNT = Kind("count", "whole number")
 
 COUNTS = Kind("counts", "list of whole numbers")
 NUMBER = Kind("number", "number")
+NUMBERS = Kind("numbers", "list of numbers")
 LENGTH = Kind("length", "length, as `_cm` in centimetres and as `_inch` in inches")
 CM = Kind("cm", "centimetres, to one decimal")
 TEXT = Kind("text", "name as it was sent, or a size's label")
@@ -74,6 +75,10 @@ class Sentence:
     def id(self) -> str:
         """By which languages and programs know it."""
         return self.saying.id
+
+    def __hash__(self) -> int:
+        """Of its id, which equal sentences have in common; values cannot be hashed."""
+        return hash(self.saying.id)
 
 
 class Saying:
@@ -176,7 +181,7 @@ def has_gap(sentence: Sentence) -> bool:
     return False
 
 
-_LISTS = frozenset(("counts", "names", "words", "sentences"))
+_LISTS = frozenset(("counts", "numbers", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
 
 

@@ -7,7 +7,7 @@ counted among the rib's rounds, so that the height stays what was asked (common 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -18,7 +18,6 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, SENTENCE, Saying, Sentence, alone
-from grading_core.wording import counted
 
 KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
 ANY_RIB = Saying("ribbing.any")
@@ -26,6 +25,12 @@ DECREASE = Saying("rib.decrease", many=COUNT, stitches=COUNT)
 INCREASE = Saying("rib.increase", many=COUNT, stitches=COUNT)
 WORK = Saying("rib.work", rounds=COUNT, rib=SENTENCE)
 BIND_OFF = Saying("rib.bind_off")
+
+_MORE = {"rounds": COUNT, "needed": COUNT, "more": COUNT}
+_LONGER: Mapping[str, tuple[WarningCode, Saying]] = {
+    "body": (WarningCode.BODY_LONGER_FOR_CHART, Saying("warning.body_longer_for_chart", **_MORE)),
+    "sleeve": (WarningCode.SLEEVE_LONGER_FOR_CHART, Saying("warning.sleeve_longer_for_chart", **_MORE)),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,9 +155,5 @@ def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: 
     """
     if asked >= minimum:
         return ()
-    message = (
-        f"The {part} would have {counted(asked, 'round')} before the rib, and its chart needs {minimum}: it is made "
-        f"{counted(minimum - asked, 'round')} longer. Ask for a length to have it shorter."
-    )
-    code = WarningCode.BODY_LONGER_FOR_CHART if part == "body" else WarningCode.SLEEVE_LONGER_FOR_CHART
-    return (Remark(code, message, size),)
+    code, saying = _LONGER[part]
+    return (Remark(code, saying(rounds=asked, needed=minimum, more=minimum - asked), size),)

@@ -33,7 +33,6 @@ from grading_core.rounding import NEAREST
 from grading_core.sections import Sections
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes
 from grading_core.shaping import spread
-from grading_core.wording import counted
 
 Way = Literal["joined", "flat"]
 Side = Literal["right", "wrong"]
@@ -44,6 +43,8 @@ METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
 RAISED = Saying("neck.raised", length=LENGTH)
+TURNS_TOO_FAR = Saying("reason.back_too_high_front", reach=COUNT, front=COUNT, most=COUNT)
+TOO_MANY_TURNS = Saying("reason.back_too_high", pairs=COUNT, stitches=COUNT)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
@@ -137,14 +138,11 @@ def raise_back(
     most = drop.each_side - 1 if drop else front // 2
     reach = min(NEAREST.round(front * FRONT_SHARE), most) if front_stitches is None else front_stitches
     if reach > most:
-        reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: at most {most} are possible."
+        reason = TURNS_TOO_FAR(reach=reach, front=front, most=most)
         return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("front_stitches",), most),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:
-        reason = (
-            f"{counted(pairs, 'pair')} of short rows need as many stitches at each side for their turns, and there "
-            f"{'is' if taper == 1 else 'are'} {taper}."
-        )
+        reason = TOO_MANY_TURNS(pairs=pairs, stitches=taper)
         return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("pairs",), taper),))
     begins: Side = "wrong" if drop and drop.rows % 2 else "right"
     pair = (_right_side_turn, _wrong_side_turn) if begins == "right" else (_wrong_side_turn, _right_side_turn)

@@ -137,4 +137,4 @@ def test_a_part_as_long_as_its_chart_needs_no_remark():
 def test_a_part_that_its_chart_makes_longer_carries_a_remark_with_the_rounds():
     (remark,) = lengthened("sleeve", 60, 64, "S")
     assert (remark.code, remark.size) == ("sleeve_longer_for_chart", "S")
-    assert "4 rounds longer" in remark.message
+    assert remark.message.values == {"rounds": 60, "needed": 64, "more": 4}
