@@ -301,3 +301,108 @@ band =
 ## Shaping plans
 
 ## Pictures and the workbook
+
+picture =
+    .chart = Wo die Strickschrift beginnt, Größe { $size }
+    .reading = Jede Reihe von rechts lesen; die Runden folgen von unten nach oben.
+    .round = Runde
+    .row = Musterreihe
+    .column = Spalte
+    .yoke = Passe
+    .split = Teilung
+    .below = Rumpf und Ärmel
+    .first_stitch = erste Masche { $of ->
+        [back] des Rückenteils
+        [front] des Vorderteils
+        [both] von Rücken- und Vorderteil
+       *[sleeve] jedes Ärmels
+    }
+    .chart_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    } in { $colours }, gezeichnet über { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .trace = { $part ->
+        [yoke] In der Passe
+       *[below] Unter der Passe
+    } { $of ->
+        [back] beginnt das Rückenteil
+        [front] beginnt das Vorderteil
+        [both] beginnen Rücken- und Vorderteil
+       *[sleeve] beginnt jeder Ärmel
+    } in Runde { $first } mit Spalte { $start } und in Runde { $last } mit Spalte { $end }.
+    .front = Das Vorderteil, Größe { $size }
+    .without_bands = Ohne Halsbündchen, Bund und Ärmelbündchen.
+    .scale = { $cm } cm ({ $inch } Zoll)
+    .front_described = Das Vorderteil eines Pullovers in { $colours }. In { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } der Passe wird es zwischen den Raglanlinien von { $narrow } auf { $wide } { $wide_number ->
+        [one] Masche
+       *[other] Maschen
+    } breiter.
+    .body_described = Der Rumpf darunter hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } und endet mit { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } im Vorderteil.
+
+### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
+
+workbook =
+    .garment = Pullover
+    .table = Tabelle
+    .sizes = Größen
+    .instructions = Anleitung
+    .warnings = Hinweise
+    .sources = Quellen
+    .part = Teil
+    .item = Zeile
+    .row = Bezeichnung
+    .unit = Einheit
+    .run = Alle Größen
+    .size = Größe
+    .knittable = Strickbar
+    .yes = ja
+    .no = nein
+    .why_not = Warum nicht
+    .sentence = Satz
+    .code = Kennung
+    .message = Hinweis
+    .place = Stelle in der Anfrage
+    .what = Was
+    .which = Angabe
+    .note = Anmerkung
+    .version = Version
+    .gauge = Maschenprobe, { $fabric ->
+        [stranded] mehrfarbig
+        [rib] Rippenmuster
+       *[plain] einfarbig
+    }
+    .swatch = { $stitches } Maschen und { $rounds } Runden auf 10 cm
+    .bodies = Körpermaße
+    .as_sent = wie gesendet
+    .body_table = Maßtabelle
+    .publication = Veröffentlichung
+    .credit = Quellenangabe
+    .cm = cm
+    .inch = Zoll
+    .counted = { $unit ->
+        [stitches] Maschen
+        [rounds] Runden
+        [rows] Reihen
+        [times] Mal
+        [inch] Zoll
+        [grams] Gramm
+        [metres] Meter
+        [yards] Yards
+        [balls] Knäuel
+       *[cm] cm
+    }

@@ -301,3 +301,104 @@ band =
 ## Shaping plans
 
 ## Pictures and the workbook
+
+picture =
+    .chart = Where the chart starts, size { $size }
+    .reading = Read every row from the right; rounds go upwards.
+    .round = round
+    .row = chart row
+    .column = column
+    .yoke = yoke
+    .split = split
+    .below = body and sleeves
+    .section = { $of ->
+        [back] back
+        [front] front
+        [both] back and front
+       *[sleeve] each sleeve
+    }
+    .first_stitch = first stitch of { picture.section }
+    .chart_described = A chart of { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    } in { $colours }, drawn over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .trace = { $part ->
+        [yoke] In the yoke
+       *[below] Below the yoke
+    }, the first column of { picture.section } is { $start } in round { $first } and { $end } in round { $last }.
+    .front = The front, size { $size }
+    .without_bands = Without neckband, hem and cuffs.
+    .scale = { $cm } cm ({ $inch } in)
+    .front_described = A pullover's front in { $colours }. Over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } of yoke the front widens from { $narrow } to { $wide } { $wide_number ->
+        [one] stitch
+       *[other] stitches
+    } between the raglan lines.
+    .body_described = The body below has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } and ends with { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } across the front.
+
+### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
+
+workbook =
+    .garment = Pullover
+    .table = Table
+    .sizes = Sizes
+    .instructions = Instructions
+    .warnings = Warnings
+    .sources = Sources
+    .part = Part
+    .item = Item
+    .row = Title
+    .unit = Unit
+    .run = Run
+    .size = Size
+    .knittable = Can be knitted
+    .yes = yes
+    .no = no
+    .why_not = Why not
+    .sentence = Sentence
+    .code = Code
+    .message = Message
+    .place = Place in the request
+    .what = What
+    .which = Which
+    .note = Note
+    .version = Version
+    .gauge = Gauge, { $fabric ->
+        [stranded] stranded
+        [rib] rib
+       *[plain] plain
+    }
+    .swatch = { $stitches } stitches and { $rounds } rounds to 10 cm
+    .bodies = Bodies
+    .as_sent = as sent
+    .body_table = Body table
+    .publication = Publication
+    .credit = Credit
+    .cm = cm
+    .inch = in
+    .counted = { $unit ->
+        [stitches] stitches
+        [rounds] rounds
+        [rows] rows
+        [times] times
+        [inch] inches
+        [grams] grams
+        [metres] meters
+        [yards] yards
+        [balls] balls
+       *[cm] cm
+    }
