@@ -1,4 +1,4 @@
-"""What there is to say, as ids with typed values: the sentence itself is data of a language, which the core has none of.
+"""What there is to say, as ids with typed values: the sentence itself is data of a language, and the core has none.
 
 A `Saying` is declared once, beside what says it. Called with its values it makes a `Sentence`. A value is the same for
 all sizes, or a run: a tuple of one value per size, None in a size that has none, for which a dash stands in print.
@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Any
 
@@ -139,7 +138,7 @@ _LISTS = frozenset(("counts", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
 
 
-def shared(values: Sequence[int | Fraction | None]) -> int | Fraction | None:
+def shared(values: Sequence[int | None]) -> int | None:
     """The value on which the sizes that have one agree, None where they don't.
 
     >>> shared((2, None, 2)), shared((2, 3))

@@ -8,12 +8,11 @@ over all rounds. That the shaping is worked at the sides, and in fours, is commo
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import partial
 from itertools import pairwise
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, Remark, check, under
@@ -21,16 +20,22 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
 from grading_core.parts.bust_darts import BustDarts
-from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
-from grading_core.parts.tapers import run_tapers
-from grading_core.parts.underarm import Underarm, sides_words, start_words
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.tapers import Plain, Shaped, ShapingSayings, run_tapers, shaping_sentences
+from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
-from grading_core.wording import counted, counted_run, phase_sentence
+from grading_core.wording import counted
 
 STITCHES_PER_SHAPING = 4
 
-_END = "Bind off (cast off) loosely in rib."
+SIDE_MARKERS = Saying("body.side_markers", **PLACE)
+DECREASES = Saying("body.decreases", at=TOKEN)
+INCREASES = Saying("body.increases", at=TOKEN)
+SHAPING = ShapingSayings("body", increases=True)
+ROUNDS = Saying("body.rounds", rounds=COUNT, length=LENGTH)
+LENGTH_DONE = Saying("body.length", length=LENGTH)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +75,7 @@ class Body:
     stitches: at the split. rounds: before the hem. shaping: (round, stitches gained or lost), lost ones negative.
     phases: rounds 1 to the last, each kind the stitches gained or lost. levels: what was reached at each.
     hem: its rib and rounds. circumference_cm: at the split. length_cm: from underarm to edge, hem included.
-    underarm: at each side, None where it isn't known. remarks: what deserves a word. bust_darts: short rows over the
+    underarm: at each side. remarks: what deserves a word. bust_darts: short rows over the
     front, None without any.
     """
 
@@ -82,21 +87,13 @@ class Body:
     hem: RibbedEdge
     circumference_cm: Fraction
     length_cm: Fraction
-    underarm: Underarm | None
+    underarm: Underarm
     remarks: tuple[Remark, ...]
     bust_darts: BustDarts | None = None
 
-    def instructions(self) -> tuple[str, ...]:
-        """The body in sentences, with the stitches on the needle."""
-        stitches = self.stitches
-        sentences = list(_markers([self.underarm], needed=bool(self.shaping or self.bust_darts)))
-        sentences += self.bust_darts.instructions() if self.bust_darts else ()
-        describe = partial(shaping_words, underarms=[self.underarm])
-        for phase in self.phases:
-            stitches += phase.times * sum(kind for _, kind in phase.cycle)
-            total = counted(stitches, "stitch")
-            sentences.append(f"{phase_sentence(phase, describe)} {total} on the needle.")
-        return (*sentences, *self.hem.instructions(), _END)
+    def instructions(self) -> tuple[Sentence, ...]:
+        """The body in sentences, for one size."""
+        return tuple(alone(run_instructions([self]) or ()))
 
 
 def level_problems(levels: Sequence[Level], path: Path = ("body", "levels")) -> Check[None]:
@@ -129,7 +126,7 @@ def shape_body(
     level_stitches: Sequence[int] | None = None,
     spacing: Spacing = "closest_first",
     minimum_rounds: int = 0,
-    underarm: Underarm | None = None,
+    underarm: Underarm = NO_UNDERARM,
     size: str | None = None,
 ) -> Body | Impossible:
     """The body of one size, or why its shaping doesn't fit.
@@ -197,41 +194,41 @@ def nearest_at_level(stitches: int, level: Level, gauge: Fabric) -> int:
     return CountRule(STITCHES_PER_SHAPING, stitches).round(exact)
 
 
-def shaping_words(change: int, underarms: Sequence[Underarm | None] = ()) -> str:
-    """What is done in a shaping round of the body, in words.
-
-    change: stitches gained or lost, 4 or -4. underarms: of all sizes that are told together.
-
-    >>> shaping_words(-4)
-    'decrease 1 stitch on either side of each side marker (4 fewer)'
-    """
-    verb, more = ("increase", "more") if change > 0 else ("decrease", "fewer")
-    sides = sides_words(underarms, "the seam stitches at each side", "each side marker")
-    return f"{verb} 1 stitch {sides} ({abs(change)} {more})"
-
-
-def run_instructions(bodies: Sequence[Body | None]) -> tuple[str, ...]:
-    """The bodies of all sizes in sentences with size runs; none where the sizes are too unlike.
+def run_instructions(bodies: Sequence[Body | None]) -> tuple[Sentence, ...] | None:
+    """The bodies of all sizes in sentences with size runs; None where the sizes are too unlike.
 
     bodies: one per size, all with the same levels; None, for which a dash stands, where the size has none.
     """
+    known = [body for body in bodies if body]
     underarms = [body.underarm if body else None for body in bodies]
-    describe = partial(shaping_words, underarms=underarms)
-    stages = [None if body is None else _stages(body) for body in bodies]
-    sentences: list[str] = []
-    for stage in range(max((len(size) for size in stages if size), default=0)):
-        phases_of_sizes = [None if size is None else size[stage] for size in stages]
-        sentences_of_stage = run_tapers(phases_of_sizes, describe)
-        if not sentences_of_stage and any(phases_of_sizes):
-            return ()
-        sentences += sentences_of_stage
-    shaped = any(body.shaping for body in bodies if body)
-    if shaped:
-        run = counted_run([body.hem.before if body else None for body in bodies], "stitch")
-        sentences.append(f"There are {run} on the needle.")
-    edges = run_edges([body.hem if body else None for body in bodies])
     darts = bust_darts.run_instructions([body.bust_darts if body else None for body in bodies])
-    return (*_markers(underarms, needed=bool(shaped or darts)), *darts, *sentences, *edges, _END)
+    changes = {change for body in known for _, change in body.shaping}
+    sentences: list[Sentence] = []
+    if changes or darts:
+        sentences.append(SIDE_MARKERS(**start_place(underarms)))
+    sentences += darts
+    for saying, sign in ((DECREASES, -1), (INCREASES, 1)):
+        if sign * STITCHES_PER_SHAPING in changes:
+            sentences.append(saying(at=shaped_at(underarms)))
+    stages = [None if body is None else _stages(body) for body in bodies]
+    steps: list[Plain | Shaped] = []
+    for stage in range(max((len(size) for size in stages if size), default=0)):
+        found = run_tapers([None if size is None else size[stage] for size in stages])
+        if found is None:
+            return None
+        steps += found
+    sentences += shaping_sentences(steps, [body.stitches if body else None for body in bodies], SHAPING)
+
+    def run(of: Callable[[Body], Any]) -> tuple[Any, ...]:
+        return tuple([of(body) if body else None for body in bodies])
+
+    return (
+        *sentences,
+        ROUNDS(rounds=run(lambda each: each.rounds), length=run(lambda each: each.length_cm - each.hem.height_cm)),
+        *run_edges([body.hem if body else None for body in bodies]),
+        BIND_OFF(),
+        LENGTH_DONE(length=run(lambda each: each.length_cm)),
+    )
 
 
 class _Leg(NamedTuple):
@@ -247,13 +244,6 @@ class _Leg(NamedTuple):
     def room(self) -> int:
         """Its rounds."""
         return self.at - self.above
-
-
-def _markers(underarms: Sequence[Underarm | None], *, needed: bool) -> tuple[str, ...]:
-    if not needed:
-        return ()
-    place = start_words(underarms, "each underarm")
-    return (f"Place a side marker {place}; where the round starts there, its marker is one of the two.",)
 
 
 def _stages(body: Body) -> list[tuple[Phase[int], ...]]:

@@ -24,9 +24,14 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
+from grading_core.sentences import COUNT, Saying, Sentence, alone
 from grading_core.shaping import spread
 from grading_core.units import to_places
-from grading_core.wording import counted, counted_run, size_run
+from grading_core.wording import counted
+
+DARTS = Saying("body.darts", round=COUNT, rows=COUNT)
+DART_TURNS = Saying("body.dart_turns", row=COUNT, next=COUNT, stitches=COUNT)
+DARTS_END = Saying("body.darts_end")
 
 BELOW_UNDERARM_CM = Fraction(5, 2)
 """Where the rows lie if nothing is in the way (common practice, no source)."""
@@ -76,9 +81,9 @@ class BustDarts:
         """
         return sum(self.front - 2 * turn.stitches for turn in self.turns)
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The short rows in sentences, for one size."""
-        return run_instructions([self])
+        return tuple(alone(run_instructions([self])))
 
 
 def dart_round(rounds: int, gauge: Fabric, *, charted: Container[int], shaped: Container[int]) -> int | Impossible:
@@ -129,7 +134,7 @@ def dart_front(front: int, pairs: int, gauge: Gauge, *, in_round: int) -> BustDa
     return BustDarts(round=in_round, front=front, height_cm=gauge.height_cm(2 * pairs), turns=tuple(turns))
 
 
-def run_instructions(darts: Sequence[BustDarts | None]) -> tuple[str, ...]:
+def run_instructions(darts: Sequence[BustDarts | None]) -> tuple[Sentence, ...]:
     """The short rows of all sizes in sentences with size runs; none where no size has any.
 
     darts: one per size, None where the size has none.
@@ -137,24 +142,13 @@ def run_instructions(darts: Sequence[BustDarts | None]) -> tuple[str, ...]:
     most = max((each.rows for each in darts if each), default=0)
     if not most:
         return ()
-    rows = counted_run([each.rows if each else None for each in darts], "short row")
-    rounds = size_run([each.round if each else None for each in darts])
     sentences = [
-        f"In round {rounds} lengthen the front over the bust with {rows}, without increases or decreases: work over "
-        "the back to the first side marker, then back and forth over the front. Turn by the short-row method you know "
-        "best, and close each turn when you next come to it. A stitch that lies in the middle of an underarm counts to "
-        "neither side."
-    ]
-    if any(each is None or each.rows < most for each in darts):
-        sentences.append("A dash means that your size has no such row: go on to the last sentence about short rows.")
-    for row in range(0, most, 2):
-        stitches = [each.turns[row].stitches if each and row < each.rows else None for each in darts]
-        sentences.append(
-            f"Short row {row + 1} (right side) and short row {row + 2} (wrong side): work to "
-            f"{counted_run(stitches, 'stitch')} before the middle of the underarm ahead, turn."
+        DARTS(
+            round=tuple([each.round if each else None for each in darts]),
+            rows=tuple([each.rows if each else None for each in darts]),
         )
-    sentences.append(
-        "After the last short row work, with the right side facing, to the end of the round. The turns at the "
-        "beginning of the front are closed in the round after it."
-    )
-    return tuple(sentences)
+    ]
+    for row in range(0, most, 2):
+        stitches = tuple([each.turns[row].stitches if each and row < each.rows else None for each in darts])
+        sentences.append(DART_TURNS(row=row + 1, next=row + 2, stitches=stitches))
+    return (*sentences, DARTS_END())

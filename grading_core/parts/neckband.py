@@ -14,11 +14,18 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.fabric import Fabric
-from grading_core.parts.ribbing import Rib, RibbedEdge, run_edges
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
-from grading_core.wording import counted_run, size_run
+from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, alone
 
 Construction = Literal["single", "double", "double_with_fold_round"]
+
+PICK_UP = Saying("band.pick_up", stitches=COUNT)
+PICK_UP_DROP = Saying("band.pick_up_drop", side=COUNT, rows=COUNT, rate=COUNT, per=COUNT, stitches=COUNT)
+FOLD = Saying("band.fold")
+INNER = Saying("band.inner", rounds=COUNT)
+JOIN = Saying("band.join")
+HEIGHT = Saying("band.height", height=LENGTH)
 
 LONGEST_RHYTHM = 8
 """A knitter counts no more rows than this between skipped ones (common practice, no source)."""
@@ -84,20 +91,9 @@ class Neckband:
         """Circumference of the bind-off, or of a double band's join, unstretched and at the rib's gauge."""
         return self.edge.circumference_cm
 
-    def instructions(self) -> tuple[str, ...]:
-        """The band in sentences, for one size.
-
-        >>> from grading_core.gauge import Gauge
-        >>> from grading_core.rounding import CountRule
-        >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-        >>> for sentence in neckband(pick_up(100, gauge), Rib(gauge, Fraction(3), CountRule(2))).instructions():
-        ...     print(sentence)
-        With the right side facing, from the start of the round pick up 1 stitch for each cast-on stitch: 100 stitches.
-        Work 9 rounds in a rib that repeats over 2 stitches.
-        Bind off (cast off) loosely in rib.
-        """
-        ribbed = self.edge.instructions()
-        return (*_pick_ups([self.picked_up]), *ribbed, *_finish([self]))
+    def instructions(self) -> tuple[Sentence, ...]:
+        """The band in sentences, for one size."""
+        return tuple(alone(run_instructions([self])))
 
 
 def pick_up(along_stitches: int, gauge: Fabric, rows_each_side: int = 0) -> PickUp:
@@ -138,49 +134,43 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
     return Neckband(picked_up, edge, construction)
 
 
-def run_instructions(bands: Sequence[Neckband | None]) -> tuple[str, ...]:
+def run_instructions(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
     """The bands of all sizes in sentences with size runs.
 
     bands: one per size, all of one construction and one multiple, None where the size has none; at least one has.
     """
-    pick_ups = _pick_ups([band.picked_up if band else None for band in bands])
-    return (*pick_ups, *run_edges([band.edge if band else None for band in bands]), *_finish(bands))
+    return (
+        *_pick_ups([band.picked_up if band else None for band in bands]),
+        *run_edges([band.edge if band else None for band in bands]),
+        *_finish(bands),
+        HEIGHT(height=tuple([band.height_cm if band else None for band in bands])),
+    )
 
 
-def _pick_ups(pick_ups: Sequence[PickUp | None]) -> tuple[str, ...]:
-    """How the stitches of every size are picked up, in sentences with size runs.
-
-    pick_ups: one per size, None where it has none.
-    """
-    along = "1 stitch for each cast-on stitch"
-    along_rows = [each if each and each.rows_each_side else None for each in pick_ups]
-    rhythms = [each.rhythm if each else None for each in along_rows]
-    if any(rhythms):
-        sides = counted_run([each.along_rows_each_side if each else None for each in along_rows], "stitch")
-        rows = size_run([each.rows_each_side if each else None for each in along_rows])
-        along += (
-            f" and {sides} along the {rows} row ends at each side of the front, that is about {_rhythm_words(rhythms)}"
+def _pick_ups(pick_ups: Sequence[PickUp | None]) -> tuple[Sentence, ...]:
+    """How the stitches are picked up: in two ways where some sizes have row ends and others none."""
+    with_rows = [each if each and each.rows_each_side else None for each in pick_ups]
+    without = [each if each and not each.rows_each_side else None for each in pick_ups]
+    sentences = []
+    if any(without):
+        sentences.append(PICK_UP(stitches=tuple([each.stitches if each else None for each in without])))
+    if any(with_rows):
+        rhythms = [each.rhythm if each else None for each in with_rows]
+        sentences.append(
+            PICK_UP_DROP(
+                side=tuple([each.along_rows_each_side if each else None for each in with_rows]),
+                rows=tuple([each.rows_each_side if each else None for each in with_rows]),
+                rate=tuple([each.numerator if each else None for each in rhythms]),
+                per=tuple([each.denominator if each else None for each in rhythms]),
+                stitches=tuple([each.stitches if each else None for each in with_rows]),
+            )
         )
-    total = counted_run([each.stitches if each else None for each in pick_ups], "stitch")
-    return (f"With the right side facing, from the start of the round pick up {along}: {total}.",)
+    return tuple(sentences)
 
 
-def _rhythm_words(rhythms: Sequence[Fraction | None]) -> str:
-    """So many stitches for so many rows."""
-    stitches = size_run([each.numerator if each else None for each in rhythms])
-    return f"{stitches} for every {counted_run([each.denominator if each else None for each in rhythms], 'row')}"
-
-
-def _finish(bands: Sequence[Neckband | None]) -> tuple[str, ...]:
+def _finish(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
     construction = next(band.construction for band in bands if band)
     if construction == "single":
-        return ("Bind off (cast off) loosely in rib.",)
-    rounds = counted_run([band.edge.rounds if band else None for band in bands], "more round")
-    inner = f"Work {rounds} in rib for the inner layer."
-    join = (
-        "Fold the band to the inside and join each stitch loosely to the band's first round, so that the neck "
-        "still stretches over the head."
-    )
-    if construction == "double":
-        return (inner, join)
-    return ("Purl 1 round for the fold.", inner, join)
+        return (BIND_OFF(),)
+    fold = (FOLD(),) if construction == "double_with_fold_round" else ()
+    return (*fold, INNER(rounds=tuple([band.edge.rounds if band else None for band in bands])), JOIN())

@@ -13,7 +13,7 @@ leaving the middle half of the front to be cast on is common practice, no source
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -23,14 +23,28 @@ from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
+from grading_core.sentences import COUNT, TOKEN, Saying, Sentence, alone, words
 from grading_core.units import to_places
-from grading_core.wording import counted, counted_run, listed, size_run
+from grading_core.wording import counted
 
 Start = Literal["before_back", "centre_back"]
 Marker = Literal["start"] | int
 
-SECTIONS = ("back", "first sleeve", "front", "second sleeve")
+SECTIONS = ("back", "first_sleeve", "front", "second_sleeve")
 """In working order; marker m follows the m-th."""
+
+_COUNTED = {"stitches": COUNT, "parts": words("section")}
+CAST_ON_JOINED = Saying("neck.cast_on_joined", stitches=COUNT)
+CAST_ON_FLAT = Saying("neck.cast_on_flat", stitches=COUNT)
+PLACE_MARKERS = Saying("neck.place_markers", way=TOKEN)
+MARKER = Saying("neck.marker", **_COUNTED, marker=COUNT)
+MARKER_HERE = Saying("neck.marker_here", marker=COUNT)
+START_MARKER = Saying("neck.start_marker", **_COUNTED)
+START_HERE = Saying("neck.start_here")
+REST = Saying("neck.rest", **_COUNTED, way=TOKEN)
+DROP = Saying("neck.drop", rows=COUNT, side=TOKEN)
+DROP_EDGES = Saying("neck.drop_edges", times=COUNT)
+DROP_JOIN = Saying("neck.drop_join", stitches=COUNT, round=COUNT)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,9 +67,9 @@ class FrontDrop:
         """The rows with an increase at each front edge."""
         return tuple(range(self.rows - 2 * (self.edge_increases - 1), self.rows + 1, 2))
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The drop in sentences, for one size."""
-        return run_drop([self])
+        return tuple(alone(run_drop([self])))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,9 +98,9 @@ class CastOn:
     stitches: int
     gaps: tuple[Gap, ...]
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The cast-on in sentences, for one size."""
-        return run_cast_on([self])
+        return tuple(alone(run_cast_on([self])))
 
 
 @dataclass(frozen=True, slots=True)
@@ -238,32 +252,27 @@ def check_head(
     )
 
 
-def run_cast_on(cast_ons: Sequence[CastOn | None]) -> tuple[str, ...]:
+def run_cast_on(cast_ons: Sequence[CastOn | None]) -> tuple[Sentence, ...]:
     """The cast-on of every size in sentences with size runs; none where they are worked in different ways.
 
     cast_ons: one per size, None where the size has none; at least one has.
 
-    >>> print(cast_on(Sections(34, 34, 12), 0).instructions()[1])
-    Place markers from there: 34 stitches (back), marker 1; 12 stitches (first sleeve), marker 2; \
-34 stitches (front), marker 3; 12 stitches (second sleeve), marker 4.
+    >>> [sentence.id for sentence in run_cast_on([cast_on(Sections(34, 34, 12), 2)])]
+    ['neck.cast_on_joined', 'neck.place_markers', 'neck.marker', 'neck.marker', 'neck.marker', 'neck.marker', \
+'neck.rest']
     """
     known = [each for each in cast_ons if each]
-    if len({(each.way, len(each.gaps)) for each in known}) > 1:
+    way = known[0].way
+    if len({(each.way, tuple(gap.marker for gap in each.gaps)) for each in known}) > 1:
         return ()
-    total = counted_run([each.stitches if each else None for each in cast_ons], "stitch")
-    places = [
-        _gap_words([each.gaps[place] if each else None for each in cast_ons]) for place in range(len(known[0].gaps))
-    ]
-    order = "; ".join(place for place in places if place)
-    if known[0].way == "joined":
-        first = f"Cast on {total} and join in the round, right side outside, without a twist."
-        place = "Place a marker for the start of the round."
-        return (f"{first} {place}", f"Place markers from there: {order}.")
-    first = f"Cast on {total} and don't join yet: the two ends lie at the front."
-    return (first, f"With the right side facing, place markers from where a right-side row begins: {order}.")
+    begin = CAST_ON_JOINED if way == "joined" else CAST_ON_FLAT
+    sentences = [begin(stitches=tuple([each.stitches if each else None for each in cast_ons])), PLACE_MARKERS(way=way)]
+    for place in range(len(known[0].gaps)):
+        sentences.append(_gap_sentence([each.gaps[place] if each else None for each in cast_ons], way))
+    return tuple(sentences)
 
 
-def run_drop(drops: Sequence[FrontDrop | None]) -> tuple[str, ...]:
+def run_drop(drops: Sequence[FrontDrop | None]) -> tuple[Sentence, ...]:
     """The front drop of every size in sentences with size runs; none where no size has one.
 
     drops: one per size, None where the size has none.
@@ -271,24 +280,18 @@ def run_drop(drops: Sequence[FrontDrop | None]) -> tuple[str, ...]:
     known = [drop for drop in drops if drop]
     if not known:
         return ()
-    rows = size_run([drop.rows if drop else None for drop in drops])
+
+    def run(of: Callable[[FrontDrop], int]) -> tuple[int | None, ...]:
+        return tuple([of(drop) if drop else None for drop in drops])
+
     odd = {drop.rows % 2 for drop in known}
-    side = ("wrong" if odd == {0} else "right") if len(odd) == 1 else None
-    begin = f"row 1 is a {side}-side row" if side else "the last of them is a right-side row"
-    increases = counted_run([drop.edge_increases if drop else None for drop in drops], "right-side row")
-    shaped = any(drop.edge_increases for drop in known)
-    also = (
-        f" Besides, increase 1 stitch at the beginning and 1 at the end of each of the last {increases} of them."
-        if shaped
-        else ""
-    )
-    centre = counted_run([drop.centre if drop else None for drop in drops], "stitch")
-    done = size_run([drop.rows + 1 if drop else None for drop in drops])
-    return (
-        f"Work the first {rows} rounds of the yoke back and forth as rows, with the yoke's increases; {begin}.{also}",
-        f"At the end of the last of these rows cast on {centre} for the centre front and join in the round, right side "
-        f"outside. Work on to the start of the round without increases, and go on with round {done}.",
-    )
+    side = ("wrong" if odd == {0} else "right") if len(odd) == 1 else "last"
+    sentences = [DROP(rows=run(lambda drop: drop.rows), side=side)]
+    edges = tuple([(drop.edge_increases or None) if drop else None for drop in drops])
+    if any(edges):
+        sentences.append(DROP_EDGES(times=edges))
+    joined = DROP_JOIN(stitches=run(lambda drop: drop.centre), round=run(lambda drop: drop.rows + 1))
+    return (*sentences, joined)
 
 
 def _halves(stitches: int) -> tuple[int, int]:
@@ -313,13 +316,14 @@ def _gaps(sequence: Sequence[tuple[str, int] | Marker]) -> tuple[Gap, ...]:
     return tuple(gaps)
 
 
-def _gap_words(gaps: Sequence[Gap | None]) -> str:
+def _gap_sentence(gaps: Sequence[Gap | None], way: Way) -> Sentence:
     """The stitches up to one marker in every size, and the marker."""
     known = [gap for gap in gaps if gap]
     marker = known[0].marker
-    placed = "" if marker is None else "marker for the start of the round" if marker == "start" else f"marker {marker}"
     if not any(gap.stitches for gap in known):
-        return placed
-    parts = listed([name for name, _ in max((gap.parts for gap in known), key=len)])
-    stitches = counted_run([gap.stitches if gap else None for gap in gaps], "stitch")
-    return f"{stitches} ({parts}){', ' if placed else ''}{placed}"
+        return START_HERE() if marker == "start" else MARKER_HERE(marker=marker)
+    parts = tuple([name for name, _ in max((gap.parts for gap in known), key=len)])
+    counted = {"stitches": tuple([gap.stitches if gap else None for gap in gaps]), "parts": parts}
+    if marker is None:
+        return REST(**counted, way=way)
+    return START_MARKER(**counted) if marker == "start" else MARKER(**counted, marker=marker)

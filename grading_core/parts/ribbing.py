@@ -13,14 +13,19 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.codes import WarningCode
-from grading_core.errors import Impossible, Remark
+from grading_core.errors import Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.shaping_plans import AcrossPlan, Change, across_row
-from grading_core.wording import counted, counted_run
+from grading_core.sentences import COUNT, SENTENCE, Saying, Sentence, alone
+from grading_core.wording import counted
 
-_SKIP = "; skip this round where your size has 0"
+KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
+ANY_RIB = Saying("ribbing.any")
+DECREASE = Saying("rib.decrease", many=COUNT, stitches=COUNT)
+INCREASE = Saying("rib.increase", many=COUNT, stitches=COUNT)
+WORK = Saying("rib.work", rounds=COUNT, rib=SENTENCE)
+BIND_OFF = Saying("rib.bind_off")
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,15 +63,14 @@ class Rib:
         """
         return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
 
-    @property
-    def words(self) -> str:
-        """How it is worked, in words.
+    def sentence(self) -> Sentence:
+        """Its name: knit and purl stitches by turns, the purl ones fewer where the multiple is odd.
 
-        >>> Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).words
-        'in a rib that repeats over 4 stitches'
+        >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
+        {'knit': 2, 'purl': 2}
         """
         multiple = self.rule.multiple
-        return "in rib" if multiple == 1 else f"in a rib that repeats over {multiple} stitches"
+        return ANY_RIB() if multiple == 1 else KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,59 +106,33 @@ class RibbedEdge:
         """Of all its rounds, at the gauge of the rib."""
         return self.rib.gauge.height_cm(self.rounds)
 
-    def instructions(self) -> tuple[str, ...]:
-        """The edge in sentences, for one size.
-
-        >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
-        >>> for sentence in RibbedEdge(rib, 46, 44, 15).instructions():
-        ...     print(sentence)
-        Work 1 round plain and decrease 2 stitches evenly in it: (work 21, work 2 together) twice. 44 stitches.
-        Work 14 rounds in a rib that repeats over 4 stitches.
-        """
-        sentences = [self._adjusting_sentence()] if self.change else []
-        if self.ribbed_rounds:
-            sentences.append(f"Work {counted(self.ribbed_rounds, 'round')} {self.rib.words}.")
-        return tuple(sentences)
-
-    def _adjusting_sentence(self) -> str:
-        many = abs(self.change)
-        change: Change = "increase" if self.change > 0 else "decrease"
-        lead = f"Work 1 round plain and {change} {counted(many, 'stitch')}"
-        lead += " evenly in it" if many > 1 else " in it"
-        spread = across_row(AcrossPlan(name="", stitches=self.before, across=many, change=change))
-        if isinstance(spread, Impossible):
-            return f"{lead}. {counted(self.stitches, 'stitch')}."
-        (how,) = spread.instructions()
-        return f"{lead}: {how[0].lower()}{how[1:]}"
+    def instructions(self) -> tuple[Sentence, ...]:
+        """The edge in sentences, for one size."""
+        return tuple(alone(run_edges([self])))
 
 
-def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[str, ...]:
+def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[Sentence, ...]:
     """The edge of every size in sentences with size runs.
 
     edges: one per size, None where the size has none; their ribs repeat over the same multiple.
 
     >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
     >>> adjusting, ribbed = run_edges([RibbedEdge(rib, 46, 44, 15), RibbedEdge(rib, 48, 48, 15)])
-    >>> adjusting.split(";")[0]
-    'Work 1 round plain and decrease 2 (0) stitches evenly in it: 44 (48) stitches'
-    >>> ribbed
-    'Work 14 (15) rounds in a rib that repeats over 4 stitches.'
+    >>> adjusting.id, adjusting.values["many"], ribbed.values["rounds"]
+    ('rib.decrease', (2, None), (14, 15))
     """
     known = [edge for edge in edges if edge]
     if not known:
         return ()
     sentences = []
-    if any(edge.change for edge in known):
-        changes = []
-        for change, sign in (("decrease", -1), ("increase", 1)):
-            many = [None if edge is None else max(0, sign * edge.change) for edge in edges]
-            if any(many):
-                changes.append(f"{change} {counted_run(many, 'stitch')} evenly in it")
-        after = counted_run([edge.stitches if edge else None for edge in edges], "stitch")
-        skip = "" if all(edge.change for edge in known) else _SKIP
-        sentences.append(f"Work 1 round plain and {' or '.join(changes)}: {after}{skip}.")
-    rounds = counted_run([edge.ribbed_rounds if edge else None for edge in edges], "round")
-    sentences.append(f"Work {rounds} {known[0].rib.words}.")
+    for saying, sign in ((DECREASE, -1), (INCREASE, 1)):
+        changed = [edge if edge and sign * edge.change > 0 else None for edge in edges]
+        if any(changed):
+            many = tuple([sign * edge.change if edge else None for edge in changed])
+            sentences.append(saying(many=many, stitches=tuple([edge.stitches if edge else None for edge in changed])))
+    rounds = tuple([(edge.ribbed_rounds or None) if edge else None for edge in edges])
+    if any(rounds):
+        sentences.append(WORK(rounds=rounds, rib=known[0].rib.sentence()))
     return tuple(sentences)
 
 

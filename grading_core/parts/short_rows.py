@@ -30,11 +30,18 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST
 from grading_core.sections import Sections
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes
 from grading_core.shaping import spread
-from grading_core.wording import counted, counted_run, size_run
+from grading_core.wording import counted
 
 Way = Literal["joined", "flat"]
 Side = Literal["right", "wrong"]
+
+SHORT_ROWS = Saying("neck.short_rows", rows=COUNT, begin=TOKEN)
+METHOD = Saying("neck.short_row_method")
+TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
+LAST_ROW = Saying("neck.last_row", kind=TOKEN)
+RAISED = Saying("neck.raised", height=LENGTH)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
@@ -90,9 +97,9 @@ class BackRaise:
         """Rows by which the back is higher than the front."""
         return 2 * self.pairs
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The short rows in sentences, for one size."""
-        return run_instructions([self])
+        return tuple(alone(run_instructions([self], [""])))
 
 
 def pairs_for(height_cm: Fraction, gauge: Gauge) -> int:
@@ -154,34 +161,36 @@ def raise_back(
     )
 
 
-def run_instructions(raises: Sequence[BackRaise | None]) -> tuple[str, ...]:
+def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) -> tuple[Sentence, ...]:
     """The short rows of all sizes in sentences with size runs; none where no size has any.
 
-    raises: one per size, all worked in one way, None where the size has none to tell.
+    raises: one per size, all worked in one way, None where the size has none to tell. labels: of the sizes.
+
+    A row that turns past unlike markers is told marker by marker, for the sizes that turn there.
     """
     known = [each for each in raises if each]
     most = max((each.rows for each in known), default=0)
     if not most:
         return ()
-    rows = counted_run([each.rows if each else None for each in raises], "short row")
-    begins = known[0].begins
-    about = (
-        "beginning at the start of the round and turning about it"
-        if known[0].way == "joined"
-        else f"beginning at the centre front with the {begins} side facing"
-    )
+    first = known[0]
+    begin = "start" if first.way == "joined" else first.begins
     sentences = [
-        f"Raise the back of the neck with {rows}, without increases, {about}. Turn by the short-row method you "
-        "know best, and close each turn when you next come to it. Stitches past a marker are counted in the "
-        "direction in which you are working."
+        SHORT_ROWS(rows=tuple([(each.rows or None) if each else None for each in raises]), begin=begin),
+        METHOD(),
     ]
-    if any(each is None or each.rows < most for each in raises):
-        sentences.append("A dash means that your size has no such row: go on to the last row.")
     for row in range(most):
         turns = [each.turns[row] if each and row < each.rows else None for each in raises]
-        side = next(turn.side for turn in turns if turn)
-        sentences.append(f"Row {row + 1} ({side} side): work to {_places(turns)}, turn.")
-    return (*sentences, _last_row(known[0]))
+        markers = list(dict.fromkeys(turn.marker for turn in turns if turn))
+        for marker in markers:
+            here = [turn if turn and turn.marker == marker else None for turn in turns]
+            side = next(turn.side for turn in here if turn)
+            stitches = tuple([turn.stitches if turn else None for turn in here])
+            told = TURN(row=row + 1, side=side, stitches=stitches, marker=marker)
+            places = [place for place, turn in enumerate(here) if turn]
+            sentences.append(told if len(markers) == 1 else for_sizes(told, labels, places))
+    sentences.append(LAST_ROW(kind=first.begins if first.before_drop else first.way))
+    height = tuple([(each.height_cm if each.rows else None) if each else None for each in raises])
+    return (*sentences, RAISED(height=height))
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
@@ -198,30 +207,3 @@ def _wrong_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
     if past_line > 0:
         return Turn(row=row, side="wrong", stitches=past_line, marker=3, beyond_back=beyond)
     return Turn(row=row, side="wrong", stitches=beyond - line, marker=4, beyond_back=beyond)
-
-
-def _places(turns: Sequence[Turn | None]) -> str:
-    """Where the row turns in every size."""
-    stitches = counted_run([turn.stitches if turn else None for turn in turns], "stitch")
-    markers = {turn.marker for turn in turns if turn}
-    # a marker that all rows share is no matter of sizes
-    which = markers.pop() if len(markers) == 1 else size_run([turn.marker if turn else None for turn in turns])
-    return f"{stitches} past marker {which}"
-
-
-def _last_row(raised: BackRaise) -> str:
-    if raised.before_drop:
-        return (
-            f"Last row ({raised.begins} side): work to the end of the row, without increases. It is not counted as a "
-            "round of the yoke."
-        )
-    if raised.way == "joined":
-        return (
-            "Last row (right side): work to the start of the round. In the next round, which is round 1 of the yoke, "
-            "close the last turn at each side."
-        )
-    return (
-        "Last row (right side): work to the end of the row. Join in the round at the centre front, right side "
-        "outside, and work on to the start of the round. The last row and these stitches are worked without "
-        "increases and are not counted as a round of the yoke."
-    )

@@ -7,24 +7,30 @@ takes one stitch (parity: two teaching articles on sleeves; the round that mends
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import partial
+from typing import Any
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
-from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
-from grading_core.parts.tapers import run_tapers
-from grading_core.parts.underarm import Underarm, sides_words, start_words
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.tapers import ShapingSayings, run_tapers, shaping_sentences
+from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
 from grading_core.shaping import Phase, Spacing
 from grading_core.shaping_plans import RowPlan, along_rows
-from grading_core.wording import counted, counted_run, phase_sentence
+from grading_core.wording import counted
 
 STITCHES_PER_DECREASE = 2
 
-_END = "Bind off (cast off) loosely in rib. Work the second sleeve in the same way."
+START = Saying("sleeve.start", **PLACE)
+DECREASES = Saying("sleeve.decreases", at=TOKEN)
+SHAPING = ShapingSayings("sleeve", increases=False)
+ROUNDS = Saying("sleeve.rounds", rounds=COUNT, length=LENGTH)
+LENGTH_DONE = Saying("sleeve.length", length=LENGTH)
+SECOND = Saying("sleeve.second")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,8 +39,8 @@ class Sleeve:
 
     stitches: at the upper arm. rounds: before the cuff. decrease_rounds: each takes two stitches. phases: rounds 1
     to the last, each kind the stitches lost. cuff: its rib and rounds. upper_arm_cm: circumference at the split.
-    wrist_difference_cm: finished less wanted wrist. length_cm: from underarm to edge, cuff included. underarm: None
-    where it isn't known. remarks: what deserves a word.
+    wrist_difference_cm: finished less wanted wrist. length_cm: from underarm to edge, cuff included. underarm: in whose
+    middle its rounds start. remarks: what deserves a word.
     """
 
     stitches: int
@@ -45,18 +51,12 @@ class Sleeve:
     upper_arm_cm: Fraction
     wrist_difference_cm: Fraction
     length_cm: Fraction
-    underarm: Underarm | None
+    underarm: Underarm
     remarks: tuple[Remark, ...]
 
-    def instructions(self) -> tuple[str, ...]:
-        """The sleeve in sentences, with the stitches on the needle."""
-        stitches, sentences = self.stitches, [_marker([self.underarm])]
-        describe = partial(decrease_words, underarms=[self.underarm])
-        for phase in self.phases:
-            stitches -= phase.times * sum(kind for _, kind in phase.cycle)
-            total = counted(stitches, "stitch")
-            sentences.append(f"{phase_sentence(phase, describe)} {total} on the needle.")
-        return (*sentences, *self.cuff.instructions(), _END)
+    def instructions(self) -> tuple[Sentence, ...]:
+        """The sleeve in sentences, for one size."""
+        return tuple(alone(run_instructions([self]) or ()))
 
 
 def shape_sleeve(
@@ -70,7 +70,7 @@ def shape_sleeve(
     plain_before: int = 0,
     plain_after: int = 0,
     minimum_rounds: int = 0,
-    underarm: Underarm | None = None,
+    underarm: Underarm = NO_UNDERARM,
     size: str | None = None,
 ) -> Sleeve | Impossible:
     """The sleeve of one size, or why its decreases don't fit.
@@ -125,38 +125,36 @@ def shape_sleeve(
     )
 
 
-def decrease_words(stitches: int, underarms: Sequence[Underarm | None] = ()) -> str:
-    """What is done in a decrease round of the sleeve, in words.
-
-    stitches: lost in it, 2. underarms: of all sizes that are told together.
-
-    >>> decrease_words(2)
-    'decrease 1 stitch on either side of the marker (2 fewer)'
-    """
-    return f"decrease 1 stitch {sides_words(underarms, 'the seam stitches', 'the marker')} ({stitches} fewer)"
-
-
-def run_instructions(sleeves: Sequence[Sleeve | None]) -> tuple[str, ...]:
-    """The sleeves of all sizes in sentences with size runs; none where the sizes are too unlike.
+def run_instructions(sleeves: Sequence[Sleeve | None]) -> tuple[Sentence, ...] | None:
+    """The sleeves of all sizes in sentences with size runs; None where the sizes are too unlike.
 
     sleeves: one per size; None, for which a dash stands, where the size has none.
     """
-    known = [sleeve for sleeve in sleeves if sleeve]
+    steps = run_tapers([_losses(sleeve.phases) if sleeve else None for sleeve in sleeves])
+    if steps is None:
+        return None
     underarms = [sleeve.underarm if sleeve else None for sleeve in sleeves]
-    describe = partial(decrease_words, underarms=underarms)
-    rounds = run_tapers([sleeve.phases if sleeve else None for sleeve in sleeves], describe)
-    if not rounds and any(sleeve.rounds for sleeve in known):
-        return ()
-    counts: tuple[str, ...] = ()
-    if any(sleeve.decrease_rounds for sleeve in known):
-        run = counted_run([sleeve.cuff.before if sleeve else None for sleeve in sleeves], "stitch")
-        counts = (f"There are {run} on the needle.",)
-    edges = run_edges([sleeve.cuff if sleeve else None for sleeve in sleeves])
-    return (_marker(underarms), *rounds, *counts, *edges, _END)
+    sentences = [START(**start_place(underarms))]
+    if any(sleeve.decrease_rounds for sleeve in sleeves if sleeve):
+        sentences.append(DECREASES(at=shaped_at(underarms)))
+    sentences += shaping_sentences(steps, [sleeve.stitches if sleeve else None for sleeve in sleeves], SHAPING)
+
+    def run(of: Callable[[Sleeve], Any]) -> tuple[Any, ...]:
+        return tuple([of(sleeve) if sleeve else None for sleeve in sleeves])
+
+    return (
+        *sentences,
+        ROUNDS(rounds=run(lambda each: each.rounds), length=run(lambda each: each.length_cm - each.cuff.height_cm)),
+        *run_edges([sleeve.cuff if sleeve else None for sleeve in sleeves]),
+        BIND_OFF(),
+        LENGTH_DONE(length=run(lambda each: each.length_cm)),
+        SECOND(),
+    )
 
 
-def _marker(underarms: Sequence[Underarm | None]) -> str:
-    return f"Place a marker for the start of the round {start_words(underarms, 'the underarm')}."
+def _losses(decreases: Iterable[Phase[int]]) -> tuple[Phase[int], ...]:
+    """Phases of which each kind is the stitches lost, with these negative."""
+    return tuple(replace(phase, cycle=tuple((every, -lost) for every, lost in phase.cycle)) for phase in decreases)
 
 
 def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) -> Impossible:

@@ -1,18 +1,116 @@
-"""Shaping at the sides of a body or a sleeve, told for every size at once.
+"""Shaping at the sides of a body or a sleeve, laid side by side for every size.
 
-Patterns print both the interval and how often it is worked as size runs: "every 13th (12th, 9th)
-round 2 (6, 6) times, then every 14th (13th, 10th) round 7 (4, 7) times".
+Patterns print both the interval and how often it is worked as size runs: "every 13 (12, 9) rounds 2 (6, 6) times, then
+every 14 (13, 10) rounds 7 (4, 7) times".
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from grading_core.sentences import COUNT, COUNTS, Saying, Sentence
 from grading_core.shaping import Phase
-from grading_core.wording import counted_run, ordinal, run_sentences, size_run
+from grading_core.wording import Line, side_by_side
 
-_LEAVE_OUT = " (leave out what is worked 0 times in your size)"
+Run = tuple[int | None, ...]
+"""One value per size, None in a size that doesn't have it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plain:
+    """Rounds without shaping, in the sizes that have some."""
+
+    rounds: Run
+
+
+@dataclass(frozen=True, slots=True)
+class Shaped:
+    """Shaping rounds in the sizes that have some.
+
+    change: stitches gained or lost in one. every: the interval of each size, or a cycle of several intervals that all
+    sizes share. times: how often, cycles where there are any.
+    """
+
+    change: int
+    every: Run
+    times: Run
+    cycle: tuple[int, ...] = ()
+
+    def changes(self) -> tuple[int, ...]:
+        """Stitches that each size gains or loses by it."""
+        per_time = self.change * (len(self.cycle) or 1)
+        return tuple([per_time * (times or 0) for times in self.times])
+
+
+def run_tapers(sizes: Sequence[Sequence[Phase[int]] | None]) -> tuple[Plain | Shaped, ...] | None:
+    """The shaping of every size side by side; None where the sizes are too unlike.
+
+    sizes: the phases of each size, of which each kind is the stitches gained or lost; None where the size has none.
+
+    >>> one = [Phase(1, 26, ((13, -2),), 2), Phase(27, 124, ((14, -2),), 7)]
+    >>> two = [Phase(1, 44, ((11, -2),), 4), Phase(45, 48, (), 0)]
+    >>> for step in run_tapers([one, two]):
+    ...     print(step)
+    Shaped(change=-2, every=(13, 11), times=(2, 4), cycle=())
+    Shaped(change=-2, every=(14, None), times=(7, None), cycle=())
+    Plain(rounds=(None, 4))
+    """
+    kinds = {kind for size in sizes for phase in size or () for _, kind in phase.cycle}
+    mixed = any(len(phase.cycle) > 1 for size in sizes for phase in size or ())
+    if mixed or len(kinds) > 1:
+        lines = side_by_side(sizes)
+        return tuple(map(_step, lines)) if lines or not any(sizes) else None
+    tapers = [None if size is None else _taper(size) for size in sizes]
+    steps: list[Plain | Shaped] = [*_plain([taper.before if taper else None for taper in tapers])]
+    if kinds:
+        steps += _shaped(tapers, kinds.pop())
+    return (*steps, *_plain([taper.after if taper else None for taper in tapers]))
+
+
+class ShapingSayings:
+    """How shaping is told in one part of the garment.
+
+    part: what its ids begin with. increases: whether there are any.
+    """
+
+    def __init__(self, part: str, *, increases: bool) -> None:
+        self.plain = Saying(f"{part}.plain", rounds=COUNT)
+        self.decrease = Saying(f"{part}.decrease", **_EVERY)
+        self.decrease_cycle = Saying(f"{part}.decrease_cycle", **_CYCLE)
+        if increases:
+            self.increase = Saying(f"{part}.increase", **_EVERY)
+            self.increase_cycle = Saying(f"{part}.increase_cycle", **_CYCLE)
+
+
+def shaping_sentences(
+    steps: Iterable[Plain | Shaped], stitches: Sequence[int | None], sayings: ShapingSayings
+) -> Iterator[Sentence]:
+    """The shaping of all sizes in sentences, each with the stitches that it leads to.
+
+    steps: from `run_tapers`. stitches: of each size before them. sayings: of the part.
+    """
+    now = list(stitches)
+    for step in steps:
+        if isinstance(step, Plain):
+            yield sayings.plain(rounds=step.rounds)
+            continue
+        now = [None if count is None else count + change for count, change in zip(now, step.changes(), strict=True)]
+        values = {
+            "times": step.times,
+            "change": abs(step.change),
+            "stitches": tuple([count if times else None for count, times in zip(now, step.times, strict=True)]),
+        }
+        grows = step.change > 0
+        if step.cycle:
+            yield (sayings.increase_cycle if grows else sayings.decrease_cycle)(cycle=step.cycle, **values)
+        else:
+            yield (sayings.increase if grows else sayings.decrease)(every=step.every, **values)
+
+
+_DONE = {"times": COUNT, "change": COUNT, "stitches": COUNT}
+_EVERY = {"every": COUNT, **_DONE}
+_CYCLE = {"cycle": COUNTS, **_DONE}
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,27 +122,12 @@ class _Taper:
     after: int
 
 
-def run_tapers(sizes: Sequence[Sequence[Phase[int]] | None], describe: Callable[[int], str]) -> tuple[str, ...]:
-    """The shaping of every size in sentences with size runs; none where the sizes are too unlike.
-
-    sizes: the phases of each size, None where the size has none. describe: what is done in a shaping round.
-
-    >>> one = [Phase(1, 26, ((13, 2),), 2), Phase(27, 124, ((14, 2),), 7)]
-    >>> two = [Phase(1, 40, ((10, 2),), 4), Phase(41, 84, ((11, 2),), 4), Phase(85, 88, (), 0)]
-    >>> for sentence in run_tapers([one, two], lambda stitches: f"decrease {stitches}"):
-    ...     print(sentence)
-    Decrease 2 every 13th (10th) round 2 (4) times, then every 14th (11th) round 7 (4) times.
-    Work 0 (4) rounds without shaping.
-    """
-    kinds = {kind for size in sizes for phase in size or () for _, kind in phase.cycle}
-    mixed = any(len(phase.cycle) > 1 for size in sizes for phase in size or ())
-    if mixed or len(kinds) > 1:
-        return run_sentences(sizes, describe)
-    tapers = [None if size is None else _taper(size) for size in sizes]
-    sentences = [*_plain([taper.before if taper else None for taper in tapers])]
-    if kinds:
-        sentences.append(_shaped(tapers, describe(kinds.pop())))
-    return (*sentences, *_plain([taper.after if taper else None for taper in tapers]))
+def _step(line: Line[int]) -> Plain | Shaped:
+    if not line.cycle:
+        return Plain(line.amounts)
+    intervals = tuple(interval for interval, _ in line.cycle)
+    every = tuple([None if times is None else intervals[0] for times in line.amounts])
+    return Shaped(line.cycle[0][1], every, line.amounts, intervals if len(intervals) > 1 else ())
 
 
 def _taper(size: Sequence[Phase[int]]) -> _Taper:
@@ -54,30 +137,14 @@ def _taper(size: Sequence[Phase[int]]) -> _Taper:
     return _Taper(before, tuple((phase.every[0], phase.times) for phase in shaped), sum(plain) - before)
 
 
-def _shaped(tapers: Sequence[_Taper | None], what: str) -> str:
-    parts, zero = [], False
+def _shaped(tapers: Sequence[_Taper | None], change: int) -> list[Plain | Shaped]:
+    steps: list[Plain | Shaped] = []
     for place in range(max(len(taper.steps) for taper in tapers if taper)):
-        every: list[str | None] = []
-        times: list[int | None] = []
-        for taper in tapers:
-            interval, many = _step(taper, place) if taper else (None, 0)
-            every.append(ordinal(interval) if interval else None)
-            times.append(many if taper else None)
-        zero = zero or 0 in times
-        which = "" if set(every) == {"1st"} else f"{size_run(every)} "
-        parts.append(f"every {which}round {counted_run(times, 'time')}")
-    return f"{what[0].upper()}{what[1:]} {', then '.join(parts)}{_LEAVE_OUT if zero else ''}."
+        own = [taper.steps[place] if taper and place < len(taper.steps) else None for taper in tapers]
+        every, times = (tuple([each[part] if each else None for each in own]) for part in (0, 1))
+        steps.append(Shaped(change, every, times))
+    return steps
 
 
-def _step(taper: _Taper, place: int) -> tuple[int | None, int]:
-    """The interval of a step and how often it is worked; none where the size has no shaping at all.
-
-    A size that gets by with one interval works the next wider one 0 times, as the shaping formula has it.
-    """
-    if place < len(taper.steps):
-        return taper.steps[place]
-    return (taper.steps[-1][0] + 1 if taper.steps else None), 0
-
-
-def _plain(rounds: Sequence[int | None]) -> tuple[str, ...]:
-    return (f"Work {counted_run(rounds, 'round')} without shaping.",) if any(rounds) else ()
+def _plain(rounds: Sequence[int | None]) -> list[Plain]:
+    return [Plain(tuple([many or None for many in rounds]))] if any(rounds) else []

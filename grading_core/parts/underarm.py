@@ -7,10 +7,15 @@ stitches, or of a marker where there are none, is common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Any
 
-from grading_core.wording import counted_run
+from grading_core.sentences import COUNT, TOKEN, Kind
+
+PLACE: dict[str, Kind] = {"before": COUNT, "seams": TOKEN, "seam": COUNT}
+"""Of a place in an underarm. before: stitches of it that lie before the place. seams: whether it has seam stitches,
+"none" or "all". seam: how many, just before the place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,48 +35,49 @@ class Underarm:
         return (self.stitches + self.seam + 1) // 2
 
 
-def start_words(underarms: Sequence[Underarm | None], name: str) -> str:
-    """Where in the underarm a round starts and ends, with size runs.
+NO_UNDERARM = Underarm(0, 0)
+"""Where nothing is cast on at the split."""
 
-    underarms: one per size, None where it isn't known. name: of the underarm, as in "the underarm".
 
-    >>> start_words([Underarm(15, 3)], "the underarm")
-    '9 stitches after the beginning of the underarm, behind its 3 seam stitches'
-    >>> start_words([Underarm(14, 0), Underarm(16, 0)], "each underarm")
-    '7 (8) stitches after the beginning of each underarm'
+def start_place(underarms: Sequence[Underarm | None]) -> dict[str, Any]:
+    """Where in the underarm a round starts and ends, as values of a sentence.
+
+    underarms: one per size, None in a size that is not told.
+
+    >>> start_place([Underarm(15, 3), None])
+    {'before': (9, None), 'seams': 'all', 'seam': (3, None)}
     """
-    if not any(underarms):
-        return f"in the middle of {name}"
-    place = counted_run([each.before_start if each else None for each in underarms], "stitch")
-    behind = f", behind its {seam_run(underarms)}" if any_seams(underarms) else ""
-    return f"{place} after the beginning of {name}{behind}"
+    return {
+        "before": tuple([each.before_start if each else None for each in underarms]),
+        "seams": "all" if any_seams(underarms) else "none",
+        "seam": seam_run(underarms),
+    }
 
 
-def seam_run(underarms: Sequence[Underarm | None]) -> str:
+def seam_run(underarms: Sequence[Underarm | None]) -> tuple[int | None, ...]:
     """The seam stitches of every size.
 
-    underarms: as for `start_words`.
+    underarms: as for `start_place`.
     """
-    return counted_run([each.seam if each else None for each in underarms], "seam stitch")
+    return tuple([each.seam if each else None for each in underarms])
 
 
-def any_seams(underarms: Sequence[Underarm | None]) -> bool:
+def any_seams(underarms: Iterable[Underarm | None]) -> bool:
     """Whether any size has seam stitches.
 
-    underarms: as for `start_words`.
+    underarms: as for `start_place`.
     """
     return any(each and each.seam for each in underarms)
 
 
-def sides_words(underarms: Sequence[Underarm | None], seam: str, marker: str) -> str:
-    """Around what shaping is worked.
+def shaped_at(underarms: Sequence[Underarm | None]) -> str:
+    """Around what shaping is worked: the "seam" stitches, a "marker", or "either" where not all sizes have seams.
 
-    underarms: as for `start_words`. seam: the words for the seam stitches. marker: those for the marker without them.
+    underarms: as for `start_place`.
 
-    >>> sides_words([Underarm(15, 1), Underarm(16, 0)], "the seam stitches", "the marker")
-    'on either side of the seam stitches, or of the marker where there are none'
+    >>> shaped_at([Underarm(15, 1), Underarm(16, 0)]), shaped_at([Underarm(16, 0)])
+    ('either', 'marker')
     """
     if not any_seams(underarms):
-        return f"on either side of {marker}"
-    without = any(each and not each.seam for each in underarms)
-    return f"on either side of {seam}" + (f", or of {marker} where there are none" if without else "")
+        return "marker"
+    return "either" if any(each and not each.seam for each in underarms) else "seam"

@@ -19,6 +19,7 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
+from grading_core.sentences import Sentence
 from grading_core.standards.body import BodyTable
 from grading_core.units import to_places
 from grading_core.wording import known_run
@@ -27,7 +28,7 @@ from grading_core.yoke.result import Method, Schedule
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
-Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "own_gauge"]
+Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "finishing", "own_gauge"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,7 +54,7 @@ class Neck:
         """Of the short rows, one for each row."""
         return self.raised.turns if self.raised else ()
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The neck in sentences, for one size."""
         parts = (self.cast_on, self.raised, self.drop)
         return tuple(sentence for part in parts if part for sentence in part.instructions())
@@ -218,7 +219,12 @@ class Instructions:
     """One part of the garment in sentences with size runs."""
 
     part: Part
-    sentences: tuple[str, ...]
+    sentences: tuple[Sentence, ...]
+
+    @property
+    def title(self) -> str:
+        """For people."""
+        return self.part
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

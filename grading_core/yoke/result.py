@@ -96,11 +96,11 @@ class Schedule:
 
     def instructions(self) -> tuple[Sentence, ...]:
         """The schedule in sentences, each with the stitches on the needles after it."""
-        doubled = self.doubled_rounds > 0
-        return (
-            *explained(self.line_stitches, doubled=doubled),
-            *size_instructions(self._spoken_phases(), self.stitches.neck),
-        )
+        return (*explained(self.line_stitches, doubled=self.doubled_rounds > 0), *self.told_by_rounds())
+
+    def told_by_rounds(self) -> tuple[Sentence, ...]:
+        """The schedule without what has to be known for all sizes."""
+        return tuple(size_instructions(self._spoken_phases(), self.stitches.neck))
 
     def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
         """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""

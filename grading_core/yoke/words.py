@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import Any
 
 from grading_core.sections import Increases
 from grading_core.sentences import COUNT, COUNTS, SENTENCES, TOKEN, Saying, Sentence, words
@@ -87,14 +88,14 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
             yield ROUNDS_INCREASE(**span, every=phase.every[0], **steps[0][1], **done)
 
 
-def _increase(line: Line[Increases], edges: dict[str, object], stitches: tuple[int | None, ...]) -> Sentence:
+def _increase(line: Line[Increases], edges: dict[str, Any], stitches: tuple[int | None, ...]) -> Sentence:
     every = tuple(interval for interval, _ in line.cycle)
     if len(every) > 1:
         return CYCLE(cycle=every, times=line.amounts, **edges, stitches=stitches)
     return INCREASE(every=every[0], times=line.amounts, **edges, stitches=stitches)
 
 
-def _edges(increases: Increases) -> dict[str, object]:
+def _edges(increases: Increases) -> dict[str, Any]:
     """What an increase round does, as values of a sentence."""
     back, front, sleeve = increases
     by_edge = (("back", back), ("front", front), ("sleeve", sleeve))

@@ -48,7 +48,6 @@ from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Spoken, Whole
-from service.schemas.sentences import SentenceSchema
 from service.schemas.pullover_parts import (
     HeadCheckSchema,
     PulloverBandSchema,
@@ -58,6 +57,7 @@ from service.schemas.pullover_parts import (
     PulloverSplitSchema,
 )
 from service.schemas.raglan import RaglanScheduleSchema
+from service.schemas.sentences import SentenceSchema
 from service.schemas.writing import Write
 from service.schemas.yarn import YarnNeedSchema
 
@@ -276,7 +276,7 @@ class PartInstructionsSchema(StrictSchema):
     record = Instructions
 
     part = Choice(required=True, description="In the order of work; the chart's only where one was sent.")
-    title = Spoken("For people, in the language asked.", required=True)
+    title = Spoken("For people, in the language asked.")
     sentences = Items(
         Nested(SentenceSchema), "With size runs; a dash stands for a size that does not have it.", required=True
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import Any
 
@@ -30,7 +30,9 @@ class SentenceSchema(StrictSchema):
     record = Sentence
 
     id = Choice(
-        *[saying.id for saying in sentence_ids()], required=True, description="What is said, the same in every language."
+        *[saying.id for saying in sentence_ids()],
+        required=True,
+        description="What is said, the same in every language.",
     )
     text = Prose("In the language asked.", required=True, source=text)
     values = Values(

@@ -23,6 +23,7 @@ from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, NearestSchema
 from service.schemas.containers import ByField, Items, Nested
 from service.schemas.fields import Choice, Flag, Spoken, Text, Whole
+from service.schemas.sentences import SentenceSchema
 
 MAX_PLANS = 100
 

@@ -7,6 +7,7 @@ sizes =
         [one] Size
        *[other] Sizes
     } { $sizes }: { $sentence }
+    .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
 
 span =
     .rounds = { $last ->
@@ -218,10 +219,14 @@ body =
         [1] Work a decrease round { times.all }, one right after the other
        *[other] Work a decrease round every { $every } rounds, { times.all }
     }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
     .increase = { $every_number ->
         [1] Work an increase round { times.all }, one right after the other
        *[other] Work an increase round every { $every } rounds, { times.all }
     }, { $change } more in each. There are now { $stitches } stitches on the needles.
+    .increase_cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        more in each. There are now { $stitches } stitches on the needles.
     .darts = In round { $round } lengthen the front over the bust with { $rows } short rows, without increases or decreases:
         work over the back to the first side marker, then back and forth over the front.
     .dart_turns = Short rows { $row } (right side) and { $next } (wrong side): work to { $stitches } { $stitches_number ->
@@ -251,6 +256,8 @@ sleeve =
         [1] Work a decrease round { times.all }, one right after the other
        *[other] Work a decrease round every { $every } rounds, { times.all }
     }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
+    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
+        fewer in each. There are now { $stitches } stitches on the needles.
     .rounds = The sleeve now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
     .length = With its cuff the sleeve measures { $length_cm } cm ({ $length_inch } in) from the underarm.
     .second = Work the second sleeve in the same way.
@@ -266,16 +273,10 @@ rib =
         [one] stitch in it
        *[other] stitches evenly in it
     }. There are now { $stitches } stitches on the needles.
-    .spread = That is: { $steps }.
     .work = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } in { $rib }.
-    .height = The { $edge ->
-        [cuff] cuff
-        [band] neckband
-       *[hem] hem
-    } measures { $height_cm } cm ({ $height_inch } in) in height.
     .bind_off = Bind off loosely in rib.
 
 band =
@@ -291,8 +292,16 @@ band =
     } in the same rib for the inner layer.
     .join = Fold the band to the inside and join each stitch loosely to the first round of the band, so that the neck still
         stretches over the head.
+    .height = The neckband is { $height_cm } cm ({ $height_inch } in) high.
 
 ## Finishing
+
+finishing =
+    .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
+    .ends = Weave in all ends.
+    .block = Block the pullover to the finished measurements, { $bust_cm } cm ({ $bust_inch } in) around the bust, and let
+        it dry flat.
+    .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
 
 ## Titles of parts and rows
 
