@@ -27,7 +27,12 @@ ROUNDS_INCREASE = Saying("yoke.rounds_increase", **SPAN, every=COUNT, times=COUN
 ROUNDS_CYCLE = Saying("yoke.rounds_cycle", **SPAN, cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
 ROUNDS_STEPS = Saying("yoke.rounds_steps", **SPAN, steps=SENTENCES, times=COUNT, stitches=COUNT)
 ROUNDS_PLAIN = Saying("yoke.rounds_plain", **SPAN)
+ROUNDS_LISTED = Saying("yoke.rounds_listed", rounds=COUNTS, **_EDGES)
+ROUNDS_OTHER = Saying("yoke.rounds_other", last=COUNT, stitches=COUNT)
 STEP = Saying("step.increase", rounds=COUNT, **_EDGES)
+
+MOST_PHASES = 6
+"""A schedule of more phases than this is clearer as a list of its increase rounds (a judgement, no source)."""
 
 
 def explained(line_stitches: int, *, doubled: bool) -> Iterator[Sentence]:
@@ -71,6 +76,9 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
 
     phases: of which one may repeat rounds of several kinds. neck: stitches before the first round.
     """
+    if len(phases) > MOST_PHASES:
+        yield from _listed(phases, neck)
+        return
     stitches = neck
     for phase in phases:
         span = {"first": phase.from_row, "last": phase.to_row}
@@ -86,6 +94,20 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
             yield ROUNDS_CYCLE(**span, cycle=phase.every, **steps[0][1], **done)
         else:
             yield ROUNDS_INCREASE(**span, every=phase.every[0], **steps[0][1], **done)
+
+
+def _listed(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]:
+    """Every increase round by its number, one kind after another."""
+    by_kind: dict[Increases, list[int]] = {}
+    for phase in phases:
+        number = phase.from_row - 1
+        for interval, kind in phase.cycle * phase.times:
+            number += interval
+            by_kind.setdefault(kind, []).append(number)
+    for kind, rounds in by_kind.items():
+        yield ROUNDS_LISTED(rounds=tuple(rounds), **_edges(kind))
+    gained = sum(_edges(kind)["more"] * len(rounds) for kind, rounds in by_kind.items())
+    yield ROUNDS_OTHER(last=phases[-1].to_row, stitches=neck + gained)
 
 
 def _increase(line: Line[Increases], edges: dict[str, Any], stitches: tuple[int | None, ...]) -> Sentence:
