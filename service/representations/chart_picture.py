@@ -44,7 +44,7 @@ TRACE = Saying("picture.trace", part=TOKEN, of=TOKEN, first=COUNT, start=COUNT, 
 _WIDEST, _NARROWEST, _ROOM = 20, 6, 640
 """A stitch's width in pixels, and the width that a chart should take up between these."""
 
-_LEFT, _RIGHT, _TOP, _BELOW = 116, 84, 76, 46
+_LEFT, _RIGHT, _TOP, _BELOW = 116, 100, 76, 46
 _NUMBERS = 10
 """The size of the numbers at the edges."""
 
@@ -322,8 +322,8 @@ def _parts(grid: _Grid) -> Iterator[svg.Element]:
     last = grid.first + grid.rounds - 1
     if grid.first <= grid.yoke < last:
         y = grid.below(grid.yoke + 1)
-        yield svg.Line(x1=-90, x2=rounded(grid.width + 70), y1=y, y2=y, stroke=TEXT_COLOUR, stroke_width=2)
-        yield text(SPLIT(), grid.width + 70, y - 4, _NUMBERS, anchor="end", font_weight="bold")
+        yield svg.Line(x1=-90, x2=rounded(grid.width + 86), y1=y, y2=y, stroke=TEXT_COLOUR, stroke_width=2)
+        yield text(SPLIT(), grid.width + 86, y - 4, _NUMBERS, anchor="end", font_weight="bold")
     for name, lowest, highest in (
         (YOKE, grid.first, min(last, grid.yoke)),
         (BELOW, max(grid.first, grid.yoke + 1), last),

@@ -325,10 +325,10 @@ picture =
     .chart = Wo die Strickschrift beginnt, Größe { $size }
     .reading = Jede Reihe von rechts lesen; die Runden folgen von unten nach oben.
     .round = Runde
-    .row = Musterreihe
+    .row = Reihe
     .column = Spalte
     .yoke = Passe
-    .split = Teilung
+    .split = Aufteilung
     .below = Rumpf und Ärmel
     .first_stitch = erste Masche { $of ->
         [back] des Rückenteils

@@ -329,7 +329,7 @@ picture =
     .row = chart row
     .column = column
     .yoke = yoke
-    .split = split
+    .split = divide
     .below = body and sleeves
     .section = { $of ->
         [back] back
