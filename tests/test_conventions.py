@@ -29,6 +29,9 @@ ENGLISH = {
 }
 """Modules of the core that are in English for those who write programs. What is published has sources and notes."""
 
+PROBLEMS = re.compile(r"detail|.*_problems|too_many_rounds|_CONFLICT")
+"""What texts about a wrong request are assigned to, or returned by."""
+
 WORDS = re.compile(r"[A-Za-z]{2,},? [a-z]{2,}|[a-z] .*\.$")
 """Two words or more, or the end of a sentence."""
 
@@ -115,7 +118,7 @@ def is_docstring(node):
 def is_about_a_problem(node):
     """Whether it is the detail of a `Problem`, or of a function whose whole work is to find them."""
     if isinstance(node, ast.FunctionDef):
-        return any(ast.unparse(each) == "check" for each in node.decorator_list)
+        return PROBLEMS.fullmatch(node.name) or any(ast.unparse(each) == "check" for each in node.decorator_list)
     if isinstance(node, ast.Assign):
-        return any(ast.unparse(each) == "detail" for each in node.targets)
+        return any(PROBLEMS.fullmatch(ast.unparse(each)) for each in node.targets)
     return isinstance(node, ast.Call) and ast.unparse(node.func) == "Problem"

@@ -112,7 +112,8 @@ def test_a_language_that_there_is_not_is_refused_in_the_request(client):
 def test_words_are_all_that_a_language_changes(client):
     def without_words(value):
         if isinstance(value, dict):
-            return {name: without_words(each) for name, each in value.items() if name not in ("text", "message", "meta")}
+            told = ("text", "message", "meta")
+            return {name: without_words(each) for name, each in value.items() if name not in told}
         return [*map(without_words, value)] if isinstance(value, list) else value
 
     usual, *others = (asked(client, accepts=tag).json for tag in ("en-US", "en-GB", "de"))
@@ -133,9 +134,7 @@ def test_the_decimal_mark_is_the_languages_unless_it_is_sent(client):
 
 
 def test_a_table_has_the_languages_decimal_mark_in_its_runs_alone(client):
-    lines = [
-        asked(client, GRADINGS, GRADING, tag, Accept="text/csv").text.splitlines() for tag in ("en-US", "de")
-    ]
+    lines = [asked(client, GRADINGS, GRADING, tag, Accept="text/csv").text.splitlines() for tag in ("en-US", "de")]
     values = [[line.split(",")[:4] for line in table] for table in lines]
     assert values[0] == values[1]
     assert lines[0] != lines[1]
