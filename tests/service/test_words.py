@@ -32,6 +32,9 @@ COUNTED = {"count", "counts", "numbers", "names", "words", "sentences"}
 OF_SOME_COUNTRIES = {"thinnest_us", "thickest_us", "yards"}
 """What only some countries reckon in."""
 
+OF_ONE_SIZE = ("yoke.rounds_", "shaping.")
+"""What ids begin with of which no value is a run."""
+
 PLURALS = {"zero", "one", "two", "few", "many", "other"}
 """The categories of CLDR."""
 
@@ -150,7 +153,8 @@ def tokens(words: Words, id: str, name: str) -> set[str]:
 def test_a_number_that_stands_in_words_is_that_of_all_sizes(words: Words) -> None:
     """Where sizes differ the plural of 2 is chosen: words of their own for 2 would be said of all of them."""
     keys = {id: [each for _, chosen in words.choices(id) for each in chosen] for id in SAYINGS}
-    assert [id for id, chosen in keys.items() if {"2", "two"} & set(chosen)] == []
+    told_of_all = [id for id, chosen in keys.items() if {"2", "two"} & set(chosen)]
+    assert [id for id in told_of_all if not id.startswith(OF_ONE_SIZE)] == []
 
 
 @EACH
