@@ -47,7 +47,7 @@ class Language:
     """A language that answers can be written in.
 
     tag: its name (RFC 5646). source: its messages in Project Fluent's format, which are compiled when the first is
-    asked for: that takes a quarter of a second.
+    asked for: that takes most of a second.
     """
 
     def __init__(self, tag: str, source: str) -> None:
