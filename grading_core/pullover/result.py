@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from types import MappingProxyType
+from typing import Literal, get_args
 
 from grading_core.chart.grid import ChartDescription
 from grading_core.chart.result import SizePlacement
@@ -19,7 +21,7 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
-from grading_core.sentences import Sentence
+from grading_core.sentences import Saying, Sentence
 from grading_core.standards.body import BodyTable
 from grading_core.units import to_places
 from grading_core.wording import known_run
@@ -28,7 +30,29 @@ from grading_core.yoke.result import Method, Schedule
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
-Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "finishing", "own_gauge"]
+Part = Literal[
+    "sizes",
+    "finished_measurements",
+    "gauge",
+    "needles",
+    "yarn",
+    "notions",
+    "terms",
+    "neck",
+    "chart",
+    "yoke",
+    "split",
+    "body",
+    "sleeve",
+    "band",
+    "finishing",
+    "own_gauge",
+]
+
+PART_TITLES: Mapping[Part | TablePart, Saying] = MappingProxyType(
+    {part: Saying(f"title.part_{part}") for part in dict.fromkeys((*get_args(Part), *get_args(TablePart)))}
+)
+"""Of the parts of instructions, in reading order, and of the table."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -189,7 +213,7 @@ class Row:
     part: TablePart
     item: str
     unit: Unit
-    title: str
+    title: Sentence
     values: tuple[int | Fraction | None, ...]
     printed: tuple[str, ...]
     printed_inch: tuple[str, ...] | None = None
@@ -222,9 +246,9 @@ class Instructions:
     sentences: tuple[Sentence, ...]
 
     @property
-    def title(self) -> str:
-        """For people."""
-        return self.part
+    def title(self) -> Sentence:
+        """Of the part, for people."""
+        return PART_TITLES[self.part]()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

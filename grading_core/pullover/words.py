@@ -54,13 +54,14 @@ def instructions(
     own: Gauges | None = None,
     *,
     young: bool = False,
+    children: bool = False,
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part; none where no size is possible.
 
     outcomes: of all sizes by label; for an impossible one stands a dash. Where they are too unlike to be told together,
     each is told by itself. gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None
     without one. own: the gauges of a maker who keeps the counts, None where there is none. young: whether a baby or a
-    young child wears any size.
+    young child wears any size. children: whether any child does, small ones or large.
     """
     sizes = {label: size if isinstance(size, KnittedSize) else None for label, size in outcomes.items()}
     if not any(sizes.values()):
@@ -76,9 +77,16 @@ def instructions(
     ]
     placed = _run(sizes, lambda size: size.chart)
     if chart and any(placed):
-        dropped = any(size.neck.drop for size in sizes.values() if size)
-        seams = any_seams(_run(sizes, lambda size: size.body.underarm))
-        parts.insert(1, ("chart", chart_words.run_instructions(chart, placed, seams=seams, dropped_front=dropped)))
+        underarms = _run(sizes, lambda size: size.body.underarm)
+        told = chart_words.run_instructions(
+            chart,
+            placed,
+            before_start=_run(sizes, lambda size: size.body.underarm.before_start),
+            seams=any_seams(underarms),
+            drop_rows=_run(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None),
+            for_children=children,
+        )
+        parts.insert(1, ("chart", told))
     if own:
         parts.append(("own_gauge", own_gauge.run_instructions(sizes, own.plain)))
     return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)

@@ -19,10 +19,10 @@ from xlsxwriter.format import Format
 from xlsxwriter.worksheet import Worksheet
 
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
 from grading_core.printing import FINEST_FRACTION, printing
+from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.result import Pullover, Row, TablePart
-from grading_core.sentences import NUMBER, TOKEN, Saying
+from grading_core.sentences import TOKEN, Saying
 from grading_core.units import to_answer
 from service import VERSION
 from service.errors import pointer
@@ -48,14 +48,12 @@ WORDS = {
         *("garment", "table", "sizes", "instructions", "warnings", "sources"),
         *("part", "item", "row", "unit", "run", "size", "knittable", "yes", "no", "why_not", "sentence"),
         *("code", "message", "place", "what", "which", "note"),
-        *("version", "bodies", "as_sent", "body_table", "publication", "credit", "cm", "inch"),
+        *("version", "gauge", "bodies", "as_sent", "body_table", "publication", "credit", "cm", "inch"),
     )
 }
 """What has no values, by the end of its id: names of sheets, heads of columns, and what stands in cells."""
 
 COUNTED = Saying("workbook.counted", unit=TOKEN)
-GAUGE = Saying("workbook.gauge", fabric=TOKEN)
-SWATCH = Saying("workbook.swatch", stitches=NUMBER, rounds=NUMBER)
 
 _OPTIONS = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
 _NO_TIME = datetime(1980, 1, 1)
@@ -212,10 +210,8 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
 def _sources(pullover: Pullover) -> Iterable[Sequence[Any]]:
     """What the numbers are from: the version that computed them, gauges, body table, publications, and their credit."""
     yield _word("version"), VERSION, None
-    gauges = pullover.gauges
-    for fabric, gauge in (("plain", gauges.plain), ("stranded", gauges.stranded), ("rib", gauges.rib)):
-        if gauge:
-            yield said(GAUGE(fabric=fabric)), _swatch(gauge), None
+    for sentence in gauge_words(pullover.gauges):
+        yield _word("gauge"), said(sentence), None
     if pullover.body_table is None:
         yield *_words("bodies", "as_sent"), None
         return
@@ -224,11 +220,6 @@ def _sources(pullover: Pullover) -> Iterable[Sequence[Any]]:
         yield _word("publication"), source.name, source.edition
     for credit in dict.fromkeys(source.credit for source in pullover.body_table.sources if source.credit):
         yield _word("credit"), credit, None
-
-
-def _swatch(gauge: Gauge) -> str:
-    swatch = gauge.swatch(Fraction(10))
-    return said(SWATCH(stitches=swatch.stitches, rounds=swatch.rows))
 
 
 def _word(name: str) -> str:
