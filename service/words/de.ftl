@@ -385,7 +385,8 @@ yoke =
         1 Masche stricken.
     .after_drop = Die Runden werden ab Reihe 1 der tiefer liegenden vorderen Mitte gezählt: Die { $rows } Reihen dort
         sind die ersten hier.
-    .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen, wie
+    .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen,
+        wie
         in den Hinreihen neigen.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
@@ -412,8 +413,10 @@ yoke =
 step =
     .increase = { $rounds_number ->
         [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more }
+            Maschen)
+       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen
+           { $more } Maschen)
     }
 
 ## Split
@@ -431,7 +434,8 @@ split =
        *[other] {" "}und für seine Achsel { $underarm } Maschen neu anschlagen.
     }
     .front = Die nächsten { $stitches } Maschen für das Vorderteil stricken.
-    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden stilllegen{ split.underarm }
+    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden
+        stilllegen{ split.underarm }
     .start_back = Zur Runde schließen und bis zum Rundenbeginn in der rückwärtigen Mitte weiterstricken. Dort beginnen
         auch die Runden des Rumpfes.
     .start_underarm = Zur Runde schließen. Einen Maschenmarkierer für den Rundenbeginn einhängen, und zwar
@@ -532,7 +536,8 @@ sleeve =
             [one] der an seiner Achsel angeschlagenen Masche
            *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
         } 1 Masche auffassen: { $stitches } Maschen.
-    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und zwar
+    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und
+        zwar
         { shape.start }{ shape.seams }. Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn
         einhängen.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum

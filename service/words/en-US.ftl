@@ -396,8 +396,10 @@ yoke =
 step =
     .increase = { $rounds_number ->
         [0] (in the next round increase { increases.where }, { $more } stitches in all)
-        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in all)
-       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where }, { $more } stitches in all)
+        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in
+            all)
+       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where },
+           { $more } stitches in all)
     }
 
 ## Split
@@ -426,7 +428,8 @@ split =
        *[other] stitches
     } more than the back.
     .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of it.
+        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of
+            it.
        *[other] The middle { $seam } stitches of each underarm are seam stitches: knit them in every round, and shape on
             either side of them.
     }
@@ -667,7 +670,8 @@ measure =
 warning =
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
         close as possible first, instead of evenly, lets them stand side by side.
-    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take fewer.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
+        fewer.
 
 ## Shaping plans
 
