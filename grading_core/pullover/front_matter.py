@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
-from typing import TypeVar
 
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import Gauges, YarnWishes
-from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.result import Sizes, each_size
 from grading_core.pullover.table import LINES, colour_values, yards
 from grading_core.rounding import NEAREST
 from grading_core.sentences import COUNT, LENGTH, NAMES, NUMBER, TEXT, TOKEN, Saying, Sentence, has_gap, throughout
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnCategory
 from grading_core.units import CM_PER_INCH
-
-Value = TypeVar("Value")
-Sizes = Mapping[str, KnittedSize | None]
 
 LABELS = Saying("sizes.labels", sizes=TEXT, many=COUNT)
 TO_FIT = Saying("sizes.to_fit", length=LENGTH)
@@ -55,7 +51,7 @@ def size_words(sizes: Sizes, sentences: Iterable[Sentence]) -> tuple[Sentence, .
     sizes: by label, None where one can't be knitted; at least one can. sentences: of all other parts.
     """
     labels = tuple(sizes)
-    eases = _run(sizes, lambda size: size.finished.bust - size.to_fit)
+    eases = each_size(sizes, lambda size: size.finished.bust - size.to_fit)
     known = [ease for ease in eases if ease is not None]
     if all(ease >= 0 for ease in known):
         kind = "more"
@@ -65,7 +61,7 @@ def size_words(sizes: Sizes, sentences: Iterable[Sentence]) -> tuple[Sentence, .
         kind = "either"
     told = [
         LABELS(sizes=labels, many=len(labels)),
-        TO_FIT(length=_run(sizes, lambda size: size.to_fit)),
+        TO_FIT(length=each_size(sizes, lambda size: size.to_fit)),
         EASE(length=eases, kind=kind),
     ]
     if len(labels) > 1:
@@ -86,7 +82,7 @@ def finished_words(sizes: Sizes) -> tuple[Sentence, ...]:
     darts = any(size.body.bust_darts for size in sizes.values() if size)
     told = []
     for item, (saying, value) in FINISHED.items():
-        lengths = _run(sizes, value)
+        lengths = each_size(sizes, value)
         if any(length is not None for length in lengths) and (item != "front_length" or darts):
             told.append(saying(length=lengths))
     return tuple(told)
@@ -183,8 +179,3 @@ def yarn_words(sizes: Sizes, wishes: YarnWishes) -> tuple[Sentence, ...]:
 def _bases(bases: Iterable[str]) -> Iterator[Sentence]:
     for basis in bases:
         yield BASIS(basis=basis)
-
-
-def _run(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
-    """A value of every size, None in an impossible one."""
-    return tuple([of(size) if size else None for size in sizes.values()])

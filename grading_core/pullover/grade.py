@@ -67,7 +67,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
     instructed = (
-        instructions(told, gauges, neck.start, plan, request.kept_at, young=young, children=children)
+        instructions(told, gauges, neck.start, plan, request.kept_at, yarn=request.yarn, young=young, children=children)
         if "instructions" in request.parts
         else ()
     )

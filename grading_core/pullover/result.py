@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
-from typing import Literal, get_args
+from typing import Literal, TypeVar, get_args
 
 from grading_core.chart.grid import ChartDescription
 from grading_core.chart.result import SizePlacement
@@ -27,6 +27,8 @@ from grading_core.units import to_places
 from grading_core.wording import known_run
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Method, Schedule
+
+Value = TypeVar("Value")
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
@@ -290,6 +292,18 @@ class Pullover:
     def labels(self) -> tuple[str, ...]:
         """Of the sizes."""
         return tuple(size.label for size in self.sizes)
+
+
+Sizes = Mapping[str, KnittedSize | None]
+"""Sizes by label, None where one can't be knitted."""
+
+
+def each_size(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
+    """A value of every size, None in an impossible one.
+
+    sizes: in their order. of: gets the value.
+    """
+    return tuple([of(size) if size else None for size in sizes.values()])
 
 
 def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:
