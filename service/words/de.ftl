@@ -798,3 +798,19 @@ workbook =
         [balls] Knäuel
        *[cm] cm
     }
+
+## A gauge compared with the pattern's
+
+advice =
+    .as_written = Die eigene Maschenprobe ist die der Anleitung: wie angegeben stricken.
+    .rows_differ = Die Maschen stimmen mit denen der Anleitung überein, die Reihen nicht: die Nadeln behalten und die
+        Längen neu berechnen, die in Reihen angegeben sind.
+    .beyond_needles = Das Gestrick ist viel { $fabric ->
+        [tighter] fester
+       *[looser] lockerer
+    } als das der Anleitung, mehr, als eine oder zwei Nadelstärken ausgleichen: ein anderes Garn nehmen oder die Größe
+        stricken, deren Maschen bei der eigenen Maschenprobe die gewünschte Weite ergeben.
+    .another_needle = { $fabric ->
+        [tighter] Das Gestrick ist fester als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dicker sind,
+       *[looser] Das Gestrick ist lockerer als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dünner sind,
+    } und ein neues Probestück stricken und spannen, denn nur das zeigt, ob sie die richtigen sind.

@@ -772,3 +772,20 @@ workbook =
         [balls] balls
        *[cm] cm
     }
+
+## A gauge compared with the pattern's
+
+advice =
+    .as_written = Your gauge is the pattern's: knit as written.
+    .rows_differ = Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths
+        given
+        in rows.
+    .beyond_needles = Your fabric is much { $fabric ->
+        [tighter] tighter
+       *[looser] looser
+    } than the pattern's, more than a needle one or two sizes away mends: take another yarn, or knit the size whose
+        stitches give the width that you want at your gauge.
+    .another_needle = { $fabric ->
+        [tighter] Your fabric is tighter than the pattern's: try a needle one or two sizes larger,
+       *[looser] Your fabric is looser than the pattern's: try a needle one or two sizes smaller,
+    } and knit and block a new swatch, which alone can tell.
