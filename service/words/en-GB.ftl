@@ -777,8 +777,7 @@ workbook =
 advice =
     .as_written = Your tension is the pattern's: knit as written.
     .rows_differ = Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths
-        given
-        in rows.
+        given in rows.
     .beyond_needles = Your fabric is much { $fabric ->
         [tighter] tighter
        *[looser] looser
