@@ -188,6 +188,10 @@ class WarningCode(Code):
         "At the maker's gauge the sleeve stays longer than designed.",
     )
 
+    # words
+    TOLD_SIZE_BY_SIZE = "told_size_by_size", "A part is told size by size, since the sizes are too unlike."
+    MANY_SENTENCES = "many_sentences", "A part takes more sentences than a knitter keeps in view."
+
     # yarn
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."
     YARN_LEAVES_OUT = "yarn_leaves_out", "The yarn leaves out what is not counted by the stitch."

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Any
 
@@ -139,7 +138,7 @@ _LISTS = frozenset(("counts", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
 
 
-def shared(values: Sequence[int | Fraction | None]) -> int | Fraction | None:
+def shared(values: Sequence[int | None]) -> int | None:
     """The value on which the sizes that have one agree, None where they don't.
 
     >>> shared((2, None, 2)), shared((2, 3))

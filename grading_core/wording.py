@@ -11,10 +11,14 @@ from dataclasses import dataclass
 from typing import Generic
 
 from grading_core.printing import printing
+from grading_core.sentences import Saying
 from grading_core.shaping import Kind, Phase
 
-_MOST_RUN_LINES = 16
-"""Sizes that need more lines than this side by side are clearer one at a time."""
+APART = Saying("sizes.apart")
+
+_MOST_MORE_LINES = 3
+"""Sizes that side by side need more lines than this beyond the longest of them are clearer one at a time (a judgement,
+no source)."""
 
 
 def size_run(values: Sequence[str | int | None]) -> str:
@@ -176,7 +180,7 @@ def side_by_side(sizes: Sequence[Sequence[Phase[Kind]] | None]) -> tuple[Line[Ki
             amount = phase.times or phase.to_row - phase.from_row + 1
             place = _slot(lines, phase.cycle, place, len(sizes)) + 1
             lines[place - 1][1][index] = amount
-    if len(sizes) > 1 and len(lines) > _MOST_RUN_LINES:
+    if len(lines) > max((len(size) for size in sizes if size), default=0) + _MOST_MORE_LINES:
         return ()
     return tuple(Line(cycle, tuple(amounts)) for cycle, amounts in lines)
 

@@ -28,5 +28,5 @@ class PrintSettings:
 
     def printed_in(self, language: Language) -> Printing:
         """How numbers are printed in a language."""
-        mark = self.decimal_mark or language.decimal_mark
+        mark: DecimalMark = self.decimal_mark or ("," if language.decimal_mark == "," else ".")
         return self.printing if mark == self.printing.decimal_mark else replace(self.printing, decimal_mark=mark)

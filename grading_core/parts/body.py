@@ -21,7 +21,7 @@ from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
 from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
-from grading_core.parts.tapers import Plain, Shaped, ShapingSayings, run_tapers, shaping_sentences
+from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
@@ -93,7 +93,7 @@ class Body:
 
     def instructions(self) -> tuple[Sentence, ...]:
         """The body in sentences, for one size."""
-        return tuple(alone(run_instructions([self]) or ()))
+        return tuple(alone(run_instructions([self], [""])))
 
 
 def level_problems(levels: Sequence[Level], path: Path = ("body", "levels")) -> Check[None]:
@@ -194,10 +194,11 @@ def nearest_at_level(stitches: int, level: Level, gauge: Fabric) -> int:
     return CountRule(STITCHES_PER_SHAPING, stitches).round(exact)
 
 
-def run_instructions(bodies: Sequence[Body | None]) -> tuple[Sentence, ...] | None:
-    """The bodies of all sizes in sentences with size runs; None where the sizes are too unlike.
+def run_instructions(bodies: Sequence[Body | None], labels: Sequence[str]) -> tuple[Sentence, ...]:
+    """The bodies of all sizes in sentences with size runs, their shaping size by size where it is too unlike.
 
-    bodies: one per size, all with the same levels; None, for which a dash stands, where the size has none.
+    bodies: one per size, all with the same levels; None, for which a dash stands, where the size has none. labels: of
+    the sizes.
     """
     known = [body for body in bodies if body]
     underarms = [body.underarm if body else None for body in bodies]
@@ -211,13 +212,7 @@ def run_instructions(bodies: Sequence[Body | None]) -> tuple[Sentence, ...] | No
         if sign * STITCHES_PER_SHAPING in changes:
             sentences.append(saying(at=shaped_at(underarms)))
     stages = [None if body is None else _stages(body) for body in bodies]
-    steps: list[Plain | Shaped] = []
-    for stage in range(max((len(size) for size in stages if size), default=0)):
-        found = run_tapers([None if size is None else size[stage] for size in stages])
-        if found is None:
-            return None
-        steps += found
-    sentences += shaping_sentences(steps, [body.stitches if body else None for body in bodies], SHAPING)
+    sentences += shaping_sentences(stages, [body.stitches if body else None for body in bodies], SHAPING, labels)
 
     def run(of: Callable[[Body], Any]) -> tuple[Any, ...]:
         return tuple([of(body) if body else None for body in bodies])

@@ -16,7 +16,7 @@ from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
-from grading_core.parts.tapers import ShapingSayings, run_tapers, shaping_sentences
+from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
 from grading_core.shaping import Phase, Spacing
@@ -56,7 +56,7 @@ class Sleeve:
 
     def instructions(self) -> tuple[Sentence, ...]:
         """The sleeve in sentences, for one size."""
-        return tuple(alone(run_instructions([self]) or ()))
+        return tuple(alone(run_instructions([self], [""])))
 
 
 def shape_sleeve(
@@ -125,19 +125,17 @@ def shape_sleeve(
     )
 
 
-def run_instructions(sleeves: Sequence[Sleeve | None]) -> tuple[Sentence, ...] | None:
-    """The sleeves of all sizes in sentences with size runs; None where the sizes are too unlike.
+def run_instructions(sleeves: Sequence[Sleeve | None], labels: Sequence[str]) -> tuple[Sentence, ...]:
+    """The sleeves of all sizes in sentences with size runs, their shaping size by size where it is too unlike.
 
-    sleeves: one per size; None, for which a dash stands, where the size has none.
+    sleeves: one per size; None, for which a dash stands, where the size has none. labels: of the sizes.
     """
-    steps = run_tapers([_losses(sleeve.phases) if sleeve else None for sleeve in sleeves])
-    if steps is None:
-        return None
     underarms = [sleeve.underarm if sleeve else None for sleeve in sleeves]
     sentences = [START(**start_place(underarms))]
     if any(sleeve.decrease_rounds for sleeve in sleeves if sleeve):
         sentences.append(DECREASES(at=shaped_at(underarms)))
-    sentences += shaping_sentences(steps, [sleeve.stitches if sleeve else None for sleeve in sleeves], SHAPING)
+    phases = [[_losses(sleeve.phases)] if sleeve else None for sleeve in sleeves]
+    sentences += shaping_sentences(phases, [sleeve.stitches if sleeve else None for sleeve in sleeves], SHAPING, labels)
 
     def run(of: Callable[[Sleeve], Any]) -> tuple[Any, ...]:
         return tuple([of(sleeve) if sleeve else None for sleeve in sleeves])

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from grading_core.sentences import COUNT, COUNTS, Saying, Sentence
+from grading_core.sentences import COUNT, COUNTS, Saying, Sentence, for_size
 from grading_core.shaping import Phase
-from grading_core.wording import Line, side_by_side
+from grading_core.wording import APART, Line, side_by_side
 
 Run = tuple[int | None, ...]
 """One value per size, None in a size that doesn't have it."""
@@ -84,12 +84,33 @@ class ShapingSayings:
 
 
 def shaping_sentences(
-    steps: Iterable[Plain | Shaped], stitches: Sequence[int | None], sayings: ShapingSayings
+    sizes: Sequence[Sequence[Sequence[Phase[int]]] | None],
+    stitches: Sequence[int | None],
+    sayings: ShapingSayings,
+    labels: Sequence[str],
 ) -> Iterator[Sentence]:
     """The shaping of all sizes in sentences, each with the stitches that it leads to.
 
-    steps: from `run_tapers`. stitches: of each size before them. sayings: of the part.
+    sizes: of each size its stages, as many in every size, and of each stage its phases; None where the size has none.
+    stitches: of each size before them. sayings: of the part. labels: of the sizes, which are told one by one where they
+    are too unlike.
     """
+    steps: list[Plain | Shaped] = []
+    for stage in range(max((len(size) for size in sizes if size), default=0)):
+        found = run_tapers([None if size is None else size[stage] for size in sizes])
+        if found is None:
+            yield APART()
+            for size, before, label in zip(sizes, stitches, labels, strict=True):
+                if size:
+                    yield from for_size(shaping_sentences([size], [before], sayings, [label]), label)
+            return
+        steps += found
+    yield from _told(steps, stitches, sayings)
+
+
+def _told(
+    steps: Iterable[Plain | Shaped], stitches: Sequence[int | None], sayings: ShapingSayings
+) -> Iterator[Sentence]:
     now = list(stitches)
     for step in steps:
         if isinstance(step, Plain):

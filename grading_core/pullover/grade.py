@@ -23,7 +23,7 @@ from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize, Row
 from grading_core.pullover.table import garment_table, yarn_table
-from grading_core.pullover.words import instructions
+from grading_core.pullover.words import instructions, word_remarks
 from grading_core.pullover.yarn import colour_yarn, yarn_remarks
 from grading_core.standards.body_tables import body_table
 
@@ -50,6 +50,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     version = making.version
     plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, version.gauges)
     charted = {label: knitted[label] for label in labels if label in knitted}
+    young = any(wearer.young for wearer in making.wearers)
     placements = lay_chart(plan, charted, for_children=any(wearer.child for wearer in making.wearers))
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
@@ -64,6 +65,12 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     told = {label: answered.get(label, outcomes[label]) for label in labels}
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
+    instructed = (
+        instructions(told, gauges, neck.start, plan, request.kept_at, young=young)
+        if "instructions" in request.parts
+        else ()
+    )
+
     bodies = [body for body in garment.bodies if body.label in labels]
     remarks = (
         *body_remarks(bodies, version.lengths, request.body.levels, request.body_table),
@@ -71,6 +78,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         *(yarn_remarks(request.yarn, told.values(), charted=plan is not None) if request.yarn else ()),
         *chart_remarks(placements, neck.start),
         *own_gauge_remarks(answered.values()),
+        *word_remarks(instructed),
     )
     return Pullover(
         parts=request.parts,
@@ -81,9 +89,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
         table=tuple(_table(told.values())) if "table" in request.parts else (),
-        instructions=instructions(told, gauges, neck.start, plan, request.kept_at)
-        if "instructions" in request.parts
-        else (),
+        instructions=instructed,
         changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )

@@ -7,20 +7,20 @@ from typing import TypeVar
 
 from grading_core.chart import words as chart_words
 from grading_core.chart.request import ChartRequest
-from grading_core.errors import Impossible
+from grading_core.codes import WarningCode
+from grading_core.errors import Impossible, Remark
 from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
 from grading_core.parts.underarm import PLACE, any_seams, seam_run, start_place
 from grading_core.pullover import own_gauge
 from grading_core.pullover.request import Gauges
 from grading_core.pullover.result import Instructions, KnittedSize, Part
-from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, for_size
+from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, for_size, word
+from grading_core.wording import APART
 from grading_core.yoke import words as yoke_words
 
 Value = TypeVar("Value")
 Sizes = Mapping[str, KnittedSize | None]
-
-APART = Saying("sizes.apart")
 
 SECTIONS = Saying("neck.sections", stitches=COUNT, back=COUNT, front=COUNT, sleeve=COUNT, line=COUNT)
 EDGE = Saying("neck.edge", edge=LENGTH)
@@ -39,6 +39,11 @@ UNDERARM_GAPS = Saying("finishing.underarms")
 ENDS = Saying("finishing.ends")
 BLOCK = Saying("finishing.block", bust=LENGTH)
 NO_CORDS = Saying("finishing.no_cords")
+TOLD_APART = Saying("warning.told_size_by_size", part=word("title"))
+MANY = Saying("warning.many_sentences", part=word("title"), sentences=COUNT)
+
+MOST_SENTENCES = 60
+"""More than these for a part are hard to follow: about two printed pages (common practice, no source)."""
 
 
 def instructions(
@@ -64,11 +69,7 @@ def instructions(
         ("neck", _neck(sizes)),
         ("yoke", _yoke(sizes)),
         ("split", _split(sizes, start)),
-        (
-            "body",
-            body.run_instructions(_run(sizes, lambda size: size.body))
-            or _each(sizes, lambda size: size.body.instructions()),
-        ),
+        ("body", body.run_instructions(_run(sizes, lambda size: size.body), [*sizes])),
         ("sleeve", _sleeve(sizes)),
         ("band", neckband.run_instructions(_run(sizes, lambda size: size.band))),
         ("finishing", _finishing(sizes, young=young)),
@@ -81,6 +82,18 @@ def instructions(
     if own:
         parts.append(("own_gauge", own_gauge.run_instructions(sizes, own.plain)))
     return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
+
+
+def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
+    """A word for each part that is hard to follow: told size by size, or in more sentences than fit on a page.
+
+    parts: from `instructions`.
+    """
+    for part in parts:
+        if any(sentence.saying is APART for sentence in part.sentences):
+            yield Remark(WarningCode.TOLD_SIZE_BY_SIZE, TOLD_APART(part=f"part_{part.part}"))
+        if len(part.sentences) > MOST_SENTENCES:
+            yield Remark(WarningCode.MANY_SENTENCES, MANY(part=f"part_{part.part}", sentences=len(part.sentences)))
 
 
 def _run(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
@@ -157,9 +170,7 @@ def _sleeve(sizes: Sizes) -> Iterator[Sentence]:
         underarm=_run(sizes, lambda size: size.counts.underarm),
         stitches=_run(sizes, lambda size: size.counts.sleeve),
     )
-    yield from sleeve.run_instructions(_run(sizes, lambda size: size.sleeve)) or _each(
-        sizes, lambda size: size.sleeve.instructions()
-    )
+    yield from sleeve.run_instructions(_run(sizes, lambda size: size.sleeve), [*sizes])
 
 
 def _finishing(sizes: Sizes, *, young: bool) -> Iterator[Sentence]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import Any
 
 from grading_core.sections import Increases
 from grading_core.sentences import COUNT, COUNTS, SENTENCES, TOKEN, Saying, Sentence, words
@@ -26,7 +27,12 @@ ROUNDS_INCREASE = Saying("yoke.rounds_increase", **SPAN, every=COUNT, times=COUN
 ROUNDS_CYCLE = Saying("yoke.rounds_cycle", **SPAN, cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
 ROUNDS_STEPS = Saying("yoke.rounds_steps", **SPAN, steps=SENTENCES, times=COUNT, stitches=COUNT)
 ROUNDS_PLAIN = Saying("yoke.rounds_plain", **SPAN)
+ROUNDS_LISTED = Saying("yoke.rounds_listed", rounds=COUNTS, **_EDGES)
+ROUNDS_OTHER = Saying("yoke.rounds_other", last=COUNT, stitches=COUNT)
 STEP = Saying("step.increase", rounds=COUNT, **_EDGES)
+
+MOST_PHASES = 6
+"""A schedule of more phases than this is clearer as a list of its increase rounds (a judgement, no source)."""
 
 
 def explained(line_stitches: int, *, doubled: bool) -> Iterator[Sentence]:
@@ -70,6 +76,9 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
 
     phases: of which one may repeat rounds of several kinds. neck: stitches before the first round.
     """
+    if len(phases) > MOST_PHASES:
+        yield from _listed(phases, neck)
+        return
     stitches = neck
     for phase in phases:
         span = {"first": phase.from_row, "last": phase.to_row}
@@ -87,14 +96,28 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
             yield ROUNDS_INCREASE(**span, every=phase.every[0], **steps[0][1], **done)
 
 
-def _increase(line: Line[Increases], edges: dict[str, object], stitches: tuple[int | None, ...]) -> Sentence:
+def _listed(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]:
+    """Every increase round by its number, one kind after another."""
+    by_kind: dict[Increases, list[int]] = {}
+    for phase in phases:
+        number = phase.from_row - 1
+        for interval, kind in phase.cycle * phase.times:
+            number += interval
+            by_kind.setdefault(kind, []).append(number)
+    for kind, rounds in by_kind.items():
+        yield ROUNDS_LISTED(rounds=tuple(rounds), **_edges(kind))
+    gained = sum(_edges(kind)["more"] * len(rounds) for kind, rounds in by_kind.items())
+    yield ROUNDS_OTHER(last=phases[-1].to_row, stitches=neck + gained)
+
+
+def _increase(line: Line[Increases], edges: dict[str, Any], stitches: tuple[int | None, ...]) -> Sentence:
     every = tuple(interval for interval, _ in line.cycle)
     if len(every) > 1:
         return CYCLE(cycle=every, times=line.amounts, **edges, stitches=stitches)
     return INCREASE(every=every[0], times=line.amounts, **edges, stitches=stitches)
 
 
-def _edges(increases: Increases) -> dict[str, object]:
+def _edges(increases: Increases) -> dict[str, Any]:
     """What an increase round does, as values of a sentence."""
     back, front, sleeve = increases
     by_edge = (("back", back), ("front", front), ("sleeve", sleeve))

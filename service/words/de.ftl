@@ -149,6 +149,9 @@ yoke =
         { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
     .rounds_steps = { span.rounds }: work these steps { times.all }: { $steps }. There are now { $stitches } stitches on
         the needles.
+    .rounds_listed = In Runde { $rounds } zunehmen: { increases.where }, in jeder dieser Runden { $more } mehr.
+    .rounds_other = In allen anderen Runden nicht zunehmen. Nach Runde { $last } sind { $stitches } Maschen auf den
+        Nadeln.
     .rounds_plain = { span.rounds }: work without increases.
     .depth = The yoke has { $rounds } rounds. It measures { $depth_cm } cm ({ $depth_inch } in) from the cast-on edge, short
         rows not counted.
@@ -306,6 +309,13 @@ finishing =
 ## Titles of parts and rows
 
 ## Warnings, reasons and causes
+
+warning =
+    .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
+        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, stehen sie
+        nebeneinander.
+    .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
+        brauchen weniger.
 
 ## Shaping plans
 

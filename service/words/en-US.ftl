@@ -149,6 +149,12 @@ yoke =
         { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
     .rounds_steps = { span.rounds }: work these steps { times.all }: { $steps }. There are now { $stitches } stitches on
         the needles.
+    .rounds_listed = In { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } { $rounds } increase { increases.where }, { $more } more in each of these rounds.
+    .rounds_other = Work all other rounds without increases. After round { $last } there are { $stitches } stitches on the
+        needles.
     .rounds_plain = { span.rounds }: work without increases.
     .depth = The yoke has { $rounds } rounds. It measures { $depth_cm } cm ({ $depth_inch } in) from the cast-on edge, short
         rows not counted.
@@ -306,6 +312,11 @@ finishing =
 ## Titles of parts and rows
 
 ## Warnings, reasons and causes
+
+warning =
+    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
+        close as possible first, instead of evenly, lets them stand side by side.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take fewer.
 
 ## Shaping plans
 
