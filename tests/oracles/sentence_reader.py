@@ -24,8 +24,12 @@ GROUPED = {"once": "edges", "twice": "edges", "parts": "section"}
 NESTED = {"steps": ("step", "across"), "rib": ("ribbing",)}
 """Variables that are sentences of a group, or several of them."""
 
-LISTS = frozenset(("cycle",))
-"""Variables that are lists of whole numbers."""
+LISTS = frozenset(
+    ("yoke.cycle", "yoke.rounds_cycle", "body.decrease_cycle", "body.increase_cycle", "sleeve.decrease_cycle")
+    + ("yoke.rounds_listed",)
+)
+"""Messages of which a variable is a list of whole numbers: the first of these that they have."""
+LISTED = ("cycle", "rounds")
 
 ONLY = "sizes.only"
 """Round a sentence that is for some sizes."""
@@ -131,13 +135,13 @@ class Reader:
         return [None if figure == self.missing else figure for figure in found]
 
     @staticmethod
-    def is_run(name: str) -> bool:
-        """Whether a variable is a run of numbers."""
-        return name not in GROUPED and name not in NESTED and name not in LISTS
+    def is_run(id: str, name: str) -> bool:
+        """Whether a variable of a message is a run of numbers."""
+        return name not in GROUPED and name not in NESTED and not (id in LISTS and name in LISTED)
 
     def listed(self, name: str, printed: str) -> tuple[str, ...]:
         """The members of a list: the names of words, or numbers."""
-        if name in LISTS:
+        if name not in GROUPED:
             return tuple(re.findall(COUNT, printed))
         words = self.words[GROUPED[name]]
         return tuple(words[word] for word in re.findall(_any_of(words), printed))
@@ -167,19 +171,19 @@ class Reader:
                 if name in seen:
                     return f"(?P={name})"
                 seen.add(name)
-                return f"(?P<{name}>{self._kind(name)})"
+                return f"(?P<{name}>{self._kind(id, name)})"
 
             # what is no variable stands between marks of them as it is
             pattern = re.sub(r"\x00(\w+)\x00", group, _escaped(written))
             yield _Form(id, chosen, others, re.compile(pattern), written.partition("\x00")[0])
 
-    def _kind(self, name: str) -> str:
+    def _kind(self, id: str, name: str) -> str:
         if name in NESTED or name in ("sizes", "sentence"):
             return r".+?"
         if name in GROUPED:
             word = _any_of(self.words[GROUPED[name]])
             return rf"(?:{word})(?:{AND}(?:{word}))*"
-        if name in LISTS:
+        if not self.is_run(id, name):
             return rf"{COUNT}(?:{AND}{COUNT})*"
         return self._length if name.endswith(("_cm", "_inch")) else self._count
 
@@ -242,9 +246,12 @@ class Reader:
     def _agrees(self, name: str, key: str, form: _Form, printed: Mapping[str, str]) -> bool:
         """Whether a variant is the one for the number that is printed."""
         of = name.removesuffix("_number")
-        if of == name or of not in printed or of in GROUPED or of in NESTED or of in LISTS:
+        if of == name or of not in printed or of in GROUPED or of in NESTED:
             return True
-        known = {figure for figure in self.figures(printed[of]) if figure is not None}
+        if self.is_run(form.id, of):
+            known = {figure for figure in self.figures(printed[of]) if figure is not None}
+        else:
+            known = {str(len(self.listed(of, printed[of])))}
         number = known.pop() if len(known) == 1 else "2"
         fitting = [each for each in (key, *form.others[name]) if each == number]
         fitting += [each for each in (key, *form.others[name]) if each == "one" and number == "1"]

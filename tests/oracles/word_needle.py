@@ -43,7 +43,7 @@ class Said:
         """What a reading says to the size at a place among so many."""
         own: dict[str, str | None] = {}
         for name, printed in reading.printed.items():
-            if reader.is_run(name):
+            if reader.is_run(reading.id, name):
                 run = reader.figures(printed)
                 demand(len(run) in (1, sizes), f"{printed} for {sizes} sizes")
                 own[name] = run[place if len(run) > 1 else 0]
@@ -151,6 +151,8 @@ class Piece:
     neck: dict[str, int] = field(default_factory=dict)
     """The sections at the neck, with all that is cast on later."""
     increases: list[dict[str, int]] = field(default_factory=list)
+    listed: dict[int, dict[str, int]] = field(default_factory=dict)
+    """Increase rounds by number that are still to come."""
     split: dict[str, int] = field(default_factory=dict)
     """The sections after the yoke's last round."""
     # below it

@@ -134,6 +134,25 @@ def plain_to(piece: Piece, said: Said) -> None:
     _ends(piece, said)
 
 
+@says("yoke.rounds_listed")
+def list_rounds(piece: Piece, said: Said) -> None:
+    """Increase rounds by their numbers."""
+    increases = increases_of(said)
+    expect(_more(increases), said.count("more"), "stitches more in each round")
+    for number in map(int, said.listed("rounds")):
+        demand(number > piece.rounds and number not in piece.listed, f"round {number} is listed twice")
+        piece.listed[number] = increases
+
+
+@says("yoke.rounds_other")
+def work_listed(piece: Piece, said: Said) -> None:
+    """All rounds to the last, those that were listed with their increases."""
+    for number in range(piece.rounds + 1, said.count("last") + 1):
+        work_round(piece, piece.listed.pop(number, None))
+    expect(piece.listed, {}, "rounds that are listed beyond the last")
+    _ends(piece, said)
+
+
 @says("yoke.depth")
 def depth(piece: Piece, said: Said) -> None:
     """The yoke is done."""

@@ -1,0 +1,121 @@
+"""Whether a sentence's text says what its values do: every number, word and part of it, by name."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+from unicodedata import normalize
+
+from tests.oracles.sentence_reader import GROUPED, NESTED, Reader, Reading
+
+Json = Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class Steps:
+    """To what lengths are rounded in print."""
+
+    cm: Fraction = Fraction(1, 2)
+    inch: Fraction = Fraction(1, 4)
+
+
+def disagreements(reader: Reader, sentence: Json, labels: Sequence[str], steps: Steps) -> Iterator[str]:
+    """What a sentence's text and values don't agree on.
+
+    labels: of all sizes of its runs.
+    """
+    only, rest = reader.for_sizes(sentence["text"], labels)
+    named = sentence.get("sizes")
+    if list(only or ()) != list(named or ()):
+        yield f"sizes {named}, in the text {only}"
+    readings = [reading for reading in reader.read(rest) if reading.id == sentence["id"]]
+    if len(readings) != 1:
+        yield f"{len(readings)} readings as {sentence['id']}"
+        return
+    places = [labels.index(label) for label in named] if named else list(range(len(labels)))
+    yield from _compared(reader, readings[0], sentence["values"], places, steps)
+
+
+def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[int], steps: Steps) -> Iterator[str]:
+    for name, printed in reading.printed.items():
+        if name not in values:
+            yield f"{name} is not among the values"
+        elif name in NESTED:
+            told = values[name] if isinstance(values[name], list) else [values[name]]
+            parts = reading.nested[name]
+            if [each.id for each in parts] != [each["id"] for each in told]:
+                yield f"{name}: {[each.id for each in parts]} printed, {[each['id'] for each in told]} told"
+                continue
+            for part, value in zip(parts, told, strict=True):
+                yield from _compared(reader, part, value["values"], places, steps)
+        elif name in GROUPED or not reader.is_run(reading.id, name):
+            said = [*reader.listed(name, printed)]
+            if said != [*map(str, values[name])]:
+                yield f"{name}: {said} printed, {values[name]} told"
+        elif not _is_run_of(reader.figures(printed), _at(values[name], places), _step(name, steps)):
+            yield f"{name}: {printed} printed, {values[name]} told"
+    yield from _chosen(reading, values, places)
+    hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
+    for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
+        # seam stitches that no size has are not told
+        if not (name == "seam" and reading.chosen.get("seams") == "none"):
+            yield f"{name} is {values[name]}, and no text says so"
+
+
+def _chosen(reading: Reading, values: Json, places: Sequence[int]) -> Iterator[str]:
+    """The variants that the values would not have chosen."""
+    for name, key in reading.chosen.items():
+        of = name.removesuffix("_number")
+        if of not in values:
+            yield f"{of} chose {key} and is not among the values"
+        elif of == name:
+            if isinstance(values[of], str) and values[of] != key and key not in ("other",):
+                yield f"{of} is {values[of]}, and {key} chosen"
+        elif of not in reading.printed:
+            known = set(_at(values[of], places)) - {None}
+            number = known.pop() if len(known) == 1 else 2
+            if key != "other" and {"one": 1}.get(key, key) not in (number, str(number)):
+                yield f"{of} is {values[of]}, and {key} chosen"
+
+
+def _at(value: Any, places: Sequence[int]) -> list[Any]:
+    if not isinstance(value, list):
+        return [value]
+    return [value[place] for place in places] if len(value) > 1 else value
+
+
+def _is_run_of(figures: Sequence[str | None], values: Sequence[Any], step: Fraction | None) -> bool:
+    """Whether a run has the figures of values: once where all agree, else each its own."""
+    if len(figures) not in (1, len(values)) or (len(figures) == 1 and len({value is None for value in values}) > 1):
+        return False
+    if len(figures) == 1 and step is None and len(set(values)) > 1:
+        return False
+    printed = [figures[place if len(figures) > 1 else 0] for place in range(len(values))]
+    return all(_same(figure, value, step) for figure, value in zip(printed, values, strict=True))
+
+
+def _same(figure: str | None, value: Any, step: Fraction | None) -> bool:
+    if figure is None or value is None:
+        return figure is None and value is None
+    if step is None:
+        return figure == str(value)
+    # half a step, and what the value's last place may hide
+    return abs(number(figure) - Fraction(str(value))) <= step / 2 + Fraction(5, 1000)
+
+
+def number(figure: str) -> Fraction:
+    """A printed number: a decimal, or a whole with a fraction.
+
+    >>> number("15 3/4"), number("8,5"), number("2½")
+    (Fraction(63, 4), Fraction(17, 2), Fraction(5, 2))
+    """
+    spaced = re.sub(r"(?<=[0-9])(?=[½¼¾⅛⅜⅝⅞⁰¹²³⁴-⁹])", " ", figure)
+    plain = normalize("NFKC", spaced).replace("\u2044", "/").replace(",", ".")
+    return sum((Fraction(part) for part in plain.split()), Fraction(0))
+
+
+def _step(name: str, steps: Steps) -> Fraction | None:
+    return steps.cm if name.endswith("_cm") else steps.inch if name.endswith("_inch") else None
