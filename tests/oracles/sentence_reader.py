@@ -70,8 +70,8 @@ class _Form:
     others: Mapping[str, tuple[str, ...]]
     """By what a number chose: the variants that it passed over."""
     pattern: re.Pattern[str]
-    start: str
-    """The text before its first variable."""
+    written: str
+    """The text, its variables between null characters."""
 
 
 class Reader:
@@ -97,8 +97,8 @@ class Reader:
         self._forms: dict[str, list[_Form]] = defaultdict(list)
         for id in self.ids:
             for form in self._made(id):
-                # a first word that the number in it does not change
-                self._forms[form.start.partition(" ")[0] if " " in form.start else ""].append(form)
+                start = form.written.partition("\x00")[0]
+                self._forms[start.partition(" ")[0] if " " in start or start == form.written else ""].append(form)
         self._parts = {
             group: [form for id in self.messages if id.startswith(f"{group}.") for form in self._made(id)]
             for groups in NESTED.values()
@@ -156,6 +156,23 @@ class Reader:
                 if before != tokens:
                     yield id, before, tokens
 
+    def examples(self) -> Iterator[tuple[str, str]]:
+        """A text of every message with every choice of its variants, and its id."""
+        for id in self.ids:
+            for form in self._made(id):
+                yield re.sub(r"\x00(\w+)\x00", lambda found, form=form: self._example(form, found[1]), form.written), id
+
+    def _example(self, form: _Form, name: str) -> str:
+        if name in NESTED:
+            inner = next(part for group in NESTED[name] for part in self._parts[group])
+            return re.sub(r"\x00(\w+)\x00", lambda found: self._example(inner, found[1]), inner.written)
+        if name in GROUPED:
+            return next(iter(self.words[GROUPED[name]]))
+        key = form.chosen.get(f"{name}_number", "other")
+        if not self.is_run(form.id, name):
+            return "3" if key == "one" else "3, 5"
+        return key if key.isdigit() else "1" if key == "one" else "7"
+
     # how messages become regular expressions
 
     def _plain(self, id: str) -> str:
@@ -175,7 +192,7 @@ class Reader:
 
             # what is no variable stands between marks of them as it is
             pattern = re.sub(r"\x00(\w+)\x00", group, _escaped(written))
-            yield _Form(id, chosen, others, re.compile(pattern), written.partition("\x00")[0])
+            yield _Form(id, chosen, others, re.compile(pattern), written)
 
     def _kind(self, id: str, name: str) -> str:
         if name in NESTED or name in ("sizes", "sentence"):

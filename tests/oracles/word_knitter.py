@@ -11,7 +11,7 @@ from typing import Any
 
 from tests.oracles import word_neck, word_tubes, word_yoke
 from tests.oracles.sentence_reader import Reader, Reading
-from tests.oracles.word_needle import STEPS, Piece, Said, WordsError, demand, expect
+from tests.oracles.word_needle import STEPS, Piece, Said, WordsError, demand
 
 Parts = Sequence[tuple[str, Sequence[str]]]
 """The parts of a pattern, each with its sentences."""
@@ -34,7 +34,8 @@ MEASURED = {
 }
 """Sentences with a length of the table's finished measurements: its name there, and the table's."""
 
-_MEANING: tuple[Any, ...] = (word_neck, word_tubes, word_yoke)
+_LEARNT = (word_neck, word_tubes, word_yoke)
+"""The modules that put what they know into `STEPS`."""
 
 
 def knit(parts: Parts, labels: Sequence[str], label: str, reader: Reader) -> tuple[Piece, list[Said]]:
@@ -58,7 +59,8 @@ def knit(parts: Parts, labels: Sequence[str], label: str, reader: Reader) -> tup
             if step:
                 try:
                     step(piece, said)
-                except WordsError as error:
+                except (AssertionError, LookupError, ValueError) as error:
+                    # what is missing on the needles is as wrong as what doesn't fit there
                     raise WordsError(f"{said.id}: {error}. {text!r}") from error
             piece.done[said.id] += 1
     _look_at_the_end(piece)
@@ -94,6 +96,7 @@ def understood(text: str, part: str, reader: Reader) -> Reading:
 
 
 def _look_at_the_end(piece: Piece) -> None:
+    demand(bool(piece.split), "the yoke is never divided")
     for part in ("body", "sleeve", "band"):
         demand(part in piece.tubes and piece.tubes[part].done, f"the {part} is never bound off")
     demand(bool(piece.done["sleeve.second"]), "there is one sleeve")
@@ -163,5 +166,3 @@ def against_runs(
             if found != printed(item):
                 yield f"{said.id}: {found} said, {printed(item)} in the table"
 
-
-__all__ = ["Piece", "WordsError", "against_runs", "against_table", "counts", "expect", "hear", "knit", "understood"]

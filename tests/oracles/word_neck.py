@@ -94,6 +94,7 @@ def lay_out(piece: Piece) -> None:
     piece.neck["front"] += piece.drop_centre + 2 * piece.drop_edges
     expect(piece.neck["first_sleeve"], piece.neck["second_sleeve"], "sleeves at the neck")
     piece.neck["sleeve"] = piece.neck["first_sleeve"]
+    _look_at_the_turns(piece, piece.line)
 
 
 def _close(needle: list[Stretch | str]) -> None:
@@ -195,6 +196,15 @@ def _look_at_the_raise(piece: Piece) -> None:
     left = [piece.raised[stitch] for stitch in range(first - 1, behind - 1, -1)]
     for steps in (right, left):
         demand(steps == sorted(steps, reverse=True), "the raise does not fall towards the front")
+
+
+def _look_at_the_turns(piece: Piece, line: int) -> None:
+    """Of each two turns one lies as far beyond the back as the other."""
+    first, last = piece.forward("4") - piece.cast_on + line, piece.forward("1")
+    beyond = [there - last if side == "right" else first - there for side, there in piece.turns]
+    for number, (one, other) in enumerate(zip(beyond[::2], beyond[1::2], strict=True)):
+        expect(one, other, f"stitches beyond the back where rows {2 * number + 1} and {2 * number + 2} turn")
+    demand(all(each >= line for each in beyond), "short rows turn before the raglan lines of the back end")
 
 
 # a front that is cast on in part
