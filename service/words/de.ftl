@@ -4,110 +4,119 @@
 
 sizes =
     .only = { $sizes_number ->
-        [one] Size
-       *[other] Sizes
+        [one] Größe
+       *[other] Größen
     } { $sizes }: { $sentence }
     .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
 
 span =
-    .rounds = { $last ->
-       *[other] Rounds { $first } to { $last }
-    }
+    .rounds = Runden { $first } bis { $last }
 
 edges =
-    .back = back
-    .front = front
-    .sleeve = sleeves
+    .back = des Rückenteils
+    .front = des Vorderteils
+    .sleeve = der Ärmel
 
 section =
-    .back = back
-    .front = front
-    .first_sleeve = first sleeve
-    .second_sleeve = second sleeve
-    .line = raglan line
+    .back = Rückenteil
+    .front = Vorderteil
+    .first_sleeve = erster Ärmel
+    .second_sleeve = zweiter Ärmel
+    .line = Raglanlinie
 
 times =
-    .all = { $times } { $times_number ->
-        [one] time
-       *[other] times
+    .all = { $times_number ->
+        [one] einmal
+       *[other] insgesamt { $times }-mal
     }
 
 ribbing =
-    .knit_purl = k{ $knit }, p{ $purl } rib
-    .any = rib
+    .knit_purl = Rippenmuster { $knit } rechts, { $purl } links
+    .any = Rippenmuster
 
 ## Front matter
 
 ## Neck
 
 neck =
-    .cast_on_joined = Cast on { $stitches } stitches and join in the round, right side outside, taking care not to
-        twist them. Place a marker for the start of the round.
-    .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the center front.
+    .cast_on_joined = { $stitches } Maschen anschlagen und zur Runde schließen, die Vorderseite außen, dabei die Maschen
+        nicht verdrehen. Einen Maschenmarkierer für den Rundenbeginn einhängen.
+    .cast_on_flat = { $stitches } Maschen anschlagen. Noch nicht zur Runde schließen: Die beiden Enden liegen in der
+        vorderen Mitte.
     .place_markers = { $way ->
-        [flat] With the right side facing, place markers, counting from the end where a right-side row begins:
-       *[joined] Place four more markers, counting from the start of the round:
+        [flat] Auf der Vorderseite der Arbeit Maschenmarkierer einhängen; dabei vom Anfang einer Hinreihe an zählen und
+            dann von Maschenmarkierer zu Maschenmarkierer:
+       *[joined] Vier weitere Maschenmarkierer einhängen; dabei vom Rundenbeginn an zählen und dann von
+            Maschenmarkierer zu Maschenmarkierer:
     }
-    .marker = Count { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } ({ $parts }) and place marker { $marker }.
-    .marker_here = Place marker { $marker } there as well.
-    .start_marker = Count { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } ({ $parts }) and place the marker for the start of the round.
-    .start_here = Place the marker for the start of the round there as well.
-    .rest = The other { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } ({ $parts }) lead to the { $way ->
-        [flat] other end.
-       *[joined] start of the round.
+    .marker = { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } ({ $parts }) abzählen und Maschenmarkierer { $marker } einhängen.
+    .marker_here = Maschenmarkierer { $marker } an derselben Stelle einhängen.
+    .start_marker = { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } ({ $parts }) abzählen und den Maschenmarkierer für den Rundenbeginn einhängen.
+    .start_here = Den Maschenmarkierer für den Rundenbeginn an derselben Stelle einhängen.
+    .rest = Bis { $way ->
+        [flat] zum anderen Ende
+       *[joined] zum Rundenbeginn
+    } { $stitches_number ->
+        [one] bleibt { $stitches } Masche
+       *[other] bleiben { $stitches } Maschen
+    } ({ $parts }).
+    .short_rows = Das Rückenteil am Hals mit { $rows } verkürzten Reihen ohne Zunahmen erhöhen. { $begin ->
+        [right] Reihe 1 ist eine Hinreihe und beginnt in der vorderen Mitte.
+        [wrong] Reihe 1 ist eine Rückreihe und beginnt in der vorderen Mitte.
+       *[start] Reihe 1 ist eine Hinreihe und beginnt am Rundenbeginn; die Reihen gehen über ihn hin und her.
     }
-    .short_rows = Raise the back of the neck with { $rows } short rows, without increases. { $begin ->
-        [right] Row 1 begins at the center front with the right side facing.
-        [wrong] Row 1 begins at the center front with the wrong side facing.
-       *[start] Row 1 begins at the start of the round with the right side facing, and the rows go back and forth across
-            it.
-    }
-    .short_row_method = Turn in the way you know best, and when you come to a turn in a later row, close its gap. Stitches
-        past a marker are counted from the marker in the direction you are working.
-    .turn = Row { $row } ({ $side ->
-        [wrong] wrong side
-       *[right] right side
-    }): work to { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } past marker { $marker }, turn.
+    .short_row_method = In einer vertrauten Technik für verkürzte Reihen wenden und die Lücke an jeder Wendestelle
+        schließen, sobald eine spätere Reihe oder Runde sie erreicht. Maschen nach einem Maschenmarkierer werden von ihm
+        aus in Strickrichtung gezählt.
+    .turn = Reihe { $row } ({ $side ->
+        [wrong] Rückreihe
+       *[right] Hinreihe
+    }): Bis { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } nach Maschenmarkierer { $marker } stricken, wenden.
     .last_row = { $kind ->
-        [flat] Last row (right side): work to the end of the row. Join in the round at the center front, right side
-            outside, and work on to the start of the round. The last row and these stitches are worked without
-            increases and are no round of the yoke.
-        [right] Last row (right side): work to the end of the row without increases. It is no round of the yoke.
-        [wrong] Last row (wrong side): work to the end of the row without increases. It is no round of the yoke.
-       *[joined] Last row (right side): work to the start of the round. In the next round, which is round 1 of the yoke,
-            close the last gap at each side.
+        [flat] Letzte Reihe (Hinreihe): Bis zum Ende der Reihe stricken. In der vorderen Mitte zur Runde schließen, die
+            Vorderseite außen, und bis zum Rundenbeginn weiterstricken. Die letzte Reihe und diese Maschen werden ohne
+            Zunahmen gestrickt und zählen nicht als Runde der Passe.
+        [right] Letzte Reihe (Hinreihe): Ohne Zunahmen bis zum Ende der Reihe stricken. Sie zählt nicht als Runde der
+            Passe.
+        [wrong] Letzte Reihe (Rückreihe): Ohne Zunahmen bis zum Ende der Reihe stricken. Sie zählt nicht als Runde der
+            Passe.
+       *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In der nächsten Runde, das ist Runde 1 der
+            Passe, auf jeder Seite die letzte Lücke schließen.
     }
-    .raised = The short rows make the back { $height_cm } cm ({ $height_inch } in) higher than the front.
-    .drop = Work the first { $rows } rounds of the yoke, with its increases, back and forth as rows; { $side ->
-        [wrong] row 1 is a wrong-side row.
-        [right] row 1 is a right-side row.
-       *[last] the last of them is a right-side row.
+    .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { $height_cm } cm höher als vorn.
+    .drop = Die { $rows_number ->
+        [one] erste Runde
+       *[other] ersten { $rows } Runden
+    } der Passe mit ihren Zunahmen in Reihen hin und her stricken; { $side ->
+        [wrong] Reihe 1 ist eine Rückreihe.
+        [right] Reihe 1 ist eine Hinreihe.
+       *[last] die letzte davon ist eine Hinreihe.
     }
-    .drop_edges = In each of the last { $times } right-side rows among them increase 1 stitch more after the first stitch
-        of the row, left-leaning, and 1 before the last, right-leaning.
-    .drop_join = At the end of the last of these rows cast on { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } for the center front and join in the round, right side outside. Work on to the start of the round without
-        increases, and go on with round { $round }.
-    .sections = You have { $stitches } stitches: { $back } for the back, { $front } for the front, { $sleeve } for each
-        sleeve{ $line_number ->
+    .drop_edges = In { $times_number ->
+        [one] der letzten Hinreihe
+       *[other] jeder der letzten { $times } Hinreihen
+    } davon 2 weitere Maschen zunehmen: 1 nach der ersten Masche der Reihe (linksgeneigt) und 1 vor ihrer letzten Masche
+        (rechtsgeneigt).
+    .drop_join = Am Ende der letzten dieser Reihen { $stitches_number ->
+        [0] zur Runde schließen,
+        [one] { $stitches } Masche für die vordere Mitte neu anschlagen und zur Runde schließen,
+       *[other] { $stitches } Maschen für die vordere Mitte neu anschlagen und zur Runde schließen,
+    } die Vorderseite außen. Ohne Zunahmen bis zum Rundenbeginn weiterstricken und mit Runde { $round } fortfahren.
+    .sections = Es sind nun { $stitches } Maschen auf den Nadeln: { $back } für das Rückenteil, { $front } für das
+        Vorderteil, { $sleeve } für jeden Ärmel{ $line_number ->
             [0] .
-           *[other] , { $line } for each raglan line.
+           *[other] , { $line } für jede Raglanlinie.
         }
-    .edge = The edge of the neck measures { $edge_cm } cm ({ $edge_inch } in) around, not stretched.
+    .edge = Die Ausschnittkante misst ungedehnt rundherum { $edge_cm } cm.
 
 ## Chart
 
@@ -115,196 +124,246 @@ neck =
 
 increases =
     .where = { $kind ->
-        [twice] 2 stitches at each edge of { $twice }
-        [both] 2 stitches at each edge of { $twice } and 1 at each edge of { $once }
-       *[once] 1 stitch at each edge of { $once }
+        [twice] je 2 Maschen an jeder Kante { $twice }
+        [both] je 2 Maschen an jeder Kante { $twice } und je 1 Masche an jeder Kante { $once }
+       *[once] je 1 Masche an jeder Kante { $once }
     }
+    .rounds = { $every_number ->
+        [1] { $times_number ->
+            [one] Eine Zunahmerunde stricken.
+           *[other] { $times } Zunahmerunden direkt nacheinander stricken.
+        }
+       *[other] { $times_number ->
+            [one] { $every } Runden stricken, die letzte davon als Zunahmerunde.
+           *[other] Jeweils die letzte von { $every } Runden als Zunahmerunde stricken, insgesamt { $times }-mal.
+        }
+    }
+    .cycle = Im Wechsel { $cycle } Runden stricken, jeweils die letzte davon als Zunahmerunde; diese ganze Folge
+        { times.all } stricken.
+    .each = In { $times_number ->
+        [one] dieser Zunahmerunde
+       *[other] jeder dieser Zunahmerunden
+    } { increases.where } zunehmen, zusammen { $more } Maschen. Es sind nun { $stitches } Maschen auf den Nadeln.
 
 yoke =
-    .lines = The { $line } { $line_number ->
-        [one] stitch that follows
-       *[other] stitches that follow
-    } each of the markers 1 to 4 are a raglan line. Back, sleeves and front each begin after a raglan line and end
-        before a marker: these are their edges. Slip the markers as you come to them.
-    .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves and front each begin after a marker and end before
-        the next: these are their edges. Slip the markers as you come to them.
-    .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning ones where a section begins,
-        right-leaning ones where it ends, each with none of the raglan stitches.
-    .doubled = Where there are 2 at one edge, work 1 stitch between them.
-    .increase = { $every_number ->
-        [1] Work an increase round { times.all }, one right after the other
-       *[other] Work an increase round every { $every } rounds, { times.all }
-    }: { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
-    .cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over: { increases.where },
-        { $more } more in each round. There are now { $stitches } stitches on the needles.
-    .plain = Work { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } without increases.
-    .rounds_increase = { span.rounds }: { $every_number ->
-        [1] work an increase round { times.all }, one right after the other
-       *[other] work an increase round every { $every } rounds, { times.all }
-    }: { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
-    .rounds_cycle = { span.rounds }: work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over:
-        { increases.where }, { $more } more in each round. There are now { $stitches } stitches on the needles.
-    .rounds_steps = { span.rounds }: work these steps { times.all }: { $steps }. There are now { $stitches } stitches on
-        the needles.
-    .rounds_listed = In Runde { $rounds } zunehmen: { increases.where }, in jeder dieser Runden { $more } mehr.
-    .rounds_other = In allen anderen Runden nicht zunehmen. Nach Runde { $last } sind { $stitches } Maschen auf den
+    .lines = { $line_number ->
+        [one] Die Masche nach jedem der Maschenmarkierer 1 bis 4 ist eine Raglanlinie.
+       *[other] Die { $line } Maschen nach jedem der Maschenmarkierer 1 bis 4 sind eine Raglanlinie.
+    } Rückenteil, Ärmel und Vorderteil beginnen jeweils nach einer Raglanlinie und enden vor einem Maschenmarkierer: Das
+        sind ihre Kanten. Die Maschenmarkierer jeweils abheben.
+    .no_lines = Die Raglanlinien verlaufen an den Maschenmarkierern 1 bis 4. Rückenteil, Ärmel und Vorderteil beginnen
+        jeweils nach einem Maschenmarkierer und enden vor dem nächsten: Das sind ihre Kanten. Die Maschenmarkierer
+        jeweils abheben.
+    .leaning = Die Zunahmen nach Belieben aus der Masche der Vorrunde oder aus dem Querfaden arbeiten: linksgeneigt am
+        Anfang eines Abschnitts, rechtsgeneigt an seinem Ende. Für eine Zunahme aus der Vorrunde
+        die erste oder letzte Masche des Abschnitts nehmen, nie eine Raglanmasche.
+    .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen
+        1 Masche stricken.
+    .increase = { increases.rounds } { increases.each }
+    .cycle = { increases.cycle } { increases.each }
+    .plain = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zunahmen stricken.
+    .rounds_increase = { span.rounds }: { increases.rounds } { increases.each }
+    .rounds_cycle = { span.rounds }: { increases.cycle } { increases.each }
+    .rounds_steps = { span.rounds }: Diese Schritte { times.all } arbeiten: { $steps }. Es sind nun { $stitches }
+        Maschen auf den Nadeln.
+    .rounds_listed = In { $rounds_number ->
+        [one] Runde
+       *[other] den Runden
+    } { $rounds } { increases.where } zunehmen, in jeder dieser Runden zusammen { $more } Maschen.
+    .rounds_other = Alle anderen Runden ohne Zunahmen stricken. Nach Runde { $last } sind { $stitches } Maschen auf den
         Nadeln.
-    .rounds_plain = { span.rounds }: work without increases.
-    .depth = The yoke has { $rounds } rounds. It measures { $depth_cm } cm ({ $depth_inch } in) from the cast-on edge, short
-        rows not counted.
+    .rounds_plain = { span.rounds }: Ohne Zunahmen stricken.
+    .depth = Die Passe hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }. Sie misst ab der Anschlagkante { $depth_cm } cm, verkürzte Reihen nicht mitgerechnet.
 
 step =
     .increase = { $rounds_number ->
-        [0] in the next round increase { increases.where }
-        [one] work 1 round without increases, then increase { increases.where }
-       *[other] work { $rounds } rounds without increases, then increase { increases.where }
+        [0] (in der nächsten Runde { increases.where } zunehmen)
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen)
+       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen)
     }
 
 ## Split
 
 split =
-    .begin = Divide the { $stitches } stitches in the next round, which is round 1 of the body:
-    .first_sleeve = Work to marker 1{ $past_number ->
+    .begin = In der nächsten Runde, das ist Runde 1 des Rumpfes, die { $stitches } Maschen aufteilen:
+    .first_sleeve = Bis Maschenmarkierer 1 { $past_number ->
         [0] { "" }
-        [one] {" "}and 1 stitch past it
-       *[other] {" "}and { $past } stitches past it
-    }. Place the next { $held } stitches on hold on waste yarn for the first sleeve, and cast on { $underarm }
-        { $underarm_number ->
-            [one] stitch
-           *[other] stitches
-        } for its underarm.
-    .front = Work the next { $stitches } stitches for the front.
-    .second_sleeve = Place the next { $held } stitches on hold on waste yarn for the second sleeve, and cast on { $underarm }
-        { $underarm_number ->
-            [one] stitch
-           *[other] stitches
-        } for its underarm.
-    .start_back = Join in the round and work on to the start of the round at the center back. The rounds of the body start
-        there, too.
-    .start_underarm = Join in the round. Place a marker for the start of the round after the first { $before } stitches of
-        the second underarm{ $seams ->
-            [none] { "" }
-           *[all] , which is after its { $seam } seam stitches
-        }: round 1 ends there, and every later round of the body starts and ends there.
-    .body = The body has { $stitches } stitches. The other markers are no longer needed.
-    .front_extra = From underarm to underarm the front has { $stitches } stitches more than the back.
-    .seam = The middle { $seam } { $seam_number ->
-        [one] stitch
-       *[other] stitches
-    } of each underarm are seam stitches; shaping is worked on either side of them.
+        [one] und 1 Masche darüber hinaus{" "}
+       *[other] und { $past } Maschen darüber hinaus{" "}
+    }stricken. Die nächsten { $held } Maschen für den ersten Ärmel auf einem Hilfsfaden stilllegen und für seine Achsel
+        { $underarm } { $underarm_number ->
+            [one] Masche
+           *[other] Maschen
+        } neu anschlagen.
+    .front = Die nächsten { $stitches } Maschen für das Vorderteil stricken.
+    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden stilllegen und für seine
+        Achsel { $underarm } { $underarm_number ->
+            [one] Masche
+           *[other] Maschen
+        } neu anschlagen.
+    .start_back = Zur Runde schließen und bis zum Rundenbeginn in der rückwärtigen Mitte weiterstricken. Dort beginnen
+        auch die Runden des Rumpfes.
+    .start_underarm = Zur Runde schließen. Einen Maschenmarkierer für den Rundenbeginn einhängen, und zwar
+        { shape.start } der zweiten Achsel{ shape.seams }: Dort endet Runde 1, und dort beginnt und endet jede weitere
+        Runde des Rumpfes.
+    .body = Der Rumpf hat { $stitches } Maschen. Die anderen Maschenmarkierer werden nicht mehr gebraucht.
+    .front_extra = Von Achsel zu Achsel hat das Vorderteil { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } mehr als das Rückenteil.
+    .seam = { $seam_number ->
+        [one] Die mittlere Masche jeder Achsel ist eine Nahtmasche; Zu- und Abnahmen liegen beiderseits davon.
+       *[other] Die mittleren { $seam } Maschen jeder Achsel sind Nahtmaschen; Zu- und Abnahmen liegen beiderseits
+            davon.
+    }
 
 ## Shaping of body and sleeves
 
 shape =
     .where = { $at ->
-        [seam] on either side of the seam stitches
-        [either] on either side of the seam stitches, or of the marker where your size has none
-       *[marker] on either side of the marker
+        [seam] beiderseits der Nahtmaschen
+        [either] beiderseits der Nahtmaschen oder, in Größen ohne Nahtmaschen, des Maschenmarkierers
+       *[marker] beiderseits des Maschenmarkierers
     }
+    .start = nach { $before_number ->
+        [one] der ersten Masche
+       *[other] den ersten { $before } Maschen
+    }
+    .seams = { $seams ->
+        [none] { "" }
+       *[all] , also nach { $seam_number ->
+            [one] ihrer Nahtmasche
+           *[other] ihren { $seam } Nahtmaschen
+        }
+    }
+    .decrease = { $every_number ->
+        [1] { $times_number ->
+            [one] Eine Abnahmerunde stricken ({ $change } Maschen weniger).
+           *[other] { $times } Abnahmerunden direkt nacheinander stricken (jeweils { $change } Maschen weniger).
+        }
+       *[other] { $times_number ->
+            [one] { $every } Runden stricken, die letzte davon als Abnahmerunde ({ $change } Maschen weniger).
+           *[other] Jeweils die letzte von { $every } Runden als Abnahmerunde stricken ({ $change } Maschen weniger),
+                insgesamt { $times }-mal.
+        }
+    }
+    .decrease_cycle = Im Wechsel { $cycle } Runden stricken, jeweils die letzte davon als Abnahmerunde ({ $change }
+        Maschen weniger); diese ganze Folge { times.all } stricken.
 
 body =
-    .side_markers = Place a marker at each side: after the first { $before } stitches of each underarm{ $seams ->
-        [none] { "" }
-       *[all] , which is after its { $seam } seam stitches
-    }. Where the round starts there, its marker is one of the two.
-    .decreases = A decrease round takes 4 stitches, 1 { shape.where } at each side: before it slip, slip, knit
-        (left-leaning), after it knit 2 together (right-leaning).
-    .increases = An increase round adds 4 stitches, 1 { shape.where } at each side: a right-leaning increase before it,
-        a left-leaning one after it.
-    .plain = Work { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } without shaping.
-    .decrease = { $every_number ->
-        [1] Work a decrease round { times.all }, one right after the other
-       *[other] Work a decrease round every { $every } rounds, { times.all }
-    }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
-    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
-        fewer in each. There are now { $stitches } stitches on the needles.
+    .side_markers = An jeder Seite einen Maschenmarkierer einhängen, und zwar { shape.start } jeder
+        Achsel{ shape.seams }. Wo an einer Seite die Runde beginnt, gilt ihr Maschenmarkierer als einer der beiden.
+    .decreases = In einer Abnahmerunde 4 Maschen abnehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
+        2 Maschen einzeln wie zum Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach
+        2 Maschen rechts zusammenstricken (rechtsgeneigt).
+    .increases = In einer Zunahmerunde 4 Maschen zunehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
+        rechtsgeneigt, danach linksgeneigt.
+    .plain = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zu- und Abnahmen stricken.
+    .decrease = { shape.decrease } Der Rumpf hat nun { $stitches } Maschen.
+    .decrease_cycle = { shape.decrease_cycle } Der Rumpf hat nun { $stitches } Maschen.
     .increase = { $every_number ->
-        [1] Work an increase round { times.all }, one right after the other
-       *[other] Work an increase round every { $every } rounds, { times.all }
-    }, { $change } more in each. There are now { $stitches } stitches on the needles.
-    .increase_cycle = Work increase rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
-        more in each. There are now { $stitches } stitches on the needles.
-    .darts = In round { $round } lengthen the front over the bust with { $rows } short rows, without increases or decreases:
-        work over the back to the first side marker, then back and forth over the front.
-    .dart_turns = Short rows { $row } (right side) and { $next } (wrong side): work to { $stitches } { $stitches_number ->
-        [one] stitch
-       *[other] stitches
-    } before the middle of the underarm ahead, turn. A stitch in the very middle of an underarm is not counted.
-    .darts_end = After the last short row work, with the right side facing, to the end of the round. Close the gaps at the
-        beginning of the front in the round after it.
-    .rounds = The body now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
-    .length = With its hem the body measures { $length_cm } cm ({ $length_inch } in) from the underarm.
+        [1] { $times_number ->
+            [one] Eine Zunahmerunde stricken ({ $change } Maschen mehr).
+           *[other] { $times } Zunahmerunden direkt nacheinander stricken (jeweils { $change } Maschen mehr).
+        }
+       *[other] { $times_number ->
+            [one] { $every } Runden stricken, die letzte davon als Zunahmerunde ({ $change } Maschen mehr).
+           *[other] Jeweils die letzte von { $every } Runden als Zunahmerunde stricken ({ $change } Maschen mehr),
+                insgesamt { $times }-mal.
+        }
+    } Der Rumpf hat nun { $stitches } Maschen.
+    .increase_cycle = Im Wechsel { $cycle } Runden stricken, jeweils die letzte davon als Zunahmerunde ({ $change }
+        Maschen mehr); diese ganze Folge { times.all } stricken. Der Rumpf hat nun { $stitches } Maschen.
+    .darts = In Runde { $round } das Vorderteil über der Brust mit { $rows } verkürzten Reihen ohne Zu- und Abnahmen
+        verlängern: Über das Rückenteil bis zum ersten seitlichen Maschenmarkierer stricken, dann hin und her über das
+        Vorderteil. In einer vertrauten Technik für verkürzte Reihen wenden.
+    .dart_turns = Verkürzte Reihen { $row } (Hinreihe) und { $next } (Rückreihe): Bis { $stitches }
+        { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } vor der Mitte der nächsten Achsel stricken, wenden. Eine Masche genau in der Mitte einer Achsel zählt nicht mit.
+    .darts_end = Nach der letzten verkürzten Reihe als Hinreihe bis zum Rundenende stricken und die Lücken auf dem Weg
+        schließen. Die Lücken am Anfang des Vorderteils in der nächsten Runde schließen.
+    .rounds = Der Rumpf hat nun { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } und misst ab der Achsel { $length_cm } cm.
+    .length = Mit dem Bund misst der Rumpf ab der Achsel { $length_cm } cm.
 
 sleeve =
-    .return = Return the { $held } held stitches of a sleeve to the needles, and pick up and knit 1 stitch in each of the
-        { $underarm } stitches cast on at its underarm: { $stitches } stitches.
-    .start = The underarm follows the stitches from the yoke. Place a marker for the start of the round after its first
-        { $before } stitches{ $seams ->
-            [none] { "" }
-           *[all] , which is after its { $seam } seam stitches
-        }.
-    .decreases = A decrease round takes 2 stitches, 1 { shape.where }: before it slip, slip, knit (left-leaning), after it
-        knit 2 together (right-leaning).
-    .plain = Work { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } without shaping.
-    .decrease = { $every_number ->
-        [1] Work a decrease round { times.all }, one right after the other
-       *[other] Work a decrease round every { $every } rounds, { times.all }
-    }, { $change } fewer in each. There are now { $stitches } stitches on the needles.
-    .decrease_cycle = Work decrease rounds at intervals of { $cycle } rounds in turn, { times.all } over, { $change }
-        fewer in each. There are now { $stitches } stitches on the needles.
-    .rounds = The sleeve now has { $rounds } rounds and measures { $length_cm } cm ({ $length_inch } in) from the underarm.
-    .length = With its cuff the sleeve measures { $length_cm } cm ({ $length_inch } in) from the underarm.
-    .second = Work the second sleeve in the same way.
+    .return = Die { $held } stillgelegten Maschen eines Ärmels wieder auf die Nadeln nehmen. Auf der Vorderseite aus
+        { $underarm_number ->
+            [one] der an seiner Achsel angeschlagenen Masche
+           *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
+        } 1 Masche auffassen: { $stitches } Maschen.
+    .start = Die Achsel folgt auf die Maschen aus der Passe. Die Runden beginnen und enden { shape.start } der
+        Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn einhängen.
+    .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
+        Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2 Maschen rechts
+        zusammenstricken (rechtsgeneigt).
+    .plain = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Abnahmen stricken.
+    .decrease = { shape.decrease } Der Ärmel hat nun { $stitches } Maschen.
+    .decrease_cycle = { shape.decrease_cycle } Der Ärmel hat nun { $stitches } Maschen.
+    .rounds = Der Ärmel hat nun { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } und misst ab der Achsel { $length_cm } cm.
+    .length = Mit dem Ärmelbündchen misst der Ärmel ab der Achsel { $length_cm } cm.
+    .second = Den zweiten Ärmel ebenso stricken.
 
 ## Hem, cuffs and neckband
 
 rib =
-    .decrease = Knit 1 round and decrease { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
-    }. There are now { $stitches } stitches on the needles.
-    .increase = Knit 1 round and increase { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
-    }. There are now { $stitches } stitches on the needles.
-    .work = Work { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } in { $rib }.
-    .bind_off = Bind off loosely in rib.
+    .decrease = 1 Runde rechts stricken und dabei { $many_number ->
+        [one] { $many } Masche
+       *[other] gleichmäßig verteilt { $many } Maschen
+    } abnehmen. Es sind nun { $stitches } Maschen auf den Nadeln.
+    .increase = 1 Runde rechts stricken und dabei { $many_number ->
+        [one] { $many } Masche
+       *[other] gleichmäßig verteilt { $many } Maschen
+    } zunehmen. Es sind nun { $stitches } Maschen auf den Nadeln.
+    .work = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } im { $rib } stricken.
+    .bind_off = Die Maschen locker im Rippenmuster abketten.
 
 band =
-    .pick_up = With the right side facing, from the start of the round pick up and knit 1 stitch in each cast-on stitch:
-        { $stitches } stitches.
-    .pick_up_drop = With the right side facing, from the start of the round pick up and knit 1 stitch in each cast-on stitch
-        and { $side } stitches along the { $rows } row ends at each side of the front, that is about { $rate } for every
-        { $per } rows: { $stitches } stitches.
-    .fold = Purl 1 round for the fold.
-    .inner = Work { $rounds } more { $rounds_number ->
-        [one] round
-       *[other] rounds
-    } in the same rib for the inner layer.
-    .join = Fold the band to the inside and join each stitch loosely to the first round of the band, so that the neck still
-        stretches over the head.
-    .height = The neckband is { $height_cm } cm ({ $height_inch } in) high.
+    .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
+        auffassen: { $stitches } Maschen.
+    .pick_up_drop = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
+        auffassen und auf jeder Seite des Vorderteils aus den { $rows } Reihenenden { $side } { $side_number ->
+            [one] Masche
+           *[other] Maschen
+        }, das sind etwa { $rate } auf je { $per } Reihen: { $stitches } Maschen.
+    .fold = Für den Umbruch 1 Runde links stricken.
+    .inner = Für die innere Lage noch { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } im selben Rippenmuster stricken.
+    .join = Nicht abketten. Das Halsbündchen nach innen umschlagen und jede Masche locker an die erste Runde des
+        Halsbündchens nähen, damit sich der Ausschnitt noch über den Kopf dehnen lässt.
+    .height = Das Halsbündchen ist { $height_cm } cm hoch.
 
 ## Finishing
 
 finishing =
-    .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
-    .ends = Weave in all ends.
-    .block = Block the pullover to the finished measurements, { $bust_cm } cm ({ $bust_inch } in) around the bust, and let
-        it dry flat.
-    .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
+    .underarms = Die Lücken an den Enden beider Achseln mit den Fadenenden schließen.
+    .ends = Alle Fäden vernähen.
+    .block = Den Pullover auf die Fertigmaße spannen, { $bust_cm } cm Oberweite, und liegend trocknen lassen.
+    .no_cords = Bei Babys und kleinen Kindern am Hals keine Kordeln, Bänder oder Zugbänder verwenden.
 
 ## Titles of parts and rows
 
