@@ -60,8 +60,9 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
     yield from _chosen(reading, values, places)
     hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
     for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
-        # seam stitches that no size has are not told
-        if not (name == "seam" and reading.chosen.get("seams") == "none"):
+        # seam stitches that no size has are not told, nor in some languages inches beside centimetres
+        beside = name.endswith("_inch") and f"{name.removesuffix('_inch')}_cm" in reading.printed
+        if not beside and not (name == "seam" and reading.chosen.get("seams") == "none"):
             yield f"{name} is {values[name]}, and no text says so"
 
 
