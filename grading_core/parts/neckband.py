@@ -25,7 +25,7 @@ PICK_UP_DROP = Saying("band.pick_up_drop", side=COUNT, rows=COUNT, rate=COUNT, p
 FOLD = Saying("band.fold")
 INNER = Saying("band.inner", rounds=COUNT)
 JOIN = Saying("band.join")
-HEIGHT = Saying("band.height", height=LENGTH)
+HEIGHT = Saying("band.height", length=LENGTH)
 
 LONGEST_RHYTHM = 8
 """A knitter counts no more rows than this between skipped ones (common practice, no source)."""
@@ -143,7 +143,7 @@ def run_instructions(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
         *_pick_ups([band.picked_up if band else None for band in bands]),
         *run_edges([band.edge if band else None for band in bands]),
         *_finish(bands),
-        HEIGHT(height=tuple([band.height_cm if band else None for band in bands])),
+        HEIGHT(length=tuple([band.height_cm if band else None for band in bands])),
     )
 
 

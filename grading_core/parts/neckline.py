@@ -63,6 +63,13 @@ class FrontDrop:
     centre: int
 
     @property
+    def missing(self) -> tuple[int, ...]:
+        """After each row but the last, the stitches of the front that are not on the needles yet."""
+        return tuple(
+            self.centre + 2 * sum(number > row for number in self.increase_rows) for row in range(1, self.rows)
+        )
+
+    @property
     def increase_rows(self) -> tuple[int, ...]:
         """The rows with an increase at each front edge."""
         return tuple(range(self.rows - 2 * (self.edge_increases - 1), self.rows + 1, 2))
@@ -152,13 +159,15 @@ def cast_on(
     else:
         fronts = _halves(neck.front)
     backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
+    back = "back" if start == "before_back" else "half_back"
+    front = "front" if way == "joined" else "half_front"
     line, sleeve = ("line", line_stitches), neck.sleeve
     # From the start of the round to the centre front, and on from there to the start.
     first: list[tuple[str, int] | Marker] = [
-        ("back", backs[1]), 1, line, (SECTIONS[1], sleeve), 2, line, ("front", fronts[0]),
+        (back, backs[1]), 1, line, (SECTIONS[1], sleeve), 2, line, (front, fronts[0]),
     ]  # fmt: skip
     second: list[tuple[str, int] | Marker] = [
-        ("front", fronts[1]), 3, line, (SECTIONS[3], sleeve), 4, line, ("back", backs[0]),
+        (front, fronts[1]), 3, line, (SECTIONS[3], sleeve), 4, line, (back, backs[0]),
     ]  # fmt: skip
     sequence = [*first, *second] if way == "joined" else [*second, "start", *first]
     gaps = _gaps(sequence)

@@ -41,7 +41,7 @@ SHORT_ROWS = Saying("neck.short_rows", rows=COUNT, begin=TOKEN)
 METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
-RAISED = Saying("neck.raised", height=LENGTH)
+RAISED = Saying("neck.raised", length=LENGTH)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
@@ -190,7 +190,7 @@ def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) 
             sentences.append(told if len(markers) == 1 else for_sizes(told, labels, places))
     sentences.append(LAST_ROW(kind=first.begins if first.before_drop else first.way))
     height = tuple([(each.height_cm if each.rows else None) if each else None for each in raises])
-    return (*sentences, RAISED(height=height))
+    return (*sentences, RAISED(length=height))
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:

@@ -118,7 +118,7 @@ def knit_size(
         differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
         cost=solved.cost,
         neck=knitted_neck,
-        yoke=increases,
+        yoke=replace(increases, missing=knitted_neck.drop.missing) if knitted_neck.drop else increases,
         body=knitted_body,
         sleeve=knitted_sleeve,
         band=band,

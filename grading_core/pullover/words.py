@@ -23,8 +23,8 @@ Value = TypeVar("Value")
 Sizes = Mapping[str, KnittedSize | None]
 
 SECTIONS = Saying("neck.sections", stitches=COUNT, back=COUNT, front=COUNT, sleeve=COUNT, line=COUNT)
-EDGE = Saying("neck.edge", edge=LENGTH)
-DEPTH = Saying("yoke.depth", rounds=COUNT, depth=LENGTH)
+EDGE = Saying("neck.edge", length=LENGTH)
+DEPTH = Saying("yoke.depth", rounds=COUNT, length=LENGTH)
 BEGIN = Saying("split.begin", stitches=COUNT)
 FIRST_SLEEVE = Saying("split.first_sleeve", past=COUNT, held=COUNT, underarm=COUNT)
 FRONT = Saying("split.front", stitches=COUNT)
@@ -37,7 +37,7 @@ SEAM = Saying("split.seam", seam=COUNT)
 RETURN = Saying("sleeve.return", held=COUNT, underarm=COUNT, stitches=COUNT)
 UNDERARM_GAPS = Saying("finishing.underarms")
 ENDS = Saying("finishing.ends")
-BLOCK = Saying("finishing.block", bust=LENGTH)
+BLOCK = Saying("finishing.block", length=LENGTH)
 NO_CORDS = Saying("finishing.no_cords")
 TOLD_APART = Saying("warning.told_size_by_size", part=word("title"))
 MANY = Saying("warning.many_sentences", part=word("title"), sentences=COUNT)
@@ -125,20 +125,29 @@ def _neck(sizes: Sizes) -> Iterator[Sentence]:
             sleeve=_run(sizes, lambda size: size.counts.neck.sleeve),
             line=next(size.neck.line_stitches for size in sizes.values() if size),
         )
-    yield EDGE(edge=_run(sizes, lambda size: size.neck.edge_cm))
+    yield EDGE(length=_run(sizes, lambda size: size.neck.edge_cm))
 
 
 def _yoke(sizes: Sizes) -> Iterator[Sentence]:
     yokes = [size.yoke for size in sizes.values() if size]
-    told = yoke_words.run_instructions(
-        _run(sizes, lambda size: size.yoke.phases), _run(sizes, lambda size: size.yoke.stitches.neck)
-    )
+    told = yoke_words.run_instructions(_run(sizes, lambda size: size.yoke.told))
     doubled = any(yoke.doubled_rounds for yoke in yokes)
     yield from yoke_words.explained(yokes[0].line_stitches, doubled=doubled)
+    rows = _run(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None)
+    if any(rows):
+        yield yoke_words.AFTER_DROP(rows=rows)
+    if any(_increases_on_wrong_side(size) for size in sizes.values() if size):
+        yield yoke_words.WRONG_SIDE()
     yield from told or _each(sizes, lambda size: size.yoke.told_by_rounds())
     yield DEPTH(
-        rounds=_run(sizes, lambda size: size.counts.rounds), depth=_run(sizes, lambda size: size.finished.depth)
+        rounds=_run(sizes, lambda size: size.counts.rounds), length=_run(sizes, lambda size: size.finished.depth)
     )
+
+
+def _increases_on_wrong_side(size: KnittedSize) -> bool:
+    """Whether a row of the front drop, of which the last is a right-side one, increases on the wrong side."""
+    rows = size.neck.drop.rows if size.neck.drop else 0
+    return any(each.round <= rows and (rows - each.round) % 2 for each in size.yoke.increase_rounds)
 
 
 def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
@@ -165,17 +174,19 @@ def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
 
 
 def _sleeve(sizes: Sizes) -> Iterator[Sentence]:
+    start, *rest = sleeve.run_instructions(_run(sizes, lambda size: size.sleeve), [*sizes])
+    yield start
     yield RETURN(
         held=_run(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve),
         underarm=_run(sizes, lambda size: size.counts.underarm),
         stitches=_run(sizes, lambda size: size.counts.sleeve),
     )
-    yield from sleeve.run_instructions(_run(sizes, lambda size: size.sleeve), [*sizes])
+    yield from rest
 
 
 def _finishing(sizes: Sizes, *, young: bool) -> Iterator[Sentence]:
     yield UNDERARM_GAPS()
     yield ENDS()
-    yield BLOCK(bust=_run(sizes, lambda size: size.finished.bust))
+    yield BLOCK(length=_run(sizes, lambda size: size.finished.bust))
     if young:
         yield NO_CORDS()

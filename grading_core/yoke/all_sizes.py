@@ -166,10 +166,7 @@ def _too_many_rounds(rounds: Sequence[int], which: str) -> Check[None]:
 
 
 def _told(schedules: Sequence[Schedule | None], line_stitches: int) -> tuple[Sentence, ...]:
-    told = run_instructions(
-        [each.phases if each else None for each in schedules],
-        [each.stitches.neck if each else None for each in schedules],
-    )
+    told = run_instructions([each.told if each else None for each in schedules])
     doubled = any(each.doubled_rounds for each in schedules if each)
     return (*explained(line_stitches, doubled=doubled), *told) if told else ()
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from typing import Literal, get_args
@@ -13,7 +13,7 @@ from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.sentences import Sentence
 from grading_core.shaping import Event, Phase, phases
 from grading_core.yoke.request import Yoke
-from grading_core.yoke.words import explained, size_instructions
+from grading_core.yoke.words import Told, explained, size_instructions
 
 Method = Literal["plain_rounds", "wider", "closer", "double_body"]
 LONGEST_STREAK = 8
@@ -50,7 +50,8 @@ class Schedule:
     back_increases and front_increases then. sleeve_increases: at each sleeve edge. doubled_rounds: rounds with two
     increases at a body edge. increase_rounds: every round with an increase. phases: rounds 1 to the last without gap
     or overlap, each of one kind of round. raglan_line: as seen on the back. front_raglan_line: as seen on the front,
-    None where it is the same.
+    None where it is the same. missing: after each of the first rounds, stitches of a front that is cast on in parts
+    which are not on the needles yet.
     """
 
     yoke: Yoke
@@ -65,6 +66,7 @@ class Schedule:
     depth_cm: Fraction
     raglan_line: RaglanLine
     front_raglan_line: RaglanLine | None
+    missing: tuple[int, ...] = ()
 
     @property
     def plain_rounds_at_end(self) -> int:
@@ -100,7 +102,12 @@ class Schedule:
 
     def told_by_rounds(self) -> tuple[Sentence, ...]:
         """The schedule without what has to be known for all sizes."""
-        return tuple(size_instructions(self._spoken_phases(), self.stitches.neck))
+        return tuple(size_instructions(replace(self.told, phases=self._spoken_phases())))
+
+    @property
+    def told(self) -> Told:
+        """What is told of it beside other sizes."""
+        return Told(self.phases, self.stitches.neck, self.missing)
 
     def _spoken_phases(self) -> tuple[Phase[Increases], ...]:
         """The fewest phases where a repeat may hold rounds of different kinds, as a sentence can say."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from grading_core.sections import Increases
@@ -18,11 +19,13 @@ LINES = Saying("yoke.lines", line=COUNT)
 NO_LINES = Saying("yoke.no_lines")
 LEANING = Saying("yoke.leaning")
 DOUBLED = Saying("yoke.doubled")
+AFTER_DROP = Saying("yoke.after_drop", rows=COUNT)
+WRONG_SIDE = Saying("yoke.wrong_side")
 INCREASE = Saying("yoke.increase", every=COUNT, times=COUNT, **_EDGES, stitches=COUNT)
 CYCLE = Saying("yoke.cycle", cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
 PLAIN = Saying("yoke.plain", rounds=COUNT)
 
-SPAN = {"first": COUNT, "last": COUNT}
+SPAN = {"first": COUNT, "last": COUNT, "rounds": COUNT}
 ROUNDS_INCREASE = Saying("yoke.rounds_increase", **SPAN, every=COUNT, times=COUNT, **_EDGES, stitches=COUNT)
 ROUNDS_CYCLE = Saying("yoke.rounds_cycle", **SPAN, cycle=COUNTS, times=COUNT, **_EDGES, stitches=COUNT)
 ROUNDS_STEPS = Saying("yoke.rounds_steps", **SPAN, steps=SENTENCES, times=COUNT, stitches=COUNT)
@@ -46,48 +49,62 @@ def explained(line_stitches: int, *, doubled: bool) -> Iterator[Sentence]:
         yield DOUBLED()
 
 
-def run_instructions(
-    sizes: Sequence[Sequence[Phase[Increases]] | None], neck: Sequence[int | None]
-) -> tuple[Sentence, ...]:
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What is told of the yoke of one size.
+
+    phases: its schedule. neck: stitches before the first round, all of the front among them. missing: after each round
+    how many of these are not on the needles yet, as long as there are any.
+    """
+
+    phases: Sequence[Phase[Increases]]
+    neck: int
+    missing: Sequence[int] = ()
+
+    def on_needles(self, round_number: int, gained: int) -> int:
+        """Stitches on the needles after a round, with those that were gained up to it."""
+        short = self.missing[round_number - 1] if 0 < round_number <= len(self.missing) else 0
+        return self.neck + gained - short
+
+
+def run_instructions(sizes: Sequence[Told | None]) -> tuple[Sentence, ...]:
     """The schedules of all sizes in sentences with size runs; none where the sizes are too unlike.
 
-    sizes: the phases of each, None where one is impossible. neck: stitches of each before the first round.
+    sizes: None where one is impossible.
     """
-    lines = side_by_side(sizes)
-    stitches = list(neck)
+    lines = side_by_side([size.phases if size else None for size in sizes])
+    rounds, gained = [0] * len(sizes), [0] * len(sizes)
     sentences = []
     for line in lines:
-        if not line.cycle:
-            sentences.append(PLAIN(rounds=line.amounts))
-            continue
-        edges = _edges(line.cycle[0][1])
-        reached: list[int | None] = []
-        for place, times in enumerate(line.amounts):
-            before = stitches[place]
-            if before is not None and times:
-                stitches[place] = before + times * len(line.cycle) * edges["more"]
-            reached.append(stitches[place] if times else None)
-        sentences.append(_increase(line, edges, tuple(reached)))
+        edges = _edges(line.cycle[0][1]) if line.cycle else {}
+        reached: list[int | None] = [None] * len(sizes)
+        for place, size in enumerate(sizes):
+            amount = line.amounts[place] or 0
+            rounds[place] += amount * (sum(interval for interval, _ in line.cycle) or 1)
+            gained[place] += amount * len(line.cycle) * edges.get("more", 0)
+            if size and amount:
+                reached[place] = size.on_needles(rounds[place], gained[place])
+        sentences.append(_increase(line, edges, tuple(reached)) if edges else PLAIN(rounds=line.amounts))
     return tuple(sentences)
 
 
-def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]:
+def size_instructions(size: Told) -> Iterator[Sentence]:
     """The schedule of one size by its rounds.
 
-    phases: of which one may repeat rounds of several kinds. neck: stitches before the first round.
+    size: of whose phases one may repeat rounds of several kinds.
     """
-    if len(phases) > MOST_PHASES:
-        yield from _listed(phases, neck)
+    if len(size.phases) > MOST_PHASES:
+        yield from _listed(size)
         return
-    stitches = neck
-    for phase in phases:
-        span = {"first": phase.from_row, "last": phase.to_row}
+    gained = 0
+    for phase in size.phases:
+        span = {"first": phase.from_row, "last": phase.to_row, "rounds": phase.to_row - phase.from_row + 1}
         if not phase.times:
             yield ROUNDS_PLAIN(**span)
             continue
         steps = [(interval, _edges(kind)) for interval, kind in phase.cycle]
-        stitches += phase.times * sum(edges["more"] for _, edges in steps)
-        done = {"times": phase.times, "stitches": stitches}
+        gained += phase.times * sum(edges["more"] for _, edges in steps)
+        done = {"times": phase.times, "stitches": size.on_needles(phase.to_row, gained)}
         if len({kind for _, kind in phase.cycle}) > 1:
             yield ROUNDS_STEPS(**span, steps=tuple(STEP(rounds=every - 1, **edges) for every, edges in steps), **done)
         elif len(steps) > 1:
@@ -96,10 +113,10 @@ def size_instructions(phases: Sequence[Phase[Increases]], neck: int) -> Iterator
             yield ROUNDS_INCREASE(**span, every=phase.every[0], **steps[0][1], **done)
 
 
-def _listed(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]:
+def _listed(size: Told) -> Iterator[Sentence]:
     """Every increase round by its number, one kind after another."""
     by_kind: dict[Increases, list[int]] = {}
-    for phase in phases:
+    for phase in size.phases:
         number = phase.from_row - 1
         for interval, kind in phase.cycle * phase.times:
             number += interval
@@ -107,7 +124,7 @@ def _listed(phases: Sequence[Phase[Increases]], neck: int) -> Iterator[Sentence]
     for kind, rounds in by_kind.items():
         yield ROUNDS_LISTED(rounds=tuple(rounds), **_edges(kind))
     gained = sum(_edges(kind)["more"] * len(rounds) for kind, rounds in by_kind.items())
-    yield ROUNDS_OTHER(last=phases[-1].to_row, stitches=neck + gained)
+    yield ROUNDS_OTHER(last=size.phases[-1].to_row, stitches=size.neck + gained)
 
 
 def _increase(line: Line[Increases], edges: dict[str, Any], stitches: tuple[int | None, ...]) -> Sentence:

@@ -10,7 +10,11 @@ sizes =
     .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
 
 span =
-    .rounds = Runden { $first } bis { $last }
+    .rounds = { $rounds_number ->
+        [one] Runde { $last }
+        [2] Runden { $first } und { $last }
+       *[other] Runden { $first } bis { $last }
+    }
 
 edges =
     .back = des Rückenteils
@@ -20,9 +24,14 @@ edges =
 section =
     .back = Rückenteil
     .front = Vorderteil
+    .half_back = halbes Rückenteil
+    .half_front = halbes Vorderteil
     .first_sleeve = erster Ärmel
     .second_sleeve = zweiter Ärmel
     .line = Raglanlinie
+
+measured =
+    .length = { $length_cm } cm / { $length_inch } Zoll
 
 times =
     .all = { $times_number ->
@@ -92,7 +101,7 @@ neck =
        *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In der nächsten Runde, das ist Runde 1 der
             Passe, auf jeder Seite die letzte Lücke schließen.
     }
-    .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { $height_cm } cm höher als vorn.
+    .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { measured.length } höher als vorn.
     .drop = Die { $rows_number ->
         [one] erste Runde
        *[other] ersten { $rows } Runden
@@ -116,7 +125,7 @@ neck =
             [0] .
            *[other] , { $line } für jede Raglanlinie.
         }
-    .edge = Die Ausschnittkante misst ungedehnt rundherum { $edge_cm } cm.
+    .edge = Die Ausschnittkante misst ungedehnt rundherum { measured.length }.
 
 ## Chart
 
@@ -159,6 +168,10 @@ yoke =
         die erste oder letzte Masche des Abschnitts nehmen, nie eine Raglanmasche.
     .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen
         1 Masche stricken.
+    .after_drop = Die Runden werden ab Reihe 1 der tiefer liegenden vorderen Mitte gezählt: Die { $rows } Reihen dort
+        sind die ersten hier.
+    .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen, wie
+        in den Hinreihen neigen.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
     .plain = { $rounds } { $rounds_number ->
@@ -179,13 +192,13 @@ yoke =
     .depth = Die Passe hat { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    }. Sie misst ab der Anschlagkante { $depth_cm } cm, verkürzte Reihen nicht mitgerechnet.
+    }. Sie misst ab der Anschlagkante { measured.length }, verkürzte Reihen nicht mitgerechnet.
 
 step =
     .increase = { $rounds_number ->
-        [0] (in der nächsten Runde { increases.where } zunehmen)
-        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen)
-       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen)
+        [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
+       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
     }
 
 ## Split
@@ -196,17 +209,14 @@ split =
         [0] { "" }
         [one] und 1 Masche darüber hinaus{" "}
        *[other] und { $past } Maschen darüber hinaus{" "}
-    }stricken. Die nächsten { $held } Maschen für den ersten Ärmel auf einem Hilfsfaden stilllegen und für seine Achsel
-        { $underarm } { $underarm_number ->
-            [one] Masche
-           *[other] Maschen
-        } neu anschlagen.
+    }stricken. Die nächsten { $held } Maschen für den ersten Ärmel auf einem Hilfsfaden stilllegen{ split.underarm }
+    .underarm = { $underarm_number ->
+        [0] .
+        [one] {" "}und für seine Achsel 1 Masche neu anschlagen.
+       *[other] {" "}und für seine Achsel { $underarm } Maschen neu anschlagen.
+    }
     .front = Die nächsten { $stitches } Maschen für das Vorderteil stricken.
-    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden stilllegen und für seine
-        Achsel { $underarm } { $underarm_number ->
-            [one] Masche
-           *[other] Maschen
-        } neu anschlagen.
+    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden stilllegen{ split.underarm }
     .start_back = Zur Runde schließen und bis zum Rundenbeginn in der rückwärtigen Mitte weiterstricken. Dort beginnen
         auch die Runden des Rumpfes.
     .start_underarm = Zur Runde schließen. Einen Maschenmarkierer für den Rundenbeginn einhängen, und zwar
@@ -218,9 +228,10 @@ split =
        *[other] Maschen
     } mehr als das Rückenteil.
     .seam = { $seam_number ->
-        [one] Die mittlere Masche jeder Achsel ist eine Nahtmasche; Zu- und Abnahmen liegen beiderseits davon.
-       *[other] Die mittleren { $seam } Maschen jeder Achsel sind Nahtmaschen; Zu- und Abnahmen liegen beiderseits
-            davon.
+        [one] Die mittlere Masche jeder Achsel ist eine Nahtmasche: In jeder Runde rechts stricken; Zu- und Abnahmen
+            liegen beiderseits davon.
+       *[other] Die mittleren { $seam } Maschen jeder Achsel sind Nahtmaschen: In jeder Runde rechts stricken; Zu- und
+            Abnahmen liegen beiderseits davon.
     }
 
 ## Shaping of body and sleeves
@@ -232,6 +243,7 @@ shape =
        *[marker] beiderseits des Maschenmarkierers
     }
     .start = nach { $before_number ->
+        [0] keiner Masche, also am Anfang,
         [one] der ersten Masche
        *[other] den ersten { $before } Maschen
     }
@@ -296,8 +308,8 @@ body =
     .rounds = Der Rumpf hat nun { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und misst ab der Achsel { $length_cm } cm.
-    .length = Mit dem Bund misst der Rumpf ab der Achsel { $length_cm } cm.
+    } und misst ab der Achsel { measured.length }.
+    .length = Mit dem Bund misst der Rumpf ab der Achsel { measured.length }.
 
 sleeve =
     .return = Die { $held } stillgelegten Maschen eines Ärmels wieder auf die Nadeln nehmen. Auf der Vorderseite aus
@@ -305,8 +317,9 @@ sleeve =
             [one] der an seiner Achsel angeschlagenen Masche
            *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
         } 1 Masche auffassen: { $stitches } Maschen.
-    .start = Die Achsel folgt auf die Maschen aus der Passe. Die Runden beginnen und enden { shape.start } der
-        Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn einhängen.
+    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und zwar
+        { shape.start }{ shape.seams }. Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn
+        einhängen.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
         Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2 Maschen rechts
         zusammenstricken (rechtsgeneigt).
@@ -319,8 +332,8 @@ sleeve =
     .rounds = Der Ärmel hat nun { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und misst ab der Achsel { $length_cm } cm.
-    .length = Mit dem Ärmelbündchen misst der Ärmel ab der Achsel { $length_cm } cm.
+    } und misst ab der Achsel { measured.length }.
+    .length = Mit dem Ärmelbündchen misst der Ärmel ab der Achsel { measured.length }.
     .second = Den zweiten Ärmel ebenso stricken.
 
 ## Hem, cuffs and neckband
@@ -355,14 +368,14 @@ band =
     } im selben Rippenmuster stricken.
     .join = Nicht abketten. Das Halsbündchen nach innen umschlagen und jede Masche locker an die erste Runde des
         Halsbündchens nähen, damit sich der Ausschnitt noch über den Kopf dehnen lässt.
-    .height = Das Halsbündchen ist { $height_cm } cm hoch.
+    .height = Das Halsbündchen ist { measured.length } hoch.
 
 ## Finishing
 
 finishing =
     .underarms = Die Lücken an den Enden beider Achseln mit den Fadenenden schließen.
     .ends = Alle Fäden vernähen.
-    .block = Den Pullover auf die Fertigmaße spannen, { $bust_cm } cm Oberweite, und liegend trocknen lassen.
+    .block = Den Pullover auf die Fertigmaße spannen, { measured.length } Oberweite, und liegend trocknen lassen.
     .no_cords = Bei Babys und kleinen Kindern am Hals keine Kordeln, Bänder oder Zugbänder verwenden.
 
 ## Titles of parts and rows

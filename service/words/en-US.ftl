@@ -10,7 +10,11 @@ sizes =
     .apart = The sizes differ too much to be told together here: each has its own lines.
 
 span =
-    .rounds = Rounds { $first } to { $last }
+    .rounds = { $rounds_number ->
+        [one] Round { $last }
+        [2] Rounds { $first } and { $last }
+       *[other] Rounds { $first } to { $last }
+    }
 
 edges =
     .back = the back
@@ -20,9 +24,14 @@ edges =
 section =
     .back = back
     .front = front
+    .half_back = half of the back
+    .half_front = half of the front
     .first_sleeve = first sleeve
     .second_sleeve = second sleeve
     .line = raglan line
+
+measured =
+    .length = { $length_inch } in / { $length_cm } cm
 
 times =
     .all = { $times_number ->
@@ -90,7 +99,7 @@ neck =
        *[joined] Last row (right side): Work to the start of the round. In the next round, which is round 1 of the yoke,
             close the last gap at each side.
     }
-    .raised = The short rows make the back { $height_cm } cm / { $height_inch } in higher than the front.
+    .raised = The short rows make the back { measured.length } higher than the front.
     .drop = Work the first { $rows_number ->
         [one] round
        *[other] { $rows } rounds
@@ -115,7 +124,7 @@ neck =
             [0] .
            *[other] , { $line } for each raglan line.
         }
-    .edge = The edge of the neck measures { $edge_cm } cm / { $edge_inch } in around, not stretched.
+    .edge = The edge of the neck measures { measured.length } around, not stretched.
 
 ## Chart
 
@@ -134,7 +143,7 @@ increases =
         }
        *[other] { $times_number ->
             [one] Work { $every } rounds, the last of them as an increase round.
-           *[other] Work the last of every { $every } rounds as an increase round, { $times } times.
+           *[other] Work an increase round as the last of every { $every } rounds, { $times } times.
         }
     }
     .cycle = Work groups of { $cycle } rounds in turn, the last round of each group as an increase round; work the whole
@@ -156,6 +165,9 @@ yoke =
         right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
         stitch.
     .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
+    .after_drop = Rounds are counted from row 1 of the front drop: the { $rows } rows worked there are the first here.
+    .wrong_side = In wrong-side rows work the increases purlwise, so that seen from the right side they lean as in
+        right-side rows.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
     .plain = Work { $rounds } { $rounds_number ->
@@ -176,13 +188,13 @@ yoke =
     .depth = The yoke has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    }. It measures { $depth_cm } cm / { $depth_inch } in from the cast-on edge, short rows not counted.
+    }. It measures { measured.length } from the cast-on edge, short rows not counted.
 
 step =
     .increase = { $rounds_number ->
-        [0] (in the next round increase { increases.where })
-        [one] (work 1 round without increases, and in the next round increase { increases.where })
-       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where })
+        [0] (in the next round increase { increases.where }, { $more } stitches in all)
+        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in all)
+       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where }, { $more } stitches in all)
     }
 
 ## Split
@@ -193,17 +205,14 @@ split =
         [0] { "" }
         [one] {" "}and 1 stitch past it
        *[other] {" "}and { $past } stitches past it
-    }. Place the next { $held } stitches on hold on waste yarn for the first sleeve, and cast on { $underarm }
-        { $underarm_number ->
-            [one] stitch
-           *[other] stitches
-        } for its underarm.
+    }. Place the next { $held } stitches on hold on waste yarn for the first sleeve{ split.underarm }
+    .underarm = { $underarm_number ->
+        [0] .
+        [one] , and cast on 1 stitch for its underarm.
+       *[other] , and cast on { $underarm } stitches for its underarm.
+    }
     .front = Work the next { $stitches } stitches for the front.
-    .second_sleeve = Place the next { $held } stitches on hold on waste yarn for the second sleeve, and cast on
-        { $underarm } { $underarm_number ->
-            [one] stitch
-           *[other] stitches
-        } for its underarm.
+    .second_sleeve = Place the next { $held } stitches on hold on waste yarn for the second sleeve{ split.underarm }
     .start_back = Join in the round and work on to the start of the round at the center back. The rounds of the body
         start there, too.
     .start_underarm = Join in the round. Place a marker for the start of the round { shape.start } of the second
@@ -214,9 +223,9 @@ split =
        *[other] stitches
     } more than the back.
     .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch; shaping is worked on either side of it.
-       *[other] The middle { $seam } stitches of each underarm are seam stitches; shaping is worked on either side of
-            them.
+        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of it.
+       *[other] The middle { $seam } stitches of each underarm are seam stitches: knit them in every round, and shape on
+            either side of them.
     }
 
 ## Shaping of body and sleeves
@@ -227,9 +236,10 @@ shape =
         [either] on either side of the seam stitches, or of the marker where your size has none
        *[marker] on either side of the marker
     }
-    .start = after the first { $before_number ->
-        [one] stitch
-       *[other] { $before } stitches
+    .start = { $before_number ->
+        [0] at the beginning
+        [one] after the first stitch
+       *[other] after the first { $before } stitches
     }
     .seams = { $seams ->
         [none] { "" }
@@ -245,7 +255,7 @@ shape =
         }
        *[other] { $times_number ->
             [one] Work { $every } rounds, the last of them as a decrease round ({ $change } stitches fewer).
-           *[other] Work the last of every { $every } rounds as a decrease round ({ $change } stitches fewer),
+           *[other] Work a decrease round as the last of every { $every } rounds ({ $change } stitches fewer),
                 { $times } times.
         }
     }
@@ -272,7 +282,7 @@ body =
         }
        *[other] { $times_number ->
             [one] Work { $every } rounds, the last of them as an increase round ({ $change } stitches more).
-           *[other] Work the last of every { $every } rounds as an increase round ({ $change } stitches more),
+           *[other] Work an increase round as the last of every { $every } rounds ({ $change } stitches more),
                 { $times } times.
         }
     } The body now has { $stitches } stitches.
@@ -291,8 +301,8 @@ body =
     .rounds = The body now has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } and measures { $length_cm } cm / { $length_inch } in from the underarm.
-    .length = With its hem the body measures { $length_cm } cm / { $length_inch } in from the underarm.
+    } and measures { measured.length } from the underarm.
+    .length = With its hem the body measures { measured.length } from the underarm.
 
 sleeve =
     .return = Return the { $held } held stitches of a sleeve to the needles. With the right side facing, pick up and
@@ -300,8 +310,8 @@ sleeve =
             [one] the stitch
            *[other] each of the { $underarm } stitches
         } cast on at its underarm: { $stitches } stitches.
-    .start = The underarm follows the stitches from the yoke. The rounds start and end { shape.start } of the
-        underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
+    .start = The rounds of a sleeve start and end at its underarm, which follows the stitches from the yoke, and there
+        { shape.start }{ shape.seams }. Join the yarn there, and place a marker for the start of the round.
     .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
         (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->
@@ -313,8 +323,8 @@ sleeve =
     .rounds = The sleeve now has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } and measures { $length_cm } cm / { $length_inch } in from the underarm.
-    .length = With its cuff the sleeve measures { $length_cm } cm / { $length_inch } in from the underarm.
+    } and measures { measured.length } from the underarm.
+    .length = With its cuff the sleeve measures { measured.length } from the underarm.
     .second = Work the second sleeve in the same way.
 
 ## Hem, cuffs and neckband
@@ -350,14 +360,14 @@ band =
     } in the same rib for the inner layer.
     .join = Don't bind off. Fold the neckband to the inside and sew each stitch loosely to the first round of the
         neckband, so that the neck still stretches over the head.
-    .height = The neckband is { $height_cm } cm / { $height_inch } in high.
+    .height = The neckband is { measured.length } high.
 
 ## Finishing
 
 finishing =
     .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
     .ends = Weave in all ends.
-    .block = Block the pullover to the finished measurements, { $bust_cm } cm / { $bust_inch } in around the bust, and
+    .block = Block the pullover to the finished measurements, { measured.length } around the bust, and
         let it dry flat.
     .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
 
