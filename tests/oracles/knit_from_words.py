@@ -130,15 +130,16 @@ def _compare(met: Met, language: str, request: Json, answer: Json, choice: int) 
         met.disagreements.append((kind, f"{language}: {detail}", request))
 
     steps = Steps(*(Fraction(str(settings.get(name, usual))) for name, usual in (("cm_step", 0.5), ("inch_step", 0.25))))
+    impossible = [size["label"] for size in answer["sizes"] if not size["feasible"]]
     sentences = [sentence for part in answer["instructions"] for sentence in part["sentences"]]
     met.answered += bool(sentences)
     met.ids.update((language, sentence["id"]) for sentence in sentences)
     for sentence in sentences:
-        for detail in disagreements(words, sentence, labels, steps):
+        for detail in disagreements(words, sentence, labels, steps, impossible):
             disagree("values", f"{sentence['id']}: {detail}. {sentence['text']!r}")
     parts = [(part["part"], [each["text"] for each in part["sentences"]]) for part in answer["instructions"]]
     feasible = [place for place, size in enumerate(answer["sizes"]) if size["feasible"]]
-    met.impossible += len(labels) - len(feasible)
+    met.impossible += len(impossible)
     for place in feasible:
         met.sizes += 1
         for kind, detail in _knitted(words, parts, answer, place, request):
@@ -151,7 +152,7 @@ def _compare(met: Met, language: str, request: Json, answer: Json, choice: int) 
         for _, sentence in own:
             for detail in disagreements(words, sentence, [labels[place]], steps):
                 disagree("own values", f"{sentence['id']}: {detail}. {sentence['text']!r}")
-        for kind, detail in _knitted(words, with_own(parts, own), answer, place, request):
+        for kind, detail in _knitted(words, with_own(answer, own), answer, place, request):
             disagree(f"own {kind}", f"{labels[place]}: {detail}")
 
 
@@ -198,18 +199,21 @@ def own_sentences(size: Json) -> Iterator[tuple[str, Json]]:
             yield part, sentence
 
 
-def with_own(parts: Parts, own: Sequence[tuple[str, Json]]) -> Parts:
-    """A pattern in which one size's own sentences stand for those of all sizes.
+WHOLE = ("sleeve.return",)
+"""Sentences of a part with own ones that only the whole pattern has; how the pullover is divided is a part alone."""
 
-    The division, and how a sleeve is begun, only the whole pattern tells.
-    """
+
+def with_own(answer: Json, own: Sequence[tuple[str, Json]]) -> Parts:
+    """A pattern in which one size's own sentences stand for those of all sizes."""
     parts_of_own = {part for part, _ in own}
-    return [
-        (part, [*texts[: part == "sleeve"], *(each["text"] for of, each in own if of == part)])
-        if part in parts_of_own
-        else (part, texts)
-        for part, texts in parts
-    ]
+    made = []
+    for part in answer["instructions"]:
+        name, sentences = part["part"], part["sentences"]
+        if name in parts_of_own:
+            kept = [each for each in sentences if each["id"] in WHOLE]
+            sentences = [*kept, *(each for of, each in own if of == name)]
+        made.append((name, [each["text"] for each in sentences]))
+    return made
 
 
 _client: list[FlaskClient] = []

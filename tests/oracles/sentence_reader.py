@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from itertools import product
 from pathlib import Path
+from typing import Any
 
 from fluent.syntax import FluentParser, ast
 
@@ -36,7 +37,7 @@ ONLY = "sizes.only"
 TOGETHER = "sizes.apart"
 """Of its group the one that is a sentence by itself."""
 APART = frozenset(
-    ("sizes", "span", "edges", "section", "times", "increases", "step", "across", "ribbing", "shape")
+    ("sizes", "edges", "section", "step", "across", "ribbing")
     + ("warning", "reason", "cause", "why", "title", "picture", "workbook")
 )
 """Groups whose messages are no instructions by themselves."""
@@ -93,7 +94,9 @@ class Reader:
             group: {self._plain(id): id.partition(".")[2] for id in self.messages if id.startswith(f"{group}.")}
             for group in set(GROUPED.values())
         }
-        self.ids = [id for id in self.messages if id.partition(".")[0] not in APART or id == TOGETHER]
+        parts = {id for pattern in self.messages.values() for id in _referred(pattern)}
+        apart = {id for id in self.messages if id.partition(".")[0] in APART and id != TOGETHER}
+        self.ids = [id for id in self.messages if id not in parts | apart]
         self._forms: dict[str, list[_Form]] = defaultdict(list)
         for id in self.ids:
             for form in self._made(id):
@@ -296,6 +299,16 @@ class Reader:
 def reader(tag: str, missing: str = "\u2013") -> Reader:
     """The reader of a language, by its tag."""
     return Reader((WORDS / f"{tag}.ftl").read_text(encoding="utf-8"), missing)
+
+
+def _referred(node: Any) -> Iterator[str]:
+    """The messages that stand in a pattern as parts of it."""
+    if isinstance(node, ast.MessageReference):
+        yield f"{node.id.name}.{node.attribute.name}"
+    elif isinstance(node, list):
+        yield from (id for each in node for id in _referred(each))
+    elif isinstance(node, ast.SyntaxNode):
+        yield from _referred([*vars(node).values()])
 
 
 def _any_of(words: Iterable[str]) -> str:

@@ -20,19 +20,20 @@ KNITTED = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
 """The parts that are followed; those of other names are read only."""
 
 EXPLAIN = frozenset(
-    ("sizes.apart", "neck.short_row_method", "neck.raised", "neck.edge", "yoke.leaning", "yoke.doubled")
+    ("sizes.apart", "neck.short_row_method", "neck.raised", "neck.edge", "yoke.leaning", "yoke.doubled", "yoke.wrong_side")
     + ("body.darts_end", "body.length", "sleeve.length", "sleeve.second", "band.height")
     + ("finishing.underarms", "finishing.ends", "finishing.block", "finishing.no_cords")
 )
 """Sentences that leave the stitches on the needles as they are."""
 
 MEASURED = {
-    "yoke.depth": ("depth", "depth"),
-    "body.length": ("length", "body_length"),
-    "sleeve.length": ("length", "sleeve_length"),
-    "finishing.block": ("bust", "bust"),
+    "yoke.depth": "depth",
+    "body.length": "body_length",
+    "sleeve.length": "sleeve_length",
+    "finishing.block": "bust",
+    "neck.edge": "neck",
 }
-"""Sentences with a length of the table's finished measurements: its name there, and the table's."""
+"""Sentences with a length of the table's finished measurements, and its name there."""
 
 _LEARNT = (word_neck, word_tubes, word_yoke)
 """The modules that put what they know into `STEPS`."""
@@ -158,13 +159,11 @@ def against_runs(
     cast-on.
     """
     for said in heard:
-        name, item = MEASURED.get(said.id, ("", ""))
-        if said.id == "neck.edge" and not dropped:
-            name, item = "edge", "neck"
-        if item:
+        item = MEASURED.get(said.id)
+        if item and not (said.id == "neck.edge" and dropped):
             for unit, told in zip(("cm", "inch"), printed(item), strict=True):
                 # a language may do without inches
-                found = said.figures.get(f"{name}_{unit}")
+                found = said.figures.get(f"length_{unit}")
                 if found != told and (found is not None or unit == "cm"):
                     yield f"{said.id}: {found} {unit} said, {told} in the table"
 

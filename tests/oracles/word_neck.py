@@ -33,7 +33,8 @@ def place_markers(piece: Piece, said: Said) -> None:
 @says("neck.marker", "neck.start_marker", "neck.rest")
 def count_stitches(piece: Piece, said: Said) -> None:
     """Count on from the last marker; after the rest comes no marker, but the end of the cast-on."""
-    piece.order.append(Gap(said.count("stitches"), said.listed("parts")))
+    parts = tuple(part.removeprefix("half_") for part in said.listed("parts"))
+    piece.order.append(Gap(said.count("stitches"), parts))
     counted = piece.counted
     demand(counted <= piece.cast_on, f"{counted} stitches counted of the {piece.cast_on} cast on")
     if said.id == "neck.rest":

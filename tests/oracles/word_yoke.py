@@ -118,6 +118,12 @@ def increase_in_steps(piece: Piece, said: Said) -> None:
     _ends(piece, said)
 
 
+@says("yoke.after_drop")
+def after_drop(piece: Piece, said: Said) -> None:
+    """That rows are the first rounds."""
+    expect(piece.drop_rows, said.count("rows"), "rows that are the first rounds of the yoke")
+
+
 @says("yoke.plain")
 def plain(piece: Piece, said: Said) -> None:
     """Rounds without increases."""
@@ -129,7 +135,7 @@ def plain(piece: Piece, said: Said) -> None:
 def plain_to(piece: Piece, said: Said) -> None:
     """Rounds without increases, as far as the last that is named."""
     _begins(piece, said)
-    for _ in range(said.count("first"), said.count("last") + 1):
+    for _ in range(piece.rounds, said.count("last")):
         work_round(piece)
     _ends(piece, said)
 

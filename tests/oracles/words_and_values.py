@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
@@ -22,10 +22,12 @@ class Steps:
     inch: Fraction = Fraction(1, 4)
 
 
-def disagreements(reader: Reader, sentence: Json, labels: Sequence[str], steps: Steps) -> Iterator[str]:
+def disagreements(
+    reader: Reader, sentence: Json, labels: Sequence[str], steps: Steps, impossible: Collection[str] = ()
+) -> Iterator[str]:
     """What a sentence's text and values don't agree on.
 
-    labels: of all sizes of its runs.
+    labels: of all sizes of its runs. impossible: of those that nobody knits.
     """
     only, rest = reader.for_sizes(sentence["text"], labels)
     named = sentence.get("sizes")
@@ -37,6 +39,24 @@ def disagreements(reader: Reader, sentence: Json, labels: Sequence[str], steps: 
         return
     places = [labels.index(label) for label in named] if named else list(range(len(labels)))
     yield from _compared(reader, readings[0], sentence["values"], places, steps)
+    without = {labels[place] for place in _without(reader, sentence, places)} - {*impossible}
+    for label in sorted(without - {labels[place] for place in _dashed(reader, readings[0], places)}):
+        yield f"nothing tells {label} that it has no such number"
+
+
+def _without(reader: Reader, sentence: Json, places: Sequence[int]) -> Iterator[int]:
+    """The places at which a run has no value."""
+    for name, value in sentence["values"].items():
+        if isinstance(value, list) and len(value) > 1 and reader.is_run(sentence["id"], name):
+            yield from (place for place in places if value[place] is None)
+
+
+def _dashed(reader: Reader, reading: Reading, places: Sequence[int]) -> Iterator[int]:
+    """The places of the sizes that read a dash."""
+    for name, printed in reading.printed.items():
+        if reader.is_run(reading.id, name):
+            run = reader.figures(printed)
+            yield from (place for at, place in enumerate(places) if run[at if len(run) > 1 else 0] is None)
 
 
 def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[int], steps: Steps) -> Iterator[str]:
@@ -60,9 +80,11 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
     yield from _chosen(reading, values, places)
     hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
     for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
-        # seam stitches that no size has are not told, nor in some languages inches beside centimetres
-        beside = name.endswith("_inch") and f"{name.removesuffix('_inch')}_cm" in reading.printed
-        if not beside and not (name == "seam" and reading.chosen.get("seams") == "none"):
+        # seam stitches that no size has are not told, the first round of one, in some languages inches
+        known = (name == "seam" and reading.chosen.get("seams") == "none") or (
+            name == "first" and reading.chosen.get("rounds_number") == "one"
+        )
+        if not known and not (name.endswith("_inch") and f"{name.removesuffix('_inch')}_cm" in reading.printed):
             yield f"{name} is {values[name]}, and no text says so"
 
 

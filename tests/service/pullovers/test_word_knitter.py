@@ -59,7 +59,7 @@ def small(tag, a=lambda first, second=None: first):
                 s("neck.turn", row=1, side="right", stitches=a(4), marker=1),
                 s("neck.turn", row=2, side="wrong", stitches=a(2), marker=4),
                 s("neck.last_row", kind="joined"),
-                s("neck.raised", height_cm=a("0.5"), height_inch=a("1/4")),
+                s("neck.raised", length_cm=a("0.5"), length_inch=a("1/4")),
                 s("neck.sections", stitches=a(36, 40), back=a(10, 12), front=a(10, 12), sleeve=4, line=2),
             ],
         ),
@@ -70,7 +70,7 @@ def small(tag, a=lambda first, second=None: first):
                 s("yoke.leaning"),
                 s("yoke.increase", every=2, times=a(3, 4), stitches=a(60, 72), **everywhere),
                 s("yoke.plain", rounds=a(1)),
-                s("yoke.depth", rounds=a(7, 8), depth_cm="7", depth_inch="2 3/4"),
+                s("yoke.depth", rounds=a(7, 8), length_cm="7", length_inch="2 3/4"),
             ],
         ),
         (
@@ -125,7 +125,7 @@ def small(tag, a=lambda first, second=None: first):
                 s("band.fold"),
                 s("band.inner", rounds=4),
                 s("band.join"),
-                s("band.height", height_cm="1.5", height_inch="1/2"),
+                s("band.height", length_cm="1.5", length_inch="1/2"),
             ],
         ),
     ]
