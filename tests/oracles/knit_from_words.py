@@ -129,7 +129,7 @@ def _compare(met: Met, language: str, request: Json, answer: Json, choice: int) 
     def disagree(kind: str, detail: str) -> None:
         met.disagreements.append((kind, f"{language}: {detail}", request))
 
-    steps = Steps(*(Fraction(str(settings.get(name, usual))) for name, usual in (("cm_step", 0.5), ("inch_step", 0.25))))
+    steps = Steps(Fraction(str(settings.get("cm_step", 0.5))), Fraction(str(settings.get("inch_step", 0.25))))
     impossible = [size["label"] for size in answer["sizes"] if not size["feasible"]]
     sentences = [sentence for part in answer["instructions"] for sentence in part["sentences"]]
     met.answered += bool(sentences)

@@ -17,35 +17,9 @@ from typing import Any
 
 from fluent.syntax import FluentParser, ast
 
+from tests.oracles.sentence_kinds import AND, APART, COUNT, GROUPED, LENGTH, NESTED, ONLY, TOGETHER, is_counted, is_run
+
 WORDS = Path(__file__).parents[2] / "service" / "words"
-
-GROUPED = {"once": "edges", "twice": "edges", "parts": "section"}
-"""Variables that are words of a group, or several of them."""
-
-NESTED = {"steps": ("step", "across"), "rib": ("ribbing",)}
-"""Variables that are sentences of a group, or several of them."""
-
-LISTS = frozenset(
-    ("yoke.cycle", "yoke.rounds_cycle", "body.decrease_cycle", "body.increase_cycle", "sleeve.decrease_cycle")
-    + ("yoke.rounds_listed",)
-)
-"""Messages of which a variable is a list of whole numbers: the first of these that they have."""
-LISTED = ("cycle", "rounds")
-
-ONLY = "sizes.only"
-"""Round a sentence that is for some sizes."""
-TOGETHER = "sizes.apart"
-"""Of its group the one that is a sentence by itself."""
-APART = frozenset(
-    ("sizes", "edges", "section", "step", "across", "ribbing")
-    + ("warning", "reason", "cause", "why", "title", "picture", "workbook")
-)
-"""Groups whose messages are no instructions by themselves."""
-
-COUNT = r"[0-9]+"
-LENGTH = r"[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+|[0-9]*[½¼¾⅛⅜⅝⅞]|[0-9]*[⁰¹²³⁴-⁹]+⁄[₀-₉]+"
-AND = r"(?:, (?:and |und )?| and | und )"
-"""Between the members of a list."""
 
 
 @dataclass(frozen=True)
@@ -130,17 +104,12 @@ class Reader:
     def figures(self, printed: str) -> list[str | None]:
         """The figures of a printed run, None for a dash.
 
-        >>> Reader("").figures("8 (9, \u2013)")
+        >>> reader("en-US").figures("8 (9, \u2013)")
         ['8', '9', None]
         """
         first, _, others = printed.partition(" (")
         found = [first, *others.removesuffix(")").split(", ")] if others else [first]
         return [None if figure == self.missing else figure for figure in found]
-
-    @staticmethod
-    def is_run(id: str, name: str) -> bool:
-        """Whether a variable of a message is a run of numbers."""
-        return name not in GROUPED and name not in NESTED and not (id in LISTS and name in LISTED)
 
     def listed(self, name: str, printed: str) -> tuple[str, ...]:
         """The members of a list: the names of words, or numbers."""
@@ -171,8 +140,10 @@ class Reader:
             return re.sub(r"\x00(\w+)\x00", lambda found: self._example(inner, found[1]), inner.written)
         if name in GROUPED:
             return next(iter(self.words[GROUPED[name]]))
+        if not is_counted(form.id):
+            return "anything"
         key = form.chosen.get(f"{name}_number", "other")
-        if not self.is_run(form.id, name):
+        if not is_run(form.id, name):
             return "3" if key == "one" else "3, 5"
         return key if key.isdigit() else "1" if key == "one" else "7"
 
@@ -198,12 +169,12 @@ class Reader:
             yield _Form(id, chosen, others, re.compile(pattern), written)
 
     def _kind(self, id: str, name: str) -> str:
-        if name in NESTED or name in ("sizes", "sentence"):
+        if name in NESTED or not (is_counted(id) or is_run(id, name)):
             return r".+?"
         if name in GROUPED:
             word = _any_of(self.words[GROUPED[name]])
             return rf"(?:{word})(?:{AND}(?:{word}))*"
-        if not self.is_run(id, name):
+        if not is_run(id, name):
             return rf"{COUNT}(?:{AND}{COUNT})*"
         return self._length if name.endswith(("_cm", "_inch")) else self._count
 
@@ -266,9 +237,9 @@ class Reader:
     def _agrees(self, name: str, key: str, form: _Form, printed: Mapping[str, str]) -> bool:
         """Whether a variant is the one for the number that is printed."""
         of = name.removesuffix("_number")
-        if of == name or of not in printed or of in GROUPED or of in NESTED:
+        if of == name or of not in printed or of in GROUPED or of in NESTED or not is_counted(form.id):
             return True
-        if self.is_run(form.id, of):
+        if is_run(form.id, of):
             known = {figure for figure in self.figures(printed[of]) if figure is not None}
         else:
             known = {str(len(self.listed(of, printed[of])))}
@@ -291,7 +262,7 @@ class Reader:
             for stop, next_begin in [each for each in ends if each[0] > begin][:7]:
                 readings = [reading for form in forms for reading in self._readings(form, text[begin:stop])]
                 place = -1 if stop == len(text) else next_begin
-                ways.setdefault(place, []).extend(way + (reading,) for way in before[:4] for reading in readings)
+                ways.setdefault(place, []).extend((*way, reading) for way in before[:4] for reading in readings)
         yield from ways.get(-1, [])
 
 

@@ -17,13 +17,14 @@ Parts = Sequence[tuple[str, Sequence[str]]]
 """The parts of a pattern, each with its sentences."""
 
 KNITTED = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
-"""The parts that are followed; those of other names are read only."""
+"""The parts that are followed: no other leads to stitches on the needles."""
 
-EXPLAIN = frozenset(
-    ("sizes.apart", "neck.short_row_method", "neck.raised", "neck.edge", "yoke.leaning", "yoke.doubled", "yoke.wrong_side")
-    + ("body.darts_end", "body.length", "sleeve.length", "sleeve.second", "band.height")
-    + ("finishing.underarms", "finishing.ends", "finishing.block", "finishing.no_cords")
-)
+EXPLAIN = (
+    "sizes.apart", "neck.short_row_method", "neck.raised", "neck.edge",
+    "yoke.leaning", "yoke.doubled", "yoke.wrong_side",
+    "body.darts_end", "body.length", "sleeve.length", "sleeve.second", "band.height",
+    "finishing.underarms", "finishing.ends", "finishing.block", "finishing.no_cords",
+)  # fmt: skip
 """Sentences that leave the stitches on the needles as they are."""
 
 MEASURED = {
@@ -48,13 +49,11 @@ def knit(parts: Parts, labels: Sequence[str], label: str, reader: Reader) -> tup
     piece, heard = Piece(), list[Said]()
     for part, texts in parts:
         piece.part = part
-        for text in texts:
+        for text in texts if part in KNITTED else ():
             said = hear(text, part, labels, label, reader)
             if said is None:
                 continue
             heard.append(said)
-            if part not in KNITTED:
-                continue
             step = STEPS.get(said.id)
             demand(bool(step) or said.id in EXPLAIN, f"nobody told the knitter of {said.id}")
             if step:
@@ -166,4 +165,3 @@ def against_runs(
                 found = said.figures.get(f"length_{unit}")
                 if found != told and (found is not None or unit == "cm"):
                     yield f"{said.id}: {found} {unit} said, {told} in the table"
-

@@ -7,9 +7,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
+from tests.oracles.sentence_kinds import is_run
 from tests.oracles.sentence_reader import Reader, Reading
-
-EDGES = ("back", "front", "sleeve")
 
 
 class WordsError(AssertionError):
@@ -43,7 +42,7 @@ class Said:
         """What a reading says to the size at a place among so many."""
         own: dict[str, str | None] = {}
         for name, printed in reading.printed.items():
-            if reader.is_run(reading.id, name):
+            if is_run(reading.id, name):
                 run = reader.figures(printed)
                 demand(len(run) in (1, sizes), f"{printed} for {sizes} sizes")
                 own[name] = run[place if len(run) > 1 else 0]

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from tests.oracles.word_needle import GAP, Piece, Said, Stretch, Tube, demand, expect, once, says
 from tests.oracles.word_neck import lay_out
+from tests.oracles.word_needle import GAP, Piece, Said, Stretch, Tube, demand, expect, once, says
 
 EDGES = ("back", "front", "sleeve")
 

@@ -9,7 +9,8 @@ from fractions import Fraction
 from typing import Any
 from unicodedata import normalize
 
-from tests.oracles.sentence_reader import GROUPED, NESTED, Reader, Reading
+from tests.oracles.sentence_kinds import GROUPED, NESTED, is_counted, is_run
+from tests.oracles.sentence_reader import Reader, Reading
 
 Json = Mapping[str, Any]
 
@@ -47,14 +48,14 @@ def disagreements(
 def _without(reader: Reader, sentence: Json, places: Sequence[int]) -> Iterator[int]:
     """The places at which a run has no value."""
     for name, value in sentence["values"].items():
-        if isinstance(value, list) and len(value) > 1 and reader.is_run(sentence["id"], name):
+        if isinstance(value, list) and len(value) > 1 and is_run(sentence["id"], name):
             yield from (place for place in places if value[place] is None)
 
 
 def _dashed(reader: Reader, reading: Reading, places: Sequence[int]) -> Iterator[int]:
     """The places of the sizes that read a dash."""
     for name, printed in reading.printed.items():
-        if reader.is_run(reading.id, name):
+        if is_run(reading.id, name):
             run = reader.figures(printed)
             yield from (place for at, place in enumerate(places) if run[at if len(run) > 1 else 0] is None)
 
@@ -71,7 +72,11 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
                 continue
             for part, value in zip(parts, told, strict=True):
                 yield from _compared(reader, part, value["values"], places, steps)
-        elif name in GROUPED or not reader.is_run(reading.id, name):
+        elif not is_counted(reading.id) and not is_run(reading.id, name):
+            unprinted = [each for each in _numbers(values[name]) if each not in _numbers(printed)]
+            if unprinted:
+                yield f"{name}: {printed} printed, {unprinted} of {values[name]} told"
+        elif name in GROUPED or not is_run(reading.id, name):
             said = [*reader.listed(name, printed)]
             if said != [*map(str, values[name])]:
                 yield f"{name}: {said} printed, {values[name]} told"
@@ -86,6 +91,17 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
         )
         if not known and not (name.endswith("_inch") and f"{name.removesuffix('_inch')}_cm" in reading.printed):
             yield f"{name} is {values[name]}, and no text says so"
+
+
+def _numbers(value: Any) -> list[Fraction]:
+    """The numbers of a value, or of a text that may have other words beside them."""
+    if isinstance(value, dict):
+        return _numbers(value["text"])
+    if isinstance(value, list):
+        return [number for each in value for number in _numbers(each)]
+    if isinstance(value, str):
+        return [Fraction(found.replace(",", ".")) for found in re.findall(r"[0-9]+(?:[.,][0-9]+)?", value)]
+    return [] if value is None else [Fraction(str(value))]
 
 
 def _chosen(reading: Reading, values: Json, places: Sequence[int]) -> Iterator[str]:

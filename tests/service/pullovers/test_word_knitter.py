@@ -5,7 +5,8 @@ import re
 import pytest
 
 from service.language import LANGUAGES
-from tests.oracles.sentence_reader import COUNT, GROUPED, NESTED, reader
+from tests.oracles.sentence_kinds import COUNT, GROUPED, KNITTED, NESTED
+from tests.oracles.sentence_reader import reader
 from tests.oracles.word_knitter import EXPLAIN, counts, knit, understood
 from tests.oracles.word_needle import STEPS, WordsError
 
@@ -212,9 +213,8 @@ def _misprints(text, reading):
 
 
 def test_every_sentence_of_the_parts_knitted_is_followed_or_explains():
-    known = {id for id in reader("en-US").ids if id.partition(".")[0] in ("neck", "yoke", "split", "body", "sleeve")}
-    known |= {id for id in reader("en-US").ids if id.partition(".")[0] in ("rib", "band", "finishing")}
-    assert known == {id for id in {*STEPS, *EXPLAIN} if id != "sizes.apart"}
+    known = {id for id in reader("en-US").ids if id.partition(".")[0] in KNITTED}
+    assert known == {*STEPS, *EXPLAIN} - {"sizes.apart"}
 
 
 def test_no_text_means_two_things(tag):

@@ -1,0 +1,59 @@
+"""What the variables of a language's messages stand for, and how each is printed: all that a reader is told besides."""
+
+GROUPED = {"once": "edges", "twice": "edges", "parts": "section"}
+"""Variables that are words of a group, or several of them."""
+
+NESTED = {"steps": ("step",), "rib": ("ribbing",)}
+"""Variables that are sentences of groups, or several of them."""
+
+LISTS = {
+    "yoke.cycle": "cycle",
+    "yoke.rounds_cycle": "cycle",
+    "yoke.rounds_listed": "rounds",
+    "body.decrease_cycle": "cycle",
+    "body.increase_cycle": "cycle",
+    "sleeve.decrease_cycle": "cycle",
+}
+"""Messages of which a variable is a list of whole numbers, and which."""
+
+KNITTED = ("neck", "yoke", "split", "body", "sleeve", "rib", "band", "finishing")
+"""Groups of the sentences that are followed."""
+
+COUNTED = frozenset((*KNITTED, "span", "times", "increases", "step", "ribbing", "shape"))
+"""Groups of which all other variables are whole numbers or lengths; elsewhere they may be anything."""
+
+ONLY = "sizes.only"
+"""Round a sentence that is for some sizes."""
+
+TOGETHER = "sizes.apart"
+"""Of its group the one that is a sentence by itself."""
+
+APART = ("sizes", "edges", "section", "step", "ribbing", "warning", "reason", "cause", "why", "title", "picture")
+"""Groups whose messages are no instructions by themselves; so is what only stands in other messages."""
+
+COUNT = r"[0-9]+"
+
+LENGTH = (
+    r"[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+"
+    r"|[0-9]*[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]|[0-9]*[\u2070-\u2079\u00b9\u00b2\u00b3]+\u2044[\u2080-\u2089]+"
+)
+"""A decimal, or a whole with a fraction: in figures, in one character, or in raised and lowered figures."""
+
+AND = r"(?:, (?:and |und )?| and | und )"
+"""Between the members of a list."""
+
+
+def is_counted(id: str) -> bool:
+    """Whether all that is known of a message's variables is told here."""
+    return id.partition(".")[0] in COUNTED
+
+
+def is_run(id: str, name: str) -> bool:
+    """Whether a variable of a message is a run of numbers.
+
+    >>> is_run("yoke.plain", "rounds"), is_run("yoke.rounds_listed", "rounds"), is_run("neck.marker", "parts")
+    (True, False, False)
+    """
+    if name.endswith(("_cm", "_inch")):
+        return True
+    return is_counted(id) and name not in GROUPED and name not in NESTED and LISTS.get(id) != name
