@@ -134,6 +134,40 @@ def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
         yield replace(sentence, values=values)
 
 
+def throughout(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
+    """Sentences, each before those that are parts of it.
+
+    >>> from grading_core.yoke import words
+    >>> step = words.STEP(rounds=1, kind="once", once=("back",), twice=(), more=4)
+    >>> steps = words.ROUNDS_STEPS(first=1, last=4, steps=(step,), times=2, stitches=90)
+    >>> [sentence.id for sentence in throughout([steps])]
+    ['yoke.rounds_steps', 'step.increase']
+    """
+    for sentence in sentences:
+        yield sentence
+        for name, kind in sentence.saying.values.items():
+            if kind.name == "sentence":
+                yield from throughout((sentence.values[name],))
+            elif kind.name == "sentences":
+                yield from throughout(sentence.values[name])
+
+
+def has_gap(sentence: Sentence) -> bool:
+    """Whether a dash stands in it for a size that has no value, what is said of its parts not counted.
+
+    >>> from grading_core.yoke import words
+    >>> has_gap(words.PLAIN(rounds=(3, None))), has_gap(words.PLAIN(rounds=(3, 4)))
+    (True, False)
+    """
+    for name, kind in sentence.saying.values.items():
+        value, places = sentence.values[name], sentence.places
+        if type(value) is tuple and kind.name not in _LISTS:
+            shown = [value[place] for place in places] if places else value
+            if None in shown:
+                return True
+    return False
+
+
 _LISTS = frozenset(("counts", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
 

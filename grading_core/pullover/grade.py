@@ -51,7 +51,8 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, version.gauges)
     charted = {label: knitted[label] for label in labels if label in knitted}
     young = any(wearer.young for wearer in making.wearers)
-    placements = lay_chart(plan, charted, for_children=any(wearer.child for wearer in making.wearers))
+    children = any(wearer.child for wearer in making.wearers)
+    placements = lay_chart(plan, charted, for_children=children)
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
     if request.yarn:
@@ -66,7 +67,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
     instructed = (
-        instructions(told, gauges, neck.start, plan, request.kept_at, young=young)
+        instructions(told, gauges, neck.start, plan, request.kept_at, yarn=request.yarn, young=young, children=children)
         if "instructions" in request.parts
         else ()
     )

@@ -18,11 +18,12 @@ from grading_core.chart.request import ChartRequest
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Impossible, Problem, Remark, raise_if_any
 from grading_core.fabric import Fabric
+from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import HeadCheck, neck_edge_cm
 from grading_core.parts.ribbing import RibbedEdge
-from grading_core.printing import printing
 from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.front_matter import swatch
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
 from grading_core.pullover.parts import measure
@@ -30,20 +31,28 @@ from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
 from grading_core.pullover.table import garment_table
 from grading_core.pullover.yarn import colour_yarn
+from grading_core.sentences import COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
 from grading_core.units import to_places
-from grading_core.wording import counted, counted_run, listed, size_run
+from grading_core.wording import counted
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import Method
 
-_METHODS: Mapping[Method, str] = {
-    "wider": "space the increases wider, over all of its rounds",
-    "closer": "space the increases closer, in every round where they need it",
-    "double_body": "work two body increases at an edge in as many increase rounds as it needs, spaced as written",
+GAUGE = Saying("own_gauge.gauge", stitches=NUMBER, rounds=NUMBER)
+MEASURES = {
+    name: Saying(f"own_gauge.{name}", length=LENGTH) for name in ("bust", "depth", "body_length", "sleeve_length")
+}
+SAME = Saying("own_gauge.same")
+ADD = Saying("own_gauge.add", part=TOKEN, rounds=COUNT)
+LEAVE_OUT = Saying("own_gauge.leave_out", part=TOKEN, rounds=COUNT)
+METHODS: Mapping[Method, Saying] = {
+    method: Saying(f"own_gauge.{method}") for method in ("wider", "closer", "double_body")
 }
 """How a yoke takes its correction where plain rounds after the last increase don't do it."""
+
+NEAREST_SIZE = Saying("own_gauge.nearest", sizes=TEXT, nearest=TEXT)
 
 _STAYS_TOO_LONG: Mapping[str, WarningCode] = {
     "yoke": WarningCode.YOKE_TOO_DEEP_AT_OWN_GAUGE,
@@ -121,56 +130,43 @@ def own_gauge_remarks(sizes: Iterable[KnittedSize]) -> Iterator[Remark]:
             yield from size.at_own_gauge.remarks
 
 
-def run_instructions(sizes: Mapping[str, KnittedSize | None], gauge_words: str) -> tuple[str, ...]:
+def run_instructions(sizes: Mapping[str, KnittedSize | None], own: Gauge) -> tuple[Sentence, ...]:
     """The written counts at the maker's gauge in sentences with size runs; none where nobody asks.
 
-    sizes: by label, None where one is impossible. gauge_words: the maker's gauge.
+    sizes: by label, None where one is impossible. own: the maker's gauge.
     """
     made = [size.at_own_gauge if size else None for size in sizes.values()]
     if not any(made):
         return ()
-    printed = printing()
-
-    def measured(name: str) -> str:
-        return size_run([printed.cm(getattr(each.finished, name)) if each else None for each in made])
-
+    measured = [
+        saying(length=tuple([getattr(each.finished, name) if each else None for each in made]))
+        for name, saying in MEASURES.items()
+    ]
     corrections = [each.corrections if each else None for each in made]
-    steps = [
-        step
-        for part, rounds in (
-            ("the yoke", [each.yoke if each else None for each in corrections]),
-            ("the body", [each.body if each else None for each in corrections]),
-            ("each sleeve", [each.sleeve if each else None for each in corrections]),
-        )
-        for step in _steps(part, rounds)
-    ]
-    sentences = [
-        f"At your gauge, {gauge_words}, the stitches and rounds as written measure {measured('bust')} cm round the "
-        f"bust; the yoke is {measured('depth')} cm deep, the body {measured('body_length')} cm and each sleeve "
-        f"{measured('sleeve_length')} cm long, from the underarm."
-    ]
-    if steps:
-        sentences.append(
-            f"For the lengths of the design {listed(steps)}. Work added rounds without shaping, after the last "
-            "increases of the yoke or above the rib; leave out rounds without shaping, evenly from between the others."
-        )
-    else:
-        sentences.append("They make the lengths of the design to the nearest round: change no rounds.")
-    for method, words in _METHODS.items():
-        labels = [label for label, each in zip(sizes, corrections, strict=True) if each and each.yoke_method == method]
-        if labels:
-            sentences.append(f"In the yoke of {listed(labels)} {words}.")
-    nearest = size_run([each.nearest_size if each else None for each in made])
-    sentences.append(f"At your gauge the size that comes nearest to the bust of {size_run([*sizes])} is {nearest}.")
-    return tuple(sentences)
+    steps = (
+        *_steps("yoke", [each.yoke if each else None for each in corrections]),
+        *_methods(tuple(sizes), corrections),
+        *_steps("body", [each.body if each else None for each in corrections]),
+        *_steps("sleeve", [each.sleeve if each else None for each in corrections]),
+    )
+    nearest = tuple([each.nearest_size if each else None for each in made])
+    return (GAUGE(**swatch(own)), *measured, *(steps or (SAME(),)), NEAREST_SIZE(sizes=tuple(sizes), nearest=nearest))
 
 
-def _steps(part: str, rounds: Sequence[int | None]) -> Iterator[str]:
-    """What to do in one part in every size, as far as any size has something to do."""
-    for verb, sign in (("add", 1), ("leave out", -1)):
-        many = [None if each is None else max(0, sign * each) for each in rounds]
+def _steps(part: str, rounds: Sequence[int | None]) -> Iterator[Sentence]:
+    """What to do in one part, in the sizes that have something to do."""
+    for saying, sign in ((ADD, 1), (LEAVE_OUT, -1)):
+        many = tuple([sign * each if each and sign * each > 0 else None for each in rounds])
         if any(many):
-            yield f"{verb} {counted_run(many, 'round')} in {part}"
+            yield saying(part=part, rounds=many)
+
+
+def _methods(labels: Sequence[str], corrections: Sequence[Corrections | None]) -> Iterator[Sentence]:
+    """How the yokes take their corrections, in sentences that name their sizes where they aren't for all."""
+    for method, saying in METHODS.items():
+        places = [place for place, each in enumerate(corrections) if each and each.yoke_method == method]
+        if places:
+            yield saying() if len(places) == len(labels) else for_sizes(saying(), labels, places)
 
 
 def _head(size: KnittedSize, wearer: Wearer, own: Fabrics, stretch: Fraction) -> HeadCheck | None:

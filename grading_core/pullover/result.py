@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from types import MappingProxyType
+from typing import Literal, TypeVar, get_args
 
 from grading_core.chart.grid import ChartDescription
 from grading_core.chart.result import SizePlacement
@@ -19,16 +21,40 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
-from grading_core.sentences import Sentence
+from grading_core.sentences import Saying, Sentence
 from grading_core.standards.body import BodyTable
 from grading_core.units import to_places
 from grading_core.wording import known_run
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Method, Schedule
 
+Value = TypeVar("Value")
+
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
-Part = Literal["neck", "chart", "yoke", "split", "body", "sleeve", "band", "finishing", "own_gauge"]
+Part = Literal[
+    "sizes",
+    "finished_measurements",
+    "gauge",
+    "needles",
+    "yarn",
+    "notions",
+    "terms",
+    "neck",
+    "chart",
+    "yoke",
+    "split",
+    "body",
+    "sleeve",
+    "band",
+    "finishing",
+    "own_gauge",
+]
+
+PART_TITLES: Mapping[Part | TablePart, Saying] = MappingProxyType(
+    {part: Saying(f"title.part_{part}") for part in dict.fromkeys((*get_args(Part), *get_args(TablePart)))}
+)
+"""Of the parts of instructions, in reading order, and of the table."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -189,7 +215,7 @@ class Row:
     part: TablePart
     item: str
     unit: Unit
-    title: str
+    title: Sentence
     values: tuple[int | Fraction | None, ...]
     printed: tuple[str, ...]
     printed_inch: tuple[str, ...] | None = None
@@ -222,9 +248,9 @@ class Instructions:
     sentences: tuple[Sentence, ...]
 
     @property
-    def title(self) -> str:
-        """For people."""
-        return self.part
+    def title(self) -> Sentence:
+        """Of the part, for people."""
+        return PART_TITLES[self.part]()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -266,6 +292,18 @@ class Pullover:
     def labels(self) -> tuple[str, ...]:
         """Of the sizes."""
         return tuple(size.label for size in self.sizes)
+
+
+Sizes = Mapping[str, KnittedSize | None]
+"""Sizes by label, None where one can't be knitted."""
+
+
+def each_size(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
+    """A value of every size, None in an impossible one.
+
+    sizes: in their order. of: gets the value.
+    """
+    return tuple([of(size) if size else None for size in sizes.values()])
 
 
 def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from fractions import Fraction
 from functools import partial
-from types import MappingProxyType
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from grading_core.errors import Impossible
 from grading_core.parts.bust_darts import BustDarts
@@ -15,6 +14,7 @@ from grading_core.parts.short_rows import BackRaise
 from grading_core.printing import printing
 from grading_core.pullover.result import KnittedSize, Row, TablePart, Unit
 from grading_core.pullover.yarn import ONE_COLOUR
+from grading_core.sentences import TEXT, TOKEN, Saying, Sentence
 from grading_core.yarn.result import Need
 
 Value = int | Fraction | None
@@ -22,36 +22,19 @@ Value = int | Fraction | None
 CM_PER_YARD = Fraction(9144, 100)
 """1 yd = 0.9144 m exactly (international yard and pound agreement of 1959)."""
 
-PARTS: Mapping[TablePart, str] = MappingProxyType(
-    {
-        "to_fit": "To fit",
-        "neck": "Neck",
-        "yoke": "Yoke",
-        "split": "Split",
-        "body": "Body",
-        "hem": "Hem",
-        "sleeve": "Sleeve",
-        "cuff": "Cuff",
-        "band": "Neckband",
-        "finished": "Finished",
-        "yarn": "Yarn",
-    }
-)
-"""The parts of the table in their order, as titles have them."""
 
-
-class _Line(NamedTuple):
-    """What a row of the table is. words: the rest of its title. value: of one size, None where it has none."""
+class Line(NamedTuple):
+    """What a row of the table is. title: what is said of it. value: of one size, None where it has none."""
 
     part: TablePart
     item: str
     unit: Unit
-    words: str
+    title: Saying
     value: Callable[[KnittedSize], Value]
 
-    @property
-    def title(self) -> str:
-        return f"{PARTS[self.part]}, {self.words}"
+
+def _line(part: TablePart, item: str, unit: Unit, value: Callable[[KnittedSize], Value]) -> Line:
+    return Line(part, item, unit, Saying(f"title.{part}_{item}"), value)
 
 
 def _rows(part: BackRaise | FrontDrop | BustDarts | None) -> int | None:
@@ -64,66 +47,66 @@ def _extra(size: KnittedSize) -> Fraction | None:
     return size.finished.front_extra or None
 
 
-_LINES: tuple[_Line, ...] = (
-    _Line("to_fit", "bust", "cm", "bust", lambda size: size.to_fit),
-    _Line("to_fit", "ease", "cm", "ease at the bust", lambda size: size.finished.bust - size.to_fit),
-    _Line("neck", "cast_on", "stitches", "stitches cast on", lambda size: size.neck.cast_on.stitches),
-    _Line("neck", "stitches", "stitches", "stitches", lambda size: size.counts.cast_on),
-    _Line("neck", "back", "stitches", "back", lambda size: size.counts.neck.back),
-    _Line("neck", "front", "stitches", "front", lambda size: size.counts.neck.front),
-    _Line("neck", "sleeve", "stitches", "each sleeve", lambda size: size.counts.neck.sleeve),
-    _Line("neck", "short_rows", "rows", "short rows", lambda size: _rows(size.neck.raised)),
-    _Line("neck", "front_drop", "rows", "rows of the front drop", lambda size: _rows(size.neck.drop)),
-    _Line("yoke", "rounds", "rounds", "rounds", lambda size: size.counts.rounds),
-    _Line("yoke", "increase_rounds", "rounds", "increase rounds", lambda size: len(size.yoke.increase_rounds)),
-    _Line("yoke", "back_increases", "times", "increases at each back edge", lambda size: size.yoke.yoke.increases[0]),
-    _Line("yoke", "front_increases", "times", "increases at each front edge", lambda size: size.yoke.yoke.increases[1]),
-    _Line(
-        "yoke", "sleeve_increases", "times", "increases at each sleeve edge", lambda size: size.yoke.yoke.increases[2]
-    ),
-    _Line("yoke", "doubled_rounds", "rounds", "doubled increase rounds", lambda size: size.yoke.doubled_rounds),
-    _Line("split", "back", "stitches", "back", lambda size: size.counts.split.back),
-    _Line("split", "front", "stitches", "front", lambda size: size.counts.split.front),
-    _Line("split", "sleeve", "stitches", "each sleeve", lambda size: size.counts.split.sleeve),
-    _Line("split", "yoke_total", "stitches", "stitches on the needle", lambda size: size.counts.yoke_total),
-    _Line("split", "underarm", "stitches", "cast on at each underarm", lambda size: size.counts.underarm),
-    _Line("split", "line_to_body", "stitches", "of each line to the body", lambda size: size.counts.line_to_body),
-    _Line("body", "stitches", "stitches", "stitches", lambda size: size.counts.body),
-    _Line("body", "rounds", "rounds", "rounds before the hem", lambda size: size.body.rounds),
-    _Line("body", "bust_dart_rows", "rows", "short rows over the bust", lambda size: _rows(size.body.bust_darts)),
-    _Line("hem", "stitches", "stitches", "stitches", lambda size: size.body.hem.stitches),
-    _Line("hem", "rounds", "rounds", "rounds", lambda size: size.body.hem.rounds),
-    _Line("sleeve", "stitches", "stitches", "stitches", lambda size: size.counts.sleeve),
-    _Line("sleeve", "rounds", "rounds", "rounds before the cuff", lambda size: size.sleeve.rounds),
-    _Line("sleeve", "decrease_rounds", "rounds", "decrease rounds", lambda size: len(size.sleeve.decrease_rounds)),
-    _Line("cuff", "stitches", "stitches", "stitches", lambda size: size.sleeve.cuff.stitches),
-    _Line("cuff", "rounds", "rounds", "rounds", lambda size: size.sleeve.cuff.rounds),
-    _Line("band", "stitches", "stitches", "stitches", lambda size: size.band.edge.stitches),
-    _Line("band", "rounds", "rounds", "rounds", lambda size: size.band.rounds),
-    _Line("finished", "bust", "cm", "bust", lambda size: size.finished.bust),
-    _Line("finished", "upper_arm", "cm", "upper arm", lambda size: size.finished.upper_arm),
-    _Line("finished", "neck", "cm", "neck at the cast-on", lambda size: size.finished.neck),
-    _Line("finished", "depth", "cm", "depth of the yoke", lambda size: size.finished.depth),
-    _Line("finished", "underarm", "cm", "each underarm", lambda size: size.finished.underarm),
-    _Line("finished", "hem", "cm", "round the hem", lambda size: size.finished.hem),
-    _Line("finished", "wrist", "cm", "round the cuff", lambda size: size.finished.wrist),
-    _Line("finished", "body_length", "cm", "length of the body", lambda size: size.finished.body_length),
-    _Line("finished", "front_length", "cm", "length of the front", lambda size: size.finished.front_length),
-    _Line("finished", "front_extra", "cm", "front wider than the back by", _extra),
-    _Line("finished", "sleeve_length", "cm", "length of the sleeve", lambda size: size.finished.sleeve_length),
-    _Line("finished", "total_length", "cm", "length at the centre back", lambda size: size.finished.total_length),
-    _Line("finished", "reach", "cm", "centre back to the end of the sleeve", lambda size: size.finished.reach),
-    _Line("finished", "band", "cm", "round the neckband", lambda size: size.finished.band),
+LINES: tuple[Line, ...] = (
+    _line("to_fit", "bust", "cm", lambda size: size.to_fit),
+    _line("to_fit", "ease", "cm", lambda size: size.finished.bust - size.to_fit),
+    _line("neck", "cast_on", "stitches", lambda size: size.neck.cast_on.stitches),
+    _line("neck", "stitches", "stitches", lambda size: size.counts.cast_on),
+    _line("neck", "back", "stitches", lambda size: size.counts.neck.back),
+    _line("neck", "front", "stitches", lambda size: size.counts.neck.front),
+    _line("neck", "sleeve", "stitches", lambda size: size.counts.neck.sleeve),
+    _line("neck", "short_rows", "rows", lambda size: _rows(size.neck.raised)),
+    _line("neck", "front_drop", "rows", lambda size: _rows(size.neck.drop)),
+    _line("yoke", "rounds", "rounds", lambda size: size.counts.rounds),
+    _line("yoke", "increase_rounds", "rounds", lambda size: len(size.yoke.increase_rounds)),
+    _line("yoke", "back_increases", "times", lambda size: size.yoke.yoke.increases[0]),
+    _line("yoke", "front_increases", "times", lambda size: size.yoke.yoke.increases[1]),
+    _line("yoke", "sleeve_increases", "times", lambda size: size.yoke.yoke.increases[2]),
+    _line("yoke", "doubled_rounds", "rounds", lambda size: size.yoke.doubled_rounds),
+    _line("split", "back", "stitches", lambda size: size.counts.split.back),
+    _line("split", "front", "stitches", lambda size: size.counts.split.front),
+    _line("split", "sleeve", "stitches", lambda size: size.counts.split.sleeve),
+    _line("split", "yoke_total", "stitches", lambda size: size.counts.yoke_total),
+    _line("split", "underarm", "stitches", lambda size: size.counts.underarm),
+    _line("split", "line_to_body", "stitches", lambda size: size.counts.line_to_body),
+    _line("body", "stitches", "stitches", lambda size: size.counts.body),
+    _line("body", "rounds", "rounds", lambda size: size.body.rounds),
+    _line("body", "bust_dart_rows", "rows", lambda size: _rows(size.body.bust_darts)),
+    _line("hem", "stitches", "stitches", lambda size: size.body.hem.stitches),
+    _line("hem", "rounds", "rounds", lambda size: size.body.hem.rounds),
+    _line("sleeve", "stitches", "stitches", lambda size: size.counts.sleeve),
+    _line("sleeve", "rounds", "rounds", lambda size: size.sleeve.rounds),
+    _line("sleeve", "decrease_rounds", "rounds", lambda size: len(size.sleeve.decrease_rounds)),
+    _line("cuff", "stitches", "stitches", lambda size: size.sleeve.cuff.stitches),
+    _line("cuff", "rounds", "rounds", lambda size: size.sleeve.cuff.rounds),
+    _line("band", "stitches", "stitches", lambda size: size.band.edge.stitches),
+    _line("band", "rounds", "rounds", lambda size: size.band.rounds),
+    _line("finished", "bust", "cm", lambda size: size.finished.bust),
+    _line("finished", "upper_arm", "cm", lambda size: size.finished.upper_arm),
+    _line("finished", "neck", "cm", lambda size: size.finished.neck),
+    _line("finished", "depth", "cm", lambda size: size.finished.depth),
+    _line("finished", "underarm", "cm", lambda size: size.finished.underarm),
+    _line("finished", "hem", "cm", lambda size: size.finished.hem),
+    _line("finished", "wrist", "cm", lambda size: size.finished.wrist),
+    _line("finished", "body_length", "cm", lambda size: size.finished.body_length),
+    _line("finished", "front_length", "cm", lambda size: size.finished.front_length),
+    _line("finished", "front_extra", "cm", _extra),
+    _line("finished", "sleeve_length", "cm", lambda size: size.finished.sleeve_length),
+    _line("finished", "total_length", "cm", lambda size: size.finished.total_length),
+    _line("finished", "reach", "cm", lambda size: size.finished.reach),
+    _line("finished", "band", "cm", lambda size: size.finished.band),
 )  # fmt: skip
+"""The rows of the garment in their order."""
 
-_AMOUNTS: tuple[tuple[str, Unit, Callable[[Need], int | Fraction]], ...] = (
-    ("grams", "grams", lambda need: need.grams.likely),
-    ("metres", "metres", lambda need: need.metres),
-    ("yards", "yards", lambda need: need.metres * 100 / CM_PER_YARD),
-    ("balls", "balls", lambda need: need.balls),
+_AMOUNTS: tuple[tuple[Literal["grams", "metres", "yards", "balls"], Callable[[Need], int | Fraction]], ...] = (
+    ("grams", lambda need: need.grams.likely),
+    ("metres", lambda need: need.metres),
+    ("yards", lambda need: yards(need.metres)),
+    ("balls", lambda need: need.balls),
 )
+_YARN_TITLES = {amount: Saying(f"title.yarn_{amount}", colours=TOKEN, colour=TEXT) for amount, _ in _AMOUNTS}
 
-TABLE_ITEMS: tuple[str, ...] = tuple(dict.fromkeys(line.item for line in _LINES))
+TABLE_ITEMS: tuple[str, ...] = tuple(dict.fromkeys(line.item for line in LINES))
 """The items of every part but the yarn, each name once."""
 
 YARN_ITEM = rf"({'|'.join(amount for amount, *_ in _AMOUNTS)})_[1-9][0-9]*"
@@ -137,8 +120,8 @@ def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ..
     """
     sizes = [None if isinstance(size, Impossible) else size for size in outcomes]
     return tuple(
-        _row(line.part, line.item, line.unit, line.title, [line.value(size) if size else None for size in sizes])
-        for line in _LINES
+        _row(line.part, line.item, line.unit, line.title(), [line.value(size) if size else None for size in sizes])
+        for line in LINES
     )
 
 
@@ -152,15 +135,31 @@ def yarn_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
     by_colour = [{need.yarn: need for need in size} for size in needs]
     rows = []
     for place, colour in enumerate(colours, 1):
-        named = "" if colour == ONE_COLOUR else f" {colour}"
         own = [size.get(colour) for size in by_colour]
-        for amount, unit, of in _AMOUNTS:
+        for amount, of in _AMOUNTS:
             values = [None if need is None else of(need) for need in own]
-            rows.append(_row("yarn", f"{amount}_{place}", unit, f"{PARTS['yarn']}{named}, {amount}", values, colour))
+            title = _YARN_TITLES[amount](**colour_values(colour))
+            rows.append(_row("yarn", f"{amount}_{place}", amount, title, values, colour))
     return tuple(rows)
 
 
-def _row(part: TablePart, item: str, unit: Unit, title: str, values: Sequence[Value], colour: str | None = None) -> Row:
+def colour_values(colour: str) -> dict[str, str]:
+    """Whose yarn it is, as values of a sentence.
+
+    colour: its name. In the sentence `colours` is "one" where all of the garment has one colour, whose name says
+    nothing, and else "several".
+    """
+    return {"colours": "one" if colour == ONE_COLOUR else "several", "colour": colour}
+
+
+def yards(metres: Fraction) -> Fraction:
+    """Metres of yarn in yards."""
+    return metres * 100 / CM_PER_YARD
+
+
+def _row(
+    part: TablePart, item: str, unit: Unit, title: Sentence, values: Sequence[Value], colour: str | None = None
+) -> Row:
     settings, write = printing(), _writer(unit)
     missing = settings.missing
     inches = [missing if value is None else settings.inches(value) for value in values] if unit == "cm" else None

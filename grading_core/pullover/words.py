@@ -1,9 +1,8 @@
-"""A graded pullover in the sentences of its pattern, from the cast-on to the last end."""
+"""A graded pullover in the sentences of its pattern, from its sizes to the last end."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from typing import TypeVar
 
 from grading_core.chart import words as chart_words
 from grading_core.chart.request import ChartRequest
@@ -13,14 +12,13 @@ from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
 from grading_core.parts.underarm import PLACE, any_seams, seam_run, start_place
 from grading_core.pullover import own_gauge
-from grading_core.pullover.request import Gauges
-from grading_core.pullover.result import Instructions, KnittedSize, Part
+from grading_core.pullover.front_matter import finished_words, gauge_words, needle_words, size_words, yarn_words
+from grading_core.pullover.request import Gauges, YarnWishes
+from grading_core.pullover.result import Instructions, KnittedSize, Part, Sizes, each_size
+from grading_core.pullover.terms import notion_words, term_words
 from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, for_size, word
 from grading_core.wording import APART
 from grading_core.yoke import words as yoke_words
-
-Value = TypeVar("Value")
-Sizes = Mapping[str, KnittedSize | None]
 
 SECTIONS = Saying("neck.sections", stitches=COUNT, back=COUNT, front=COUNT, sleeve=COUNT, line=COUNT)
 EDGE = Saying("neck.edge", length=LENGTH)
@@ -53,35 +51,38 @@ def instructions(
     chart: ChartRequest | None,
     own: Gauges | None = None,
     *,
+    yarn: YarnWishes | None = None,
     young: bool = False,
+    children: bool = False,
 ) -> tuple[Instructions, ...]:
     """The pattern's sentences with size runs, part by part; none where no size is possible.
 
     outcomes: of all sizes by label; for an impossible one stands a dash. Where they are too unlike to be told together,
     each is told by itself. gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None
-    without one. own: the gauges of a maker who keeps the counts, None where there is none. young: whether a baby or a
-    young child wears any size.
+    without one. own: the gauges of a maker who keeps the counts, None where there is none. yarn: what is asked of it,
+    None where nothing is. young: whether a baby or a young child wears any size. children: whether any child does,
+    small ones or large.
     """
     sizes = {label: size if isinstance(size, KnittedSize) else None for label, size in outcomes.items()}
     if not any(sizes.values()):
         return ()
-    parts: list[tuple[Part, Iterable[Sentence]]] = [
-        ("neck", _neck(sizes)),
-        ("yoke", _yoke(sizes)),
-        ("split", _split(sizes, start)),
-        ("body", body.run_instructions(_run(sizes, lambda size: size.body), [*sizes])),
-        ("sleeve", _sleeve(sizes)),
-        ("band", neckband.run_instructions(_run(sizes, lambda size: size.band))),
-        ("finishing", _finishing(sizes, young=young)),
-    ]
-    placed = _run(sizes, lambda size: size.chart)
-    if chart and any(placed):
-        dropped = any(size.neck.drop for size in sizes.values() if size)
-        seams = any_seams(_run(sizes, lambda size: size.body.underarm))
-        parts.insert(1, ("chart", chart_words.run_instructions(chart, placed, seams=seams, dropped_front=dropped)))
-    if own:
-        parts.append(("own_gauge", own_gauge.run_instructions(sizes, own.plain)))
-    return tuple(Instructions(part, tuple(sentences)) for part, sentences in parts)
+    work = _work(sizes, start, chart, young=young, children=children)
+    front: dict[Part, tuple[Sentence, ...]] = {
+        "finished_measurements": finished_words(sizes),
+        "gauge": gauge_words(gauges),
+        "own_gauge": own_gauge.run_instructions(sizes, own.plain) if own else (),
+        "needles": needle_words(gauges),
+        "yarn": yarn_words(sizes, yarn) if yarn else (),
+        "notions": notion_words(sizes.values()),
+    }
+    told = [sentence for sentences in (*front.values(), *work.values()) for sentence in sentences]
+    parts: dict[Part, tuple[Sentence, ...]] = {
+        "sizes": size_words(sizes, told),
+        **front,
+        "terms": term_words(told),
+        **work,
+    }
+    return tuple(Instructions(part, sentences) for part, sentences in parts.items() if sentences)
 
 
 def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
@@ -96,9 +97,32 @@ def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
             yield Remark(WarningCode.MANY_SENTENCES, MANY(part=f"part_{part.part}", sentences=len(part.sentences)))
 
 
-def _run(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value | None, ...]:
-    """A value of every size, None in an impossible one."""
-    return tuple([of(size) if size else None for size in sizes.values()])
+def _work(
+    sizes: Sizes, start: Start, chart: ChartRequest | None, *, young: bool, children: bool
+) -> dict[Part, tuple[Sentence, ...]]:
+    """The knitting itself, part by part."""
+    underarms = each_size(sizes, lambda size: size.body.underarm)
+    placed = each_size(sizes, lambda size: size.chart)
+    charted: tuple[Sentence, ...] = ()
+    if chart and any(placed):
+        charted = chart_words.run_instructions(
+            chart,
+            placed,
+            before_start=each_size(sizes, lambda size: size.body.underarm.before_start),
+            seams=any_seams(underarms),
+            drop_rows=each_size(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None),
+            for_children=children,
+        )
+    return {
+        "neck": tuple(_neck(sizes)),
+        "chart": charted,
+        "yoke": tuple(_yoke(sizes)),
+        "split": tuple(_split(sizes, start)),
+        "body": body.run_instructions(each_size(sizes, lambda size: size.body), [*sizes]),
+        "sleeve": tuple(_sleeve(sizes)),
+        "band": neckband.run_instructions(each_size(sizes, lambda size: size.band)),
+        "finishing": tuple(_finishing(sizes, young=young)),
+    }
 
 
 def _each(sizes: Sizes, told: Callable[[KnittedSize], Iterable[Sentence]]) -> Iterator[Sentence]:
@@ -110,37 +134,38 @@ def _each(sizes: Sizes, told: Callable[[KnittedSize], Iterable[Sentence]]) -> It
 
 
 def _neck(sizes: Sizes) -> Iterator[Sentence]:
-    begun = run_cast_on(_run(sizes, lambda size: size.neck.cast_on))
+    begun = run_cast_on(each_size(sizes, lambda size: size.neck.cast_on))
     if begun:
         yield from begun
-        yield from short_rows.run_instructions(_run(sizes, lambda size: size.neck.raised), [*sizes])
-        yield from run_drop(_run(sizes, lambda size: size.neck.drop))
+        yield from short_rows.run_instructions(each_size(sizes, lambda size: size.neck.raised), [*sizes])
+        yield from run_drop(each_size(sizes, lambda size: size.neck.drop))
     else:
         yield from _each(sizes, lambda size: size.neck.instructions())
     if not any(size.neck.drop for size in sizes.values() if size):
         yield SECTIONS(
-            stitches=_run(sizes, lambda size: size.counts.cast_on),
-            back=_run(sizes, lambda size: size.counts.neck.back),
-            front=_run(sizes, lambda size: size.counts.neck.front),
-            sleeve=_run(sizes, lambda size: size.counts.neck.sleeve),
+            stitches=each_size(sizes, lambda size: size.counts.cast_on),
+            back=each_size(sizes, lambda size: size.counts.neck.back),
+            front=each_size(sizes, lambda size: size.counts.neck.front),
+            sleeve=each_size(sizes, lambda size: size.counts.neck.sleeve),
             line=next(size.neck.line_stitches for size in sizes.values() if size),
         )
-    yield EDGE(length=_run(sizes, lambda size: size.neck.edge_cm))
+    yield EDGE(length=each_size(sizes, lambda size: size.neck.edge_cm))
 
 
 def _yoke(sizes: Sizes) -> Iterator[Sentence]:
     yokes = [size.yoke for size in sizes.values() if size]
-    told = yoke_words.run_instructions(_run(sizes, lambda size: size.yoke.told))
+    told = yoke_words.run_instructions(each_size(sizes, lambda size: size.yoke.told))
     doubled = any(yoke.doubled_rounds for yoke in yokes)
     yield from yoke_words.explained(yokes[0].line_stitches, doubled=doubled)
-    rows = _run(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None)
+    rows = each_size(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None)
     if any(rows):
         yield yoke_words.AFTER_DROP(rows=rows)
     if any(_increases_on_wrong_side(size) for size in sizes.values() if size):
         yield yoke_words.WRONG_SIDE()
     yield from told or _each(sizes, lambda size: size.yoke.told_by_rounds())
     yield DEPTH(
-        rounds=_run(sizes, lambda size: size.counts.rounds), length=_run(sizes, lambda size: size.finished.depth)
+        rounds=each_size(sizes, lambda size: size.counts.rounds),
+        length=each_size(sizes, lambda size: size.finished.depth),
     )
 
 
@@ -156,17 +181,17 @@ def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
     A raglan line's first stitches, in working order, go to the section before it. Below the split a round starts where
     `parts.underarm` has it; a start at the centre back stays there.
     """
-    held = _run(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve)
-    underarm = _run(sizes, lambda size: size.counts.underarm)
-    yield BEGIN(stitches=_run(sizes, lambda size: size.counts.yoke_total))
+    held = each_size(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve)
+    underarm = each_size(sizes, lambda size: size.counts.underarm)
+    yield BEGIN(stitches=each_size(sizes, lambda size: size.counts.yoke_total))
     past = next(size.counts.line_to_body for size in sizes.values() if size)
     yield FIRST_SLEEVE(past=past, held=held, underarm=underarm)
-    yield FRONT(stitches=_run(sizes, lambda size: size.counts.split.front + 2 * size.counts.line_to_body))
+    yield FRONT(stitches=each_size(sizes, lambda size: size.counts.split.front + 2 * size.counts.line_to_body))
     yield SECOND_SLEEVE(held=held, underarm=underarm)
-    underarms = _run(sizes, lambda size: size.body.underarm)
+    underarms = each_size(sizes, lambda size: size.body.underarm)
     yield START_BACK() if start == "centre_back" else START_UNDERARM(**start_place(underarms))
-    yield BODY(stitches=_run(sizes, lambda size: size.counts.body))
-    extra = _run(sizes, lambda size: size.counts.front_extra or None)
+    yield BODY(stitches=each_size(sizes, lambda size: size.counts.body))
+    extra = each_size(sizes, lambda size: size.counts.front_extra or None)
     if any(extra):
         yield FRONT_EXTRA(stitches=extra)
     if any_seams(underarms):
@@ -174,12 +199,12 @@ def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
 
 
 def _sleeve(sizes: Sizes) -> Iterator[Sentence]:
-    start, *rest = sleeve.run_instructions(_run(sizes, lambda size: size.sleeve), [*sizes])
+    start, *rest = sleeve.run_instructions(each_size(sizes, lambda size: size.sleeve), [*sizes])
     yield start
     yield RETURN(
-        held=_run(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve),
-        underarm=_run(sizes, lambda size: size.counts.underarm),
-        stitches=_run(sizes, lambda size: size.counts.sleeve),
+        held=each_size(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve),
+        underarm=each_size(sizes, lambda size: size.counts.underarm),
+        stitches=each_size(sizes, lambda size: size.counts.sleeve),
     )
     yield from rest
 
@@ -187,6 +212,6 @@ def _sleeve(sizes: Sizes) -> Iterator[Sentence]:
 def _finishing(sizes: Sizes, *, young: bool) -> Iterator[Sentence]:
     yield UNDERARM_GAPS()
     yield ENDS()
-    yield BLOCK(length=_run(sizes, lambda size: size.finished.bust))
+    yield BLOCK(length=each_size(sizes, lambda size: size.finished.bust))
     if young:
         yield NO_CORDS()

@@ -25,6 +25,7 @@ from grading_core.pullover.result import Pullover, Row, TablePart
 from grading_core.units import to_answer
 from service import VERSION
 from service.errors import pointer
+from service.language import text
 from service.lengths import LengthWriter
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
@@ -129,8 +130,8 @@ class _Sheet:
                     widths[column] = min(max(widths[column], len(value)), _WIDE)
         for column, width in enumerate(widths):
             self.sheet.set_column(column, column, width + 3)
-        for column, text in enumerate(head):
-            self._text(0, column, text, self.styles.number_head if column in numbers else self.styles.head)
+        for column, name in enumerate(head):
+            self._text(0, column, name, self.styles.number_head if column in numbers else self.styles.head)
         self._height(0, head, widths)
         for row, line in enumerate(cells, 1):
             for column, value in enumerate(line):
@@ -162,7 +163,7 @@ def _write_table(sheet: _Sheet, pullover: Pullover, length: LengthWriter) -> Non
 
     def lines() -> Iterable[Sequence[Any]]:
         for row in pullover.table:
-            key = (row.part, row.item, row.title)
+            key = (row.part, row.item, text(row.title))
             yield (*key, row.unit, *((value, row.unit) for value in row.answered), row.run)
             if row.printed_inch is not None:
                 yield (*key, "inch", *((_inch(value, length), "inch") for value in row.values), row.run_inch)
@@ -181,7 +182,7 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
             why = size.outcome.reason if isinstance(size.outcome, Impossible) else None
             yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
 
-    head = ("Size", "Can be knitted", "Why not", *(row.title for row in keys))
+    head = ("Size", "Can be knitted", "Why not", *(text(row.title) for row in keys))
     sheet.write(head, lines(), numbers=range(3, len(head)))
 
 

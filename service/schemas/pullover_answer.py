@@ -255,7 +255,7 @@ class TableRowSchema(StrictSchema):
         "colour, counted from 1.",
     )
     unit = Choice(required=True, description="What it counts.")
-    title = Prose("For people.", required=True)
+    title = Spoken("For people, in the language asked.", required=True)
     values = Items(
         Number(nullable=True),
         "One per size; null where the size is not feasible or doesn't have it. Counts are whole numbers, lengths are "

@@ -8,6 +8,27 @@ sizes =
        *[other] Größen
     } { $sizes }: { $sentence }
     .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
+    .labels = { $many_number ->
+        [one] Größe
+       *[other] Größen
+    }: { $sizes }.
+    .to_fit = Passend für { measure.bust } { measured.length }.
+    .ease = { $kind ->
+        [less] Der Pullover ist { measured.length } enger als der Körper ({ measure.bust }) und dehnt sich beim Tragen.
+        [either] Der Pullover ist { measured.length } weiter als der Körper ({ measure.bust }), oder enger, wo die Zahl
+            kleiner als 0 ist.
+       *[more] Mehrweite ({ measure.bust }): { measured.length }. Um so viel ist der Pullover weiter als der Körper.
+    }
+    .run = Wo sich die Größen unterscheiden, gilt die erste Zahl für Größe { $first }, { $others_number ->
+        [one] die Zahl in Klammern für Größe { $others }.
+       *[other] die Zahlen in Klammern gelten der Reihe nach für { $others }.
+    } Eine einzelne Zahl gilt für alle Größen.
+    .dash = „{ $dash }“ anstelle einer Zahl heißt: Die eigene Größe hat nicht, was dort steht. Den Satz, oder diesen
+        Teil von ihm, auslassen.
+    .impossible = { $sizes_number ->
+        [one] Größe { $sizes } lässt
+       *[other] Die Größen { $sizes } lassen
+    } sich so nicht stricken.
 
 span =
     .rounds = { $rounds_number ->
@@ -44,6 +65,138 @@ ribbing =
     .any = Rippenmuster
 
 ## Front matter
+
+finished_measurements =
+    .bust = { title.finished_bust }: { measured.length }.
+    .upper_arm = { title.finished_upper_arm }: { measured.length }.
+    .neck = { title.finished_neck }: { measured.length }.
+    .depth = { title.finished_depth }: { measured.length }.
+    .underarm = { title.finished_underarm }: { measured.length }.
+    .hem = { title.finished_hem }: { measured.length }.
+    .wrist = { title.finished_wrist }: { measured.length }.
+    .body_length = { title.finished_body_length }: { measured.length }.
+    .front_length = { title.finished_front_length }: { measured.length }.
+    .front_extra = { title.finished_front_extra }: { measured.length }.
+    .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
+    .total_length = { title.finished_total_length }: { measured.length }.
+    .reach = { title.finished_reach }: { measured.length }.
+    .band = { title.finished_band }: { measured.length }.
+
+gauge =
+    .counts = { $stitches } Maschen und { $rounds } Runden = 10 cm
+    .plain = Glatt rechts, in Runden gestrickt und gespannt: { gauge.counts }.
+    .stranded = Nach der Strickschrift, in Runden gestrickt und gespannt: { gauge.counts }.
+    .rib = Im Rippenmuster, in Runden gestrickt und gespannt: { gauge.counts }.
+
+needles =
+    .range = Mit Nadelstärke { $thinnest } bis { $thickest } mm beginnen und die Stärke nehmen, mit der die Maschenprobe
+        stimmt, welche Zahl sie auch hat.
+    .thick = Mit Nadelstärke { $thinnest } mm oder dicker beginnen und die Stärke nehmen, mit der die Maschenprobe
+        stimmt, welche Zahl sie auch hat.
+    .stranded = Für die Runden der Strickschrift die Nadeln nehmen, mit denen deren Maschenprobe stimmt.
+    .rib = { $kind ->
+        [gauge] Für Bund, Ärmelbündchen und Halsbündchen die Nadeln nehmen, mit denen die Maschenprobe des Rippenmusters
+            stimmt.
+       *[thinner] Für Bund, Ärmelbündchen und Halsbündchen Nadeln nehmen, die eine oder zwei Stärken dünner sind.
+    }
+    .circular = Rundstricknadeln für Passe, Rumpf, Bund und Halsbündchen, jede etwas kürzer als die Runden, die auf ihr
+        liegen.
+    .double_pointed = Nadelspiele in denselben Stärken für Ärmel und Ärmelbündchen und überall, wo eine Runde für eine
+        Rundstricknadel zu klein ist.
+
+yarn =
+    .whose = { $colours ->
+        [one] Garn
+       *[several] Garn in { $colour }
+    }
+    .amount = { yarn.whose }: etwa { $grams } g, das sind { $metres } m.
+    .balls = { yarn.whose }, Einkauf mit { $margin } % Reserve: { $balls } Knäuel zu { $ball_grams } g.
+    .basis = { $basis ->
+        [measured] Die Mengen sind nach einem gewogenen Probestück berechnet. Anschlag, Abketten und Fadenenden brauchen
+            mehr: Dafür ist die Reserve.
+       *[estimated] Die Mengen sind nach der Breite einer Masche geschätzt. Rippenmuster, Spannfäden, Anschlag, Abketten
+            und Fadenenden brauchen mehr: Dafür ist die Reserve.
+    }
+
+notions =
+    .markers = { $markers } Maschenmarkierer, einer davon anders als die übrigen, für den Rundenbeginn.
+    .waste_yarn = Hilfsfaden oder 2 Maschenhalter für die Maschen der beiden Ärmel.
+    .tapestry_needle = Eine Wollnadel für die Fadenenden.
+
+terms =
+    .stockinette = Glatt rechts: in Runden alle Maschen rechts stricken{ $rows ->
+        [some] ; in Hinreihen rechts, in Rückreihen links stricken
+       *[none] { "" }
+    }. Alles wird glatt rechts gestrickt, wenn kein anderes Muster genannt ist.
+    .rib = { ribbing.knit_purl }: bis zum Rundenende immer abwechselnd { $knit } { $knit_number ->
+        [one] Masche
+       *[other] Maschen
+    } rechts und { $purl } { $purl_number ->
+        [one] Masche
+       *[other] Maschen
+    } links stricken.
+    .every = „Jeweils die letzte von { $every } Runden“: { $plain } { $plain_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zu- und Abnahmen stricken, danach die Zunahme- oder Abnahmerunde.
+    .cycle = „Im Wechsel { $cycle } Runden“: In jeder dieser Gruppen die Runden ohne Zu- und Abnahmen stricken bis auf
+        die letzte, die Zunahme- oder Abnahmerunde ist. Die ganze Folge sind alle Gruppen einmal nacheinander.
+    .right_side = Vorderseite: die Seite des Gestricks, die beim Tragen außen liegt.
+    .wrong_side = Rückseite: die Seite des Gestricks, die beim Tragen innen liegt. In einer Hinreihe zeigt beim Stricken
+        die Vorderseite nach vorn, in einer Rückreihe die Rückseite.
+    .slip_marker = Einen Maschenmarkierer abheben: von der linken auf die rechte Nadel heben.
+    .make_one_left = Linksgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von vorn nach hinten
+        auf die linke Nadel heben und rechts verschränkt stricken.
+    .make_one_right = Rechtsgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von hinten nach vorn
+        auf die linke Nadel heben und rechts stricken.
+    .lifted_left = Linksgeneigte Zunahme aus der Masche der Vorrunde: das linke Maschenglied der Masche, die zwei Runden
+        unter der letzten Masche auf der rechten Nadel liegt, auf die linke Nadel heben und rechts verschränkt stricken.
+    .lifted_right = Rechtsgeneigte Zunahme aus der Masche der Vorrunde: das rechte Maschenglied der Masche, die unter
+        der nächsten liegt, auf die linke Nadel heben und rechts stricken, danach die nächste Masche selbst.
+    .slip_slip_knit = Linksgeneigte Abnahme: 2 Maschen einzeln wie zum Rechtsstricken abheben, mit der linken Nadel von
+        vorn in beide einstechen und sie rechts verschränkt zusammenstricken.
+    .knit_together = Rechtsgeneigte Abnahme: 2 Maschen rechts zusammenstricken.
+    .short_row = Verkürzte Reihe: eine Reihe, bei der vor dem Ende gewendet wird. Verkürzte Reihen machen einen Teil des
+        Gestricks höher als den Rest.
+    .double_stitch = So lässt sich wenden: wenden, den Faden nach vorn legen, 1 Masche wie zum Linksstricken abheben und
+        den Faden über die Nadel nach hinten ziehen, bis zwei Maschenglieder auf der Nadel liegen (Doppelmasche). Um die
+        Lücke zu schließen, beide Maschenglieder zusammen als 1 Masche abstricken.
+    .hold = Stilllegen: die Maschen ungestrickt auf einen Hilfsfaden oder Maschenhalter nehmen. Dort bleiben sie, bis
+        sie wieder auf die Nadeln genommen werden.
+    .pick_up = Auffassen: bei vorn liegender Vorderseite von vorn nach hinten in den Rand einstechen und den Faden als
+        neue Masche durchholen.
+    .float = Spannfaden: der Faden einer Farbe, der locker über die Rückseite läuft, während eine andere Farbe gestrickt
+        wird.
+
+own_gauge =
+    .gauge = Mit der eigenen Maschenprobe, { gauge.counts }, hat der Pullover bei den angegebenen Maschen und Runden
+        diese Maße.
+    .bust = { finished_measurements.bust }
+    .depth = { finished_measurements.depth }
+    .body_length = { finished_measurements.body_length }
+    .sleeve_length = { finished_measurements.sleeve_length }
+    .same = Die Längen des Entwurfs ergeben sich auf die Runde genau: keine Runden ändern.
+    .rounds = { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } ohne Zu- und Abnahmen
+    .add = { $part ->
+        [yoke] Für die Passenhöhe des Entwurfs nach der letzten Zunahmerunde der Passe { own_gauge.rounds } mehr
+            stricken.
+        [body] Für die Rumpflänge des Entwurfs vor dem Bund { own_gauge.rounds } mehr stricken.
+       *[sleeve] Für die Ärmellänge des Entwurfs an jedem Ärmel vor dem Bündchen { own_gauge.rounds } mehr stricken.
+    }
+    .leave_out = { $part ->
+        [yoke] Für die Passenhöhe des Entwurfs in der Passe gleichmäßig verteilt { own_gauge.rounds } weglassen.
+        [body] Für die Rumpflänge des Entwurfs im Rumpf gleichmäßig verteilt { own_gauge.rounds } weglassen.
+       *[sleeve] Für die Ärmellänge des Entwurfs in jedem Ärmel gleichmäßig verteilt { own_gauge.rounds } weglassen.
+    }
+    .wider = Dafür in der Passe die Zunahmen in größeren Abständen gleichmäßig auf alle Runden verteilen.
+    .closer = Dafür in der Passe die Zunahmen in kleineren Abständen arbeiten, in jeder Runde, wo es nötig ist.
+    .double_body = Dafür in der Passe an jeder Kante von Rücken- und Vorderteil in so vielen Zunahmerunden wie nötig 2
+        Maschen statt 1 zunehmen, in den angegebenen Abständen.
+    .nearest = Für die fertige { measure.bust } der Größe { $sizes } mit der eigenen Maschenprobe Größe { $nearest }
+        stricken.
 
 ## Neck
 
@@ -128,6 +281,68 @@ neck =
     .edge = Die Ausschnittkante misst ungedehnt rundherum { measured.length }.
 
 ## Chart
+
+chart_section =
+    .back = das Rückenteil
+    .front = das Vorderteil
+    .sleeve = jeder Ärmel
+
+chart =
+    .rows = Von der ersten Runde der Passe an gezählt in Runde { $round } Reihe 1 der Strickschrift stricken und in
+        jeder weiteren Runde die nächste Reihe, auch in Rumpf und Ärmeln.
+    .again = Nach Reihe { $height } wieder mit Reihe 1 beginnen.
+    .once = Nach Reihe { $height } ist die Strickschrift beendet.
+    .read = Jede Reihe von rechts nach links lesen. In jedem Abschnitt mit der unten genannten Spalte beginnen, bis
+        Spalte { $width } stricken und die Spalten 1 bis { $width } bis zum Ende des Abschnitts wiederholen.
+    .center = Auf Spalte { $column } { $sections_number ->
+        [one] hat { $sections } seine
+       *[other] haben { $sections } ihre
+    } Mitte.
+    .center_between = Zwischen Spalte { $column } und Spalte { $next } { $sections_number ->
+        [one] hat { $sections } seine
+       *[other] haben { $sections } ihre
+    } Mitte.
+    .start = In Runde { $round } { $sections_number ->
+        [one] beginnt
+       *[other] beginnen
+    } { $sections } mit Spalte { $column }.
+    .moves_back = Mit jeder Zunahme am Anfang eines Abschnitts rückt seine erste Spalte um 1 zurück: von Spalte 2 auf
+        Spalte 1 und von Spalte 1 auf Spalte { $width }.
+    .moves_on = Mit jeder Abnahme am Anfang eines Abschnitts rückt seine erste Spalte um 1 weiter: von Spalte 1 auf
+        Spalte 2 und von Spalte { $width } auf Spalte 1.
+    .flat = Solange die Passe in Reihen gestrickt wird, die Strickschrift in Rückreihen von links nach rechts lesen.
+    .parted = Bis seine Mitte angeschlagen ist, besteht das Vorderteil aus zwei Teilen. In Hinreihen beginnt der Teil
+        nach dem ersten Ärmel mit der ersten Spalte des Vorderteils. Der Teil vor dem zweiten Ärmel endet mit der
+        letzten Spalte des Vorderteils: In Reihe { $round } ist das Spalte { $column }, und mit jeder Zunahme am Ende
+        des Vorderteils rückt sie um 1 weiter.
+    .body = Runde 1 des Rumpfes ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die unter
+        den Armen angeschlagenen Maschen weiter.
+    .body_back = Von Runde 1 an beginnt das Rückenteil { shape.start } der zweiten Achsel, mit Spalte { $column }.
+    .body_front = Von Runde 1 an beginnt das Vorderteil { shape.start } der ersten Achsel, mit Spalte { $column }.
+    .sleeve = Runde 1 jedes Ärmels ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die
+        Maschen der Achsel weiter.
+    .sleeve_start = Von Runde 1 an beginnt jeder Ärmel { shape.start } seiner Achsel, wo seine Runden beginnen, mit
+        Spalte { $column }.
+    .narrow_body = Rücken- und Vorderteil nur in { $colour } stricken, solange sie weniger als { $stitches } Maschen
+        haben.
+    .narrow_sleeve = Jeden Ärmel nur in { $colour } stricken, solange er weniger als { $stitches } Maschen hat.
+    .plain = Was nicht in der Strickschrift steht, wird in { $colour } gestrickt: { $rounds ->
+        [before] die Runden vor der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+        [after] die Runden nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+        [both] die Runden vor und nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+       *[none] verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+    }
+    .lines = Die Raglanmaschen in { $colour } stricken.
+    .seams = Die Nahtmaschen der Achseln in { $colour } stricken.
+    .floats = Spannfäden über mehr als { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } auf der Rückseite verkreuzen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
+    .floats_young = In Kleidung für Babys und kleine Kinder können Finger und Zehen an Spannfäden hängen bleiben: jeden
+        Spannfaden über mehr als { $stitches } { $stitches_number ->
+            [one] Masche
+           *[other] Maschen
+        } oder { measured.length } verkreuzen oder das Kleidungsstück füttern.
 
 ## Yoke
 
@@ -380,7 +595,93 @@ finishing =
 
 ## Titles of parts and rows
 
+title =
+    .part_sizes = Größen
+    .part_finished_measurements = Fertigmaße
+    .part_gauge = Maschenprobe
+    .part_needles = Nadeln
+    .part_yarn = Garn
+    .part_notions = Zubehör
+    .part_terms = Begriffe und Techniken
+    .part_neck = Halsausschnitt
+    .part_chart = Strickschrift
+    .part_yoke = Passe
+    .part_split = Aufteilung in Rumpf und Ärmel
+    .part_body = Rumpf
+    .part_sleeve = Ärmel
+    .part_band = Halsbündchen
+    .part_finishing = Fertigstellen
+    .part_own_gauge = Mit der eigenen Maschenprobe
+    .part_to_fit = Passend für
+    .part_hem = Bund
+    .part_cuff = Ärmelbündchen
+    .part_finished = Fertigmaße
+    .to_fit_bust = Passend für { measure.bust }
+    .to_fit_ease = Mehrweite, { measure.bust }
+    .neck_cast_on = Halsausschnitt, zuerst angeschlagene Maschen
+    .neck_stitches = Halsausschnitt, Maschen insgesamt
+    .neck_back = Halsausschnitt, Maschen des Rückenteils
+    .neck_front = Halsausschnitt, Maschen des Vorderteils
+    .neck_sleeve = Halsausschnitt, Maschen jedes Ärmels
+    .neck_short_rows = Halsausschnitt, verkürzte Reihen
+    .neck_front_drop = Halsausschnitt, Reihen bis zum Schließen der vorderen Mitte
+    .yoke_rounds = Passe, Runden
+    .yoke_increase_rounds = Passe, Zunahmerunden
+    .yoke_back_increases = Passe, Zunahmen an jeder Kante des Rückenteils
+    .yoke_front_increases = Passe, Zunahmen an jeder Kante des Vorderteils
+    .yoke_sleeve_increases = Passe, Zunahmen an jeder Kante eines Ärmels
+    .yoke_doubled_rounds = Passe, Zunahmerunden mit 2 Maschen an einer Kante
+    .split_back = Aufteilung, Maschen des Rückenteils
+    .split_front = Aufteilung, Maschen des Vorderteils
+    .split_sleeve = Aufteilung, Maschen jedes Ärmels
+    .split_yoke_total = Aufteilung, Maschen auf den Nadeln
+    .split_underarm = Aufteilung, neu angeschlagene Maschen jeder Achsel
+    .split_line_to_body = Aufteilung, Maschen jeder Raglanlinie für den Rumpf
+    .body_stitches = Rumpf, Maschen
+    .body_rounds = Rumpf, Runden vor dem Bund
+    .body_bust_dart_rows = Rumpf, verkürzte Reihen über der Brust
+    .hem_stitches = Bund, Maschen
+    .hem_rounds = Bund, Runden
+    .sleeve_stitches = Ärmel, Maschen
+    .sleeve_rounds = Ärmel, Runden vor dem Bündchen
+    .sleeve_decrease_rounds = Ärmel, Abnahmerunden
+    .cuff_stitches = Ärmelbündchen, Maschen
+    .cuff_rounds = Ärmelbündchen, Runden
+    .band_stitches = Halsbündchen, Maschen
+    .band_rounds = Halsbündchen, Runden
+    .finished_bust = Fertigmaß { measure.bust }
+    .finished_upper_arm = Fertigmaß { measure.upper_arm }
+    .finished_neck = Fertigmaß { measure.neck }, Umfang
+    .finished_depth = Fertigmaß { measure.depth }
+    .finished_underarm = Fertigmaß { measure.underarm }, Breite
+    .finished_hem = Fertigmaß { measure.hem }, Umfang
+    .finished_wrist = Fertigmaß { measure.cuff }, Umfang
+    .finished_body_length = Fertigmaß { measure.body_length }
+    .finished_front_length = Fertigmaß { measure.body_length } über der Brust
+    .finished_front_extra = Vorderteil breiter als das Rückenteil um
+    .finished_sleeve_length = Fertigmaß { measure.sleeve_length }
+    .finished_total_length = Fertigmaß { measure.total_length } in der rückwärtigen Mitte
+    .finished_reach = Fertigmaß von der rückwärtigen Mitte des Halsausschnitts bis zum Ende eines Ärmels
+    .finished_band = Fertigmaß { measure.neckband }, Umfang
+    .yarn_grams = { yarn.whose }, Gramm
+    .yarn_metres = { yarn.whose }, Meter
+    .yarn_yards = { yarn.whose }, Yards
+    .yarn_balls = { yarn.whose }, Knäuel
+
 ## Warnings, reasons and causes
+
+measure =
+    .bust = Oberweite
+    .upper_arm = Oberarm
+    .neck = Halsausschnitt
+    .depth = Passenhöhe
+    .underarm = Achsel
+    .hem = Bund
+    .cuff = Ärmelbündchen
+    .neckband = Halsbündchen
+    .body_length = Rumpflänge
+    .sleeve_length = Ärmellänge
+    .total_length = Gesamtlänge
 
 warning =
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich

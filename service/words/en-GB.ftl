@@ -8,6 +8,28 @@ sizes =
        *[other] Sizes
     } { $sizes }: { $sentence }
     .apart = The sizes differ too much to be told together here: each has its own lines.
+    .labels = { $many_number ->
+        [one] Size
+       *[other] Sizes
+    }: { $sizes }.
+    .to_fit = To fit a { measure.bust } of { measured.length }.
+    .ease = { $kind ->
+        [less] The jumper is { measured.length } narrower at the { measure.bust } than the body, and stretches when it
+            is worn.
+        [either] The jumper is { measured.length } wider at the { measure.bust } than the body, or narrower where the
+            number is below 0.
+       *[more] The jumper has { measured.length } of ease at the { measure.bust }: it is that much wider than the body.
+    }
+    .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
+        [one] the one in round brackets is for size { $others }.
+       *[other] those in round brackets are for { $others }, in this order.
+    } A single number is for all sizes.
+    .dash = “{ $dash }” in place of a number means that your size does not have what is told there: skip the sentence,
+        or that part of it.
+    .impossible = { $sizes_number ->
+        [one] Size { $sizes } cannot
+       *[other] Sizes { $sizes } cannot
+    } be knitted as asked.
 
 span =
     .rounds = { $rounds_number ->
@@ -44,6 +66,132 @@ ribbing =
     .any = rib
 
 ## Front matter
+
+finished_measurements =
+    .bust = { title.finished_bust }: { measured.length }.
+    .upper_arm = { title.finished_upper_arm }: { measured.length }.
+    .neck = { title.finished_neck }: { measured.length }.
+    .depth = { title.finished_depth }: { measured.length }.
+    .underarm = { title.finished_underarm }: { measured.length }.
+    .hem = { title.finished_hem }: { measured.length }.
+    .wrist = { title.finished_wrist }: { measured.length }.
+    .body_length = { title.finished_body_length }: { measured.length }.
+    .front_length = { title.finished_front_length }: { measured.length }.
+    .front_extra = { title.finished_front_extra }: { measured.length }.
+    .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
+    .total_length = { title.finished_total_length }: { measured.length }.
+    .reach = { title.finished_reach }: { measured.length }.
+    .band = { title.finished_band }: { measured.length }.
+
+gauge =
+    .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
+    .plain = In stocking stitch, worked in the round and blocked: { gauge.counts }.
+    .stranded = In the chart, worked in the round and blocked: { gauge.counts }.
+    .rib = In the rib, worked in the round and blocked: { gauge.counts }.
+
+needles =
+    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and take
+        the size that gives you the tension, whatever its number.
+    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and take the size that gives you
+        the tension, whatever its number.
+    .stranded = For the rounds of the chart take the needles that give you the tension of the chart.
+    .rib = { $kind ->
+        [gauge] For hem, cuffs and neckband take the needles that give you the tension of the rib.
+       *[thinner] For hem, cuffs and neckband take needles that are one or two sizes thinner.
+    }
+    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the rounds that it holds.
+    .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
+        for a circular needle.
+
+yarn =
+    .whose = { $colours ->
+        [one] Yarn
+       *[several] Yarn in { $colour }
+    }
+    .amount = { yarn.whose }: about { $grams } g, which is { $metres } m or { $yards } yd.
+    .balls = { yarn.whose }, to buy with { $margin } % to spare: { $balls } { $balls_number ->
+        [one] ball
+       *[other] balls
+    } of { $ball_grams } g.
+    .basis = { $basis ->
+        [measured] The amounts are reckoned from a weighed swatch. Cast-on, cast-off and ends take more: the margin is
+            for them.
+       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, cast-off and ends take
+            more: the margin is for them.
+    }
+
+notions =
+    .markers = { $markers } stitch markers, one of them unlike the others, for the start of the round.
+    .waste_yarn = Waste yarn, or 2 stitch holders, for the stitches of the two sleeves.
+    .tapestry_needle = A tapestry needle for the ends.
+
+terms =
+    .stockinette = Stocking stitch: knit every stitch in every round{ $rows ->
+        [some] ; in rows knit with the right side facing and purl with the wrong side facing
+       *[none] { "" }
+    }. Everything is worked in it unless another stitch is named.
+    .rib = { ribbing.knit_purl }: knit (k) { $knit } and purl (p) { $purl } in turn, to the end of the round.
+    .every = “The last of every { $every } rounds”: work { $plain } { $plain_number ->
+        [one] round
+       *[other] rounds
+    } without shaping, and then the increase or decrease round.
+    .cycle = “Groups of { $cycle } rounds in turn”: work the rounds of each group without shaping up to its last one,
+        which is the increase or decrease round. The whole sequence is all groups once, one after the other.
+    .right_side = Right side: the side of the fabric that is outside when the jumper is worn.
+    .wrong_side = Wrong side: the side that is inside when the jumper is worn. A row is a right-side row or a wrong-side
+        row by the side that faces you while you work it.
+    .slip_marker = Slip a marker: move it from the left needle to the right one.
+    .make_one_left = Make-one increase, left-leaning: with the left needle lift the strand between two stitches from
+        front to back, and knit it through the back loop.
+    .make_one_right = Make-one increase, right-leaning: with the left needle lift the strand between two stitches from
+        back to front, and knit it through the front loop.
+    .lifted_left = Lifted increase, left-leaning: with the left needle lift the left leg of the stitch two rounds below
+        the last stitch on the right needle, and knit it through the back loop.
+    .lifted_right = Lifted increase, right-leaning: with the right needle lift the right leg of the stitch below the
+        next one onto the left needle, and knit it; then knit the next stitch itself.
+    .slip_slip_knit = Slip, slip, knit (left-leaning): slip 2 stitches one at a time as if to knit, put the left needle
+        through the front of both, and knit them together through their back loops.
+    .knit_together = Knit 2 together (right-leaning): knit 2 stitches as one.
+    .short_row = Short row: a row that is turned before its end. Short rows make one part of the fabric higher than the
+        rest.
+    .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
+        over the needle to the back until the stitch shows two legs. To close the gap, work the two legs together as 1
+        stitch.
+    .hold = On hold: slip the stitches to waste yarn or a stitch holder without working them; they wait there until they
+        are returned to the needles.
+    .pick_up = Pick up and knit: with the right side facing put the needle through the edge from front to back, and draw
+        the yarn through as a new stitch.
+    .float = Float: the strand of a colour that runs loosely across the wrong side while another colour is knitted.
+
+own_gauge =
+    .gauge = At your tension, { gauge.counts }, the jumper as written has these measurements.
+    .bust = { finished_measurements.bust }
+    .depth = { finished_measurements.depth }
+    .body_length = { finished_measurements.body_length }
+    .sleeve_length = { finished_measurements.sleeve_length }
+    .same = The lengths of the design come out to the nearest round: change no rounds.
+    .rounds = { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } without shaping
+    .add = { $part ->
+        [yoke] For the yoke depth of the design add { own_gauge.rounds } to the yoke, after the last increase round.
+        [body] For the body length of the design add { own_gauge.rounds } to the body, above the hem.
+       *[sleeve] For the sleeve length of the design add { own_gauge.rounds } to each sleeve, above the cuff.
+    }
+    .leave_out = { $part ->
+        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, evenly from between the others of the
+            yoke.
+        [body] For the body length of the design leave out { own_gauge.rounds }, evenly from between the others of the
+            body.
+       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, evenly from between the others of
+            each sleeve.
+    }
+    .wider = In the yoke space the increases wider instead, evenly over all of its rounds.
+    .closer = In the yoke leave them out by spacing the increases closer, in every round where they need it.
+    .double_body = In the yoke leave them out by working 2 increases instead of 1 at each edge of back and front, in as
+        many increase rounds as it needs, spaced as written.
+    .nearest = For the finished { measure.bust } of size { $sizes } work size { $nearest } at your tension.
 
 ## Neck
 
@@ -127,6 +275,60 @@ neck =
     .edge = The edge of the neck measures { measured.length } around, not stretched.
 
 ## Chart
+
+chart_section =
+    .back = the back
+    .front = the front
+    .sleeve = each sleeve
+
+chart =
+    .rows = Counted from the first round of the yoke, work row 1 of the chart in round { $round } and the next row in
+        every round after it, on through body and sleeves.
+    .again = After row { $height } begin again with row 1.
+    .once = After row { $height } the chart is finished.
+    .read = Read each row from right to left. In every section begin with the column that is told below, work on to
+        column { $width }, and repeat columns 1 to { $width } to the end of the section.
+    .center = Column { $column } is at the centre of { $sections }.
+    .center_between = The centre of { $sections } lies between column { $column } and column { $next }.
+    .start = In round { $round } { $sections } { $sections_number ->
+        [one] begins
+       *[other] begin
+    } with column { $column }.
+    .moves_back = Each increase at the beginning of a section moves its first column back by 1: from column 2 to column
+        1, and from column 1 to column { $width }.
+    .moves_on = Each decrease at the beginning of a section moves its first column on by 1: from column 1 to column 2,
+        and from column { $width } to column 1.
+    .flat = As long as the yoke is worked back and forth, read the chart from left to right in wrong-side rows.
+    .parted = Until its middle is cast on, the front is in two parts. In right-side rows the part after the first sleeve
+        begins with the first column of the front. The part before the second sleeve ends with the last column of the
+        front: in row { $round } this is column { $column }, and each increase at the end of the front moves it on by 1.
+    .body = Round 1 of the body is row { $row } of the chart. Its columns run on from the yoke over the stitches cast on
+        at the underarms.
+    .body_back = From round 1 on the back begins { shape.start } of the second underarm, with column { $column }.
+    .body_front = From round 1 on the front begins { shape.start } of the first underarm, with column { $column }.
+    .sleeve = Round 1 of each sleeve is row { $row } of the chart. Its columns run on from the yoke over the stitches of
+        the underarm.
+    .sleeve_start = From round 1 on each sleeve begins { shape.start } of its underarm, where its rounds start, with
+        column { $column }.
+    .narrow_body = Work back and front in { $colour } alone as long as they have fewer than { $stitches } stitches.
+    .narrow_sleeve = Work each sleeve in { $colour } alone as long as it has fewer than { $stitches } stitches.
+    .plain = What is not on the chart is worked in { $colour }: { $rounds ->
+        [before] the rounds before the chart, short rows, hem, cuffs and neckband.
+        [after] the rounds after the chart, short rows, hem, cuffs and neckband.
+        [both] the rounds before and after the chart, short rows, hem, cuffs and neckband.
+       *[none] short rows, hem, cuffs and neckband.
+    }
+    .lines = Work the raglan stitches in { $colour }.
+    .seams = Work the seam stitches of the underarms in { $colour }.
+    .floats = Where a float passes over more than { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    }, catch it at the back, and not at the same place in rounds that follow each other.
+    .floats_young = Inside a garment for a baby or a young child a float can catch fingers and toes: catch every float
+        that passes over more than { $stitches } { $stitches_number ->
+            [one] stitch
+           *[other] stitches
+        } or { measured.length }, or line the garment.
 
 ## Yoke
 
@@ -373,7 +575,93 @@ finishing =
 
 ## Titles of parts and rows
 
+title =
+    .part_sizes = Sizes
+    .part_finished_measurements = Finished measurements
+    .part_gauge = Tension
+    .part_needles = Needles
+    .part_yarn = Yarn
+    .part_notions = Notions
+    .part_terms = Terms and techniques
+    .part_neck = Neck
+    .part_chart = Chart
+    .part_yoke = Yoke
+    .part_split = Dividing for body and sleeves
+    .part_body = Body
+    .part_sleeve = Sleeves
+    .part_band = Neckband
+    .part_finishing = Finishing
+    .part_own_gauge = At your tension
+    .part_to_fit = To fit
+    .part_hem = Hem
+    .part_cuff = Cuffs
+    .part_finished = Finished measurements
+    .to_fit_bust = To fit { measure.bust }
+    .to_fit_ease = Ease at the { measure.bust }
+    .neck_cast_on = Neck, stitches cast on at first
+    .neck_stitches = Neck, stitches in all
+    .neck_back = Neck, stitches of the back
+    .neck_front = Neck, stitches of the front
+    .neck_sleeve = Neck, stitches of each sleeve
+    .neck_short_rows = Neck, short rows
+    .neck_front_drop = Neck, rows before the front is joined
+    .yoke_rounds = Yoke, rounds
+    .yoke_increase_rounds = Yoke, increase rounds
+    .yoke_back_increases = Yoke, increases at each edge of the back
+    .yoke_front_increases = Yoke, increases at each edge of the front
+    .yoke_sleeve_increases = Yoke, increases at each edge of a sleeve
+    .yoke_doubled_rounds = Yoke, increase rounds with 2 stitches at an edge
+    .split_back = Dividing, stitches of the back
+    .split_front = Dividing, stitches of the front
+    .split_sleeve = Dividing, stitches of each sleeve
+    .split_yoke_total = Dividing, stitches on the needles
+    .split_underarm = Dividing, stitches cast on at each underarm
+    .split_line_to_body = Dividing, stitches of each raglan line that go to the body
+    .body_stitches = Body, stitches
+    .body_rounds = Body, rounds before the hem
+    .body_bust_dart_rows = Body, short rows over the bust
+    .hem_stitches = Hem, stitches
+    .hem_rounds = Hem, rounds
+    .sleeve_stitches = Sleeve, stitches
+    .sleeve_rounds = Sleeve, rounds before the cuff
+    .sleeve_decrease_rounds = Sleeve, decrease rounds
+    .cuff_stitches = Cuff, stitches
+    .cuff_rounds = Cuff, rounds
+    .band_stitches = Neckband, stitches
+    .band_rounds = Neckband, rounds
+    .finished_bust = Finished { measure.bust }
+    .finished_upper_arm = Finished { measure.upper_arm }
+    .finished_neck = Finished { measure.neck }, around
+    .finished_depth = Finished { measure.depth }
+    .finished_underarm = Finished { measure.underarm }, across
+    .finished_hem = Finished { measure.hem }, around
+    .finished_wrist = Finished { measure.cuff }, around
+    .finished_body_length = Finished { measure.body_length }
+    .finished_front_length = Finished { measure.body_length } over the bust
+    .finished_front_extra = Front wider than the back by
+    .finished_sleeve_length = Finished { measure.sleeve_length }
+    .finished_total_length = Finished { measure.total_length } at the centre back
+    .finished_reach = Finished length from the centre back of the neck to the end of a sleeve
+    .finished_band = Finished { measure.neckband }, around
+    .yarn_grams = { yarn.whose }, grams
+    .yarn_metres = { yarn.whose }, metres
+    .yarn_yards = { yarn.whose }, yards
+    .yarn_balls = { yarn.whose }, balls
+
 ## Warnings, reasons and causes
+
+measure =
+    .bust = bust
+    .upper_arm = upper arm
+    .neck = neck
+    .depth = yoke depth
+    .underarm = underarm
+    .hem = hem
+    .cuff = cuff
+    .neckband = neckband
+    .body_length = body length
+    .sleeve_length = sleeve length
+    .total_length = total length
 
 warning =
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as

@@ -12,7 +12,6 @@ from grading_core.pullover.own_gauge import run_instructions
 from grading_core.pullover.request import BodyWishes, Changes, EdgeWishes, Gauges, NeckWishes, SleeveWishes, YarnWishes
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
-from grading_core.wording import size_run
 from tests.grading_core.pullover.knitted_pullovers import GAUGE, PLAIN, REQUESTS, outcomes, sizes_of, yoke
 
 LOOSER = Gauge.over(Fraction(20), Fraction(28), Fraction(10))
@@ -62,7 +61,7 @@ def test_the_design_s_own_gauge_changes_nothing():
         own = size.at_own_gauge.corrections
         assert (own.yoke, own.body, own.sleeve, own.yoke_method) == (0, 0, 0, "plain_rounds")
     (said,) = [part.sentences for part in made.instructions if part.part == "own_gauge"]
-    assert "change no rounds" in said[1]
+    assert "own_gauge.same" in [sentence.id for sentence in said]
 
 
 def test_each_fabric_is_measured_at_its_own_gauge():
@@ -237,26 +236,61 @@ def test_a_size_that_can_t_be_knitted_measures_nothing():
     assert medium.at_own_gauge.nearest_size == "M"
 
 
-def test_sentences_tell_measurements_corrections_and_the_nearest_size_with_size_runs():
-    made = kept(THREE, Gauge(Fraction(9, 4), Fraction(3)))
-    measured, corrected, *_, nearest = run_instructions(_by_label(made), "GAUGE")
-    # 180, 200 and 220 stitches of 4/9 cm, to the nearest half
-    assert measured.startswith("At your gauge, GAUGE, the stitches and rounds as written measure 80 (89, 98) cm round")
-    assert "change no rounds" in corrected
-    assert nearest.endswith("the bust of small (medium, large) is medium (large, large).")
+def test_sentences_tell_the_measurements_at_the_maker_s_gauge_and_the_nearest_size():
+    told = _told(kept(THREE, Gauge(Fraction(9, 4), Fraction(3))), Gauge(Fraction(9, 4), Fraction(3)))
+    assert told["own_gauge.gauge"] == [{"stitches": Fraction(45, 2), "rounds": 30}]
+    # 180, 200 and 220 stitches of 4/9 cm
+    assert told["own_gauge.bust"] == [{"length": (80, Fraction(800, 9), Fraction(880, 9))}]
+    assert told["own_gauge.nearest"] == [
+        {"sizes": ("small", "medium", "large"), "nearest": ("medium", "large", "large")}
+    ]
 
 
-def test_added_and_left_out_rounds_are_told_part_by_part():
+def test_no_rounds_are_to_be_changed_where_the_row_gauge_is_the_design_s():
+    told = _told(kept(THREE, Gauge(Fraction(9, 4), Fraction(3))), GAUGE)
+    assert "own_gauge.same" in told
+    assert not {"own_gauge.add", "own_gauge.leave_out"} & set(told)
+
+
+def test_added_rounds_are_told_part_by_part():
     looser_rows = Gauges(Gauge(Fraction(2), Fraction(3)), rib=Gauge(Fraction(2), Fraction(6)))
     made = kept(THREE, looser_rows)
-    corrections = [size.at_own_gauge.corrections for size in sizes_of(made)]
-    # ribs half as high: the body gets as many rounds as that takes, the yoke none
-    half = [round(size.body.hem.rounds / 2) for size in sizes_of(made)]
-    assert [each.body for each in corrections] == half
-    assert {each.yoke for each in corrections} == {0}
-    corrected = run_instructions(_by_label(made), "GAUGE")[1]
-    assert f"add {size_run(half)} rounds in the body and add" in corrected
-    assert "yoke add" not in corrected
+    # ribs half as high: body and sleeves get as many rounds as that takes, the yoke none
+    half = tuple(round(size.body.hem.rounds / 2) for size in sizes_of(made))
+    told = _told(made, GAUGE)
+    assert [each["part"] for each in told["own_gauge.add"]] == ["body", "sleeve"]
+    assert told["own_gauge.add"][0]["rounds"] == half
+    assert "own_gauge.leave_out" not in told
+
+
+def test_a_size_with_nothing_to_leave_out_has_a_dash():
+    made = kept(replace(PLAIN, labels=("S", "M")), LOOSER)
+    small, medium = sizes_of(made)
+    none = replace(small.at_own_gauge, corrections=replace(small.at_own_gauge.corrections, body=0))
+    sizes = {"S": replace(small, at_own_gauge=none), "M": medium}
+    told = [each.values for each in run_instructions(sizes, GAUGE) if each.id == "own_gauge.leave_out"]
+    assert {"part": "body", "rounds": (None, -medium.at_own_gauge.corrections.body)} in told
+
+
+def test_how_a_yoke_takes_its_correction_names_the_sizes_for_which_it_holds():
+    # 28 rows where 31 were meant, and increases in every second round
+    made = kept(replace(REQUESTS["a chart that runs on"], labels=("S", "M", "L")), LOOSER)
+    methods = {label: size.at_own_gauge.corrections.yoke_method for label, size in _by_label(made).items()}
+    told = [
+        (each.id.removeprefix("own_gauge."), label)
+        for each in run_instructions(_by_label(made), LOOSER)
+        for label in each.labels or ()
+    ]
+    assert len(set(methods.values())) == 2
+    assert {label: method for method, label in told} == methods
+
+
+def _told(made, own):
+    """Values of the sentences by id."""
+    told: dict[str, list] = {}
+    for sentence in run_instructions(_by_label(made), own):
+        told.setdefault(sentence.id, []).append(dict(sentence.values))
+    return told
 
 
 def _by_label(made):

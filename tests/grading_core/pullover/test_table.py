@@ -1,6 +1,7 @@
 from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
+from typing import get_args
 
 import pint
 import pytest
@@ -10,9 +11,10 @@ from grading_core.errors import Impossible
 from grading_core.printing import Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import YarnWishes
-from grading_core.pullover.table import PARTS, garment_table, yarn_table
+from grading_core.pullover.result import PART_TITLES, Instructions, Part, TablePart
+from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.units import CM_PER_INCH
-from tests.grading_core.pullover.knitted_pullovers import PLAIN
+from tests.grading_core.pullover.knitted_pullovers import PLAIN, REQUESTS
 
 
 @pytest.fixture(scope="module")
@@ -27,8 +29,20 @@ def keyed(rows):
 def test_a_row_is_told_by_its_part_and_its_item(sizes):
     rows = garment_table(sizes)
     assert len(keyed(rows)) == len(rows) > 40
-    assert [*dict.fromkeys(row.part for row in rows)] == [part for part in PARTS if part != "yarn"]
-    assert len({row.title for row in rows}) == len(rows)
+    assert [*dict.fromkeys(row.part for row in rows)] == [part for part in get_args(TablePart) if part != "yarn"]
+
+
+def test_a_row_s_title_is_named_by_part_and_item(sizes):
+    assert [row.title.id for row in garment_table(sizes)] == [
+        f"title.{row.part}_{row.item}" for row in garment_table(sizes)
+    ]
+
+
+def test_every_part_of_instructions_and_of_the_table_has_a_title():
+    assert {part: title.id for part, title in PART_TITLES.items()} == {
+        part: f"title.part_{part}" for part in (*get_args(Part), *get_args(TablePart))
+    }
+    assert Instructions("yoke", ()).title.id == "title.part_yoke"
 
 
 def test_every_size_has_a_value_in_every_row_but_those_of_parts_that_it_is_without(sizes):
@@ -78,6 +92,19 @@ def test_yarn_is_told_by_colour_in_grams_metres_yards_and_balls():
         assert values["metres_1"] == need.metres == need.grams.likely * 2
         assert values["yards_1"] == yards(need.metres, "metre").to("yard").magnitude
         assert values["balls_1"] == need.balls
+
+
+def test_yarn_of_one_colour_is_told_without_a_name():
+    made = grade_pullover(replace(PLAIN, labels=("M",), yarn=YarnWishes(metres_per_100g=Fraction(200))))
+    titles = [row.title for row in made.table if row.part == "yarn"]
+    assert {title.id for title in titles} == {f"title.yarn_{unit}" for unit in ("grams", "metres", "yards", "balls")}
+    assert {title.values["colours"] for title in titles} == {"one"}
+
+
+def test_yarn_of_several_colours_is_told_with_their_names():
+    request = replace(REQUESTS["a chart that runs on"], labels=("M",), yarn=YarnWishes(metres_per_100g=Fraction(200)))
+    titles = [row.title.values for row in grade_pullover(request).table if row.item.startswith("grams")]
+    assert [(each["colours"], each["colour"]) for each in titles] == [("several", "ground"), ("several", "motif")]
 
 
 def test_a_table_without_yarn_has_no_rows_of_it(sizes):

@@ -13,18 +13,8 @@ from grading_core.gauge import Gauge
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
-from grading_core.units import CM_PER_INCH
 from grading_core.yoke.request import Options
-from tests.grading_core.pullover.knitted_pullovers import (
-    DIAMOND,
-    FINE,
-    GAUGE,
-    PLAIN,
-    REQUESTS,
-    knit_yoke,
-    said,
-    sizes_of,
-)
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, REQUESTS, knit_yoke, said, sizes_of
 
 
 def test_the_yoke_as_written_leads_to_the_stitches_that_the_split_begins_with(made):
@@ -79,32 +69,28 @@ def test_the_darts_are_told_with_the_body_with_a_dash_for_a_size_without_any():
     assert f"with {rows[0]} ({', '.join(map(str, rows[1:]))}) short rows" in body[1]
 
 
-def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm_into_the_body():
-    made = grade_pullover(REQUESTS["a chart that runs on"])
-    (begun,) = zip(*said(made, "chart", "In round .*? the back and the front begin with column RUN"), strict=True)
-    (lower,) = zip(
-        *said(made, "chart", "of the body .*? or its seam, the back and the front begin with column RUN"), strict=True
-    )
-    split = said(
-        made, "split", r"cast on RUN stitches .* Place a marker RUN stitches after the beginning of the underarm"
-    )
-    for size, above, below, (under, before_marker) in zip(sizes_of(made), begun, lower, split, strict=True):
-        # every increase after round 3 moves the start back, and round 2 had one before
-        later = sum(worked.back for worked in size.yoke.increase_rounds if worked.round > 3)
-        # from the marker the rest of the underarm and one line stitch lead to the back
-        assert (above - later - (below + under - before_marker + 1)) % DIAMOND.width == 0
+def chart_values(made, id):
+    """The values of the chart's sentences of one id."""
+    (sentences,) = [part.sentences for part in made.instructions if part.part == "chart"]
+    return [sentence.values for sentence in sentences if sentence.id == id]
 
 
-def test_the_sleeves_as_told_begin_as_far_before_their_section_as_the_body_does():
+@pytest.mark.parametrize(
+    ("section", "of", "below"),
+    [("back", 0, "chart.body_back"), ("front", 1, "chart.body_front"), ("sleeve", 2, "chart.sleeve_start")],
+)
+def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm(section, of, below):
     made = grade_pullover(REQUESTS["a chart that runs on"])
-    pattern = "cast on RUN stitches .* Its rounds start and end RUN stitches after the beginning"
-    (begun,) = zip(*said(made, "chart", "In round [^.]* each sleeve begins with column RUN"), strict=True)
-    (lower,) = zip(*said(made, "chart", "the sleeve begins with column RUN"), strict=True)
-    for size, above, below, (under, last) in zip(
-        sizes_of(made), begun, lower, said(made, "split", pattern), strict=True
-    ):
-        later = sum(worked.sleeve for worked in size.yoke.increase_rounds if worked.round > 3)
-        assert (above - later - (below + under - last + 1)) % DIAMOND.width == 0
+    (begun,) = [each for each in chart_values(made, "chart.start") if section in each["sections"]]
+    (lower,) = chart_values(made, below)
+    for place, size in enumerate(sizes_of(made)):
+        # every increase after the round in which the chart begins moves the start back
+        later = sum(
+            worked.increases[of] for worked in size.yoke.increase_rounds if worked.round > begun["round"][place]
+        )
+        # from where the rounds start the rest of the underarm and one stitch of the raglan line lead to the section
+        between = size.counts.underarm - lower["before"][place] + 1
+        assert (begun["column"][place] - later - lower["column"][place] - between) % DIAMOND.width == 0
 
 
 def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
@@ -140,23 +126,6 @@ def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
     assert "22.5" not in sentences
     assert "(none)" in sentences
     assert DASH not in sentences
-
-
-def test_the_words_begin_with_sizes_and_gauges():
-    made = grade_pullover(replace(PLAIN, gauges=Gauges(GAUGE, rib=FINE), labels=("S", "M")))
-    assert made.instructions[0].sentences[:3] == (
-        "Sizes: S (M).",
-        "Gauge, in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in.",
-        "Gauge of the rib: 32 stitches and 44 rounds to 10 cm = 4 in. Work hem, cuffs and neckband with the needle "
-        "that gives it to you.",
-    )
-
-
-def test_a_gauge_counted_over_inches_is_told_as_it_was_counted():
-    # twice 11.25 stitches and 15.5 rounds over 2 in
-    gauge = Gauge.over(Fraction(45, 4), Fraction(31, 2), 2 * CM_PER_INCH)
-    told = grade_pullover(replace(PLAIN, gauges=Gauges(gauge), labels=("M",))).instructions[0].sentences[1]
-    assert told == "Gauge, in the round and blocked: 22.5 stitches and 31 rounds to 10 cm = 4 in."
 
 
 @pytest.mark.parametrize(
