@@ -28,14 +28,13 @@ from service.app import create_app
 from service.config import Config
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.sentence_reader import Reader, reader
-from tests.oracles.word_knitter import Parts, against_runs, against_table, knit
+from tests.oracles.word_knitter import PARTS, Parts, against_runs, against_table, knit
 from tests.oracles.word_needle import Piece, WordsError
 from tests.oracles.words_and_values import Steps, disagreements
 
 Json = dict[str, Any]
 
 LANGUAGES = ("en-US", "en-GB", "de")
-PATTERN = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
 
 
 @dataclass
@@ -194,7 +193,7 @@ def rests(piece: Piece, request: Json) -> Iterator[str]:
 
 def own_sentences(size: Json) -> Iterator[tuple[str, Json]]:
     """The sentences of one size, with their part."""
-    for part in PATTERN:
+    for part in PARTS:
         for sentence in size.get(part, {}).get("instructions", ()):
             yield part, sentence
 

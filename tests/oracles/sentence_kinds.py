@@ -25,22 +25,44 @@ COUNTED = frozenset((*KNITTED, "span", "times", "increases", "step", "ribbing", 
 ONLY = "sizes.only"
 """Round a sentence that is for some sizes."""
 
-TOGETHER = "sizes.apart"
-"""Of its group the one that is a sentence by itself."""
+APART = frozenset(
+    (
+        "span",
+        "edges",
+        "section",
+        "chart_section",
+        "measure",
+        "measured",
+        "times",
+        "ribbing",
+        "increases",
+        "step",
+        "shape",
+    )
+)
+"""Groups of what only stands in other sentences."""
 
-APART = ("sizes", "edges", "section", "step", "ribbing", "warning", "reason", "cause", "why", "title", "picture")
-"""Groups whose messages are no instructions by themselves; so is what only stands in other messages."""
+WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", "yarn.whose"))
+"""Messages of other groups that only stand in others."""
+
+NO_INSTRUCTIONS = frozenset(("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping"))
+"""Groups of what is said elsewhere than in a pattern."""
 
 COUNT = r"[0-9]+"
 
 LENGTH = (
-    r"[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+"
+    r"-?[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+"
     r"|[0-9]*[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]|[0-9]*[\u2070-\u2079\u00b9\u00b2\u00b3]+\u2044[\u2080-\u2089]+"
 )
 """A decimal, or a whole with a fraction: in figures, in one character, or in raised and lowered figures."""
 
 AND = r"(?:, (?:and |und )?| and | und )"
 """Between the members of a list."""
+
+
+def is_sentence(id: str) -> bool:
+    """Whether a message is a sentence of a pattern by itself."""
+    return id not in WITHIN and id.partition(".")[0] not in APART | NO_INSTRUCTIONS
 
 
 def is_counted(id: str) -> bool:

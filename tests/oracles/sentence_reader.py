@@ -13,11 +13,10 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from itertools import product
 from pathlib import Path
-from typing import Any
 
 from fluent.syntax import FluentParser, ast
 
-from tests.oracles.sentence_kinds import AND, APART, COUNT, GROUPED, LENGTH, NESTED, ONLY, TOGETHER, is_counted, is_run
+from tests.oracles.sentence_kinds import AND, COUNT, GROUPED, LENGTH, NESTED, ONLY, is_counted, is_run, is_sentence
 
 WORDS = Path(__file__).parents[2] / "service" / "words"
 
@@ -68,9 +67,7 @@ class Reader:
             group: {self._plain(id): id.partition(".")[2] for id in self.messages if id.startswith(f"{group}.")}
             for group in set(GROUPED.values())
         }
-        parts = {id for pattern in self.messages.values() for id in _referred(pattern)}
-        apart = {id for id in self.messages if id.partition(".")[0] in APART and id != TOGETHER}
-        self.ids = [id for id in self.messages if id not in parts | apart]
+        self.ids = [id for id in self.messages if is_sentence(id)]
         self._forms: dict[str, list[_Form]] = defaultdict(list)
         for id in self.ids:
             for form in self._made(id):
@@ -270,16 +267,6 @@ class Reader:
 def reader(tag: str, missing: str = "\u2013") -> Reader:
     """The reader of a language, by its tag."""
     return Reader((WORDS / f"{tag}.ftl").read_text(encoding="utf-8"), missing)
-
-
-def _referred(node: Any) -> Iterator[str]:
-    """The messages that stand in a pattern as parts of it."""
-    if isinstance(node, ast.MessageReference):
-        yield f"{node.id.name}.{node.attribute.name}"
-    elif isinstance(node, list):
-        yield from (id for each in node for id in _referred(each))
-    elif isinstance(node, ast.SyntaxNode):
-        yield from _referred([*vars(node).values()])
 
 
 def _any_of(words: Iterable[str]) -> str:

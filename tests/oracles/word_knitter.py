@@ -10,13 +10,14 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any
 
 from tests.oracles import word_neck, word_tubes, word_yoke
+from tests.oracles.sentence_kinds import KNITTED
 from tests.oracles.sentence_reader import Reader, Reading
 from tests.oracles.word_needle import STEPS, Piece, Said, WordsError, demand
 
 Parts = Sequence[tuple[str, Sequence[str]]]
 """The parts of a pattern, each with its sentences."""
 
-KNITTED = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
+PARTS = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
 """The parts that are followed: no other leads to stitches on the needles."""
 
 EXPLAIN = (
@@ -49,7 +50,7 @@ def knit(parts: Parts, labels: Sequence[str], label: str, reader: Reader) -> tup
     piece, heard = Piece(), list[Said]()
     for part, texts in parts:
         piece.part = part
-        for text in texts if part in KNITTED else ():
+        for text in texts if part in PARTS else ():
             said = hear(text, part, labels, label, reader)
             if said is None:
                 continue
@@ -82,7 +83,7 @@ def hear(text: str, part: str, labels: Sequence[str], label: str, reader: Reader
 
 def understood(text: str, part: str, reader: Reader) -> Reading:
     """The one meaning of a text; ids that have the knitter do the same mean the same."""
-    readings = reader.read(text)
+    readings = [each for each in reader.read(text) if each.id.partition(".")[0] in (*KNITTED, "sizes")]
     demand(bool(readings), f"no sentence of the language: {text!r}")
     meanings: dict[Any, Reading] = {}
     for reading in readings:

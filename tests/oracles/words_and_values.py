@@ -85,11 +85,11 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
     yield from _chosen(reading, values, places)
     hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
     for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
-        # seam stitches that no size has are not told, the first round of one, in some languages inches
+        # seam stitches that no size has are not told, the first round of one, in some languages inches or needle sizes
         known = (name == "seam" and reading.chosen.get("seams") == "none") or (
             name == "first" and reading.chosen.get("rounds_number") == "one"
         )
-        if not known and not (name.endswith("_inch") and f"{name.removesuffix('_inch')}_cm" in reading.printed):
+        if not known and not name.endswith(("_inch", "_us")):
             yield f"{name} is {values[name]}, and no text says so"
 
 
@@ -151,9 +151,10 @@ def number(figure: str) -> Fraction:
     >>> number("15 3/4"), number("8,5"), number("2½")
     (Fraction(63, 4), Fraction(17, 2), Fraction(5, 2))
     """
+    sign, figure = (-1, figure[1:]) if figure.startswith("-") else (1, figure)
     spaced = re.sub(r"(?<=[0-9])(?=[½¼¾⅛⅜⅝⅞⁰¹²³⁴-⁹])", " ", figure)
     plain = normalize("NFKC", spaced).replace("\u2044", "/").replace(",", ".")
-    return sum((Fraction(part) for part in plain.split()), Fraction(0))
+    return sign * sum((Fraction(part) for part in plain.split()), Fraction(0))
 
 
 def _step(name: str, steps: Steps) -> Fraction | None:

@@ -219,7 +219,8 @@ def test_every_sentence_of_the_parts_knitted_is_followed_or_explains():
 
 def test_no_text_means_two_things(tag):
     words, unclear = reader(tag), {}
-    for text, id in words.examples():
+    knitted = [(text, id) for text, id in words.examples() if id.partition(".")[0] in KNITTED]
+    for text, id in knitted:
         for part in ("neck", "yoke", "split", "body", "sleeve", "band"):
             try:
                 understood(text, part, words)
