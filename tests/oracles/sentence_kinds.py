@@ -1,6 +1,6 @@
 """What the variables of a language's messages stand for, and how each is printed: all that a reader is told besides."""
 
-GROUPED = {"once": "edges", "twice": "edges", "parts": "section"}
+GROUPED = {"once": "edges", "twice": "edges", "parts": "section", "sections": "chart_section"}
 """Variables that are words of a group, or several of them."""
 
 NESTED = {"steps": ("step",), "rib": ("ribbing",)}
@@ -19,7 +19,10 @@ LISTS = {
 KNITTED = ("neck", "yoke", "split", "body", "sleeve", "rib", "band", "finishing")
 """Groups of the sentences that are followed."""
 
-COUNTED = frozenset((*KNITTED, "span", "times", "increases", "step", "ribbing", "shape"))
+NAMES = frozenset(("colour",))
+"""Variables that are names, which may be anything."""
+
+COUNTED = frozenset((*KNITTED, "chart", "span", "times", "increases", "step", "ribbing", "shape"))
 """Groups of which all other variables are whole numbers or lengths; elsewhere they may be anything."""
 
 ONLY = "sizes.only"
@@ -51,8 +54,8 @@ NO_INSTRUCTIONS = frozenset(("warning", "reason", "cause", "why", "title", "pict
 COUNT = r"[0-9]+"
 
 LENGTH = (
-    r"-?[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+"
-    r"|[0-9]*[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]|[0-9]*[\u2070-\u2079\u00b9\u00b2\u00b3]+\u2044[\u2080-\u2089]+"
+    r"-?(?:[0-9]+(?:[.,][0-9]+)?(?: [0-9]+/[0-9]+)?|[0-9]+/[0-9]+"
+    r"|[0-9]*[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]|[0-9]*[\u2070-\u2079\u00b9\u00b2\u00b3]+\u2044[\u2080-\u2089]+)"
 )
 """A decimal, or a whole with a fraction: in figures, in one character, or in raised and lowered figures."""
 
@@ -78,4 +81,4 @@ def is_run(id: str, name: str) -> bool:
     """
     if name.endswith(("_cm", "_inch")):
         return True
-    return is_counted(id) and name not in GROUPED and name not in NESTED and LISTS.get(id) != name
+    return is_counted(id) and name not in {*GROUPED, *NESTED, *NAMES} and LISTS.get(id) != name

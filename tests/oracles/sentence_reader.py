@@ -16,7 +16,7 @@ from pathlib import Path
 
 from fluent.syntax import FluentParser, ast
 
-from tests.oracles.sentence_kinds import AND, COUNT, GROUPED, LENGTH, NESTED, ONLY, is_counted, is_run, is_sentence
+from tests.oracles.sentence_kinds import AND, COUNT, GROUPED, LENGTH, NAMES, NESTED, ONLY, is_counted, is_run, is_sentence
 
 WORDS = Path(__file__).parents[2] / "service" / "words"
 
@@ -137,7 +137,7 @@ class Reader:
             return re.sub(r"\x00(\w+)\x00", lambda found: self._example(inner, found[1]), inner.written)
         if name in GROUPED:
             return next(iter(self.words[GROUPED[name]]))
-        if not is_counted(form.id):
+        if name in NAMES or not is_counted(form.id):
             return "anything"
         key = form.chosen.get(f"{name}_number", "other")
         if not is_run(form.id, name):
@@ -166,7 +166,7 @@ class Reader:
             yield _Form(id, chosen, others, re.compile(pattern), written)
 
     def _kind(self, id: str, name: str) -> str:
-        if name in NESTED or not (is_counted(id) or is_run(id, name)):
+        if name in NESTED or name in NAMES or not (is_counted(id) or is_run(id, name)):
             return r".+?"
         if name in GROUPED:
             word = _any_of(self.words[GROUPED[name]])
@@ -236,10 +236,8 @@ class Reader:
         of = name.removesuffix("_number")
         if of == name or of not in printed or of in GROUPED or of in NESTED or not is_counted(form.id):
             return True
-        if is_run(form.id, of):
-            known = {figure for figure in self.figures(printed[of]) if figure is not None}
-        else:
-            known = {str(len(self.listed(of, printed[of])))}
+        listed = not is_run(form.id, of)
+        known = {str(len(self.listed(of, printed[of])))} if listed else {*self.figures(printed[of])}
         number = known.pop() if len(known) == 1 else "2"
         fitting = [each for each in (key, *form.others[name]) if each == number]
         fitting += [each for each in (key, *form.others[name]) if each == "one" and number == "1"]

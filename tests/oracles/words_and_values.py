@@ -9,10 +9,21 @@ from fractions import Fraction
 from typing import Any
 from unicodedata import normalize
 
-from tests.oracles.sentence_kinds import GROUPED, NESTED, is_counted, is_run
+from tests.oracles.sentence_kinds import GROUPED, NAMES, NESTED, is_counted, is_run
 from tests.oracles.sentence_reader import Reader, Reading
 
 Json = Mapping[str, Any]
+
+
+UNSAID: Mapping[str, Mapping[str, str]] = {
+    "seam": {"seams": "none"},
+    "first": {"rounds_number": "one"},
+    "colour": {"colours": "one"},
+    "yards": {},
+    "thinnest_us": {},
+    "thickest_us": {},
+}
+"""Values that a text may leave out, and what then is chosen; nothing where some languages never have them."""
 
 
 @dataclass(frozen=True)
@@ -72,7 +83,7 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
                 continue
             for part, value in zip(parts, told, strict=True):
                 yield from _compared(reader, part, value["values"], places, steps)
-        elif not is_counted(reading.id) and not is_run(reading.id, name):
+        elif name in NAMES or (not is_counted(reading.id) and not is_run(reading.id, name)):
             unprinted = [each for each in _numbers(values[name]) if each not in _numbers(printed)]
             if unprinted:
                 yield f"{name}: {printed} printed, {unprinted} of {values[name]} told"
@@ -85,11 +96,10 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
     yield from _chosen(reading, values, places)
     hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
     for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
-        # seam stitches that no size has are not told, the first round of one, in some languages inches or needle sizes
-        known = (name == "seam" and reading.chosen.get("seams") == "none") or (
-            name == "first" and reading.chosen.get("rounds_number") == "one"
-        )
-        if not known and not name.endswith(("_inch", "_us")):
+        chosen = UNSAID.get(name)
+        if not name.endswith("_inch") and (
+            chosen is None or (chosen and chosen.items().isdisjoint(reading.chosen.items()))
+        ):
             yield f"{name} is {values[name]}, and no text says so"
 
 
@@ -114,7 +124,7 @@ def _chosen(reading: Reading, values: Json, places: Sequence[int]) -> Iterator[s
             if isinstance(values[of], str) and values[of] != key and key not in ("other",):
                 yield f"{of} is {values[of]}, and {key} chosen"
         elif of not in reading.printed:
-            known = set(_at(values[of], places)) - {None}
+            known = set(_at(values[of], places))
             number = known.pop() if len(known) == 1 else 2
             if key != "other" and {"one": 1}.get(key, key) not in (number, str(number)):
                 yield f"{of} is {values[of]}, and {key} chosen"

@@ -27,8 +27,7 @@ def say(tag, id, **values):
             run = value if isinstance(value, tuple) else (value,)
             printed = [DASH if each is None else str(each) for each in run]
             arguments[name] = printed[0] if len(set(run)) == 1 else f"{printed[0]} ({', '.join(printed[1:])})"
-            known = set(run) - {None}
-            arguments[f"{name}_number"] = known.pop() if len(known) == 1 else 2
+            arguments[f"{name}_number"] = run[0] if len(set(run)) == 1 else 2
     return language.message(id, arguments)
 
 
