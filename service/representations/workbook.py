@@ -69,7 +69,7 @@ def workbook(pullover: Pullover, length: LengthWriter) -> bytes:
     _Sheet(book, styles, "Warnings").write(
         ("Code", "Size", "Message", "Place in the request"),
         (
-            (remark.code, remark.size, remark.message, None if remark.path is None else pointer(remark.path))
+            (remark.code, remark.size, text(remark.message), None if remark.path is None else pointer(remark.path))
             for remark in pullover.remarks
         ),
     )
@@ -179,7 +179,7 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
 
     def lines() -> Iterable[Sequence[Any]]:
         for place, size in enumerate(pullover.sizes):
-            why = size.outcome.reason if isinstance(size.outcome, Impossible) else None
+            why = text(size.outcome.reason) if isinstance(size.outcome, Impossible) else None
             yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
 
     head = ("Size", "Can be knitted", "Why not", *(text(row.title) for row in keys))
