@@ -16,7 +16,18 @@ from pathlib import Path
 
 from fluent.syntax import FluentParser, ast
 
-from tests.oracles.sentence_kinds import AND, COUNT, GROUPED, LENGTH, NAMES, NESTED, ONLY, is_counted, is_run, is_sentence
+from tests.oracles.sentence_kinds import (
+    AND,
+    COUNT,
+    GROUPED,
+    LENGTH,
+    NAMES,
+    NESTED,
+    ONLY,
+    is_counted,
+    is_run,
+    is_sentence,
+)
 
 WORDS = Path(__file__).parents[2] / "service" / "words"
 
