@@ -15,9 +15,14 @@ from grading_core.codes import WarningCode
 from grading_core.errors import Remark
 from grading_core.gauge import Comparison, Gauge, compare, regauge_rows, regauge_stitches
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.units import to_places
+from grading_core.sentences import COUNT, NUMBER, TOKEN, Saying
+from grading_core.units import nearest_whole
 
 Kind = Literal["across", "along", "stitches", "rows"]
+
+FAR_FROM_PATTERN = Saying("warning.gauge_far_from_pattern", percent=NUMBER, fabric=TOKEN)
+OFF_RULE = Saying("warning.count_off_rule", count=COUNT, multiple=COUNT, plus=COUNT)
+ROUNDED_TO_NOTHING = Saying("warning.rounded_to_nothing", kind=TOKEN)
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,13 +107,10 @@ def convert(request: ConversionRequest) -> Conversions:
 
 def _comparison_remarks(comparison: Comparison | None) -> Iterator[Remark]:
     if comparison and comparison.beyond_needles:
-        percent, more = to_places(100 * abs(comparison.difference), 1), comparison.fabric == "tighter"
-        yield Remark(
-            WarningCode.GAUGE_FAR_FROM_PATTERN,
-            f"Your gauge has {percent:g} % {'more' if more else 'fewer'} stitches than the pattern's, and one or two "
-            "needle sizes change about a tenth: another yarn or another size of the pattern is the way.",
-            path=("gauge",),
-        )
+        difference = 1000 * abs(comparison.difference)
+        percent = Fraction(nearest_whole(difference.numerator, difference.denominator), 10)
+        message = FAR_FROM_PATTERN(percent=percent, fabric=comparison.fabric)
+        yield Remark(WarningCode.GAUGE_FAR_FROM_PATTERN, message, path=("gauge",))
 
 
 def _conversion(item: Item, gauge: Gauge, pattern: Gauge | None) -> Conversion:
@@ -158,9 +160,7 @@ def _remarks(item: Item, place: int, gauge: Gauge) -> Iterator[Remark]:
     rule = item.count_rule
     if item.kind in ("stitches", "rows"):
         if not rule.accepts(int(item.amount)):
-            wanted = f"a multiple of {rule.multiple}" + (f" plus {rule.plus}" if rule.plus else "")
-            message = f"The written count, {item.amount}, is not {wanted}."
+            message = OFF_RULE(count=int(item.amount), multiple=rule.multiple, plus=rule.plus)
             yield Remark(WarningCode.COUNT_OFF_RULE, message, path=path)
     elif rule.round(_exact(item, gauge)) == 0:
-        message = "The length is so short that no stitch or row is left after rounding."
-        yield Remark(WarningCode.ROUNDED_TO_NOTHING, message, path=path)
+        yield Remark(WarningCode.ROUNDED_TO_NOTHING, ROUNDED_TO_NOTHING(kind=item.kind), path=path)

@@ -19,6 +19,7 @@ from functools import wraps
 from typing import ParamSpec, Self, TypeVar
 
 from grading_core.codes import ProblemCode, ReasonCode, WarningCode
+from grading_core.sentences import Sentence
 from grading_core.unknown import UnknownError, is_unknown, unknown
 
 Asked = ParamSpec("Asked")
@@ -99,12 +100,12 @@ class Nearest(Place):
 class Impossible:
     """Why a sound request cannot be knitted, and what would make it possible.
 
-    code: which kind of obstacle, for programs. reason: a sentence naming the limit and by how much it is missed.
+    code: which kind of obstacle, for programs. reason: names the limit and by how much it is missed.
     nearest: changes, each of which alone would do. together: changes that do so together, where none does alone.
     """
 
     code: ReasonCode
-    reason: str
+    reason: Sentence
     nearest: tuple[Nearest, ...] = ()
     together: tuple[Nearest, ...] = ()
 
@@ -118,7 +119,7 @@ class Remark:
     """
 
     code: WarningCode
-    message: str
+    message: Sentence
     size: str | None = None
     path: Path | None = None
 

@@ -30,6 +30,7 @@ COUNT = Kind("count", "whole number")
 
 COUNTS = Kind("counts", "list of whole numbers")
 NUMBER = Kind("number", "number")
+NUMBERS = Kind("numbers", "list of numbers")
 LENGTH = Kind("length", "length, as `_cm` in centimetres and as `_inch` in inches")
 CM = Kind("cm", "centimetres, to one decimal")
 TEXT = Kind("text", "name as it was sent, or a size's label")
@@ -75,6 +76,10 @@ class Sentence:
         """By which languages and programs know it."""
         return self.saying.id
 
+    def __hash__(self) -> int:
+        """Of its id, which equal sentences have in common; values cannot be hashed."""
+        return hash(self.saying.id)
+
 
 class Saying:
     """A kind of sentence: its id, and the kinds of its values.
@@ -103,12 +108,23 @@ class Saying:
 
 
 def for_sizes(sentence: Sentence, labels: Sequence[str], places: Iterable[int]) -> Sentence:
-    """A sentence that is for some of the sizes only, and names them.
+    """A sentence that is for some of the sizes only, and names them; in its runs the others have no value.
 
     sentence: whose runs have a value of every size. labels: of all sizes. places: of the sizes that it is for.
+
+    >>> from grading_core.yoke import words
+    >>> only = for_sizes(words.PLAIN(rounds=(3, 4, 5)), ["S", "M", "L"], [0, 2])
+    >>> only.labels, only.values["rounds"]
+    (('S', 'L'), (3, None, 5))
     """
-    only = tuple(places)
-    return replace(sentence, labels=tuple(labels[place] for place in only), places=only)
+    only, kinds = tuple(places), sentence.saying.values
+    values = {
+        name: tuple([each if place in only else None for place, each in enumerate(value)])
+        if _is_run(kinds[name], value)
+        else value
+        for name, value in sentence.values.items()
+    }
+    return replace(sentence, values=values, labels=tuple(labels[place] for place in only), places=only)
 
 
 def for_size(sentences: Iterable[Sentence], label: str) -> Iterator[Sentence]:
@@ -127,10 +143,7 @@ def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     """
     for sentence in sentences:
         kinds = sentence.saying.values
-        values = {
-            name: value[0] if type(value) is tuple and kinds[name].name not in _LISTS else value
-            for name, value in sentence.values.items()
-        }
+        values = {name: value[0] if _is_run(kinds[name], value) else value for name, value in sentence.values.items()}
         yield replace(sentence, values=values)
 
 
@@ -168,8 +181,12 @@ def has_gap(sentence: Sentence) -> bool:
     return False
 
 
-_LISTS = frozenset(("counts", "names", "words", "sentences"))
+_LISTS = frozenset(("counts", "numbers", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
+
+
+def _is_run(kind: Kind, value: object) -> bool:
+    return type(value) is tuple and kind.name not in _LISTS
 
 
 def shared(values: Sequence[int | None]) -> int | None:

@@ -8,19 +8,45 @@ convention, equal sections on both sides of every shaping.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import accumulate, groupby, pairwise
 from typing import Literal, NamedTuple
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Problem, Remark, check, sound, under
+from grading_core.sentences import COUNT, COUNTS, SENTENCES, TOKEN, Saying, Sentence
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
-from grading_core.wording import counted, phase_sentence, repeated
+from grading_core.wording import counted
 
 Change = Literal["increase", "decrease"]
 Worked = Literal["round", "flat"]
 Edge = Literal["half", "full"]
+
+RIGHT_SIDE = Saying("shaping.right_side", side=TOKEN)
+_SPAN = {"worked": TOKEN, "first": COUNT, "last": COUNT, "rows": COUNT}
+"""Rows from one to another. worked: whether they are rounds."""
+PLAIN = Saying("shaping.plain", **_SPAN)
+_EVERY = {**_SPAN, "every": COUNT, "times": COUNT, "change": COUNT, "stitches": COUNT}
+"""change: stitches gained or lost in a shaping row. stitches: after all of them."""
+INCREASE = Saying("shaping.increase", **_EVERY)
+DECREASE = Saying("shaping.decrease", **_EVERY)
+_CYCLE = {**_SPAN, "cycle": COUNTS, "times": COUNT, "change": COUNT, "stitches": COUNT}
+INCREASE_CYCLE = Saying("shaping.increase_cycle", **_CYCLE)
+DECREASE_CYCLE = Saying("shaping.decrease_cycle", **_CYCLE)
+
+ROW = Saying("across.row", worked=TOKEN, steps=SENTENCES, stitches=COUNT)
+_STEP = {"gap": COUNT, "times": COUNT}
+"""gap: stitches worked before each shaping."""
+INCREASE_STEP = Saying("across.increase", **_STEP)
+DECREASE_STEP = Saying("across.decrease", **_STEP)
+WORK_STEP = Saying("across.work", stitches=COUNT)
+
+_TOO_FEW = {"needed": COUNT, "rows": COUNT, "room": COUNT, "missing": COUNT}
+TOO_FEW_ROWS = Saying("reason.too_few_rounds_for_shaping", worked=TOKEN, **_TOO_FEW)
+TOO_FEW_STITCHES = Saying(
+    "reason.too_few_stitches", worked=TOKEN, change=TOKEN, stitches=COUNT, most=COUNT, asked=COUNT
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,7 +80,7 @@ class RowPlan:
 class AcrossPlan:
     """Stitches to be gained or lost evenly across one row.
 
-    stitches: on the needle. across: how many to increase or decrease. worked: in the round or flat. edge: for
+    stitches: on the needles. across: how many to increase or decrease. worked: in the round or flat. edge: for
     flat work, whether the gaps at the edges are half of the others or as large as they.
     """
 
@@ -110,24 +136,28 @@ class RowSchedule:
         """Stitches after the last row."""
         return self.plan.to
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The schedule in sentences, with the count after each; for right-side rows, first which they are."""
-        noun = "row" if self.plan.flat else "round"
-        grows = self.plan.to > self.plan.stitches
-        verb = "increase" if grows else "decrease"
+        return tuple(self._sentences())
 
-        def describe(stitches: int) -> str:
-            return f"{verb} {counted(stitches, 'stitch')}"
-
-        stitches, sentences = self.plan.stitches, []
-        if self.plan.flat and self.plan.step == 2 and self.shaping_rows:
-            side = "right" if self.shaping_rows[0] % 2 else "wrong"
-            sentences.append(f"Row 1 is a {side}-side row, so that the shaping falls on right-side rows.")
+    def _sentences(self) -> Iterator[Sentence]:
+        plan = self.plan
+        if plan.flat and plan.step == 2 and self.shaping_rows:
+            yield RIGHT_SIDE(side="right" if self.shaping_rows[0] % 2 else "wrong")
+        stitches, grows = plan.stitches, plan.to > plan.stitches
         for phase in self.phases:
-            stitches += (1 if grows else -1) * phase.times * len(phase.cycle) * self.plan.stitches_per_shaping
-            sentence = phase_sentence(phase, describe, noun)
-            sentences.append(f"{sentence} {counted(stitches, 'stitch')}.")
-        return tuple(sentences)
+            first, last = phase.from_row, phase.to_row
+            span = {"worked": _worked(plan), "first": first, "last": last, "rows": last - first + 1}
+            if not phase.times:
+                yield PLAIN(**span)
+                continue
+            change = plan.stitches_per_shaping
+            stitches += (1 if grows else -1) * phase.times * len(phase.cycle) * change
+            done = {"times": phase.times, "change": change, "stitches": stitches}
+            if len(phase.every) > 1:
+                yield (INCREASE_CYCLE if grows else DECREASE_CYCLE)(**span, cycle=phase.every, **done)
+            else:
+                yield (INCREASE if grows else DECREASE)(**span, every=phase.every[0], **done)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -156,20 +186,17 @@ class AcrossSchedule:
         """The stitches of both edge gaps."""
         return self.first + self.last
 
-    def instructions(self) -> tuple[str, ...]:
+    def instructions(self) -> tuple[Sentence, ...]:
         """The row in one sentence, with the count after it."""
+        return (ROW(worked=self.plan.worked, steps=self.steps(), stitches=self.result),)
+
+    def steps(self) -> tuple[Sentence, ...]:
+        """What is worked one after the other across the row."""
         decrease = self.plan.change == "decrease"
-        shape = "work 2 together" if decrease else "increase 1"
+        step = DECREASE_STEP if decrease else INCREASE_STEP
         gaps = [stop - start - 2 * decrease for start, stop in pairwise((0, *self.after))]
-        steps = []
-        for gap, run in groupby(gaps):
-            step, times = f"work {gap}, {shape}" if gap else shape, len(list(run))
-            steps.append(step if times == 1 else f"({step}) {repeated(times)}")
-        if self.last:
-            steps.append(f"work {self.last}")
-        sentence = ", ".join(steps)
-        total = counted(self.result, "stitch")
-        return (f"{sentence[0].upper()}{sentence[1:]}. {total}.",)
+        shaped = tuple(step(gap=gap, times=len(list(run))) for gap, run in groupby(gaps))
+        return (*shaped, WORK_STEP(stitches=self.last)) if self.last else shaped
 
 
 @dataclass(frozen=True, slots=True)
@@ -310,13 +337,10 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     """
     most = _most_across(plan)
     if plan.across > most:
-        off_edges = ", none of them at an edge" if plan.worked == "flat" else ""
-        return Impossible(
-            ReasonCode.TOO_FEW_STITCHES,
-            f"{counted(plan.stitches, 'stitch')} {'has' if plan.stitches == 1 else 'have'} room for "
-            f"{counted(most, plan.change)}{off_edges}, and {plan.across} are asked.",
-            (Nearest(("across",), most),) if most else (),
+        reason = TOO_FEW_STITCHES(
+            worked=plan.worked, change=plan.change, stitches=plan.stitches, most=most, asked=plan.across
         )
+        return Impossible(ReasonCode.TOO_FEW_STITCHES, reason, (Nearest(("across",), most),) if most else ())
     after = _places(plan)
     first = after[0] if plan.worked == "flat" and after else 0
     distances = pairwise(after if plan.worked == "flat" else (0, *after))
@@ -329,6 +353,10 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
         last=plan.stitches - (after[-1] if after else 0),
         result=plan.stitches + change,
     )
+
+
+def _worked(plan: RowPlan) -> Worked:
+    return "flat" if plan.flat else "round"
 
 
 def _phases_after(before: int, rows: Sequence[int], plan: RowPlan) -> tuple[Phase[int], ...]:
@@ -352,12 +380,8 @@ def _too_many(plan: RowPlan, shapings: int, room: int) -> Impossible:
         nearest.append(Nearest(("plain_before",), plan.plain_before - missing))
     if plan.plain_after >= missing:
         nearest.append(Nearest(("plain_after",), plan.plain_after - missing))
-    return Impossible(
-        ReasonCode.TOO_FEW_ROUNDS,
-        f"{counted(shapings, 'shaping row')} {'needs' if shapings == 1 else 'need'} "
-        f"{counted(shapings * plan.step, 'row')}, and {room} are free: {missing} too few.",
-        tuple(nearest),
-    )
+    reason = TOO_FEW_ROWS(worked=_worked(plan), needed=shapings, rows=shapings * plan.step, room=room, missing=missing)
+    return Impossible(ReasonCode.TOO_FEW_ROUNDS, reason, tuple(nearest))
 
 
 def _places(plan: AcrossPlan) -> tuple[int, ...]:

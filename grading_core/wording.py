@@ -6,7 +6,7 @@ same on both sides of the ocean: no stitch is abbreviated.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Generic
 
@@ -45,19 +45,6 @@ def known_run(values: Sequence[str | int | None]) -> str | None:
     ('84 (88)', None)
     """
     return None if values.count(None) == len(values) else size_run(values)
-
-
-def ordinal(number: int) -> str:
-    """An English ordinal in figures.
-
-    number: zero or more.
-
-    >>> [ordinal(n) for n in (1, 2, 3, 4, 11, 12, 13, 21, 22, 112)]
-    ['1st', '2nd', '3rd', '4th', '11th', '12th', '13th', '21st', '22nd', '112th']
-    """
-    if number % 100 in (11, 12, 13):
-        return f"{number}th"
-    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
 
 
 def counted(number: int, noun: str) -> str:
@@ -117,41 +104,6 @@ def repeated(times: int) -> str:
     return {1: "once", 2: "twice"}.get(times, f"{times} times")
 
 
-def span(first: int, last: int, noun: str = "round") -> str:
-    """Rounds or rows from one to another, as a heading.
-
-    >>> span(1, 38), span(5, 5), span(1, 2, "row")
-    ('Rounds 1 to 38', 'Round 5', 'Rows 1 and 2')
-    """
-    noun = noun.capitalize()
-    if first == last:
-        return f"{noun} {first}"
-    return f"{noun}s {first} {'and' if last == first + 1 else 'to'} {last}"
-
-
-def phase_sentence(phase: Phase[Kind], describe: Callable[[Kind], str], noun: str = "round") -> str:
-    """One phase of a schedule as a sentence, for one size.
-
-    phase: from `shaping.phases`. describe: what is done in a shaping row, as in "increase 1
-    stitch at each edge". noun: "round" or "row".
-
-    >>> phase_sentence(Phase(1, 38, ((2, "x"),), 19), lambda kind: "increase 8 stitches")
-    'Rounds 1 to 38: increase 8 stitches every 2nd round, 19 times.'
-    """
-    heading = span(phase.from_row, phase.to_row, noun)
-    if not phase.times:
-        return f"{heading}: work without shaping."
-    kinds = {kind for _, kind in phase.cycle}
-    if len(kinds) > 1:
-        steps = "; ".join(_step(interval, describe(kind), noun) for interval, kind in phase.cycle)
-        return f"{heading}: work these {len(phase.cycle)} steps {repeated(phase.times)}: {steps}."
-    what = describe(phase.cycle[0][1])
-    if len(phase.every) == 1 and phase.times == 1:
-        step = what if phase.every[0] == 1 else _step(phase.every[0], what, noun)
-        return f"{heading}: {step}."
-    return f"{heading}: {what} {_at(phase.every, noun)}, {_over(phase.every, phase.times)}."
-
-
 @dataclass(frozen=True, slots=True)
 class Line(Generic[Kind]):
     """A stretch of a schedule that sizes have in common.
@@ -201,21 +153,3 @@ def _slot(
             return later
     lines.insert(place, (cycle, [None] * sizes))
     return place
-
-
-def _step(interval: int, what: str, noun: str) -> str:
-    """Plain rows and then one shaping row."""
-    if interval == 1:
-        return f"in the next {noun} {what}"
-    return f"work {counted(interval - 1, noun)} plain, then in the next {noun} {what}"
-
-
-def _at(every: tuple[int, ...], noun: str) -> str:
-    """The interval, or the cycle of intervals, in words."""
-    if len(every) > 1:
-        return f"at intervals of {listed([str(interval) for interval in every])} {noun}s in turn"
-    return f"every {noun}" if every[0] == 1 else f"every {ordinal(every[0])} {noun}"
-
-
-def _over(every: tuple[int, ...], times: int) -> str:
-    return f"{repeated(times)} over" if len(every) > 1 else repeated(times)

@@ -216,6 +216,11 @@ def _counts(language: Language, arguments: Arguments, name: str, value: Any, _: 
     arguments[name], arguments[f"{name}_number"] = language.listed(tuple(map(str, value))), len(value)
 
 
+def _numbers(language: Language, arguments: Arguments, name: str, value: Any, _: Kind) -> None:
+    arguments[name] = language.listed(tuple(map(printing().decimal, value)))
+    arguments[f"{name}_number"] = len(value)
+
+
 def _token(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     arguments[name] = str(value)
 
@@ -243,6 +248,7 @@ _ARGUMENTS: Mapping[str, Callable[[Language, Arguments, str, Any, Kind], None]] 
     "count": _count,
     "counts": _counts,
     "number": _number,
+    "numbers": _numbers,
     "length": _length,
     "cm": _cm,
     "text": _text,

@@ -14,7 +14,7 @@ from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, fin
 from grading_core.chart.grid import describe, progress
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part
 from grading_core.chart.problems import placement_problems
-from grading_core.chart.remarks import chart_remarks, half_stitch_problems, size_remarks
+from grading_core.chart.remarks import chart_remarks, half_stitches, size_remarks
 from grading_core.chart.request import ChartRequest, ChartSize
 from grading_core.chart.result import (
     BodyPlacement,
@@ -62,9 +62,7 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     """
     layouts = sound(placement_problems(request))
     off_centre = [
-        problem
-        for index, layout in layouts.items()
-        for problem in half_stitch_problems(request, index, layout.off_centre)
+        each for index, layout in layouts.items() for each in half_stitches(request, index, layout.off_centre)
     ]
     windows = Windows(request.chart.worked_rows())
     chart = describe(request.chart)

@@ -8,7 +8,7 @@ from itertools import accumulate
 from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.chart.grid import Chart
 from grading_core.chart.layout import SECTIONS, Layout, Section, lay_out
-from grading_core.chart.remarks import half_stitch_problems
+from grading_core.chart.remarks import half_stitches
 from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize, PlainColours
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, places, under
@@ -81,7 +81,7 @@ def _layout(request: ChartRequest, index: int, colours: PlainColours, found: Seq
         raise UnknownError
     layout = lay_out(request, request.sizes[index], colours)
     if request.half_stitch == "refuse":
-        yield from half_stitch_problems(request, index, layout.off_centre)
+        yield from (each.problem for each in half_stitches(request, index, layout.off_centre))
     return layout
 
 

@@ -46,8 +46,17 @@ from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weight
 from grading_core.errors import Impossible, Nearest
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
-from grading_core.wording import counted
+from grading_core.sentences import COUNT, Saying
 from grading_core.yoke.schedule import why_impossible
+
+NO_CAST_ON = Saying("reason.no_permitted_cast_on", multiple=COUNT, stitches=COUNT, reach=COUNT)
+_EXCEEDED = {"stitches": COUNT, "least": COUNT}
+BODY_EXCEEDED = Saying("reason.neck_too_wide_body", **_EXCEEDED)
+BODY_EXCEEDED_BY_EXTRA = Saying("reason.neck_too_wide_body_extra", **_EXCEEDED)
+SLEEVE_EXCEEDED = Saying("reason.neck_too_wide_sleeve", **_EXCEEDED)
+NO_COUNTS = Saying("reason.no_permitted_counts")
+FRONT_EXTRA_GROWS = Saying("reason.front_extra_grows_too_fast")
+UNDERARM_GROWS = Saying("reason.underarm_grows_too_fast", reach=COUNT)
 
 _DEMANDS = ("neck", "body", "sleeve", "back_parity", "sleeve_parity", "seam_stitches")
 """The fields of the rules that can contradict each other."""
@@ -274,17 +283,11 @@ def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | No
 
         closer = _nearest_extra(targets, before.front_extra // 2, follows)
         if closer:
-            return Impossible(
-                ReasonCode.FRONT_EXTRA_GROWS_TOO_FAST,
-                f"The front's extra width grows so fast that the back of {targets.label} would have fewer stitches "
-                "than that of the size before it.",
-                closer,
-            )
+            return Impossible(ReasonCode.FRONT_EXTRA_GROWS_TOO_FAST, FRONT_EXTRA_GROWS(), closer)
     # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
     return Impossible(
         ReasonCode.UNDERARM_GROWS_TOO_FAST,
-        f"No counts within {REACH} stitches of what {targets.label} should have are as large as those of the size "
-        "before it: the underarm grows faster than body or sleeve.",
+        UNDERARM_GROWS(reach=REACH),
         () if before is None else (Nearest(("underarm",), before.underarm),),
     )
 
@@ -304,8 +307,7 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     finer = [part for part in range(1, multiple) if multiple % part == 0 and lcm(part, 4) <= 2 * REACH]
     return Impossible(
         ReasonCode.NO_PERMITTED_CAST_ON,
-        f"No multiple of {multiple} lies near enough to a cast-on of {floor(targets.neck)} stitches whose sections "
-        f"may change by {REACH} each.",
+        NO_CAST_ON(multiple=multiple, stitches=floor(targets.neck), reach=REACH),
         (Nearest(("neck", "count_rule", "multiple"), finer[-1]),) if finer else (),
     )
 
@@ -318,16 +320,16 @@ def _no_split(targets: Targets, rules: Rules, neck: Candidate, closer: tuple[Nea
     back, _, sleeve = neck.counts
     underarm = NEAREST.round(targets.underarm)
     extra = 2 * targets.front_share
-    for name, target, least, beside in (
-        ("body", targets.body, 2 * back + extra + 4 * rules.line_to_body + 2 * underarm, "the extra of the front, "),
-        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm, ""),
+    for name, target, least, saying in (
+        (
+            "body",
+            targets.body,
+            2 * back + extra + 4 * rules.line_to_body + 2 * underarm,
+            BODY_EXCEEDED_BY_EXTRA if extra else BODY_EXCEEDED,
+        ),
+        ("sleeve", targets.sleeve, sleeve + 2 * rules.line_to_sleeve + underarm, SLEEVE_EXCEEDED),
     ):
         if target < least:
-            reason = (
-                f"The {name} should have {counted(floor(target), 'stitch')}, and its section at the "
-                f"neck, {beside if extra else ''}its share of the lines and the underarm have {least} already."
-            )
+            reason = saying(stitches=floor(target), least=least)
             return Impossible(ReasonCode.NECK_TOO_WIDE, reason, (Nearest((name,), least), *closer))
-    return Impossible(
-        ReasonCode.NO_PERMITTED_COUNTS, "No permitted counts of body, sleeve and underarm go together.", closer
-    )
+    return Impossible(ReasonCode.NO_PERMITTED_COUNTS, NO_COUNTS(), closer)

@@ -24,9 +24,8 @@ from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, ru
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
-from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, word
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
-from grading_core.wording import counted
 
 STITCHES_PER_SHAPING = 4
 
@@ -36,6 +35,8 @@ INCREASES = Saying("body.increases", at=TOKEN)
 SHAPING = ShapingSayings("body", increases=True)
 ROUNDS = Saying("body.rounds", rounds=COUNT, length=LENGTH)
 LENGTH_DONE = Saying("body.length", length=LENGTH)
+TOO_FEW_ROUNDS = Saying("reason.too_few_rounds_above_level", measure=word("measure"), needed=COUNT, room=COUNT)
+TOO_SHORT = Saying("reason.body_too_short", measure=word("measure"), round=COUNT, rounds=COUNT)
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,12 +268,11 @@ def _misfit(legs: Sequence[_Leg], rounds: int) -> Impossible | None:
     for leg in legs:
         name = leg.level.name
         if leg.times > leg.room:
-            room = counted(leg.room, "round")
             code = ReasonCode.TOO_FEW_ROUNDS
-            reason = f"The {name} needs {counted(leg.times, 'shaping round')}, and above it there is room for {room}."
+            reason = TOO_FEW_ROUNDS(measure=name, needed=leg.times, room=leg.room)
         elif leg.at > rounds:
             code = ReasonCode.BODY_TOO_SHORT
-            reason = f"The {name} lies at round {leg.at}, and the body has {counted(rounds, 'round')} before the hem."
+            reason = TOO_SHORT(measure=name, round=leg.at, rounds=rounds)
         else:
             continue
         moved = [_moved(legs, place, rounds) for place in range(len(legs))]

@@ -24,14 +24,15 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
-from grading_core.sentences import COUNT, Saying, Sentence, alone
+from grading_core.sentences import CM, COUNT, Saying, Sentence, alone
 from grading_core.shaping import spread
-from grading_core.units import to_places
-from grading_core.wording import counted
 
 DARTS = Saying("body.darts", round=COUNT, rows=COUNT)
 DART_TURNS = Saying("body.dart_turns", row=COUNT, next=COUNT, stitches=COUNT)
 DARTS_END = Saying("body.darts_end")
+NO_PLAIN_ROUND = Saying("reason.darts_without_round", deepest=CM, first=COUNT, last=COUNT)
+DARTS_BELOW_BODY = Saying("reason.body_too_short_for_darts", round=COUNT, rounds=COUNT)
+DARTS_TOO_DEEP = Saying("reason.darts_too_deep", pairs=COUNT, stitches=COUNT)
 
 BELOW_UNDERARM_CM = Fraction(5, 2)
 """Where the rows lie if nothing is in the way (common practice, no source)."""
@@ -99,13 +100,10 @@ def dart_round(rounds: int, gauge: Fabric, *, charted: Container[int], shaped: C
     first, last = gauge.rows(BELOW_UNDERARM_CM) + 1, floor(gauge.exact_rows(DEEPEST_CM)) + 1
     free = next((number for number in range(first, last + 1) if number not in charted and number not in shaped), None)
     if free is None:
-        return Impossible(
-            ReasonCode.DARTS_WITHOUT_ROUND,
-            f"Short rows for the bust lie in a plain round at most {to_places(DEEPEST_CM):g} cm below the underarm, "
-            f"and rounds {first} to {last} of the body all work the chart or shape it.",
-        )
+        reason = NO_PLAIN_ROUND(deepest=DEEPEST_CM, first=first, last=last)
+        return Impossible(ReasonCode.DARTS_WITHOUT_ROUND, reason)
     if free > rounds:
-        reason = f"The short rows for the bust lie in round {free}, and the body has {rounds} before the hem."
+        reason = DARTS_BELOW_BODY(round=free, rounds=rounds)
         return Impossible(ReasonCode.BODY_TOO_SHORT, reason, (Nearest(("rounds",), free),))
     return free
 
@@ -122,10 +120,7 @@ def dart_front(front: int, pairs: int, gauge: Gauge, *, in_round: int) -> BustDa
     """
     third = front // 3
     if pairs > third:
-        reason = (
-            f"{counted(pairs, 'pair')} of short rows over the bust need as many stitches at each side for their turns, "
-            f"and a third of the front has {third}."
-        )
+        reason = DARTS_TOO_DEEP(pairs=pairs, stitches=third)
         return Impossible(ReasonCode.DARTS_TOO_DEEP, reason, (Nearest(("pairs",), third),))
     turns: list[DartTurn] = []
     for stitches in spread(pairs, third, "even").positions():

@@ -23,12 +23,11 @@ from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
-from grading_core.sentences import COUNT, TOKEN, Saying, Sentence, alone, words
-from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.sentences import CM, COUNT, TOKEN, Saying, Sentence, alone, words
 
 Start = Literal["before_back", "centre_back"]
 Marker = Literal["start"] | int
+Edge = Literal["cast_on", "bind_off", "join"]
 
 SECTIONS = ("back", "first_sleeve", "front", "second_sleeve")
 """In working order; marker m follows the m-th."""
@@ -45,6 +44,9 @@ REST = Saying("neck.rest", **_COUNTED, way=TOKEN)
 DROP = Saying("neck.drop", rows=COUNT, side=TOKEN)
 DROP_EDGES = Saying("neck.drop_edges", times=COUNT)
 DROP_JOIN = Saying("neck.drop_join", stitches=COUNT, round=COUNT)
+TOO_NARROW = Saying("reason.front_too_narrow", front=COUNT, middle=COUNT, sides=COUNT)
+DOES_NOT_PASS = Saying("warning.neck_does_not_pass_head", edge=TOKEN, around=CM, stretched=CM, head=CM)
+YOUNG_CHILD_NECK = Saying("warning.young_child_neck")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,10 +116,10 @@ class CastOn:
 class Opening:
     """One edge that the head must pass.
 
-    name: as in "cast-on edge". circumference_cm: unstretched.
+    edge: the cast-on, the bind-off of the band, or the join of a folded band. circumference_cm: unstretched.
     """
 
-    name: str
+    edge: Edge
     circumference_cm: Fraction
 
 
@@ -160,7 +162,8 @@ def cast_on(
         fronts = _halves(neck.front)
     backs = (0, neck.back) if start == "before_back" else _halves(neck.back)
     back = "back" if start == "before_back" else "half_back"
-    front = "front" if way == "joined" else "half_front"
+    # what a dropped front begins with is no half of it
+    front = "front" if way == "joined" or drop else "half_front"
     line, sleeve = ("line", line_stitches), neck.sleeve
     # From the start of the round to the centre front, and on from there to the start.
     first: list[tuple[str, int] | Marker] = [
@@ -190,10 +193,7 @@ def front_drop(front: int, rows: int, gauge: Fabric, centre: int | None = None) 
     side, odd = divmod(front - middle, 2)
     if side < 1 or odd:
         fitting = front - 2 if side < 1 else middle - 1 if middle else 1
-        reason = (
-            f"A front of {counted(front, 'stitch')} with {middle} in the middle leaves "
-            f"{front - middle} for its two sides, which must be alike and hold a stitch each."
-        )
+        reason = TOO_NARROW(front=front, middle=middle, sides=front - middle)
         return Impossible(ReasonCode.FRONT_TOO_NARROW, reason, (Nearest(("centre",), fitting),) if front > 2 else ())
     increases = min(side - 1, (rows + 1) // 2)
     return FrontDrop(
@@ -234,7 +234,7 @@ def check_head(
     Source of the caution: EN 14682 lets no cord or drawstring be at the hood or neck of clothes for children up
     to 7 years (from memory).
 
-    >>> edges = [Opening("cast-on edge", Fraction(40)), Opening("bind-off", Fraction(38))]
+    >>> edges = [Opening("cast_on", Fraction(40)), Opening("bind_off", Fraction(38))]
     >>> check_head(edges, Fraction(56), Fraction(2, 5)).passes
     False
     """
@@ -244,18 +244,12 @@ def check_head(
     passes = stretched_cm >= head_cm
     remarks = []
     if not passes:
-        message = (
-            f"The {tightest.name} of {to_places(tightest.circumference_cm, 1)} cm stretches to "
-            f"{to_places(stretched_cm, 1)} cm, and the head measures {to_places(head_cm, 1)} cm: make the neck wider "
-            "or lower, or use a stretchier cast-on and bind-off."
+        message = DOES_NOT_PASS(
+            edge=tightest.edge, around=tightest.circumference_cm, stretched=stretched_cm, head=head_cm
         )
         remarks.append(Remark(WarningCode.NECK_DOES_NOT_PASS_HEAD, message, size, path))
     if young:
-        message = (
-            "For a baby or a young child the neck must slip over the head without force, and nothing may tighten "
-            "round the neck: use no cord, ribbon or drawstring."
-        )
-        remarks.append(Remark(WarningCode.YOUNG_CHILD_NECK, message, size, path))
+        remarks.append(Remark(WarningCode.YOUNG_CHILD_NECK, YOUNG_CHILD_NECK(), size, path))
     return HeadCheck(
         tightest=tightest, stretched_cm=stretched_cm, stretch_needed=needed, passes=passes, remarks=tuple(remarks)
     )

@@ -7,7 +7,7 @@ counted among the rib's rounds, so that the height stays what was asked (common 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -18,7 +18,6 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, SENTENCE, Saying, Sentence, alone
-from grading_core.wording import counted
 
 KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
 ANY_RIB = Saying("ribbing.any")
@@ -26,6 +25,12 @@ DECREASE = Saying("rib.decrease", many=COUNT, stitches=COUNT)
 INCREASE = Saying("rib.increase", many=COUNT, stitches=COUNT)
 WORK = Saying("rib.work", rounds=COUNT, rib=SENTENCE)
 BIND_OFF = Saying("rib.bind_off")
+
+_MORE = {"rounds": COUNT, "needed": COUNT, "more": COUNT}
+_LONGER: Mapping[str, tuple[WarningCode, Saying]] = {
+    "body": (WarningCode.BODY_LONGER_FOR_CHART, Saying("warning.body_longer_for_chart", **_MORE)),
+    "sleeve": (WarningCode.SLEEVE_LONGER_FOR_CHART, Saying("warning.sleeve_longer_for_chart", **_MORE)),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,11 +71,15 @@ class Rib:
     def sentence(self) -> Sentence:
         """Its name: knit and purl stitches by turns, the purl ones fewer where the multiple is odd.
 
+        A rib that leaves stitches over in the round has none.
+
         >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
         {'knit': 2, 'purl': 2}
         """
         multiple = self.rule.multiple
-        return ANY_RIB() if multiple == 1 else KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
+        if multiple == 1 or self.rule.plus % multiple:
+            return ANY_RIB()
+        return KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,9 +155,5 @@ def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: 
     """
     if asked >= minimum:
         return ()
-    message = (
-        f"The {part} would have {counted(asked, 'round')} before the rib, and its chart needs {minimum}: it is made "
-        f"{counted(minimum - asked, 'round')} longer. Ask for a length to have it shorter."
-    )
-    code = WarningCode.BODY_LONGER_FOR_CHART if part == "body" else WarningCode.SLEEVE_LONGER_FOR_CHART
-    return (Remark(code, message, size),)
+    code, saying = _LONGER[part]
+    return (Remark(code, saying(rounds=asked, needed=minimum, more=minimum - asked), size),)

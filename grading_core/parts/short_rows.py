@@ -20,10 +20,11 @@ rows begin with a wrong-side row.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from functools import partial
+from typing import Literal, TypeVar
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
@@ -32,16 +33,18 @@ from grading_core.rounding import NEAREST
 from grading_core.sections import Sections
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes
 from grading_core.shaping import spread
-from grading_core.wording import counted
 
 Way = Literal["joined", "flat"]
 Side = Literal["right", "wrong"]
+Kind = TypeVar("Kind", bound=Hashable)
 
 SHORT_ROWS = Saying("neck.short_rows", rows=COUNT, begin=TOKEN)
 METHOD = Saying("neck.short_row_method")
 TURN = Saying("neck.turn", row=COUNT, side=TOKEN, stitches=COUNT, marker=COUNT)
 LAST_ROW = Saying("neck.last_row", kind=TOKEN)
 RAISED = Saying("neck.raised", length=LENGTH)
+TURNS_TOO_FAR = Saying("reason.back_too_high_front", reach=COUNT, front=COUNT, most=COUNT)
+TOO_MANY_TURNS = Saying("reason.back_too_high", pairs=COUNT, stitches=COUNT)
 
 FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
@@ -135,14 +138,11 @@ def raise_back(
     most = drop.each_side - 1 if drop else front // 2
     reach = min(NEAREST.round(front * FRONT_SHARE), most) if front_stitches is None else front_stitches
     if reach > most:
-        reason = f"The last turns lie {counted(reach, 'stitch')} into a front of {front}: at most {most} are possible."
+        reason = TURNS_TOO_FAR(reach=reach, front=front, most=most)
         return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("front_stitches",), most),))
     taper = sleeve + line_stitches + reach
     if pairs > taper:
-        reason = (
-            f"{counted(pairs, 'pair')} of short rows need as many stitches at each side for their turns, and there "
-            f"{'is' if taper == 1 else 'are'} {taper}."
-        )
+        reason = TOO_MANY_TURNS(pairs=pairs, stitches=taper)
         return Impossible(ReasonCode.BACK_TOO_HIGH, reason, (Nearest(("pairs",), taper),))
     begins: Side = "wrong" if drop and drop.rows % 2 else "right"
     pair = (_right_side_turn, _wrong_side_turn) if begins == "right" else (_wrong_side_turn, _right_side_turn)
@@ -166,31 +166,60 @@ def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) 
 
     raises: one per size, all worked in one way, None where the size has none to tell. labels: of the sizes.
 
-    A row that turns past unlike markers is told marker by marker, for the sizes that turn there.
+    A row that turns past unlike markers is told marker by marker, for the sizes that turn there, and so are unlike ways
+    to begin and to end.
     """
-    known = [each for each in raises if each]
-    most = max((each.rows for each in known), default=0)
+    most = max((each.rows for each in raises if each), default=0)
     if not most:
         return ()
-    first = known[0]
-    begin = "start" if first.way == "joined" else first.begins
-    sentences = [
-        SHORT_ROWS(rows=tuple([(each.rows or None) if each else None for each in raises]), begin=begin),
+    working = [each if each and each.rows else None for each in raises]
+    told = [
+        *_by_kind([_begin(each) if each else None for each in working], labels, partial(_begins, working)),
         METHOD(),
     ]
     for row in range(most):
-        turns = [each.turns[row] if each and row < each.rows else None for each in raises]
-        markers = list(dict.fromkeys(turn.marker for turn in turns if turn))
-        for marker in markers:
-            here = [turn if turn and turn.marker == marker else None for turn in turns]
-            side = next(turn.side for turn in here if turn)
-            stitches = tuple([turn.stitches if turn else None for turn in here])
-            told = TURN(row=row + 1, side=side, stitches=stitches, marker=marker)
-            places = [place for place, turn in enumerate(here) if turn]
-            sentences.append(told if len(markers) == 1 else for_sizes(told, labels, places))
-    sentences.append(LAST_ROW(kind=first.begins if first.before_drop else first.way))
-    height = tuple([(each.height_cm if each.rows else None) if each else None for each in raises])
-    return (*sentences, RAISED(length=height))
+        turns = [each.turns[row] if each and row < each.rows else None for each in working]
+        told += _by_kind([(turn.side, turn.marker) if turn else None for turn in turns], labels, partial(_turns, turns))
+    # there is no run in it in which a size without short rows could have a dash
+    some = any(each and not each.rows for each in raises)
+    told += _by_kind([_end(each) if each else None for each in working], labels, _ends, named=some)
+    return (*told, RAISED(length=tuple([each.height_cm if each else None for each in working])))
+
+
+def _by_kind(
+    kinds: Sequence[Kind | None], labels: Sequence[str], say: Callable[[Kind], Sentence], *, named: bool = False
+) -> Iterator[Sentence]:
+    """A sentence for each kind of size, with the names of its sizes where there are several kinds.
+
+    kinds: of the sizes, None where one is not told. labels: of the sizes. say: the sentence of a kind, with values of
+    all sizes. named: whether a single kind has to name its sizes, too.
+    """
+    different = [*dict.fromkeys(kind for kind in kinds if kind is not None)]
+    for kind in different:
+        places = [place for place, own in enumerate(kinds) if own == kind]
+        yield for_sizes(say(kind), labels, places) if named or len(different) > 1 else say(kind)
+
+
+def _begin(raised: BackRaise) -> str:
+    return "start" if raised.way == "joined" else raised.begins
+
+
+def _begins(raises: Sequence[BackRaise | None], begin: str) -> Sentence:
+    return SHORT_ROWS(rows=tuple([each.rows if each else None for each in raises]), begin=begin)
+
+
+def _turns(turns: Sequence[Turn | None], at: tuple[Side, int]) -> Sentence:
+    (row,) = {turn.row for turn in turns if turn}
+    side, marker = at
+    return TURN(row=row, side=side, stitches=tuple([turn.stitches if turn else None for turn in turns]), marker=marker)
+
+
+def _end(raised: BackRaise) -> str:
+    return raised.begins if raised.before_drop else raised.way
+
+
+def _ends(kind: str) -> Sentence:
+    return LAST_ROW(kind=kind)
 
 
 def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:

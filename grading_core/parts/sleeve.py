@@ -21,7 +21,6 @@ from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at,
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
 from grading_core.shaping import Phase, Spacing
 from grading_core.shaping_plans import RowPlan, along_rows
-from grading_core.wording import counted
 
 STITCHES_PER_DECREASE = 2
 
@@ -31,6 +30,7 @@ SHAPING = ShapingSayings("sleeve", increases=False)
 ROUNDS = Saying("sleeve.rounds", rounds=COUNT, length=LENGTH)
 LENGTH_DONE = Saying("sleeve.length", length=LENGTH)
 SECOND = Saying("sleeve.second")
+TOO_FEW_ROUNDS = Saying("reason.too_few_rounds_in_sleeve", needed=COUNT, room=COUNT)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -165,9 +165,4 @@ def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) ->
         for field, plain in (("plain_before", plain_before), ("plain_after", plain_after))
         if plain >= missing
     ]
-    needed = counted(times, "decrease round")
-    return Impossible(
-        ReasonCode.TOO_FEW_ROUNDS,
-        f"The sleeve needs {needed} above the cuff, and there is room for {room}.",
-        tuple(nearest),
-    )
+    return Impossible(ReasonCode.TOO_FEW_ROUNDS, TOO_FEW_ROUNDS(needed=times, room=room), tuple(nearest))

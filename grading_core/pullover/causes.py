@@ -20,7 +20,28 @@ from grading_core.pullover.lengths import place
 from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import NEAREST, CountRule
-from grading_core.wording import counted, listed
+from grading_core.sentences import COUNT, SENTENCES, TOKEN, Saying, Sentence, word
+
+ALONE = Saying("cause.alone", causes=SENTENCES)
+TOGETHER = Saying("cause.together", causes=SENTENCES)
+NOT_SOUGHT = Saying("cause.not_sought")
+
+MULTIPLE = Saying("cause.multiple", multiple=COUNT, rounding=TOKEN, of=word("counted"))
+ROUNDING = Saying("cause.rounding", rounding=TOKEN, of=word("counted"))
+EASE = Saying("cause.ease", measure=word("measure"))
+LENGTH_ASKED = Saying("cause.length", measure=word("measure"))
+ANCHOR = Saying("cause.anchor", section=TOKEN, parity=TOKEN)
+SEAM = Saying("cause.seam_stitches", stitches=COUNT)
+STEP = Saying("cause.step")
+FIRST_INCREASE = Saying("cause.first_increase_round", round=COUNT)
+PLAIN_ROUNDS = Saying("cause.plain_rounds_at_end", rounds=COUNT)
+SINGLE_BODY = Saying("cause.double_body")
+EDGE_HEIGHT = Saying("cause.edge_height", edge=TOKEN)
+NECK_SHARES = Saying("cause.neck_shares")
+MAKERS_YOKE = Saying("cause.yoke_change")
+OWN_GAUGE = Saying("cause.own_gauge")
+CHART = Saying("cause.chart")
+OTHER_SIZES = Saying("cause.other_sizes")
 
 MOST_SIZES = 200
 """Sizes that are solved again for one answer, each as often as it is: 40 sizes without each of five rules or lengths, 9
@@ -30,17 +51,17 @@ no cause is said to have none that was looked for."""
 COUNTED = frozenset({"neck", "bust", "upper_arm", "underarm", "depth", "hem", "armhole", "total_length", "total_steps"})
 """What follows from the counts between cast-on and split."""
 
-_LENGTHS: Mapping[str, tuple[str, frozenset[str]]] = {
-    "bust": ("the ease asked for at the bust", COUNTED - {"bust", "hem"}),
-    "upper_arm": ("the ease asked for at the upper arm", COUNTED - {"upper_arm"}),
-    "neck": ("the circumference asked for at the neck", COUNTED - {"neck"}),
-    "underarm": ("the underarm asked for", COUNTED - {"underarm"}),
-    "depth": ("the depth asked for", COUNTED - {"depth", "total_length"}),
-    "body_length": ("the body length asked for", frozenset({"total_steps"})),
-    "sleeve_length": ("the sleeve length asked for", frozenset({"arm"})),
-    "wrist": ("the ease asked for at the wrist", frozenset({"hand", "arm"})),
+_LENGTHS: Mapping[str, tuple[Saying, frozenset[str]]] = {
+    "bust": (EASE, COUNTED - {"bust", "hem"}),
+    "upper_arm": (EASE, COUNTED - {"upper_arm"}),
+    "neck": (LENGTH_ASKED, COUNTED - {"neck"}),
+    "underarm": (LENGTH_ASKED, COUNTED - {"underarm"}),
+    "depth": (LENGTH_ASKED, COUNTED - {"depth", "total_length"}),
+    "body_length": (LENGTH_ASKED, frozenset({"total_steps"})),
+    "sleeve_length": (LENGTH_ASKED, frozenset({"arm"})),
+    "wrist": (EASE, frozenset({"hand", "arm"})),
 }
-"""Each length in words, and what else it may keep from being what is wanted."""
+"""How each length is asked for, and what else it may keep from being what is wanted."""
 
 WIDTHS = frozenset({"bust", "upper_arm", "neck", "underarm", "hem", "wrist", "hand", "arm", "armhole"})
 """What is another at another gauge, whatever is added or left out in rounds."""
@@ -51,13 +72,13 @@ Fits = Callable[..., bool]
 
 @dataclass(frozen=True, slots=True)
 class Cause:
-    """A rule or a length. words: a noun. path: its place in the request, None where it has none."""
+    """A rule or a length. name: as it is called. path: its place in the request, None where it has none."""
 
-    words: str
+    name: Sentence
     path: Path | None
 
 
-_OWN_GAUGE = Cause("the maker's gauge, at which the counts are kept", ("changes",))
+_OWN_GAUGE = Cause(OWN_GAUGE(), ("changes",))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,26 +98,20 @@ class Causes:
         """The one place in the request that is to blame, None where it isn't one."""
         return self.found[0].path if len(self.found) == 1 else None
 
-    def words(self, otherwise: str) -> str:
-        """The causes as the end of a sentence.
+    def told(self, otherwise: Sentence) -> Sentence:
+        """The causes in a sentence.
 
         otherwise: the reason where nothing that is asked for is the cause.
 
-        >>> a, b = Cause("the multiple of 40 of the body", ("body", "count_rule")), Cause("3 seam stitches", None)
-        >>> Causes((a,)).words(""), Causes((a, b), together=True).words("")
-        ('because of the multiple of 40 of the body', \
-'because of the multiple of 40 of the body and 3 seam stitches together')
-        >>> Causes((a, b)).words("")
-        'because of the multiple of 40 of the body and 3 seam stitches; without any one of them it would not be so'
+        >>> height, seam = Cause(EDGE_HEIGHT(edge="hem"), ("body", "hem", "height")), Cause(SEAM(stitches=3), None)
+        >>> Causes((height, seam)).told(CHART()).id, Causes((height, seam), together=True).told(CHART()).id
+        ('cause.alone', 'cause.together')
+        >>> Causes(()).told(CHART()).id
+        'cause.chart'
         """
         if not self.found:
-            if not self.sought:
-                otherwise = "of what else is asked for (with fewer sizes at a time the answer says which of it)"
-            return f"because {otherwise}"
-        named = f"because of {listed([cause.words for cause in self.found])}"
-        if len(self.found) == 1:
-            return named
-        return f"{named} together" if self.together else f"{named}; without any one of them it would not be so"
+            return otherwise if self.sought else NOT_SOUGHT()
+        return (TOGETHER if self.together else ALONE)(causes=tuple(cause.name for cause in self.found))
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,82 +254,73 @@ def relaxations(making: Making) -> Iterator[Relaxation]:
     yield from _yoke_relaxations(making)
     yield from _edge_relaxations(making)
     version = making.version
-    for name, (words, touches) in _LENGTHS.items():
+    for name, (saying, touches) in _LENGTHS.items():
         if name in version.lengths:
-            yield Relaxation(Cause(words, place(version.lengths, name)), touches, _without_length(making, name))
+            cause = Cause(saying(measure=name), place(version.lengths, name))
+            yield Relaxation(cause, touches, _without_length(making, name))
     if making.neck.shares:
-        yield Relaxation(Cause("the shares of the neck", ("neck", "shares")), frozenset({"armhole"}), _usual_shares)
+        yield Relaxation(Cause(NECK_SHARES(), ("neck", "shares")), frozenset({"armhole"}), _usual_shares)
     if version.adjustment:
         yield Relaxation(
-            Cause("the maker's yoke", ("changes", "yoke")),
+            Cause(MAKERS_YOKE(), ("changes", "yoke")),
             frozenset({"armhole", "total_length", "total_steps"}),
             lambda making: replace(making, version=replace(making.version, adjustment=None)),
         )
     if making.chart:
         yield Relaxation(
-            Cause("the chart, of which the last repeat is finished", ("chart",)),
+            Cause(CHART(), ("chart",)),
             frozenset({"body_length", "sleeve_length", "total_length", "total_steps"}),
             lambda making: replace(making, chart=None),
         )
 
 
-def rule_words(rule: CountRule, of: str) -> str:
-    """A count rule that demands something, as a noun: its multiple, where it has one, else its rounding.
+def rule_name(rule: CountRule, of: str) -> Sentence:
+    """What a count rule that demands something is called: by its multiple, where it has one, else by its rounding.
 
     rule: any. of: what it counts.
 
-    >>> rule_words(CountRule(40), "the body"), rule_words(CountRule(1, 0, "up"), "the body")
-    ('the multiple of 40 of the body (a smaller multiple would come nearer)', 'the rounding up of the body')
+    >>> rule_name(CountRule(40), "body").id, rule_name(CountRule(1, 0, "up"), "body").id
+    ('cause.multiple', 'cause.rounding')
     """
     if rule.multiple == 1:
-        return f"the rounding {rule.rounding} of {of}"
-    rounding = "" if rule.rounding == "nearest" else f", rounded {rule.rounding},"
-    return f"the multiple of {rule.multiple}{rounding} of {of} (a smaller multiple would come nearer)"
+        return ROUNDING(rounding=rule.rounding, of=of)
+    return MULTIPLE(multiple=rule.multiple, rounding=rule.rounding, of=of)
 
 
 def _rule_relaxations(making: Making) -> Iterator[Relaxation]:
     rules = making.rules
-    for name, of in (("neck", "the cast-on"), ("body", "the body"), ("sleeve", "the sleeve")):
+    for name in ("neck", "body", "sleeve"):
         rule: CountRule = getattr(rules, name)
         if _demands(rule):
-            cause = Cause(rule_words(rule, of), (name, "count_rule"))
+            cause = Cause(rule_name(rule, name), (name, "count_rule"))
             yield Relaxation(cause, COUNTED, _without_rule(**{name: NEAREST}))
     for name, section in (("back_parity", "back"), ("sleeve_parity", "sleeve")):
         parity = getattr(rules, name)
         if parity:
-            words = f"the chart's anchor at the {section}, which asks for an {parity} number of stitches"
             path = ("chart", "anchor", section) if making.chart and making.chart.anchor else ("chart",)
-            yield Relaxation(Cause(words, path), COUNTED, _without_rule(**{name: None}))
+            cause = Cause(ANCHOR(section=section, parity=parity), path)
+            yield Relaxation(cause, COUNTED, _without_rule(**{name: None}))
     if rules.seam_stitches is not None:
-        words = f"the {counted(rules.seam_stitches, 'seam stitch')}"
 
         def no_seam(making: Making) -> Making:
             freed = replace(making.rules, seam_stitches=None)
             return replace(making, rules=freed, yoke=replace(making.yoke, seam_stitches=None))
 
-        yield Relaxation(Cause(words, ("yoke", "seam_stitches")), COUNTED, no_seam)
+        yield Relaxation(Cause(SEAM(stitches=rules.seam_stitches), ("yoke", "seam_stitches")), COUNTED, no_seam)
 
 
 def _yoke_relaxations(making: Making) -> Iterator[Relaxation]:
     options = making.yoke.options
-    for name, freest, asks, words in (
-        ("step", 1, options.step > 1, "increases in every second round at most"),
-        (
-            "first_increase_round",
-            1,
-            options.first_increase_round is not None and options.first > 1,
-            f"the first increase round, {options.first}",
-        ),
-        (
-            "plain_rounds_at_end",
-            0,
-            options.plain_rounds_at_end > 0,
-            f"{counted(options.plain_rounds_at_end, 'plain round')} before the split",
-        ),
-        ("double_body", "if_needed", options.double_body == "never", "a body that is never increased doubly"),
+    late = options.first_increase_round is not None and options.first > 1
+    plain = options.plain_rounds_at_end
+    for name, freest, asks, called in (
+        ("step", 1, options.step > 1, STEP()),
+        ("first_increase_round", 1, late, FIRST_INCREASE(round=options.first)),
+        ("plain_rounds_at_end", 0, plain > 0, PLAIN_ROUNDS(rounds=plain)),
+        ("double_body", "if_needed", options.double_body == "never", SINGLE_BODY()),
     ):
         if asks:
-            yield Relaxation(Cause(words, ("yoke", name)), COUNTED, _with_option(**{name: freest}))
+            yield Relaxation(Cause(called, ("yoke", name)), COUNTED, _with_option(**{name: freest}))
 
 
 def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
@@ -324,10 +330,10 @@ def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
     ):
         rule: CountRule = getattr(getattr(making, part), edge).count_rule
         if _demands(rule):
-            cause = Cause(rule_words(rule, f"the {edge}"), (part, edge, "count_rule"))
+            cause = Cause(rule_name(rule, edge), (part, edge, "count_rule"))
             yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST))
         lowest = 1 / making.fabrics.rib.rows_per_cm
-        cause = Cause(f"the height of the {edge}", (part, edge, "height"))
+        cause = Cause(EDGE_HEIGHT(edge=edge), (part, edge, "height"))
         yield Relaxation(cause, height_touches, _with_edge(part, edge, height=lowest))
     rule = making.version.band.count_rule
     if _demands(rule):
@@ -336,7 +342,7 @@ def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
             band = replace(making.version.band, count_rule=NEAREST)
             return replace(making, version=replace(making.version, band=band))
 
-        cause = Cause(rule_words(rule, "the neckband"), making.version.band_rule)
+        cause = Cause(rule_name(rule, "neckband"), making.version.band_rule)
         yield Relaxation(cause, frozenset({"neckband"}), plain_band)
 
 
@@ -382,5 +388,4 @@ def _usual_shares(making: Making) -> Making:
 
 def _alone(label: str) -> Relaxation:
     """The size without the others."""
-    words = "the other sizes: no count may fall from size to size, and the parity of the sections is the same in all"
-    return Relaxation(Cause(words, None), COUNTED, lambda making: replace(making, labels=frozenset({label})))
+    return Relaxation(Cause(OTHER_SIZES(), None), COUNTED, lambda making: replace(making, labels=frozenset({label})))

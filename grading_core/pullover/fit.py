@@ -11,8 +11,21 @@ from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Causes, Inquiry
 from grading_core.pullover.proportions import USUAL_STRETCH, along_arm_cm
 from grading_core.pullover.result import KnittedSize
+from grading_core.sentences import CM, SENTENCE, Saying, word
 from grading_core.standards import Measurement
-from grading_core.units import to_places
+
+BELOW_BODY = Saying("warning.girth_below_body", measure=word("measure"), finished=CM, body=CM, because=SENTENCE)
+ARMHOLE = Saying("warning.armhole_below_body", armhole=CM, yoke=CM, body=CM, needed=CM, because=SENTENCE)
+_HAND = {"cuff": CM, "stretched": CM, "hand": CM, "because": SENTENCE}
+HAND = Saying("warning.cuff_too_tight_for_hand", **_HAND)
+CHILDS_HAND = Saying("warning.cuff_too_tight_for_hand_child", **_HAND)
+BINDS = Saying("warning.cuff_binds", cuff=CM, arm=CM, sleeve=CM, because=SENTENCE)
+NEGATIVE_EASE = Saying("cause.negative_ease", ease=CM)
+LITTLE_EASE = Saying("cause.little_ease", ease=CM)
+STITCH_WIDTH = Saying("cause.stitch_width")
+USUAL_DEPTH = Saying("cause.usual_depth")
+NARROW_CUFF = Saying("cause.narrow_cuff")
+CUFF_OF_WRIST = Saying("cause.cuff_of_wrist")
 
 HAND_TO_WRIST = Fraction(1866 + 2123, 1548 + 1759)
 """Girth of a hand by that of its wrist, 1.21. Of 1,986 women hands measure 18.66 cm and wrists 15.48 cm in the mean, of
@@ -46,17 +59,14 @@ def armhole_cm(size: KnittedSize) -> Fraction:
 
 
 def _girths(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
-    girths: list[tuple[Measurement, str, Callable[[KnittedSize], Fraction]]] = [
-        ("bust", "bust", lambda size: size.finished.bust),
-        ("upper_arm", "upper arm", lambda size: size.finished.upper_arm),
+    girths: list[tuple[Measurement, Callable[[KnittedSize], Fraction]]] = [
+        ("bust", lambda size: size.finished.bust),
+        ("upper_arm", lambda size: size.finished.upper_arm),
     ]
-    girths += [
-        (level.measurement, level.measurement, _level_girth(index))
-        for index, level in enumerate(inquiry.making.body.levels)
-    ]
-    for name, words, around in girths:
+    girths += [(level.measurement, _level_girth(index)) for index, level in enumerate(inquiry.making.body.levels)]
+    for name, around in girths:
         if around(size) < wearer.body[name]:
-            yield _below_body(size, inquiry, name, words, around, wearer.body[name])
+            yield _below_body(size, inquiry, name, around, wearer.body[name])
 
 
 def _level_girth(index: int) -> Callable[[KnittedSize], Fraction]:
@@ -64,12 +74,7 @@ def _level_girth(index: int) -> Callable[[KnittedSize], Fraction]:
 
 
 def _below_body(
-    size: KnittedSize,
-    inquiry: Inquiry,
-    name: str,
-    words: str,
-    around: Callable[[KnittedSize], Fraction],
-    body: Fraction,
+    size: KnittedSize, inquiry: Inquiry, name: str, around: Callable[[KnittedSize], Fraction], body: Fraction
 ) -> Remark:
     """The remark on a girth that is less than the body's: for the ease, where that is negative, or else for a rule."""
     label, lengths = size.target.label, inquiry.making.version.lengths
@@ -77,22 +82,11 @@ def _below_body(
     wanted: Fraction = levels[name] if name in levels else getattr(size.target, name)
     causes = inquiry.causes(name, [label], lambda size: around(size) >= body) if wanted >= body else Causes(())
     path: Path | None = causes.path
-    ease = f"of the ease asked for, {to_places(wanted - body, 1)} cm"
-    if causes.found:
-        because = causes.words("")
-    elif wanted < body:
-        because, path = f"because {ease}", lengths[name].path
-    elif name in lengths:
-        because, path = f"because {ease}, which is less than whole stitches may take", lengths[name].path
-    else:
-        because = "because of the width of a stitch"
-    return Remark(
-        WarningCode.GIRTH_BELOW_BODY,
-        f"The {words} comes to {to_places(around(size), 1)} cm and the body's is {to_places(body, 1)} cm, {because}: "
-        "it is worn stretched.",
-        label,
-        path,
-    )
+    because = causes.told(STITCH_WIDTH())
+    if not causes.found and (wanted < body or name in lengths):
+        because, path = (NEGATIVE_EASE if wanted < body else LITTLE_EASE)(ease=wanted - body), lengths[name].path
+    message = BELOW_BODY(measure=name, finished=around(size), body=body, because=because)
+    return Remark(WarningCode.GIRTH_BELOW_BODY, message, label, path)
 
 
 def _armhole(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
@@ -100,16 +94,11 @@ def _armhole(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Re
     if body is None or armhole_cm(size) >= body:
         return
     causes = inquiry.causes("armhole", [wearer.label], lambda size: armhole_cm(size) >= body)
-    made = armhole_cm(size)
-    yield Remark(
-        WarningCode.ARMHOLE_BELOW_BODY,
-        f"The armhole is {to_places(made, 1)} cm deep, a yoke of {to_places(size.finished.depth, 1)} cm and half the "
-        f"sleeve's width at the neck, and the body's is {to_places(body, 1)} cm, "
-        f"{causes.words('the usual depth is less than this body needs')}. A yoke of "
-        f"{to_places(size.finished.depth + body - made, 1)} cm would do.",
-        wearer.label,
-        causes.path,
+    made, depth = armhole_cm(size), size.finished.depth
+    message = ARMHOLE(
+        armhole=made, yoke=depth, body=body, needed=depth + body - made, because=causes.told(USUAL_DEPTH())
     )
+    yield Remark(WarningCode.ARMHOLE_BELOW_BODY, message, wearer.label, causes.path)
 
 
 def _hand(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
@@ -121,16 +110,11 @@ def _hand(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remar
     if passes(size):
         return
     causes = inquiry.causes("hand", [wearer.label], passes)
-    child = " The ratio is that of adults: measure the child's hand." if wearer.child else ""
-    yield Remark(
-        WarningCode.CUFF_TOO_TIGHT_FOR_HAND,
-        f"The cuff of {to_places(size.finished.wrist, 1)} cm stretches to "
-        f"{to_places(size.finished.wrist * (1 + USUAL_STRETCH), 1)} cm, and the hand measures about "
-        f"{to_places(hand, 1)} cm, by its wrist and the ratio of measured people, "
-        f"{causes.words('the cuff is narrow beside the wrist')}.{child}",
-        wearer.label,
-        causes.path,
+    cuff = size.finished.wrist
+    message = (CHILDS_HAND if wearer.child else HAND)(
+        cuff=cuff, stretched=cuff * (1 + USUAL_STRETCH), hand=hand, because=causes.told(NARROW_CUFF())
     )
+    yield Remark(WarningCode.CUFF_TOO_TIGHT_FOR_HAND, message, wearer.label, causes.path)
 
 
 def _arm(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
@@ -148,11 +132,8 @@ def _arm(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark
     if lies(size):
         return
     causes = inquiry.causes("arm", [wearer.label], lies)
-    yield Remark(
-        WarningCode.CUFF_BINDS,
-        f"The cuff is {to_places(size.finished.wrist, 1)} cm round, and the bare arm about "
-        f"{to_places(bare(size), 1)} cm where a sleeve of {to_places(size.finished.sleeve_length, 1)} cm ends, "
-        f"{causes.words('the cuff is as wide as at the wrist')}: it binds, or slides down.",
-        wearer.label,
-        causes.path,
+    finished = size.finished
+    message = BINDS(
+        cuff=finished.wrist, arm=bare(size), sleeve=finished.sleeve_length, because=causes.told(CUFF_OF_WRIST())
     )
+    yield Remark(WarningCode.CUFF_BINDS, message, wearer.label, causes.path)

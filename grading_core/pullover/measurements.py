@@ -32,6 +32,7 @@ from grading_core.pullover.size_run import (
     smallest_first,
     yoke_depths,
 )
+from grading_core.sentences import COUNT, NUMBER, Saying, Sentence, word
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
 from grading_core.units import to_places
@@ -39,6 +40,9 @@ from grading_core.unknown import is_unknown, known, shown, told, unknown
 
 Given = ParamSpec("Given")
 Made = TypeVar("Made")
+
+NOTHING_LEFT = Saying("reason.nothing_left", measure=word("measure"), length=NUMBER)
+NECK_TOO_NARROW = Saying("reason.neck_too_narrow", stitches=NUMBER, fewest=COUNT)
 
 A_LITTLE_CM = Fraction(1)
 """Of a length that must not come to nothing: what is offered first instead (a judgement, no source)."""
@@ -255,11 +259,11 @@ def nothing_to_knit(
     for name in ("bust", "upper_arm", "wrist"):
         if getattr(target, name) <= 0:
             nearest = Nearest(place(lengths, name), A_LITTLE_CM - wearer.body[name])
-            return Impossible(ReasonCode.NOTHING_LEFT, _leaves_none(name, target), (nearest,))
+            return Impossible(ReasonCode.NOTHING_LEFT, _nothing_left(name, target), (nearest,))
     for name in ("neck", "depth", "underarm", "sleeve_length"):
         if getattr(target, name) <= 0:
             return Impossible(
-                ReasonCode.NOTHING_LEFT, _leaves_none(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),)
+                ReasonCode.NOTHING_LEFT, _nothing_left(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),)
             )
     across = fabrics.rounds.at(1).stitches_per_cm
     sections = target.neck * across - 4 * line_stitches
@@ -268,8 +272,7 @@ def nothing_to_knit(
         narrower = floor((target.neck * across - FEWEST_NECK_STITCHES) / 4)
         return Impossible(
             ReasonCode.NECK_TOO_NARROW,
-            f"The neck has room for {to_places(sections, 1)} stitches beside the raglan lines, and needs "
-            f"{FEWEST_NECK_STITCHES}.",
+            NECK_TOO_NARROW(stitches=Fraction(floor(sections * 10), 10), fewest=FEWEST_NECK_STITCHES),
             (
                 Nearest(place(lengths, "neck"), (fewest + 4 * line_stitches) / across),
                 *((Nearest(("yoke", "line_stitches"), narrower),) if narrower >= 0 else ()),
@@ -283,13 +286,12 @@ def nothing_to_knit(
                 nearest_changes.append(Nearest(place(lengths, "depth"), target.depth - missing))
             if target.raise_height >= missing:
                 nearest_changes.append(Nearest(("neck", "raise_height"), target.raise_height - missing))
-        return Impossible(ReasonCode.NOTHING_LEFT, _leaves_none("body_length", target), tuple(nearest_changes))
+        return Impossible(ReasonCode.NOTHING_LEFT, _nothing_left("body_length", target), tuple(nearest_changes))
     return None
 
 
-def _leaves_none(name: str, target: TargetMeasurements) -> str:
-    words = name.replace("_", " ")
-    return f"What is asked leaves no {words}: {to_places(getattr(target, name))} cm."
+def _nothing_left(name: str, target: TargetMeasurements) -> Sentence:
+    return NOTHING_LEFT(measure=name, length=getattr(target, name))
 
 
 def too_many_rounds(rounds: int) -> str:

@@ -11,7 +11,16 @@ from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
-from grading_core.parts.neckline import FrontDrop, HeadCheck, Opening, cast_on, check_head, front_drop, neck_edge_cm
+from grading_core.parts.neckline import (
+    Edge,
+    FrontDrop,
+    HeadCheck,
+    Opening,
+    cast_on,
+    check_head,
+    front_drop,
+    neck_edge_cm,
+)
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back
 from grading_core.pullover.bodies import Wearer
@@ -20,9 +29,11 @@ from grading_core.pullover.proportions import USUAL_BAND_HEIGHT_CM, neck_width_c
 from grading_core.pullover.request import BandWishes, Fabrics, NeckWishes
 from grading_core.pullover.result import Neck
 from grading_core.rounding import CountRule
-from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.sentences import CM, COUNT, Saying
 from grading_core.yoke.request import Options
+
+WIDER_THAN_SHOULDERS = Saying("warning.neck_wider_than_shoulders", neck=CM, width=CM, held=CM)
+DROP_TOO_DEEP = Saying("reason.front_drop_too_deep", rows=COUNT, rounds=COUNT)
 
 
 def shape_neck(
@@ -48,7 +59,9 @@ def shape_neck(
             return short_rows
         raised = short_rows
     sections = counts.neck
-    begun = cast_on(sections, counts.line_stitches, start=wishes.start, way=wishes.way, drop=drop)
+    # without a row that is worked flat there is nothing to wait for
+    way = wishes.way if raised and raised.rows else "joined"
+    begun = cast_on(sections, counts.line_stitches, start=wishes.start, way=way, drop=drop)
     return Neck(
         cast_on=begun,
         sections=sections,
@@ -79,8 +92,8 @@ def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> 
     """
     if "head" not in wearer.body:
         return None
-    last = "band's bind-off" if band.construction == "single" else "join of the folded band"
-    openings = [Opening("cast-on edge", neck.edge_cm), Opening(last, band.last_edge_cm)]
+    last: Edge = "bind_off" if band.construction == "single" else "join"
+    openings = [Opening("cast_on", neck.edge_cm), Opening(last, band.last_edge_cm)]
     head_cm = wearer.body["head"]
     return check_head(openings, head_cm, stretch, young=wearer.young, size=wearer.label, path=("neck",))
 
@@ -94,11 +107,7 @@ def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
     held_cm = wearer.body.get("cross_back", 2 * width_cm) / 2
     if width_cm <= held_cm:
         return ()
-    message = (
-        f"The neck of {to_places(neck_cm, 1)} cm is {to_places(width_cm, 1)} cm wide, and half of the cross back is "
-        f"{to_places(held_cm, 1)} cm: on the shoulders it may slip. Take fewer stitches with a cast-on and a bind-off "
-        "that stretch more, or an opening at a shoulder or a placket."
-    )
+    message = WIDER_THAN_SHOULDERS(neck=neck_cm, width=width_cm, held=held_cm)
     return (Remark(WarningCode.NECK_WIDER_THAN_SHOULDERS, message, wearer.label, ("neck", "circumference")),)
 
 
@@ -110,10 +119,9 @@ def _drop_front(
     rows = gauge.rows(height_cm, rule) or 2
     if rows >= counts.rounds:
         if asked:
-            reason = f"{counted(rows, 'row')} of front drop don't fit in a yoke of {counted(counts.rounds, 'round')}."
             return Impossible(
                 ReasonCode.FRONT_DROP_TOO_DEEP,
-                reason,
+                DROP_TOO_DEEP(rows=rows, rounds=counts.rounds),
                 (Nearest(("neck", "front_drop"), gauge.height_cm(counts.rounds - 2)),),
             )
         rows = counts.rounds - 1 - (counts.rounds - 1 - rows) % 2

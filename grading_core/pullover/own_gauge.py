@@ -20,7 +20,7 @@ from grading_core.errors import Impossible, Problem, Remark, raise_if_any
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
-from grading_core.parts.neckline import HeadCheck, neck_edge_cm
+from grading_core.parts.neckline import DOES_NOT_PASS, HeadCheck, neck_edge_cm
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.front_matter import swatch
@@ -31,11 +31,9 @@ from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
 from grading_core.pullover.table import garment_table
 from grading_core.pullover.yarn import colour_yarn
-from grading_core.sentences import COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes
+from grading_core.sentences import CM, COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
-from grading_core.units import to_places
-from grading_core.wording import counted
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import Method
@@ -53,11 +51,13 @@ METHODS: Mapping[Method, Saying] = {
 """How a yoke takes its correction where plain rounds after the last increase don't do it."""
 
 NEAREST_SIZE = Saying("own_gauge.nearest", sizes=TEXT, nearest=TEXT)
+NECK_DOES_NOT_PASS = Saying("warning.neck_does_not_pass_head_own_gauge", **DOES_NOT_PASS.values)
 
-_STAYS_TOO_LONG: Mapping[str, WarningCode] = {
-    "yoke": WarningCode.YOKE_TOO_DEEP_AT_OWN_GAUGE,
-    "body": WarningCode.BODY_TOO_LONG_AT_OWN_GAUGE,
-    "sleeve": WarningCode.SLEEVE_TOO_LONG_AT_OWN_GAUGE,
+_EXCESS = {"rounds": COUNT, "spare": COUNT, "excess": CM}
+_STAYS_TOO_LONG: Mapping[str, tuple[WarningCode, Saying]] = {
+    "yoke": (WarningCode.YOKE_TOO_DEEP_AT_OWN_GAUGE, Saying("warning.yoke_too_deep_at_own_gauge", **_EXCESS)),
+    "body": (WarningCode.BODY_TOO_LONG_AT_OWN_GAUGE, Saying("warning.body_too_long_at_own_gauge", **_EXCESS)),
+    "sleeve": (WarningCode.SLEEVE_TOO_LONG_AT_OWN_GAUGE, Saying("warning.sleeve_too_long_at_own_gauge", **_EXCESS)),
 }
 """What is said of a part that can't lose as many rounds as its length takes."""
 
@@ -182,7 +182,8 @@ def _head_remarks(head: HeadCheck | None) -> Iterator[Remark]:
         for remark in head.remarks:
             # a caution for the young stands beside the design already
             if remark.code is WarningCode.NECK_DOES_NOT_PASS_HEAD:
-                yield replace(remark, message=f"At the maker's gauge: {remark.message}", path=("changes",))
+                message = NECK_DOES_NOT_PASS(**remark.message.values)
+                yield replace(remark, message=message, path=("changes",))
 
 
 def _too_many_rounds(sizes: Iterable[KnittedSize], own: Fabrics) -> Iterator[Problem]:
@@ -206,13 +207,10 @@ def _correct(
         wanted = _nearest(height_cm, fabric)
         if wanted >= least:
             return wanted - rounds
-        deep, spare = "deep" if part == "yoke" else "long", rounds - least
-        excess = to_places(fabric.height_cm(least) - height_cm, 1)
-        message = (
-            f"At the maker's gauge the {part} would be as {deep} as designed with {counted(rounds - wanted, 'round')} "
-            f"left out, and it can spare {spare or 'none'}: it stays {excess} cm too {deep}."
-        )
-        remarks.append(Remark(_STAYS_TOO_LONG[part], message, label, ("changes",)))
+        code, saying = _STAYS_TOO_LONG[part]
+        excess = fabric.height_cm(least) - height_cm
+        message = saying(rounds=rounds - wanted, spare=rounds - least, excess=excess)
+        remarks.append(Remark(code, message, label, ("changes",)))
         return least - rounds
 
     least, method = _adjusted(written, _nearest(designed.depth, own.rounds), request.yoke.options, own.rounds)

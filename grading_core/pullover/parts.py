@@ -38,11 +38,14 @@ from grading_core.pullover.request import (
 )
 from grading_core.pullover.result import FinishedMeasurements, KnittedSize, Neck
 from grading_core.pullover.targets import without_counts
-from grading_core.wording import counted
+from grading_core.sentences import COUNT, Saying
 from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import Schedule
 from grading_core.yoke.schedule import schedule
+
+BACK_TOO_NARROW = Saying("reason.back_too_narrow", stitches=COUNT)
+SEAMS_TOO_WIDE = Saying("reason.seams_too_wide", seam=COUNT, stitches=COUNT)
 
 
 def knit_size(
@@ -324,12 +327,9 @@ def _why_no_back(counts: Counts, body: Body, lengths: Lengths, gauge: Gauge) -> 
     lacking = middle + 1 - _narrowest_back(counts, body)
     if lacking <= 0 or not share:
         return None
-    reason = (
-        f"The front's extra width leaves the back {counted(lacking, 'stitch')} too few where the body is narrowest."
-    )
     narrower = share - lacking - lacking % 2
     nearest = (Nearest(place(lengths, "front_extra"), gauge.width_cm(2 * narrower)),) if narrower >= 0 else ()
-    return Impossible(ReasonCode.BACK_TOO_NARROW, reason, nearest)
+    return Impossible(ReasonCode.BACK_TOO_NARROW, BACK_TOO_NARROW(stitches=lacking), nearest)
 
 
 def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
@@ -338,7 +338,7 @@ def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impo
     room = min(_narrowest_back(counts, body), sleeve.cuff.before) - 1
     if seam <= room:
         return None
-    reason = f"{counted(seam, 'seam stitch')} leave nothing of a part that has {room + 1}."
+    reason = SEAMS_TOO_WIDE(seam=seam, stitches=room + 1)
     widest = room - (seam - room) % 2  # the underarm keeps its parity
     return Impossible(
         ReasonCode.SEAMS_TOO_WIDE, reason, (Nearest(("yoke", "seam_stitches"), widest),) if widest >= 0 else ()

@@ -16,7 +16,10 @@ from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.wanted import far_remarks
 from grading_core.pullover.whole import depth_remarks, total_length_remarks
+from grading_core.sentences import Saying
 from grading_core.yoke.remarks import early_end_remarks, streak_remarks
+
+STARTS_BEFORE_BACK = Saying("warning.chart_starts_before_back")
 
 
 def garment_remarks(
@@ -52,12 +55,7 @@ def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[
     if placements is None:
         return
     if start == "centre_back":
-        yield Remark(
-            WarningCode.CHART_STARTS_BEFORE_BACK,
-            "The chart's floats are measured in rounds that start before the back. In rounds that start at the centre "
-            "back those over the start of the round lie there, and may be shorter or longer.",
-            path=("neck", "start"),
-        )
+        yield Remark(WarningCode.CHART_STARTS_BEFORE_BACK, STARTS_BEFORE_BACK(), path=("neck", "start"))
     for remark in placements.remarks:
         path = remark.path or ()
         yield replace(remark, path=("chart", *path) if path[:1] == ("anchor",) else None)

@@ -113,8 +113,9 @@ class NeckWishes:
 
     circumference: of the cast-on. shares: of its sections. count_rule: of the cast-on. lower_front: how the front comes
     to lie lower than the back. raise_height: of the back, by short rows; 0 for none. way: how it is cast on and raised;
-    with a front drop always flat. start: of the round. front_drop: height by which the front is cast on lower; 0 for
-    none. stretch: of the edges, to pass the head, as a part of their circumference.
+    with a front drop always flat, and joined where nothing is worked flat. start: of the round. front_drop: height by
+    which the front is cast on lower; 0 for none. stretch: of the edges, to pass the head, as a part of their
+    circumference.
     """
 
     circumference: PerSize | None = None

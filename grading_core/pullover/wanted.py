@@ -12,39 +12,51 @@ from grading_core.parts.body import STITCHES_PER_SHAPING
 from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
-from grading_core.units import to_places
+from grading_core.sentences import CM, COUNT, NUMBER, SENTENCE, Saying, Sentence, word
+
+_FAR = {"measure": word("measure"), "finished": CM, "wanted": CM, "because": SENTENCE}
+FAR_FROM_WANTED = Saying("warning.far_from_wanted", **_FAR)
+FAR_STRAIGHT = Saying("warning.far_from_wanted_straight", **_FAR)
+FAR_TOTAL = Saying("warning.far_from_wanted_total", **_FAR, body=CM)
+INCREASES_NEED = Saying("cause.increases_need_rounds", rounds=COUNT)
+WHOLE_ROUNDS = Saying("cause.whole_rounds")
+WHOLE_STITCHES = Saying("cause.whole_stitches", stitch=NUMBER)
+SHAPED_BY = Saying("cause.shaped_by", stitches=COUNT, stitch=NUMBER)
 
 FAR_CM = Fraction(1)
 """A measurement further than this from what was wanted deserves a word (a judgement, no source)."""
 
-_MEASUREMENTS: Mapping[str, str] = {
-    "bust": "bust",
-    "upper_arm": "upper arm",
-    "neck": "neck",
-    "depth": "yoke depth",
-    "underarm": "underarm",
-    "hem": "hem",
-    "wrist": "cuff",
-    "neckband": "neckband",
-    "body_length": "body length",
-    "sleeve_length": "sleeve length",
-    "total_length": "total length",
-}
-"""What is looked at, in words."""
+_MEASUREMENTS = (
+    "bust",
+    "upper_arm",
+    "neck",
+    "depth",
+    "underarm",
+    "hem",
+    "wrist",
+    "neckband",
+    "body_length",
+    "sleeve_length",
+    "total_length",
+)
+"""What is looked at."""
+
+_CALLED = {"wrist": "cuff"}
+"""What is called otherwise where it is finished."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Far:
     """A measurement far from what was wanted.
 
-    name: of the measurement. finished_cm, wanted_cm: what it comes to, and what it should. causes: of the difference.
-    words: the causes as the end of a sentence. path: of what is to blame, None where it isn't one place.
+    name: of the measurement. finished_cm, wanted_cm: what it comes to, and what it should. because: the causes of the
+    difference. path: of what is to blame, None where it isn't one place.
     """
 
     name: str
     finished_cm: Fraction
     wanted_cm: Fraction
-    words: str
+    because: Sentence
     path: Path | None
 
 
@@ -55,17 +67,23 @@ def far_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[
     """
     for label, size in sizes.items():
         for far in _far(label, size, inquiry):
-            message = (
-                f"The {far.name} comes to {to_places(far.finished_cm, 1)} cm where {to_places(far.wanted_cm, 1)} cm is "
-                f"wanted, {far.words}."
-            )
-            if far.name == "bust" and _is_straight(size):
-                message += " The hem has the same stitches."
-            if far.name == "total length":
-                restored = size.finished.body_length + far.wanted_cm - far.finished_cm
-                if restored > size.body.hem.height_cm:
-                    message += f" A body length of {to_places(restored, 1)} cm would restore it."
-            yield Remark(WarningCode.FAR_FROM_WANTED, message, label, far.path)
+            yield Remark(WarningCode.FAR_FROM_WANTED, _message(far, size), label, far.path)
+
+
+def _message(far: Far, size: KnittedSize) -> Sentence:
+    values = {
+        "measure": _CALLED.get(far.name, far.name),
+        "finished": far.finished_cm,
+        "wanted": far.wanted_cm,
+        "because": far.because,
+    }
+    if far.name == "bust" and _is_straight(size):
+        return FAR_STRAIGHT(**values)
+    if far.name == "total_length":
+        restored = size.finished.body_length + far.wanted_cm - far.finished_cm
+        if restored > size.body.hem.height_cm:
+            return FAR_TOTAL(**values, body=restored)
+    return FAR_FROM_WANTED(**values)
 
 
 def wanted_cm(measurement: str, size: KnittedSize, making: Making) -> Fraction | None:
@@ -109,7 +127,7 @@ def finished_cm(measurement: str, size: KnittedSize) -> Fraction:
 
 def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
     stitch_cm = size.body.circumference_cm / size.body.stitches
-    for measurement, words in _MEASUREMENTS.items():
+    for measurement in _MEASUREMENTS:
         wanted = wanted_cm(measurement, size, inquiry.making)
         if wanted is None or (measurement == "hem" and _is_straight(size)):
             continue
@@ -123,23 +141,19 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
             if step_away and not any(each.path for each in causes.found):
                 continue
             yield Far(
-                name=words,
+                name=measurement,
                 finished_cm=finished_cm(measurement, size),
                 wanted_cm=wanted,
-                words=causes.words(_otherwise(measurement, size, stitch_cm)),
+                because=causes.told(_otherwise(measurement, size, stitch_cm)),
                 path=causes.path,
             )
     for index, reached in enumerate(size.body.levels):
         if abs(reached.difference_cm) > FAR_CM:
-            words = (
-                f"because the body is shaped by {STITCHES_PER_SHAPING} stitches at a time, each {to_places(stitch_cm)} "
-                "cm wide, and no size has fewer than the one before it"
-            )
             yield Far(
                 name=reached.level.name,
                 finished_cm=reached.circumference_cm,
                 wanted_cm=reached.level.circumference_cm,
-                words=words,
+                because=SHAPED_BY(stitches=STITCHES_PER_SHAPING, stitch=stitch_cm),
                 path=("body", "levels", index),
             )
 
@@ -165,13 +179,10 @@ def _step_cm(measurement: str, size: KnittedSize) -> Fraction:
     return {"neck": 4, "bust": 2}.get(measurement, 0) * stitch_cm
 
 
-def _otherwise(measurement: str, size: KnittedSize, stitch_cm: Fraction) -> str:
+def _otherwise(measurement: str, size: KnittedSize, stitch_cm: Fraction) -> Sentence:
     """The reason where nothing that is asked for is the cause."""
     if measurement == "depth" and size.finished.depth > size.target.depth:
-        return f"the increases from the neck to the split need its {size.counts.rounds} rounds"
+        return INCREASES_NEED(rounds=size.counts.rounds)
     if measurement in ("depth", "body_length", "sleeve_length", "total_length"):
-        return "whole rounds of yoke, body and ribs come no nearer"
-    return (
-        f"a stitch is {to_places(stitch_cm)} cm wide, and the counts that go together in neck, yoke and split come no "
-        "nearer"
-    )
+        return WHOLE_ROUNDS()
+    return WHOLE_STITCHES(stitch=stitch_cm)

@@ -11,9 +11,23 @@ from grading_core.errors import Remark
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.lengths import place
+from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.result import KnittedSize
+from grading_core.sentences import CM, SENTENCE, TEXT, Saying, Sentence
 from grading_core.standards import Measurement
-from grading_core.units import to_places
+
+_DEPTH = {"depth": CM, "usual": CM, "total": SENTENCE}
+SHALLOWER = Saying("warning.yoke_shallower_than_usual", **_DEPTH)
+DEEPER = Saying("warning.yoke_deeper_than_usual", **_DEPTH)
+TOTAL = Saying("warning.total", total=CM)
+TOTAL_KEPT = Saying("warning.total_kept", total=CM, body=CM)
+TOTAL_RESTORED = Saying("warning.total_restored", total=CM, body=CM, restored=CM, usual=CM)
+_STEP = {"smaller": TEXT, "before": CM, "larger": TEXT, "after": CM, "steps": SENTENCE, "because": SENTENCE}
+FALLS = Saying("warning.total_length_falls", **_STEP)
+JUMPS = Saying("warning.total_length_jumps", **_STEP)
+STEPS = Saying("warning.length_steps", yoke=CM, body=CM)
+STEPS_AND_BACK = Saying("warning.length_steps_and_back", yoke=CM, body=CM, back=CM)
+USUAL_LENGTHS = Saying("cause.usual_lengths")
 
 UNUSUAL_DEPTH = Fraction(1, 8)
 """The part of its usual depth by which a yoke differs so that its wearer feels it (a judgement, no source)."""
@@ -52,22 +66,21 @@ def depth_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterato
             continue
         shallow = depth < usual.depth
         code = WarningCode.YOKE_SHALLOWER_THAN_USUAL if shallow else WarningCode.YOKE_DEEPER_THAN_USUAL
-        message = (
-            f"The yoke is {to_places(depth, 1)} cm deep, {'shallow' if shallow else 'deep'} for this size, whose usual "
-            f"depth is {to_places(usual.depth, 1)} cm. The total length is then "
-            f"{to_places(size.finished.total_length, 1)} cm"
-        )
-        total = usual.raise_height + usual.depth + usual.body_length
-        now = size.finished.body_length
-        restored = now + total - size.finished.total_length
-        if usual.body_length > 0 and abs(restored - now) <= SAME_TOTAL_CM:
-            message += f", the usual one: the body of {to_places(now, 1)} cm makes up for the yoke"
-        elif usual.body_length > 0 and restored > size.body.hem.height_cm:
-            message += (
-                f"; a body length of {to_places(restored, 1)} cm, now {to_places(now, 1)} cm, restores the usual "
-                f"{to_places(total, 1)} cm"
-            )
-        yield Remark(code, f"{message}.", usual.label, path)
+        message = (SHALLOWER if shallow else DEEPER)(depth=depth, usual=usual.depth, total=_total(size, usual))
+        yield Remark(code, message, usual.label, path)
+
+
+def _total(size: KnittedSize, usual: TargetMeasurements) -> Sentence:
+    """What a yoke makes of the total length, and what would make it the usual one again."""
+    finished = size.finished
+    made, now = finished.total_length, finished.body_length
+    total = usual.raise_height + usual.depth + usual.body_length
+    restored = now + total - made
+    if usual.body_length > 0 and abs(restored - now) <= SAME_TOTAL_CM:
+        return TOTAL_KEPT(total=made, body=now)
+    if usual.body_length > 0 and restored > size.body.hem.height_cm:
+        return TOTAL_RESTORED(total=made, body=now, restored=restored, usual=total)
+    return TOTAL(total=made)
 
 
 def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[Remark]:
@@ -96,21 +109,18 @@ def total_length_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> 
             "total_steps", [smaller, larger], lambda small, large, most=most: -FALL_CM <= _growth(small, large) <= most
         )
         before, after = sizes[smaller].finished, sizes[larger].finished
-        totals = [to_places(finished.total_length, 1) for finished in (before, after)]
-        steps = ", ".join(
-            f"{words} by {to_places(getattr(after, name) - getattr(before, name), 1):+}"
-            for name, words in (("depth", "the yoke's depth"), ("body_length", "the body's length"))
-        )
-        known = "" if back is None else f", the body's own back by {to_places(back, 1):+}"
+        steps = {"yoke": after.depth - before.depth, "body": after.body_length - before.body_length}
         falls = growth < 0
-        because = causes.words("the usual lengths follow the measurements of the bodies")
-        yield Remark(
-            WarningCode.TOTAL_LENGTH_FALLS if falls else WarningCode.TOTAL_LENGTH_JUMPS,
-            f"The total length {'falls' if falls else 'jumps'} from {totals[0]} cm in {smaller} to {totals[1]} cm in "
-            f"{larger} ({steps}{known} cm), {because}.",
-            larger,
-            causes.path,
+        message = (FALLS if falls else JUMPS)(
+            smaller=smaller,
+            before=before.total_length,
+            larger=larger,
+            after=after.total_length,
+            steps=STEPS(**steps) if back is None else STEPS_AND_BACK(**steps, back=back),
+            because=causes.told(USUAL_LENGTHS()),
         )
+        code = WarningCode.TOTAL_LENGTH_FALLS if falls else WarningCode.TOTAL_LENGTH_JUMPS
+        yield Remark(code, message, larger, causes.path)
 
 
 def _growth(smaller: KnittedSize, larger: KnittedSize) -> Fraction:

@@ -141,13 +141,14 @@ def _neck(sizes: Sizes) -> Iterator[Sentence]:
         yield from run_drop(each_size(sizes, lambda size: size.neck.drop))
     else:
         yield from _each(sizes, lambda size: size.neck.instructions())
-    if not any(size.neck.drop for size in sizes.values() if size):
+    whole = {label: None if size and size.neck.drop else size for label, size in sizes.items()}
+    if any(whole.values()):
         yield SECTIONS(
-            stitches=each_size(sizes, lambda size: size.counts.cast_on),
-            back=each_size(sizes, lambda size: size.counts.neck.back),
-            front=each_size(sizes, lambda size: size.counts.neck.front),
-            sleeve=each_size(sizes, lambda size: size.counts.neck.sleeve),
-            line=next(size.neck.line_stitches for size in sizes.values() if size),
+            stitches=each_size(whole, lambda size: size.counts.cast_on),
+            back=each_size(whole, lambda size: size.counts.neck.back),
+            front=each_size(whole, lambda size: size.counts.neck.front),
+            sleeve=each_size(whole, lambda size: size.counts.neck.sleeve),
+            line=next(size.neck.line_stitches for size in whole.values() if size),
         )
     yield EDGE(length=each_size(sizes, lambda size: size.neck.edge_cm))
 

@@ -16,11 +16,12 @@ from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.request import YarnWishes
 from grading_core.pullover.result import KnittedSize, Neck
-from grading_core.units import to_places
-from grading_core.wording import counted_run
+from grading_core.sentences import COUNT, NUMBER, TOKEN, Saying
 from grading_core.yarn.estimates import need
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
+
+LEAVES_OUT = Saying("warning.yarn_leaves_out", ribs=COUNT, margin=NUMBER, chart=TOKEN)
 
 ONE_COLOUR = "yarn"
 """What the only colour is called where there is no chart."""
@@ -120,16 +121,9 @@ def yarn_remarks(wishes: YarnWishes, sizes: Iterable[KnittedSize | Impossible], 
     known = [size if isinstance(size, KnittedSize) else None for size in sizes]
     if not any(known):
         return
-    ribs = counted_run([rib_stitches(size.body, size.sleeve, size.band) if size else None for size in known], "stitch")
-    swatch = "rib and chart" if charted else "rib"
-    yield Remark(
-        WarningCode.YARN_LEAVES_OUT,
-        f"The yarn is reckoned by the stitch, all of them as plain fabric: {ribs} of rib among them, which take "
-        f"another length. Not reckoned are {'the floats behind the chart, ' if charted else ''}cast-on, bind-off "
-        f"(cast-off), joins and ends; the margin of {to_places(wishes.margin * 100, 1):g} % has to cover all of that. "
-        f"Weigh a swatch that has {swatch} in it, or take a larger margin.",
-        path=("yarn",),
-    )
+    ribs = tuple(rib_stitches(size.body, size.sleeve, size.band) if size else None for size in known)
+    message = LEAVES_OUT(ribs=ribs, margin=wishes.margin * 100, chart="floats" if charted else "none")
+    yield Remark(WarningCode.YARN_LEAVES_OUT, message, path=("yarn",))
 
 
 def stitches_by_colour(size: KnittedSize, chart: ChartRequest | None) -> dict[str, int]:

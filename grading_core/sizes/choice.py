@@ -15,11 +15,16 @@ from fractions import Fraction
 
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
+from grading_core.sentences import TOKEN, Saying
 from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import graded, grading_problems
 from grading_core.sizes.request import FinishedSize, SizeMatchRequest
 from grading_core.sizes.result import GradedSize, Neighbours, Offer, SizeChoice, SizeMatch
 from grading_core.unknown import known, shown
+
+BELOW_EVERY_SIZE = Saying("warning.below_every_size", gauge=TOKEN)
+ABOVE_EVERY_SIZE = Saying("warning.above_every_size", gauge=TOKEN)
+"""gauge: written, or the knitter's own."""
 
 
 def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None) -> SizeChoice:
@@ -60,14 +65,14 @@ def match_sizes(request: SizeMatchRequest) -> SizeMatch:
     body = request.body
     wanted = request.garment if request.garment is not None else (body or 0) + (request.ease or Fraction(0))
     at_written = choose_size(finished, wanted=wanted, body=body)
-    remarks = list(_end_remarks(at_written, "written gauge"))
+    remarks = list(_end_remarks(at_written, "written"))
     written_gauge = request.written_gauge or (request.grading and request.grading.gauge)
     at_own = None
     if written_gauge and request.own_gauge:
         change = written_gauge.stitches_per_cm / request.own_gauge.stitches_per_cm
         knitted = [FinishedSize(size.label, size.bust * change) for size in finished]
         at_own = choose_size(knitted, wanted=wanted, body=body)
-        remarks += _end_remarks(at_own, "own gauge")
+        remarks += _end_remarks(at_own, "own")
     return SizeMatch(wanted, at_written, at_own, tuple(remarks))
 
 
@@ -161,14 +166,10 @@ def _gauge_problems(request: SizeMatchRequest) -> Check[None]:
         yield Problem(("written_gauge",), ProblemCode.GAUGES_DIFFER, detail)
 
 
-def _end_remarks(choice: SizeChoice, at: str) -> Iterator[Remark]:
+def _end_remarks(choice: SizeChoice, gauge: str) -> Iterator[Remark]:
     """A remark where what is wanted lies beyond the smallest or the largest size."""
     best = choice.best
     if best.difference > 0 and choice.neighbours.smaller is None:
-        yield Remark(
-            WarningCode.BELOW_EVERY_SIZE, f"At the {at} the smallest size is still larger than wanted.", best.label
-        )
+        yield Remark(WarningCode.BELOW_EVERY_SIZE, BELOW_EVERY_SIZE(gauge=gauge), best.label)
     if best.difference < 0 and choice.neighbours.larger is None:
-        yield Remark(
-            WarningCode.ABOVE_EVERY_SIZE, f"At the {at} the largest size is still smaller than wanted.", best.label
-        )
+        yield Remark(WarningCode.ABOVE_EVERY_SIZE, ABOVE_EVERY_SIZE(gauge=gauge), best.label)

@@ -16,6 +16,7 @@ from grading_core.errors import Check, Path, Problem, Remark, check, sound
 from grading_core.gauge import Gauge
 from grading_core.printing import printing
 from grading_core.rounding import NEAREST, CountRule
+from grading_core.sentences import LENGTH, NAMES, TOKEN, Saying, word
 from grading_core.sizes.bodies import BodyValue, SizeBody, body_problems, measured
 from grading_core.sizes.request import SizeGradingRequest, per_size
 from grading_core.sizes.result import GradedMeasurement, GradedSize, PrintedRuns, SizeGrading
@@ -23,7 +24,11 @@ from grading_core.standards import Measurement
 from grading_core.standards.body import ACROSS, MEASUREMENTS, count_unit
 from grading_core.standards.fit import CLOSEST_PUBLISHED_CM, fit_name
 from grading_core.unknown import is_unknown, shown, told
-from grading_core.wording import counted, listed, size_run
+from grading_core.wording import counted, size_run
+
+ESTIMATED = Saying("warning.estimated_body", measure=word("measure"), sizes=NAMES)
+BELOW_PUBLISHED_FITS = Saying("warning.ease_below_published_fits", ease=LENGTH)
+NOTHING_TO_KNIT = Saying("warning.nothing_to_knit", measure=word("measure"), unit=TOKEN)
 
 _NO_EASE = Fraction(0)
 _ACROSS = frozenset(ACROSS)
@@ -103,18 +108,13 @@ def estimate_remarks(
     request, None where it isn't sent.
 
     >>> wrist = {"wrist": BodyValue(Fraction(20), "estimated")}
-    >>> [remark.message for remark in estimate_remarks({"M": wrist, "L": wrist}, ["wrist"], None)]
-    ['No published table reaches the wrist of M and L: it is an estimate. Compare it with a body.']
+    >>> [remark.message.values["sizes"] for remark in estimate_remarks({"M": wrist, "L": wrist}, ["wrist"], None)]
+    [('M', 'L')]
     """
     for name in names:
         labels = [label for label, values in bodies.items() if name in values and values[name].origin == "estimated"]
         if labels:
-            yield Remark(
-                WarningCode.ESTIMATED_BODY,
-                f"No published table reaches the {name.replace('_', ' ')} of {listed(labels)}: it is an estimate. "
-                "Compare it with a body.",
-                path=path,
-            )
+            yield Remark(WarningCode.ESTIMATED_BODY, ESTIMATED(measure=name, sizes=tuple(labels)), path=path)
 
 
 def _graded(
@@ -215,17 +215,9 @@ def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterat
     for size in sizes:
         bust = size.measurements.get("bust")
         if bust and bust.ease < CLOSEST_PUBLISHED_CM:
-            yield Remark(
-                WarningCode.EASE_BELOW_PUBLISHED_FITS,
-                "The ease at the bust is below the closest published fit, -4 in (-10 cm).",
-                size.label,
-                ("ease", "bust"),
-            )
+            message = BELOW_PUBLISHED_FITS(ease=CLOSEST_PUBLISHED_CM)
+            yield Remark(WarningCode.EASE_BELOW_PUBLISHED_FITS, message, size.label, ("ease", "bust"))
         for name, cell in size.measurements.items():
             if cell.count == 0:
-                yield Remark(
-                    WarningCode.NOTHING_TO_KNIT,
-                    f"The {name} rounds to no {count_unit(name)} at all: choose a smaller multiple.",
-                    size.label,
-                    ("count_rules", name),
-                )
+                message = NOTHING_TO_KNIT(measure=name, unit=count_unit(name))
+                yield Remark(WarningCode.NOTHING_TO_KNIT, message, size.label, ("count_rules", name))

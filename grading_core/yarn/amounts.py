@@ -14,11 +14,6 @@ from grading_core.yarn.result import Amount
 LOOP_WIDTHS = (Fraction(38, 10), Fraction(4), Fraction(42, 10))
 """Yarn in one stitch over the width of that stitch: least, middle, most."""
 
-ESTIMATE_ASSUMPTION = (
-    "Estimated for stockinette: each stitch takes 3.8 to 4.2 times its width in yarn. Ribs, floats, cast-on and ends "
-    "take more. Weigh a swatch to know better."
-)
-
 
 def measured(stitches: int, swatch_grams: Fraction, swatch_stitches: int) -> Amount:
     """Yarn for so many stitches from a weighed swatch of the same fabric.
@@ -34,7 +29,7 @@ def measured(stitches: int, swatch_grams: Fraction, swatch_stitches: int) -> Amo
 
 
 def estimated(stitches: int, stitch_width_cm: Fraction, metres_per_100g: Fraction) -> Amount:
-    """Yarn for so many stitches of stockinette where no swatch was weighed; see `ESTIMATE_ASSUMPTION`.
+    """Yarn for so many stitches of stockinette where no swatch was weighed; ribs, floats, cast-on and ends take more.
 
     stitches: of one colour, or of all. stitch_width_cm: one over the stitches per cm. metres_per_100g: of
     the yarn, or of the strands together.

@@ -10,10 +10,14 @@ from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
-from grading_core.yarn.amounts import ESTIMATE_ASSUMPTION, balls, estimated, measured
+from grading_core.sentences import NUMBER, TEXT, Saying
+from grading_core.yarn.amounts import LOOP_WIDTHS, balls, estimated, measured
 from grading_core.yarn.contrast import lightness
 from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Contrast, Need, SizeNeeds, YarnEstimates
+
+ESTIMATED = Saying("warning.estimated_yarn", least=NUMBER, most=NUMBER)
+ALIKE = Saying("warning.colours_alike", first=TEXT, second=TEXT)
 
 READS_APART = 20
 """Colours whose lightness differs by less are hard to tell apart in a chart (common practice, no source)."""
@@ -115,13 +119,9 @@ def _contrasts(yarns: Mapping[str, Yarn]) -> Iterator[Contrast]:
 
 def _remarks(yarns: Mapping[str, Yarn], contrasts: Sequence[Contrast]) -> Iterator[Remark]:
     if any(yarn.swatch_grams is None for yarn in yarns.values()):
-        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATE_ASSUMPTION)
+        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED(least=LOOP_WIDTHS[0], most=LOOP_WIDTHS[-1]))
     for contrast in contrasts:
         if contrast.difference < READS_APART:
             first, second = contrast.yarns
-            yield Remark(
-                WarningCode.COLOURS_ALIKE,
-                f"{first} and {second} are about equally light: a motif in one hardly shows on the other. Look at them "
-                "together in grey, or knit a swatch.",
-                path=("yarns", second, "hex"),
-            )
+            message = ALIKE(first=first, second=second)
+            yield Remark(WarningCode.COLOURS_ALIKE, message, path=("yarns", second, "hex"))

@@ -21,9 +21,9 @@ from fractions import Fraction
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Problem, check
 from grading_core.fabric import Fabric
-from grading_core.units import to_places
+from grading_core.sentences import CM, COUNT, SENTENCE, TOKEN, Saying, Sentence
 from grading_core.unknown import is_unknown
-from grading_core.wording import counted, repeated
+from grading_core.wording import repeated
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import (
     LONGEST_STREAK,
@@ -36,6 +36,27 @@ from grading_core.yoke.result import (
     Way,
 )
 from grading_core.yoke.schedule import finish, needed_rounds, respace, schedule
+
+WRITTEN_IMPOSSIBLE = Saying("reason.written_yoke_impossible", reason=SENTENCE)
+FOR_DEEPER = Saying("reason.for_deeper_yokes")
+FOR_SHALLOWER = Saying("reason.for_shallower_yokes", method=TOKEN)
+TOO_SHALLOW = Saying("reason.yoke_too_shallow", limit=SENTENCE, rounds=COUNT, depth=CM, asked=COUNT)
+NO_SPARE_ROUNDS = Saying("reason.yoke_too_shallow_plain_rounds", spare=COUNT)
+NO_WIDER_GRID = Saying("reason.yoke_too_shallow_wider")
+NO_CLOSER_GRID = Saying("reason.yoke_too_shallow_closer", needed=COUNT)
+NO_ROUNDS_TO_DOUBLE = Saying("reason.yoke_too_shallow_double_body", needed=COUNT, limit=TOKEN)
+"""limit: whether the increases of the sleeves need so many rounds, or those of the body."""
+
+AS_WRITTEN = Saying("why.as_written")
+FEWER_PLAIN = Saying("why.fewer_plain_rounds")
+MORE_PLAIN = Saying("why.more_plain_rounds")
+WIDER = Saying("why.wider", plain=COUNT, rounds=COUNT)
+CLOSER = Saying("why.closer")
+CLOSER_THAN_DOUBLED = Saying("why.closer_than_doubled", streak=COUNT)
+CLOSER_ALONE = Saying("why.closer_alone")
+TOGETHER = Saying("why.together")
+DOUBLED = Saying("why.double_body", rounds=COUNT)
+NO_WAY = Saying("why.no_way", rounds=COUNT, shallowest=COUNT)
 
 LONGEST_PLAIN_SHARE = Fraction(1, 4)
 """A larger share of a yoke left plain before the split shows as a straight piece (common practice, no
@@ -123,13 +144,10 @@ def adjust(size: WrittenYoke, adjustment: Adjustment, options: Options, gauge: F
     attempts: Sequence[_Attempt]
     recommended: Method | None
     if isinstance(before, Impossible):
-        refused = Impossible(
-            ReasonCode.WRITTEN_YOKE_IMPOSSIBLE,
-            "The yoke as written is impossible itself: " + before.reason,
-            before.nearest,
-        )
+        reason = WRITTEN_IMPOSSIBLE(reason=before.reason)
+        refused = Impossible(ReasonCode.WRITTEN_YOKE_IMPOSSIBLE, reason, before.nearest)
         attempts = [(refused, None)] * len(METHODS)
-        recommended, why = None, refused.reason
+        recommended, why = None, reason
     else:
         change, grid = _Change(before, rounds, own_gauge), _written_grid(size, options)
         attempts = (
@@ -172,27 +190,25 @@ def _plain_rounds(change: _Change, options: Options) -> _Attempt:
         change,
         max(1, change.written - spare),
         lambda yoke: finish(yoke, before.increase_rounds, before.line_stitches, change.gauge),
-        f"Only {counted(spare, 'plain round')} can be left out after the last increase."
-        if spare
-        else "No plain round can be left out after the last increase.",
+        NO_SPARE_ROUNDS(spare=spare),
     )
 
 
 def _wider(change: _Change, grid: Options) -> _Attempt:
     if change.rounds <= change.written:
-        return Impossible(ReasonCode.FOR_DEEPER_YOKES, "Spacing the increases wider is for a deeper yoke."), None
+        return Impossible(ReasonCode.FOR_DEEPER_YOKES, FOR_DEEPER()), None
     increase_rounds = change.before.increase_rounds
     return _attempt(
         change,
         max(change.written + 1, _fewest_rounds(len(increase_rounds), grid)),
         lambda yoke: respace(increase_rounds, yoke, grid, change.gauge),
-        "The plain rounds wanted before the split leave too few rounds on the grid.",
+        NO_WIDER_GRID(),
     )
 
 
 def _closer(change: _Change, grid: Options, every_round: Options) -> _Attempt:
     if change.rounds >= change.written:
-        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, "Spacing the increases closer is for a shallower yoke."), None
+        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, FOR_SHALLOWER(method="closer")), None
     increase_rounds = change.before.increase_rounds
     count = len(increase_rounds)
     roomy = change.rounds >= _fewest_rounds(count, grid)
@@ -200,13 +216,13 @@ def _closer(change: _Change, grid: Options, every_round: Options) -> _Attempt:
         change,
         _fewest_rounds(count, every_round),
         lambda yoke: respace(increase_rounds, yoke, grid if roomy else every_round, change.gauge),
-        f"{counted(count, 'increase round')} don't fit, not even with one in every round.",
+        NO_CLOSER_GRID(needed=count),
     )
 
 
 def _double_body(change: _Change, grid: Options) -> _Attempt:
     if change.rounds >= change.written:
-        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, "Doubling body increases is for a shallower yoke."), None
+        return Impossible(ReasonCode.FOR_SHALLOWER_YOKES, FOR_SHALLOWER(method="double_body")), None
     doubling = replace(grid, double_body="if_needed")
 
     def plan(yoke: Yoke) -> Schedule:
@@ -217,17 +233,8 @@ def _double_body(change: _Change, grid: Options) -> _Attempt:
     increases = change.before.yoke.increases
     needed = needed_rounds(increases, doubling=True)
     back, front, sleeve = increases
-    limit = (
-        "the sleeve increases, which are not doubled,"
-        if sleeve * 2 >= max(back, front)
-        else "the body increases, two at an edge in every increase round,"
-    )
-    return _attempt(
-        change,
-        _fewest_rounds(needed, doubling),
-        plan,
-        f"On the written grid {limit} need {counted(needed, 'increase round')}.",
-    )
+    limit = "sleeve" if sleeve * 2 >= max(back, front) else "body"
+    return _attempt(change, _fewest_rounds(needed, doubling), plan, NO_ROUNDS_TO_DOUBLE(needed=needed, limit=limit))
 
 
 def _fewest_rounds(increase_rounds: int, grid: Options) -> int:
@@ -237,18 +244,13 @@ def _fewest_rounds(increase_rounds: int, grid: Options) -> int:
     return grid.first + (increase_rounds - 1) * grid.step + grid.plain_rounds_at_end
 
 
-def _attempt(change: _Change, shallowest: int, plan: Callable[[Yoke], Schedule], reason: str) -> _Attempt:
+def _attempt(change: _Change, shallowest: int, plan: Callable[[Yoke], Schedule], limit: Sentence) -> _Attempt:
     """One way, planned where the rounds allow it; otherwise why not, with the shallowest yoke that it can reach."""
     if change.rounds >= shallowest:
         return plan(replace(change.before.yoke, rounds=change.rounds)), shallowest
-    reached = to_places(change.gauge.height_cm(shallowest))
-    impossible = Impossible(
-        ReasonCode.YOKE_TOO_SHALLOW,
-        f"{reason} The shallowest yoke this way has {counted(shallowest, 'round')} ({reached} cm), "
-        f"and {change.rounds} are asked.",
-        (Nearest(("rounds",), shallowest),),
-    )
-    return impossible, shallowest
+    depth = change.gauge.height_cm(shallowest)
+    reason = TOO_SHALLOW(limit=limit, rounds=shallowest, depth=depth, asked=change.rounds)
+    return Impossible(ReasonCode.YOKE_TOO_SHALLOW, reason, (Nearest(("rounds",), shallowest),)), shallowest
 
 
 def _short(schedule: Schedule) -> bool:
@@ -256,42 +258,27 @@ def _short(schedule: Schedule) -> bool:
     return schedule.consecutive_increase_rounds <= LONGEST_STREAK
 
 
-def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | None, str]:
+def _recommend(change: _Change, attempts: Sequence[_Attempt]) -> tuple[Method | None, Sentence]:
     """The way that disturbs the yoke least, and why."""
     plain, wider, closer, double = (found if isinstance(found, Schedule) else None for found, _ in attempts)
     rounds, written = change.rounds, change.written
     if rounds == written:
-        return "plain_rounds", "The rounds stay as they are: work the yoke as written."
+        return "plain_rounds", AS_WRITTEN()
     if plain and rounds < written:
-        return "plain_rounds", "Leaving out plain rounds after the last increase changes nothing else."
+        return "plain_rounds", FEWER_PLAIN()
     if plain and (wider is None or plain.plain_rounds_at_end <= LONGEST_PLAIN_SHARE * rounds):
-        return ("plain_rounds", "Plain rounds after the last increase change no increase and let the chart run on.")
+        return "plain_rounds", MORE_PLAIN()
     if wider:
-        return "wider", (
-            f"Plain rounds alone would leave {plain.plain_rounds_at_end if plain else 0} of "
-            f"{rounds} rounds straight before the split; spaced wider, the raglan line stays even."
-        )
+        return "wider", WIDER(plain=plain.plain_rounds_at_end if plain else 0, rounds=rounds)
     if double and not double.doubled_rounds:
         if closer and (_short(closer) or closer.consecutive_increase_rounds <= double.consecutive_increase_rounds):
-            return "closer", "The increases still fit, none of them doubled, when spaced closer."
-        return "double_body", (
-            "Worked in the same rounds, body and sleeve increases fit on the written grid, none of them doubled."
-        )
+            return "closer", CLOSER()
+        return "double_body", TOGETHER()
     if double and closer and _short(closer) and not _short(double):
-        return "closer", (
-            f"Doubled, the increases would follow one another in {double.consecutive_increase_rounds} rounds; spaced "
-            "closer they have room between them."
-        )
+        return "closer", CLOSER_THAN_DOUBLED(streak=double.consecutive_increase_rounds)
     if double:
-        doubled = counted(double.doubled_rounds, "round")
-        return "double_body", (
-            f"Two body increases at an edge in {doubled} keep the increases on the written grid, the sleeves "
-            "single and every count at the split."
-        )
+        return "double_body", DOUBLED(rounds=double.doubled_rounds)
     if closer:
-        return (
-            "closer",
-            "The written grid has too few rounds even with doubled body increases, so the increases come closer.",
-        )
+        return "closer", CLOSER_ALONE()
     reachable = [shallowest for _, shallowest in attempts if shallowest is not None]
-    return None, f"No way reaches {rounds} rounds; the shallowest yoke possible has {min(reachable)}."
+    return None, NO_WAY(rounds=rounds, shallowest=min(reachable))

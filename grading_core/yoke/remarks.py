@@ -7,10 +7,13 @@ from fractions import Fraction
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
-from grading_core.units import to_places
-from grading_core.wording import counted
+from grading_core.sentences import CM, COUNT, TOKEN, Saying
 from grading_core.yoke.request import Options
 from grading_core.yoke.result import LONGEST_STREAK, AdjustedYoke, Schedule
+
+ENDS_EARLY = Saying("warning.increases_end_early", straight=COUNT, length=CM, rounds=COUNT, mend=TOKEN)
+IN_A_ROW = Saying("warning.many_increase_rounds_in_a_row", streak=COUNT, most=COUNT, room=TOKEN)
+DOUBLE_EQUALS_CLOSER = Saying("warning.double_body_equals_closer")
 
 LONGEST_STRAIGHT_SHARE = Fraction(1, 5)
 """A larger share of the yoke without body increases before the split is seen as a straight line to the underarm (a
@@ -29,19 +32,13 @@ def early_end_remarks(schedule: Schedule, options: Options) -> Iterator[Remark]:
     straight = rounds - last
     if straight <= LONGEST_STRAIGHT_SHARE * rounds or straight < options.plain_rounds_at_end + options.step:
         return
-    straight_cm = to_places(schedule.depth_cm * straight / rounds, 1)
-    label = schedule.yoke.label
-    mend = (
-        "space its increases wider"
-        if schedule.increase_rounds[-1].round == last
-        else "spread them over the rounds in which the sleeves are increased"
+    message = ENDS_EARLY(
+        straight=straight,
+        length=schedule.depth_cm * straight / rounds,
+        rounds=rounds,
+        mend="wider" if schedule.increase_rounds[-1].round == last else "with_sleeves",
     )
-    yield Remark(
-        WarningCode.INCREASES_END_EARLY,
-        f"Size {label}: the last body increase lies {counted(straight, 'round')} ({straight_cm} cm) above the split in "
-        f"a yoke of {rounds}, so the body runs straight down to the underarm: {mend}.",
-        label,
-    )
+    yield Remark(WarningCode.INCREASES_END_EARLY, message, schedule.yoke.label)
 
 
 def streak_remarks(schedule: Schedule, path: Path | None = None) -> Iterator[Remark]:
@@ -51,16 +48,9 @@ def streak_remarks(schedule: Schedule, path: Path | None = None) -> Iterator[Rem
     """
     streak = schedule.consecutive_increase_rounds
     if streak > LONGEST_STREAK:
-        label = schedule.yoke.label
-        free = schedule.yoke.rounds > len(schedule.increase_rounds)
-        yield Remark(
-            WarningCode.MANY_INCREASE_ROUNDS_IN_A_ROW,
-            f"Size {label}: {streak} increase rounds follow one another without a round between, which draws the "
-            f"raglan line together; more than {LONGEST_STREAK} is much. A deeper yoke"
-            f"{', or increases spaced evenly over this one,' if free else ''} has room between them.",
-            label,
-            path,
-        )
+        room = "here" if schedule.yoke.rounds > len(schedule.increase_rounds) else "deeper"
+        message = IN_A_ROW(streak=streak, most=LONGEST_STREAK, room=room)
+        yield Remark(WarningCode.MANY_INCREASE_ROUNDS_IN_A_ROW, message, schedule.yoke.label, path)
 
 
 def adjustment_remarks(adjusted: AdjustedYoke) -> Iterator[Remark]:
@@ -71,11 +61,6 @@ def adjustment_remarks(adjusted: AdjustedYoke) -> Iterator[Remark]:
     made = {way.method: way.schedule for way in adjusted.options if isinstance(way.schedule, Schedule)}
     closer, double = made.get("closer"), made.get("double_body")
     if closer and double and closer.increase_rounds == double.increase_rounds:
-        label = closer.yoke.label
-        yield Remark(
-            WarningCode.DOUBLE_BODY_EQUALS_CLOSER,
-            f"Size {label}: no body increase has to be doubled, so double_body is the very same schedule as closer.",
-            label,
-        )
+        yield Remark(WarningCode.DOUBLE_BODY_EQUALS_CLOSER, DOUBLE_EQUALS_CLOSER(), closer.yoke.label)
     if adjusted.recommended:
         yield from streak_remarks(made[adjusted.recommended])

@@ -24,7 +24,7 @@ METHODS: tuple[Method, ...] = get_args(Method)
 
 @dataclass(frozen=True, slots=True)
 class YokeStitches:
-    """Stitches on the needle at the neck and at the split, raglan lines included."""
+    """Stitches on the needles at the neck and at the split, raglan lines included."""
 
     neck: int
     split: int
@@ -84,7 +84,7 @@ class Schedule:
 
     @property
     def stitches(self) -> YokeStitches:
-        """Stitches on the needle."""
+        """Stitches on the needles."""
         return YokeStitches(self.yoke.neck.total(self.line_stitches), self.yoke.split.total(self.line_stitches))
 
     @property
@@ -193,13 +193,13 @@ class AdjustedYoke:
     """Every way to adjust one size's yoke.
 
     before: the yoke as written. options: all methods, in the order of `METHODS`. recommended: one of them, or None.
-    why: the reason, in a sentence.
+    why: the reason.
     """
 
     before: SizeSchedule
     options: tuple[Way, ...]
     recommended: Method | None
-    why: str
+    why: Sentence
 
     @property
     def feasible(self) -> bool:

@@ -21,12 +21,15 @@ from grading_core.errors import Check, Impossible, Nearest, Problem, check
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases
+from grading_core.sentences import COUNT, TOKEN, Saying
 from grading_core.shaping import Spacing, Where, choose, phases, spread
 from grading_core.units import square_root
 from grading_core.unknown import told, unknown
-from grading_core.wording import counted
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import RaglanLine, Schedule, increase_events
+
+TOO_FEW_ROUNDS = Saying("reason.too_few_rounds", needed=COUNT, rounds=COUNT, available=COUNT, missing=COUNT, body=TOKEN)
+"""body: whether its increases are doubled in it, or single."""
 
 
 def yoke_problems(yoke: Yoke) -> Check[Yoke]:
@@ -140,13 +143,14 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
         nearest.append(Nearest(("first_increase_round",), first))
     if not doubling and needed_rounds(yoke.increases, True) <= available:
         nearest.append(Nearest(("double_body",), "if_needed"))
-    doubled = " even with doubled body increases" if doubling else ""
-    return Impossible(
-        ReasonCode.TOO_FEW_ROUNDS,
-        f"The increases need {counted(needed, 'increase round')}{doubled}, and "
-        f"{counted(yoke.rounds, 'round')} have room for {available}: {needed - available} too few.",
-        tuple(nearest),
+    reason = TOO_FEW_ROUNDS(
+        needed=needed,
+        rounds=yoke.rounds,
+        available=available,
+        missing=needed - available,
+        body="doubled" if doubling else "single",
     )
+    return Impossible(ReasonCode.TOO_FEW_ROUNDS, reason, tuple(nearest))
 
 
 def respace(increase_rounds: Sequence[IncreaseRound], yoke: Yoke, options: Options, gauge: Fabric) -> Schedule:

@@ -282,7 +282,7 @@ class Spoken(Prose):
 
     def writer(self) -> Write:
         """Writes its text."""
-        return lambda sentence, _: sentence if isinstance(sentence, str) else text(sentence)
+        return lambda sentence, _: text(sentence)
 
 
 class Choice(StrictField):

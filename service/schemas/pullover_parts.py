@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from operator import itemgetter, methodcaller
+from typing import get_args
 
 from grading_core.counts.result import Counts
 from grading_core.parts.body import Body, ShapedLevel
 from grading_core.parts.bust_darts import BustDarts, DartTurn
 from grading_core.parts.neckband import Neckband
-from grading_core.parts.neckline import FrontDrop, Gap, HeadCheck
+from grading_core.parts.neckline import Edge, FrontDrop, Gap, HeadCheck
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
@@ -86,7 +87,9 @@ class HeadCheckSchema(StrictSchema):
     record = HeadCheck
 
     passes = Flag("With the stretch allowed.", required=True)
-    tightest = Prose("The edge with the smallest circumference.", required=True, source="tightest.name")
+    tightest = Choice(
+        *get_args(Edge), description="The edge with the smallest circumference.", required=True, source="tightest.edge"
+    )
     circumference = Nested(LengthSchema, "Of that edge, unstretched.", required=True, source="tightest.circumference")
     stretched = Nested(LengthSchema, "Of that edge, stretched as far as allowed.", required=True)
     stretch_needed = Number("As a part of the circumference.", required=True, minimum=0, places=2)

@@ -116,7 +116,7 @@ class NeckWishesSchema(StrictSchema):
     way = Choice(
         description="Whether the cast-on is joined first and the short rows are turned about the start of the "
         "round, or is worked flat with its ends at the centre front and joined after the last row. With a front drop "
-        "always flat."
+        "always flat; where nothing is worked flat, joined first."
     )
     start = Choice(description="Where the round starts.")
     front_drop = Length(

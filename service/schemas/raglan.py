@@ -199,7 +199,7 @@ class PhaseStitchesSchema(StrictSchema):
     back = Whole(required=True, minimum=0, unit="stitches")
     front = Whole(required=True, minimum=0, unit="stitches")
     sleeve = Whole("Each sleeve.", required=True, minimum=0, unit="stitches")
-    total = Whole("On the needle, raglan lines included.", required=True, minimum=0, unit="stitches")
+    total = Whole("On the needles, raglan lines included.", required=True, minimum=0, unit="stitches")
 
 
 class PhaseSchema(StrictSchema):
@@ -222,7 +222,7 @@ class PhaseSchema(StrictSchema):
 
 
 class YokeStitchesSchema(StrictSchema):
-    """Stitches on the needle, raglan lines included."""
+    """Stitches on the needles, raglan lines included."""
 
     record = YokeStitches
 
@@ -320,7 +320,7 @@ class RaglanScheduleSchema(StrictSchema):
         source=Schedule.instructions,
         part="size_instructions",
     )
-    stitches = Nested(YokeStitchesSchema, "On the needle.")
+    stitches = Nested(YokeStitchesSchema, "On the needles.")
     raglan_line = Nested(RaglanLineSchema, "Seen on the back.")
     front_raglan_line = Nested(RaglanLineSchema, "Seen on the front, where it differs.")
 

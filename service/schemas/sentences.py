@@ -118,6 +118,7 @@ def _nested(written: dict[str, Any], name: str, value: Any, length: LengthWriter
 
 _WRITERS: Mapping[str, Callable[[dict[str, Any], str, Any, LengthWriter], None]] = {
     "number": _rounded(2),
+    "numbers": _rounded(2),
     "cm": _rounded(1),
     "length": _length,
     "sentence": _nested,

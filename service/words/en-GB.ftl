@@ -655,8 +655,18 @@ title =
 
 measure =
     .bust = bust
+    .waist = waist
+    .hip = hip
     .upper_arm = upper arm
+    .wrist = wrist
     .neck = neck
+    .head = head
+    .cross_back = cross back
+    .back_waist_length = back length to the waist
+    .back_hip_length = back length to the hip
+    .back_neck_to_wrist = length from back neck to wrist
+    .arm_length = arm length
+    .armhole_depth = armhole depth
     .depth = yoke depth
     .underarm = underarm
     .hem = hem
@@ -666,13 +676,574 @@ measure =
     .sleeve_length = sleeve length
     .total_length = total length
 
+counted =
+    .neck = the cast-on
+    .body = the body
+    .sleeve = the sleeves
+    .hem = the hem
+    .cuff = the cuffs
+    .neckband = the neckband
+
+cause =
+    .alone = { $causes_number ->
+        [one] The cause is { $causes }.
+       *[other] The causes are { $causes }; giving up any one of them would be enough.
+    }
+    .together = The causes are { $causes } together; only giving up all of them would be enough.
+    .not_sought = The cause lies in something else that is asked for; with fewer sizes at a time the answer says in
+        what.
+    .multiple = the multiple of { $multiple } for the stitches of { $of }{ $rounding ->
+        [up] , rounded up
+        [down] , rounded down
+       *[nearest] { "" }
+    } (a smaller multiple would come nearer)
+    .rounding = { $rounding ->
+        [up] rounding up
+        [down] rounding down
+       *[nearest] rounding
+    } the stitches of { $of }
+    .ease = the ease asked for ({ $measure })
+    .length = the measurement asked for ({ $measure })
+    .anchor = the chart's anchor at the { $section ->
+        [sleeve] sleeve
+       *[back] back
+    } (it needs an { $parity ->
+        [odd] odd
+       *[even] even
+    } number of stitches)
+    .seam_stitches = { $stitches_number ->
+        [0] the wish for no seam stitches
+        [one] the seam stitch at each underarm
+       *[other] the { $stitches } seam stitches at each underarm
+    }
+    .step = the wish for increases only in every 2nd round
+    .first_increase_round = the first increase in round { $round }
+    .plain_rounds_at_end = { $rounds_number ->
+        [one] the round without increases before the split
+       *[other] the { $rounds } rounds without increases before the split
+    }
+    .double_body = the wish never to work two body increases at one edge
+    .edge_height = the height of the { $edge ->
+        [cuff] cuff
+       *[hem] hem
+    }
+    .neck_shares = the shares of back, front and sleeves in the neck
+    .yoke_change = the yoke depth as changed
+    .own_gauge = your own tension (stitches and rounds stay as written)
+    .chart = the chart (its last repeat is finished)
+    .other_sizes = the other sizes (no number of stitches may be less than in the size before, and each section has an
+        odd
+        or an even number in all sizes alike)
+    .increases_need_rounds = The increases between neck and split need all { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } of the yoke.
+    .whole_rounds = Whole rounds of yoke, body and ribs come no nearer.
+    .whole_stitches = A stitch is { $stitch } cm wide, and no numbers of stitches that go together in neck, yoke and
+        split
+        come nearer.
+    .shaped_by = The body is shaped by { $stitches } stitches at a time, each { $stitch } cm wide, and no size has fewer
+        stitches than the one before it.
+    .negative_ease = The ease asked for there is { $ease } cm.
+    .little_ease = The ease asked for there is { $ease } cm, and rounding to whole stitches can take away more than
+        that.
+    .stitch_width = The cause is rounding to whole stitches.
+    .usual_depth = The usual yoke depth is not enough for this body.
+    .narrow_cuff = The cause is that the hand is wide in proportion to the cuff.
+    .cuff_of_wrist = The cause is that the cuff is made for the wrist.
+    .usual_lengths = The usual lengths follow the measurements of the bodies.
+
+why =
+    .as_written = The number of rounds stays the same: work the yoke as written.
+    .fewer_plain_rounds = Leaving out rounds after the last increase changes nothing else.
+    .more_plain_rounds = Adding rounds after the last increase moves no increase, and a chart can go on in them.
+    .wider = With rounds added only after the last increase, { $plain } of { $rounds } rounds before the split would
+        have no
+        increases; spaced wider, the increases keep the raglan lines even.
+    .closer = Spaced closer, all increases still fit, without two at one edge in a round.
+    .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one another;
+        spaced
+        closer, the increases have rounds between them.
+    .closer_alone = At the written spacing there are too few rounds even with two body increases at an edge, so the
+        increases are spaced closer.
+    .together = Worked in the same rounds, the increases of body and sleeves fit at the written spacing, without two at
+        one
+        edge in a round.
+    .double_body = With two body increases at an edge in { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }, the increases keep their written spacing, the sleeves have one at a time, and the stitches at the split stay the
+        same.
+    .no_way = No way makes a yoke of { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }; the shallowest yoke possible has { $shallowest }.
+
+reason =
+    .too_few_rounds = The increases need { $needed } increase { $needed_number ->
+        [one] round
+       *[other] rounds
+    }{ $body ->
+        [doubled] {" "}even with two body increases at an edge
+       *[single] { "" }
+    }, and in the { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } of the yoke there { $available_number ->
+        [one] is
+       *[other] are
+    } { $available } where increases may be worked: { $missing } too few.
+    .too_few_rounds_in_sleeve = The sleeve needs { $needed } decrease { $needed_number ->
+        [one] round
+       *[other] rounds
+    } above the cuff, and has room for { $room }.
+    .too_few_rounds_above_level = The { $measure } needs { $needed } { $needed_number ->
+        [one] shaping round
+       *[other] shaping rounds
+    } above it, and there is room for { $room }.
+    .too_few_rounds_for_shaping = { $worked ->
+        [flat] { $needed_number ->
+            [one] One shaping row needs
+           *[other] { $needed } shaping rows need
+        } { $rows } { $rows_number ->
+            [one] row
+           *[other] rows
+        }
+       *[round] { $needed_number ->
+            [one] One shaping round needs
+           *[other] { $needed } shaping rounds need
+        } { $rows } { $rows_number ->
+            [one] round
+           *[other] rounds
+        }
+    }, and there { $room_number ->
+        [one] is
+       *[other] are
+    } { $room }: { $missing } too few.
+    .too_few_stitches = { $stitches } { $stitches_number ->
+        [one] stitch has
+       *[other] stitches have
+    } room for { $most } { $change ->
+        [increase] { $most_number ->
+            [one] increase
+           *[other] increases
+        }
+       *[decrease] { $most_number ->
+            [one] decrease
+           *[other] decreases
+        }
+    }{ $worked ->
+        [flat] {" "}that leave a stitch at each edge
+       *[round] { "" }
+    }, and { $asked } { $asked_number ->
+        [one] is
+       *[other] are
+    } asked for.
+    .written_yoke_impossible = The yoke cannot be worked even as written. { $reason }
+    .for_deeper_yokes = Spacing the increases wider is for a deeper yoke.
+    .for_shallower_yokes = { $method ->
+        [double_body] Working two body increases at an edge
+       *[closer] Spacing the increases closer
+    } is for a shallower yoke.
+    .yoke_too_shallow = { $limit } The shallowest yoke that can be made in this way has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } ({ $depth } cm), and { $asked } { $asked_number ->
+        [one] is
+       *[other] are
+    } asked for.
+    .yoke_too_shallow_plain_rounds = { $spare_number ->
+        [0] No round can be left out after the last increase.
+        [one] Only 1 round can be left out after the last increase.
+       *[other] Only { $spare } rounds can be left out after the last increase.
+    }
+    .yoke_too_shallow_wider = The rounds without increases that are asked for before the split leave too few others.
+    .yoke_too_shallow_closer = There is no room for { $needed } increase { $needed_number ->
+        [one] round
+       *[other] rounds
+    }, not even one right after the other.
+    .yoke_too_shallow_double_body = At the written spacing { $limit ->
+        [sleeve] the sleeve increases, of which there is one at a time,
+       *[body] the body increases, two at an edge in every increase round,
+    } need { $needed } increase { $needed_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .nothing_left = What is asked for leaves nothing of the { $measure }: { $length } cm.
+    .neck_too_narrow = The neck has { $stitches } stitches beside the raglan lines, and needs { $fewest }.
+    .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, of which
+        each
+        section may have up to { $reach } more or fewer.
+    .neck_too_wide_body = The body should have { $stitches } stitches, and back and front at the neck with their raglan
+        lines and the underarms have { $least } already.
+    .neck_too_wide_body_extra = The body should have { $stitches } stitches, and back and front at the neck with their
+        raglan
+        lines, the extra width of the front and the underarms have { $least } already.
+    .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, and at the neck with its raglan lines and the
+        underarm it has { $least } already.
+    .no_permitted_counts = No numbers of stitches that are allowed for body, sleeve and underarm go together.
+    .front_extra_grows_too_fast = The extra width of the front grows so fast that the back would have fewer stitches
+        than in
+        the size before.
+    .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no numbers are as large as in
+        the
+        size before: the underarm grows faster than body or sleeve.
+    .front_drop_too_deep = A front drop of { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    } is too deep for a yoke of { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .front_too_narrow = A front of { $front } { $front_number ->
+        [one] stitch
+       *[other] stitches
+    } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have a stitch each.
+    .back_too_high = { $pairs } { $pairs_number ->
+        [one] pair of short rows needs
+       *[other] pairs of short rows need
+    } as many stitches at each side for their turns, and there { $stitches_number ->
+        [one] is
+       *[other] are
+    } { $stitches }.
+    .back_too_high_front = The last turns lie { $reach } { $reach_number ->
+        [one] stitch
+       *[other] stitches
+    } into a front of { $front }, and may lie { $most }.
+    .darts_without_round = The short rows over the bust are worked in a round without chart and shaping, at most
+        { $deepest } cm below the underarm, and rounds { $first } to { $last } of the body all have one or the other.
+    .darts_too_deep = { $pairs } { $pairs_number ->
+        [one] pair of short rows over the bust needs
+       *[other] pairs of short rows over the bust need
+    } as many stitches at each side for their turns, and a third of the front
+        has { $stitches }.
+    .body_too_short = The { $measure } is reached in round { $round }, and the body has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the hem.
+    .body_too_short_for_darts = The short rows over the bust are worked in round { $round }, and the body has
+        { $rounds } { $rounds_number ->
+            [one] round
+           *[other] rounds
+        } before the hem.
+    .back_too_narrow = The extra width of the front leaves the back { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } too few where the body is narrowest.
+    .seams_too_wide = { $seam } seam { $seam_number ->
+        [one] stitch leaves
+       *[other] stitches leave
+    } nothing of a part that has { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    }.
+
 warning =
+    .gauge_far_from_pattern = Your tension has { $percent } % { $fabric ->
+        [tighter] more
+       *[looser] fewer
+    } stitches than that of the pattern, and one or two needle sizes change it by about a tenth: take another yarn or
+        another size of the pattern.
+    .count_off_rule = The written number, { $count }, is not a multiple of { $multiple }{ $plus_number ->
+        [0] { "" }
+       *[other] {" "}plus { $plus }
+    }.
+    .rounded_to_nothing = The length is so short that it rounds to no { $kind ->
+        [along] row
+       *[across] stitch
+    } at all.
+    .nothing_to_knit = The { $measure } rounds to no { $unit ->
+        [rows] rows
+       *[stitches] stitches
+    } at all: take a smaller multiple.
+    .estimated_body = The { $measure } of { $sizes_number ->
+        [one] size
+       *[other] sizes
+    } { $sizes } is an estimate, since no published table has it. Measure the wearer to be sure.
+    .ease_below_published_fits = The ease at the bust is less than that of the closest published fit, { $ease_cm } cm
+        ({ $ease_inch } in).
+    .below_every_size = At { $gauge ->
+        [own] your own tension
+       *[written] the written tension
+    } the smallest size is still larger than wanted.
+    .above_every_size = At { $gauge ->
+        [own] your own tension
+       *[written] the written tension
+    } the largest size is still smaller than wanted.
+    .increases_end_early = The last body increase lies { $straight } { $straight_number ->
+        [one] round
+       *[other] rounds
+    } ({ $length } cm) before the split in a yoke of { $rounds } rounds, so the body runs straight down to the underarm:
+        { $mend ->
+            [wider] space the body increases wider.
+           *[with_sleeves] spread the body increases over the rounds in which the sleeves are increased.
+        }
+    .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another without a round between, which draws
+        the
+        raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
+            [here] , or increases spaced evenly over this one, would have
+           *[deeper] {" "}would have
+        } rounds between them.
+    .double_body_equals_closer = No edge needs two body increases in a round, so `double_body` gives the same schedule
+        as
+        `closer`.
+    .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the { $usual } cm that are usual for this
+        size. { $total }
+    .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the { $usual } cm that are usual
+        for this size. { $total }
+    .total = That makes a total length of { $total } cm.
+    .total_kept = The total length of { $total } cm is still the usual one, since the body of { $body } cm makes up for
+        it.
+    .total_restored = That makes a total length of { $total } cm; a body length of { $restored } cm instead of { $body }
+        cm
+        would make it the usual { $usual } cm.
+    .total_length_falls = The total length falls from { $before } cm in size { $smaller } to { $after } cm in
+        size { $larger } ({ $steps }). { $because }
+    .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in
+        size { $larger } ({ $steps }). { $because }
+    .length_steps = change in yoke depth: { $yoke } cm, in body length: { $body } cm
+    .length_steps_and_back = change in yoke depth: { $yoke } cm, in body length: { $body } cm, in the back of the body:
+        { $back } cm
+    .half_stitch_off_centre = Column { $column } of the chart takes an { $fitting ->
+        [odd] odd
+       *[even] even
+    } number of stitches, and the { $section ->
+        [back] back
+        [front] front
+       *[sleeve] sleeve
+    } has { $stitches }: it is centred half a stitch off. Columns { $below } and { $above } would take this number.
+    .half_stitch_off_centre_underarm = { $underarm } underarm { $underarm_number ->
+        [one] stitch
+       *[other] stitches
+    } less { $seam } seam { $seam_number ->
+        [one] stitch
+       *[other] stitches
+    } cannot be shared evenly between its two sides: the { $part ->
+        [sleeve] sleeve
+       *[body] body
+    } lies half a stitch off its centre.
+    .anchor_off_mirror_axis = The chart is a mirror image about { $axes_number ->
+        [one] column
+       *[other] columns
+    } { $axes }{ $more_number ->
+        [0] { "" }
+       *[other] {" "}(and { $more } more)
+    }, and the { $section ->
+        [back] back
+        [front] front
+       *[sleeve] sleeve
+    } is centred on column { $column }, so its two sides differ.
+    .body_cuts_chart = The body has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the hem and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    .sleeve_cuts_chart = The sleeve has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the cuff and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    .body_cuts_chart_unbegun = The body has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the hem and ends before the chart begins; { $finishing } rounds would finish it.
+    .sleeve_cuts_chart_unbegun = The sleeve has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the cuff and ends before the chart begins; { $finishing } rounds would finish it.
+    .body_longer_for_chart = The body would have { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the hem, and its chart needs { $needed }: it is made { $more } { $more_number ->
+        [one] round
+       *[other] rounds
+    } longer. Ask for a body length to have it shorter.
+    .sleeve_longer_for_chart = The sleeve would have { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } before the cuff, and its chart needs { $needed }: it is made { $more } { $more_number ->
+        [one] round
+       *[other] rounds
+    } longer. Ask for a sleeve length to have it shorter.
+    .sleeve_plain_again = From round { $round } of the sleeve on, the sleeve is narrower than the least width for the
+        chart
+        and has no pattern any more.
+    .more_than_two_colours = { $rounds } { $rounds_number ->
+        [one] round of yoke, body and sleeve uses
+       *[other] rounds of yoke, body and sleeve use
+    } more than two colours at once.
+    .long_float = The longest float is { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } ({ $length } cm) of "{ $colour }", in round { $round } of the { $part ->
+        [yoke] yoke
+        [body] body
+       *[sleeve] sleeve
+    }. Catch long floats at the back, not at the same place in rounds that follow one another.
+    .float_can_catch_fingers = A float of { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } ({ $length } cm) inside a garment for a baby or a young child can catch fingers and toes. Catch every long float
+        at
+        the back, take a chart with shorter ones, or line the garment.
+    .chart_starts_before_back = The floats of the chart are measured in rounds that start before the back. These rounds
+        start
+        at the centre back, so floats across their start may be shorter or longer.
+    .far_from_wanted = The { $measure } comes to { $finished } cm where { $wanted } cm is wanted. { $because }
+    .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
+    .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
+    .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
+        is worn
+        stretched there. { $because }
+    .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
+        at the
+        neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
+    .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures
+        about { $hand } cm, going by its wrist. { $because }
+    .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand and wrist are taken to be in proportion as
+        in
+        adults: measure the hand of the child.
+    .cuff_binds = The cuff is { $cuff } cm around, and the bare arm about { $arm } cm where a sleeve of { $sleeve } cm
+        ends: it
+        will be tight, or slide down. { $because }
+    .neck_wider_than_shoulders = The neck of { $neck } cm is { $width } cm wide, and half of the cross back is { $held }
+        cm: it
+        may slip off the shoulders. Cast on fewer stitches, with a cast-on and a cast-off that stretch more, or plan an
+        opening at a shoulder or a placket.
+    .neck_does_not_pass_head = The { $edge ->
+        [bind_off] cast-off of the neckband
+        [join] join of the folded neckband
+       *[cast_on] cast-on edge
+    } of { $around } cm stretches to { $stretched } cm, and the head measures { $head } cm: make the neck wider or
+        lower,
+        or use a stretchier cast-on and cast-off.
+    .neck_does_not_pass_head_own_gauge = At your own tension: { warning.neck_does_not_pass_head }
+    .young_child_neck = For a baby or a young child the neck must slip over the head without force, and nothing may
+        tighten
+        around the neck: use no cord, ribbon or drawstring.
+    .yoke_too_deep_at_own_gauge = At your own tension the yoke would be as deep as designed with { $rounds }
+        { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } left out, but { $spare_number ->
+        [0] none
+       *[other] only { $spare }
+    } can be: it stays { $excess } cm too deep.
+    .body_too_long_at_own_gauge = At your own tension the body would be as long as designed with { $rounds }
+        { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } left out, but { $spare_number ->
+        [0] none
+       *[other] only { $spare }
+    } can be: it stays { $excess } cm too long.
+    .sleeve_too_long_at_own_gauge = At your own tension the sleeve would be as long as designed
+        with { $rounds } { $rounds_number ->
+            [one] round
+           *[other] rounds
+        } left out, but { $spare_number ->
+            [0] none
+           *[other] only { $spare }
+        } can be: it stays { $excess } cm too long.
+    .estimated_yarn = The yarn is estimated for stocking stitch: each stitch takes { $least } to { $most } times its
+        width in
+        yarn. Ribs, floats, cast-on and ends take more. Weigh a swatch to know better.
+    .yarn_leaves_out = The yarn is worked out by the number of stitches, all as in plain fabric, though { $ribs } of
+        them are
+        rib, which takes another amount. Not counted are { $chart ->
+            [floats] the floats behind the chart, the
+           *[none] the
+        } cast-on, cast-off, joins and ends; the margin of { $margin } % has to cover all of that. Weigh a swatch that
+        has
+        { $chart ->
+            [floats] rib and chart
+           *[none] rib
+        } in it, or take a larger margin.
+    .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
+        at
+        them together in a grey picture, or knit a swatch.
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
         close as possible first, instead of evenly, lets them stand side by side.
     .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
         fewer.
 
 ## Shaping plans
+
+shaping =
+    .row = { $worked ->
+        [flat] row
+       *[round] round
+    }
+    .rows = { $worked ->
+        [flat] rows
+       *[round] rounds
+    }
+    .span = { $worked ->
+        [flat] { $rows_number ->
+            [1] Row { $first }
+           *[other] Rows { $first } to { $last }
+        }
+       *[round] { $rows_number ->
+            [1] Round { $first }
+           *[other] Rounds { $first } to { $last }
+        }
+    }
+    .when = { $times_number ->
+        [1] { $every_number ->
+            [1] { "" }
+           *[other] {" "}as the last of them
+        }
+       *[other] { $every_number ->
+            [1] {" "}{ times.all }, one right after the other
+           *[other] {" "}every { $every } { shaping.rows }, { times.all }
+        }
+    }
+    .in_turn = at intervals of { $cycle } { shaping.rows } in turn, { times.all } over
+    .each = { $change } { $change_number ->
+        [one] stitch
+       *[other] stitches
+    }
+    .in_each = { $times_number ->
+        [1] { "" }
+       *[other] {" "}in each
+    }
+    .now = There { $stitches_number ->
+        [one] is now 1 stitch
+       *[other] are now { $stitches } stitches
+    } on the needles.
+    .right_side = Row 1 is a { $side ->
+        [right] right-side
+       *[wrong] wrong-side
+    } row, so that the shaping falls on right-side rows.
+    .plain = { shaping.span }: work without shaping.
+    .increase = { shaping.span }: work an increase { shaping.row }{ shaping.when }, { shaping.each }
+        more{ shaping.in_each }. { shaping.now }
+    .decrease = { shaping.span }: work a decrease { shaping.row }{ shaping.when }, { shaping.each }
+        fewer{ shaping.in_each }. { shaping.now }
+    .increase_cycle = { shaping.span }: work increase { shaping.rows } { shaping.in_turn }, { shaping.each } more in
+        each.
+        { shaping.now }
+    .decrease_cycle = { shaping.span }: work decrease { shaping.rows } { shaping.in_turn }, { shaping.each } fewer in
+        each.
+        { shaping.now }
+
+across =
+    .row = Across the { shaping.row }: { $steps }. { shaping.now }
+    .worked = { $gap_number ->
+        [0] { "" }
+        [one] work 1 stitch,{" "}
+       *[other] work { $gap } stitches,{" "}
+    }
+    .increase = { $times_number ->
+        [1] { across.worked }increase 1 stitch
+       *[other] ({ across.worked }increase 1 stitch) { times.all }
+    }
+    .decrease = { $times_number ->
+        [1] { across.worked }work 2 stitches together
+       *[other] ({ across.worked }work 2 stitches together) { times.all }
+    }
+    .work = work { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    }
 
 ## Pictures and the workbook
 

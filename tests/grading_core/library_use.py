@@ -18,6 +18,7 @@ from grading_core import (
     grade_pullover,
     raglan_schedules,
 )
+from grading_core.sentences import Sentence
 
 GAUGE: Gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 
@@ -31,7 +32,7 @@ def body_stitches(labels: tuple[str, ...]) -> dict[str, int | None]:
     }
 
 
-def increase_rounds(rounds: int) -> list[int] | str:
+def increase_rounds(rounds: int) -> list[int] | Sentence:
     """Where a yoke from 100 to 272 stitches is increased, or why it can't be."""
     yoke = YokeRequest(label="S", rounds=rounds, neck=Sections(34, 34, 12), split=Sections(82, 82, 50))
     (size,) = raglan_schedules(RaglanRequest(gauge=GAUGE, options=Options(plain_rounds_at_end=1), sizes=(yoke,))).sizes

@@ -53,7 +53,7 @@ def test_a_written_count_off_its_own_rule_gets_a_word_at_its_place() -> None:
     items = [Item("stitches", Fraction(count), CountRule(4, 2)) for count in (98, 97)]
     (remark,) = converted(*items).remarks
     assert (remark.code, remark.path) == ("count_off_rule", ("items", 1, "stitches"))
-    assert "97, is not a multiple of 4 plus 2" in remark.message
+    assert remark.message.values == {"count": 97, "multiple": 4, "plus": 2}
 
 
 def test_a_length_too_short_for_a_stitch_gets_a_word_at_its_place() -> None:
@@ -65,8 +65,10 @@ def test_a_length_too_short_for_a_stitch_gets_a_word_at_its_place() -> None:
 
 def test_a_gauge_far_from_the_patterns_is_said_with_its_percentage() -> None:
     # 26 stitches of 22: 4 / 22 = 18.2 % more; 18 of 22: as many fewer; 24 of 22: 9.1 %
-    for own, told in ((26, "18.2 % more"), (18, "18.2 % fewer"), (24, None)):
+    for own, told in ((26, "tighter"), (18, "looser"), (24, None)):
         request = ConversionRequest(Gauge.over(Fraction(own), Fraction(31), Fraction(10)), (), PATTERN)
         remarks = convert(request).remarks
         assert [remark.code for remark in remarks] == ["gauge_far_from_pattern"] * (told is not None)
-        assert all(told is not None and told in remark.message for remark in remarks)
+        assert [remark.message.values for remark in remarks] == [{"percent": Fraction("18.2"), "fabric": told}] * len(
+            remarks
+        )

@@ -21,7 +21,6 @@ from grading_core.shaping_plans import (
     shaping_schedules,
 )
 from tests.oracles.fewest_phases import fewest_phases
-from tests.oracles.knitter import read
 
 SPACINGS: tuple[Spacing, ...] = ("closest_first", "widest_first", "even", "single_then_plain", "plain_then_single")
 CHANGES: tuple[Change, ...] = ("increase", "decrease")
@@ -143,45 +142,46 @@ def test_no_two_plain_stretches_follow_one_another() -> None:
 def test_the_instructions_read_back_are_the_schedule() -> None:
     for made in schedules(9, 300):
         plan = made.plan
-        verb = "increase" if plan.to > plan.stitches else "decrease"
-        each = "1 stitch" if plan.stitches_per_shaping == 1 else f"{plan.stitches_per_shaping} stitches"
+        grows = plan.to > plan.stitches
         count, row, rows = plan.stitches, 0, []
         for sentence in made.instructions():
-            if sentence.endswith("right-side rows."):
+            told = sentence.values
+            if sentence.id == "shaping.right_side":
                 continue
-            said = read(sentence)
-            assert said.first == row + 1
-            for number, what in said.worked:
-                assert what == f"{verb} {each}"
-                rows.append(number)
-                count += plan.stitches_per_shaping if verb == "increase" else -plan.stitches_per_shaping
-            assert said.stitches == count
-            row = said.last
+            assert (told["first"], told["rows"]) == (row + 1, told["last"] - row)
+            if sentence.id != "shaping.plain":
+                assert sentence.id.startswith("shaping.increase" if grows else "shaping.decrease")
+                for interval in told.get("cycle", (told.get("every"),)) * told["times"]:
+                    row += interval
+                    rows.append(row)
+                    count += told["change"] if grows else -told["change"]
+                assert (told["last"], told["stitches"]) == (row, count)
+            row = told["last"]
         assert (row, tuple(rows), count) == (plan.rows, made.shaping_rows, plan.to)
 
 
 def test_right_side_rows_are_said_by_the_side_of_the_first_row() -> None:
     sides: Counter[str] = Counter()
     for made in schedules(12, 300):
-        first, *_ = made.instructions()
+        first, *others = made.instructions()
         if made.plan.flat and made.plan.step == 2 and made.shaping_rows:
             # rows alternate: all shaping rows are as far from row 1 as right-side rows are
             side = "right" if all(row % 2 == 1 for row in made.shaping_rows) else "wrong"
-            assert first == f"Row 1 is a {side}-side row, so that the shaping falls on right-side rows."
+            assert (first.id, first.values) == ("shaping.right_side", {"side": side})
             assert len({row % 2 for row in made.shaping_rows}) == 1
             sides[side] += 1
-        else:
-            assert "side" not in first
+            first = others[0]
+        assert all(each.id != "shaping.right_side" for each in (first, *others[1:]))
     assert min(sides["right"], sides["wrong"]) >= 15
 
 
 @pytest.mark.parametrize(
-    ("step", "worked", "noun"), [(1, None, "Rounds"), (2, None, "Rows"), (1, "flat", "Rows"), (2, "round", "Rounds")]
+    ("step", "worked", "told"), [(1, None, "round"), (2, None, "flat"), (1, "flat", "flat"), (2, "round", "round")]
 )
-def test_rows_or_rounds_are_said_as_they_are_worked(step: int, worked: Worked | None, noun: str) -> None:
+def test_rows_or_rounds_are_said_as_they_are_worked(step: int, worked: Worked | None, told: str) -> None:
     made = along_rows(RowPlan(name="side", stitches=40, to=30, rows=20, step=step, worked=worked))
     assert isinstance(made, RowSchedule)
-    assert made.instructions()[-1].startswith(f"{noun} ")
+    assert made.instructions()[-1].values["worked"] == told
 
 
 def test_a_plan_is_impossible_only_where_the_grid_has_too_few_rows() -> None:
@@ -371,31 +371,11 @@ def test_the_first_and_the_last_gap_are_those_of_the_row() -> None:
 def test_the_sentence_for_a_row_read_back_is_the_row() -> None:
     for made in rows_across(24):
         (sentence,) = made.instructions()
-        assert read_row(sentence) == (worked_out(made), made.result)
-
-
-def read_row(sentence: str) -> tuple[list[str], int]:
-    body, total = sentence.removesuffix(".").split(". ")
-    number, noun = total.split(" ")
-    assert noun == ("stitch" if number == "1" else "stitches")
-    row: list[str] = []
-    repeat: list[str] | None = None
-    for part in (body[0].lower() + body[1:]).split(", "):
-        opens, closed, times = part.startswith("("), ")" in part, 1
-        step = part.removeprefix("(")
-        if closed:
-            step, _, words = step.partition(") ")
-            times = 2 if words == "twice" else int(words.removesuffix(" times"))
-        if opens:
-            repeat = []
-        into = row if repeat is None else repeat
-        if step == "increase 1":
-            into.append("+")
-        elif step == "work 2 together":
-            into.append("2")
-        else:
-            into += ["k"] * int(step.removeprefix("work "))
-        if closed and repeat is not None:
-            row += repeat * times
-            repeat = None
-    return row, int(number)
+        row: list[str] = []
+        for step in sentence.values["steps"]:
+            told = step.values
+            if step.id == "across.work":
+                row += ["k"] * told["stitches"]
+            else:
+                row += [*["k"] * told["gap"], {"across.increase": "+", "across.decrease": "2"}[step.id]] * told["times"]
+        assert (row, sentence.values["stitches"]) == (worked_out(made), made.result)

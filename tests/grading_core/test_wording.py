@@ -4,57 +4,59 @@ import pytest
 
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.shaping import Event, Phase, phases
-from grading_core.wording import (
-    counted,
-    counted_run,
-    known_run,
-    listed,
-    ordinal,
-    phase_sentence,
-    repeated,
-    run_sentences,
-    size_run,
-    span,
-)
+from grading_core.wording import counted, counted_run, known_run, listed, repeated, side_by_side, size_run
 from tests.oracles.knitter import run_values
 
 
-def test_sizes_too_unlike_for_one_text_get_none() -> None:
-    sizes = [[Phase(1, n, ((n, "x"),), 1)] for n in range(1, 40)]
-    assert run_sentences(sizes, str) == ()
+def lines(*sizes: list[Phase[str]] | None) -> list[tuple[object, object]]:
+    return [(line.cycle, line.amounts) for line in side_by_side(sizes)]
 
 
-def sentence_of(*tokens: tuple[int, str]) -> str:
-    row, events = 0, []
-    for interval, kind in tokens:
-        row += interval
-        events.append(Event(row, kind))
-    (phase,) = phases(events, row, mix_kinds=True)
-    return phase_sentence(phase, str)
+TWICE = [Phase(1, 4, ((2, "shape"),), 2)]
 
 
-@pytest.mark.parametrize(
-    ("sentence", "tokens"),
-    [
-        ("Round 1: shape.", [(1, "shape")]),
-        ("Rounds 1 and 2: work 1 round plain, then in the next round shape.", [(2, "shape")]),
-        ("Rounds 1 to 4: work 3 rounds plain, then in the next round shape.", [(4, "shape")]),
-        ("Rounds 1 and 2: shape every round, twice.", [(1, "shape")] * 2),
-        ("Rounds 1 to 9: shape every 3rd round, 3 times.", [(3, "shape")] * 3),
-        ("Rounds 1 to 20: shape at intervals of 4 and 6 rounds in turn, twice over.", [(4, "shape"), (6, "shape")] * 2),
-        (
-            "Rounds 1 to 9: work these 2 steps 3 times: work 1 round plain, then in the next round shape; "
-            "in the next round rest.",
-            [(2, "shape"), (1, "rest")] * 3,
-        ),
-    ],
-)
-def test_a_phase_is_said_as_a_knitter_reads_it(sentence: str, tokens: list[tuple[int, str]]) -> None:
-    assert sentence_of(*tokens) == sentence
+def test_a_size_that_does_not_work_a_stretch_has_nothing_in_it_and_one_without_a_schedule_nothing_at_all() -> None:
+    assert lines(TWICE, None, [*TWICE, Phase(5, 5, (), 0)]) == [(((2, "shape"),), (2, None, 2)), ((), (None, None, 1))]
 
 
-def test_a_plain_phase_is_said_without_shaping() -> None:
-    assert phase_sentence(Phase(7, 8, (), 0), str, "row") == "Rows 7 and 8: work without shaping."
+def test_a_stretch_that_only_a_later_size_has_stands_in_its_order() -> None:
+    first = [Phase(1, 3, (), 0), *TWICE]
+    assert lines(TWICE, first) == [((), (None, 3)), (((2, "shape"),), (2, 2))]
+
+
+def test_stretches_in_another_order_are_not_laid_together() -> None:
+    fast, slow = ((1, "shape"),), ((3, "shape"),)
+    one, two = [Phase(1, 2, fast, 2), Phase(3, 5, slow, 1)], [Phase(1, 3, slow, 1), Phase(4, 5, fast, 2)]
+    # whoever follows the lines in their order does what the schedule has
+    assert lines(one, two) == [(fast, (2, None)), (slow, (1, 1)), (fast, (None, 2))]
+
+
+def test_sizes_laid_side_by_side_are_each_its_own_phases_in_their_order() -> None:
+    generator, together = random.Random(25), 0
+    for _ in range(300):
+        sizes = []
+        for _ in range(generator.randint(1, 4)):
+            rows = sorted(generator.sample(range(1, 31), generator.randint(0, 6)))
+            sizes.append(phases([Event(row, "shape") for row in rows], 31))
+        found = side_by_side(sizes)
+        together += bool(found)
+        for place, size in enumerate(sizes):
+            own = [(line.cycle, line.amounts[place]) for line in found if line.amounts[place] is not None]
+            if found:
+                assert own == [(phase.cycle, phase.times or phase.to_row - phase.from_row + 1) for phase in size]
+        assert all(any(line.amounts) for line in found)
+    assert together > 150
+
+
+@pytest.mark.parametrize(("more", "together"), [(3, True), (4, False)])
+def test_sizes_that_need_more_than_three_stretches_beyond_the_longest_of_them_have_none(more: int, together: bool):
+    unlike = [[Phase(1, n, ((n, "shape"),), 1)] for n in range(1, more + 2)]
+    assert len(side_by_side(unlike)) == (more + 1 if together else 0)
+
+
+def test_one_size_alone_always_has_its_own_stretches() -> None:
+    long = [Phase(n, n, ((n, "shape"),), 1) for n in range(1, 40)]
+    assert len(side_by_side([long])) == 39
 
 
 def test_a_size_run_is_printed_as_patterns_print_it() -> None:
@@ -89,14 +91,6 @@ def test_a_run_of_which_every_number_is_missing_is_none() -> None:
     assert (known_run([None, None]), known_run([None, 0])) == (None, f"{DASH} (0)")
 
 
-def test_a_size_that_skips_a_line_is_told_so_and_one_without_a_schedule_shows_dashes() -> None:
-    one, two = [Phase(1, 4, ((2, "shape"),), 2)], [Phase(1, 4, ((2, "shape"),), 2), Phase(5, 5, (), 0)]
-    assert run_sentences([one, None, two], str) == (
-        f"Shape every 2nd round 2 ({DASH}, 2) times.",
-        f"Work 0 ({DASH}, 1) rounds without shaping (at 0, skip this line).",
-    )
-
-
 @pytest.mark.parametrize(
     ("values", "printed"),
     [
@@ -117,13 +111,6 @@ def test_a_count_takes_the_singular_only_for_one() -> None:
     assert [counted(n, "stitch") for n in (0, 1, 2)] == ["0 stitches", "1 stitch", "2 stitches"]
 
 
-def test_ordinals_end_as_they_are_spoken() -> None:
-    endings = {1: "st", 2: "nd", 3: "rd"}
-    for number in range(1, 200):
-        teen = 11 <= number % 100 <= 13
-        assert ordinal(number) == str(number) + ("th" if teen else endings.get(number % 10, "th"))
-
-
 def test_how_often_is_said_in_words_up_to_twice() -> None:
     assert [repeated(n) for n in (1, 2, 3)] == ["once", "twice", "3 times"]
 
@@ -131,7 +118,3 @@ def test_how_often_is_said_in_words_up_to_twice() -> None:
 def test_words_are_listed_with_one_and() -> None:
     lists = [listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"]), listed([])]
     assert lists == ["a", "a and b", "a, b and c", ""]
-
-
-def test_a_span_of_rows_is_a_heading() -> None:
-    assert [span(3, 3), span(3, 4, "row"), span(3, 5)] == ["Round 3", "Rows 3 and 4", "Rounds 3 to 5"]

@@ -1,7 +1,7 @@
 """A knitter: works a schedule edge by edge, or reads the written instructions and works those."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from grading_core.sections import IncreaseRound, Sections
@@ -100,80 +100,6 @@ def _step(step: str) -> tuple[int, str]:
 
 def _times(words: str) -> int:
     return {"once": 1, "twice": 2}.get(words) or int(words.split()[0])
-
-
-INCREASES = re.compile(r"increase (?P<first>\d+) (?P<noun>stitch|stitches) at (?P<rest>.+) \((?P<more>\d+) more\)")
-EDGE = re.compile(r"each (back|front|body|sleeve) edge")
-
-
-def increases_said(what: str) -> tuple[int, int, int]:
-    """Increases at each back, front and sleeve edge, from the words for one increase round."""
-    found = INCREASES.fullmatch(what)
-    assert found, what
-    assert (found["noun"] == "stitch") == (found["first"] == "1"), what
-    edges: dict[str, int] = {}
-    for many, names in re.findall(
-        r"(\d+) at ((?:each \w+ edge(?:, | and )?)+)", f"{found['first']} at {found['rest']}"
-    ):
-        for name in EDGE.findall(names):
-            assert name not in edges, what
-            edges[name] = int(many)
-    back = edges.get("back", edges.get("body", 0))
-    front = edges.get("front", edges.get("body", 0))
-    sleeve = edges.get("sleeve", 0)
-    assert int(found["more"]) == 2 * back + 2 * front + 4 * sleeve, what
-    return back, front, sleeve
-
-
-RUN_EVERY = re.compile(
-    r"(?P<what>.+) every (?:(?P<nth>\d+)(?:st|nd|rd|th) )?(?:round|row) (?P<run>\S+(?: \([^()]+\))?) (?P<noun>times?)"
-)
-RUN_IN_TURN = re.compile(
-    r"(?P<what>.+) at intervals of (?P<list>[\d, and]+) (?:rounds|rows) in turn "
-    r"(?P<run>\S+(?: \([^()]+\))?) (?P<noun>times?) over"
-)
-RUN_PLAIN = re.compile(r"work (?P<run>\S+(?: \([^()]+\))?) (?P<noun>rounds?|rows?) without shaping")
-
-
-def read_runs(sentences: Sequence[str], sizes: int) -> list[tuple[list[tuple[int, str]], int] | None]:
-    """For each size what is worked, as (row, what), and the last row; None for a size with dashes only."""
-    results: list[tuple[list[tuple[int, str]], int] | None] = []
-    for size in range(sizes):
-        row, worked, dashes = 0, [], 0
-        for sentence in sentences:
-            body = sentence.removesuffix(".")
-            zero_said = body.endswith(" (at 0, skip this line)")
-            body = body.removesuffix(" (at 0, skip this line)")
-            body = body[0].lower() + body[1:]
-            plain = RUN_PLAIN.fullmatch(body)
-            in_turn = RUN_IN_TURN.fullmatch(body)
-            every = None if in_turn else RUN_EVERY.fullmatch(body)
-            found = plain or in_turn or every
-            assert found, sentence
-            values = run_values(found["run"])
-            # a number that all sizes share is said once
-            values = values * sizes if len(values) == 1 else values
-            assert len(values) == sizes, sentence
-            assert zero_said == (0 in values), sentence
-            assert found["noun"].endswith("s") == any(value not in (1, None) for value in values), sentence
-            amount = values[size]
-            if amount is None:
-                dashes += 1
-                continue
-            if plain:
-                row += amount
-                continue
-            if in_turn:
-                cycle = [int(number) for number in re.split(", | and ", in_turn["list"])]
-            else:
-                assert every
-                cycle = [int(every["nth"] or 1)]
-            for interval in cycle * amount:
-                row += interval
-                worked.append((row, found["what"]))
-        assert dashes in (0, len(sentences))
-        results.append(None if dashes else (worked, row))
-    return results
 
 
 def run_values(run: str) -> list[int | None]:

@@ -74,4 +74,6 @@ def test_a_row_from_55_to_38_stitches_leaves_38() -> None:
     made = made_of(AcrossPlan(name="row", stitches=55, across=17, change="decrease"))
     assert made.result == 38
     (sentence,) = made.instructions()
-    assert sentence == "(work 2, work 2 together) 4 times, (work 1, work 2 together) 13 times. 38 stitches."
+    steps = [(step.id, step.values["gap"], step.values["times"]) for step in sentence.values["steps"]]
+    assert steps == [("across.decrease", 2, 4), ("across.decrease", 1, 13)]
+    assert sentence.values["stitches"] == 38

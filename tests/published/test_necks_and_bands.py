@@ -88,7 +88,7 @@ def test_three_inches_of_rib_fold_to_one_and_a_half():
 def test_a_neck_of_the_percentage_system_passes_the_middle_head_of_the_published_range():
     # 40 % of a body of 40 in (a published percentage system); heads of the standard's hat chart
     (women,) = [row.inch.middle for row in HEADS.rows if row.group == "adult woman"]
-    edge = Opening("cast-on edge", Fraction(40, 100) * 40 * INCH)
+    edge = Opening("cast_on", Fraction(40, 100) * 40 * INCH)
     made = check_head([edge], women * INCH, USUAL_STRETCH)
     assert made.passes
     assert made.stretch_needed == Fraction(3, 8)

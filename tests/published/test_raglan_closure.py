@@ -12,6 +12,7 @@ from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import Schedule
 from grading_core.yoke.schedule import schedule
 from tests.oracles.knitter import knit, knit_to_split
+from tests.oracles.told import told_alone
 
 GAUGE = Gauge.over(Fraction(20), Fraction(28), Fraction(10))  # nothing here depends on it
 
@@ -163,4 +164,7 @@ def test_a_yoke_of_356_to_a_neck_of_96_says_where_the_odd_four_stitches_go() -> 
     assert (made.yoke.neck.total(), made.yoke.split.total()) == (96, 356)
     body_only = [worked.round for worked in made.increase_rounds if not worked.sleeve]
     assert len(body_only) == 1
-    assert any("each body edge (4 more)" in sentence for sentence in made.instructions())
+    told = [values for id, values in told_alone(made.told_by_rounds()) if id == "yoke.rounds_increase"]
+    assert [("sleeve" in each["once"], each["more"], each["times"]) for each in told if each["more"] != 8] == [
+        (False, 4, 1)
+    ]

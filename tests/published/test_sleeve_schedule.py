@@ -37,12 +37,13 @@ def test_each_size_has_its_printed_plain_rounds_interval_and_times(
 
 @pytest.mark.parametrize(("stitches", "plain", "every", "times", "left"), TWELVE_SIZES)
 def test_each_size_is_said_as_printed(stitches: int, plain: int, every: int, times: int, left: int) -> None:
-    expected = [f"Rounds 1 to {plain}: work without shaping. {stitches} stitches."] if plain else []
-    rounds = plain + every * times
-    expected.append(
-        f"Rounds {plain + 1} to {rounds}: decrease 2 stitches every {every}th round, {times} times. {left} stitches."
-    )
-    assert list(sleeve(stitches, plain, every, times, left).instructions()) == expected
+    *before, shaped = sleeve(stitches, plain, every, times, left).instructions()
+    assert [(each.id, each.values["first"], each.values["last"]) for each in before] == [
+        ("shaping.plain", 1, plain) for _ in range(plain > 0)
+    ]
+    told = {name: shaped.values[name] for name in ("first", "every", "times", "change", "stitches")}
+    assert shaped.id == "shaping.decrease"
+    assert told == {"first": plain + 1, "every": every, "times": times, "change": 2, "stitches": left}
 
 
 def test_every_size_has_the_90_to_95_rounds_of_the_notes() -> None:

@@ -10,11 +10,12 @@ import pytest
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
+from grading_core.pullover.measurements import NECK_TOO_NARROW
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
 from service.schemas.common import LengthSchema, NearestSchema
 from service.schemas.containers import Items, Mapping, Nested
-from service.schemas.fields import Choice, Flag, Length, Number, Prose, Whole
+from service.schemas.fields import Choice, Flag, Length, Number, Prose, Spoken, Whole
 
 WRITE = LengthWriter("exact")
 
@@ -86,7 +87,7 @@ class SizeSchema(StrictSchema):
     feasible = Flag(required=True)
     depth = Nested(LengthSchema, required=True)
     fits = Prose(required=True, nullable=True)
-    reason = Prose()
+    reason = Spoken()
     nearest = Items(Nested(NearestSchema))
     stitches = Whole()
     ratio = Number(places=2)
@@ -134,13 +135,17 @@ def test_what_was_made_is_written_where_it_was_made():
 
 
 def test_what_is_impossible_says_why_and_nothing_else():
-    why = Impossible(ReasonCode.NOTHING_LEFT, "too narrow", (Nearest(("sizes", 0, "rounds"), 62),))
+    why = Impossible(
+        ReasonCode.NOTHING_LEFT,
+        NECK_TOO_NARROW(stitches=Fraction(7, 2), fewest=8),
+        (Nearest(("sizes", 0, "rounds"), 62),),
+    )
     assert list(SizeSchema().write(Size("S", Fraction(10), None, why), WRITE).items()) == [
         ("label", "S"),
         ("feasible", False),
         ("depth", {"cm": 10.0, "inch": 3.94}),
         ("fits", None),
-        ("reason", "too narrow"),
+        ("reason", "The neck has 3.5 stitches beside the raglan lines, and needs 8."),
         ("nearest", [{"field": "sizes.0.rounds", "value": 62}]),
     ]
 

@@ -24,7 +24,8 @@ def test_a_cropped_body_is_told_the_row_at_which_it_stops():
     assert placed.sizes[0].shortest_body.rounds == 2
     assert placed.sizes[0].shortest_body.length_cm == Fraction(2, 3)
     assert [(r.code, r.path) for r in placed.remarks] == [("body_cuts_chart", ("sizes", 0, "body_rounds"))]
-    assert "row 2 of 3" in placed.remarks[0].message
+    told = placed.remarks[0].message.values
+    assert (told["row"], told["rows"], told["finishing"]) == (2, 3, 2)
 
 
 def test_floats_in_a_childs_garment_are_a_caution_whatever_the_limit():

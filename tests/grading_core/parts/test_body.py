@@ -12,10 +12,10 @@ from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, Level, level_problems, run_instructions, shape_body
 from grading_core.parts.bust_darts import dart_front
 from grading_core.parts.ribbing import Rib
+from grading_core.parts.underarm import Underarm
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
-from tests.oracles.edge_knitter import adjust
-from tests.oracles.knitter import read
+from tests.oracles.told import ids, only, told_alone, told_each, work_edge, work_shaping
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 HEM = Rib(Gauge.over(Fraction(24), Fraction(32), Fraction(10)), Fraction(5), CountRule(4))
@@ -62,25 +62,49 @@ def test_no_other_count_that_fours_can_reach_is_nearer_to_the_circumference_want
 def test_the_sentences_knitted_as_told_end_with_the_hem(stitches, waist, hip, spacing):
     body = shaped(stitches, waist, hip, spacing)
     assume(isinstance(body, Body))
-    sentences = [sentence for sentence in body.instructions() if sentence.startswith("Round")]
-    on_needle, row = stitches, 0
-    for sentence in sentences:
-        said = read(sentence)
-        assert said.first == row + 1
-        row = said.last
-        for _, what in said.worked:
-            assert what.endswith("1 stitch on either side of each side marker (4 fewer)") or what.endswith("(4 more)")
-            on_needle += 4 if what.startswith("increase") else -4
-        assert said.stitches == on_needle
-    assert (row, on_needle) == (body.rounds, body.hem.before)
-    adjusting = [sentence for sentence in body.instructions() if sentence.startswith("Work 1 round plain")]
-    assert [adjust(sentence) for sentence in adjusting] == ([(on_needle, body.hem.stitches)] if body.hem.change else [])
+    told = told_alone(body.instructions())
+    worked, last, on_needles = work_shaping(told, "body", stitches)
+    assert worked == [*body.shaping]
+    assert (last, on_needles) == (body.rounds, body.hem.before)
+    assert only(told, "body.rounds") == {"rounds": body.rounds, "length": GAUGE.height_cm(body.rounds)}
+    assert work_edge(told, on_needles)[:2] == (body.hem.stitches, body.hem.rounds)
+    # a hem of 5 cm has 16 rounds of 3.2
+    assert only(told, "body.length")["length"] == GAUGE.height_cm(body.rounds) + 5
+    assert ids(told)[-2:] == ["rib.bind_off", "body.length"]
+
+
+@in_a_hundred_cases(70)
+@given(st.lists(st.tuples(st.integers(160, 300), circumferences, circumferences, SPACINGS), min_size=2, max_size=4))
+def test_the_sentences_of_all_sizes_knitted_as_told_are_each_its_own_body(sizes):
+    bodies = [body if isinstance(body := shaped(*size), Body) else None for size in sizes]
+    assume(any(bodies))
+    labels = [str(place) for place in range(len(sizes))]
+    told = told_each(run_instructions(bodies, labels), labels)
+    for body, own in zip(bodies, told.values(), strict=True):
+        if body is None:
+            assert not any("stitches" in values or "rounds" in values or "length" in values for _, values in own)
+            continue
+        worked, last, on_needles = work_shaping(own, "body", body.stitches)
+        assert worked == [*body.shaping]
+        assert (last, on_needles) == (body.rounds, body.hem.before)
+        assert work_edge(own, on_needles)[:2] == (body.hem.stitches, body.hem.rounds)
+
+
+@in_a_hundred_cases(90)
+@given(st.integers(160, 300), circumferences, circumferences)
+def test_decrease_and_increase_rounds_are_explained_where_there_are_any(stitches, waist, hip):
+    body = shaped(stitches, waist, hip)
+    assume(isinstance(body, Body))
+    told = ids(body.instructions())
+    assert ("body.decreases" in told) is any(change < 0 for _, change in body.shaping)
+    assert ("body.increases" in told) is any(change > 0 for _, change in body.shaping)
+    assert ("body.side_markers" in told) is bool(body.shaping)
 
 
 def test_a_body_without_levels_has_no_shaping_and_keeps_its_width():
     body = shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM)
     assert (body.shaping, body.hem.before, body.circumference_cm) == ((), 224, Fraction(224) / Fraction(22, 10))
-    assert not any("marker" in sentence for sentence in body.instructions())
+    assert ids(body.instructions()) == ["body.plain", "body.rounds", "rib.work", "rib.bind_off", "body.length"]
 
 
 def test_the_length_is_that_of_the_rounds_and_the_hem_at_their_own_gauges():
@@ -99,7 +123,7 @@ def test_a_chart_that_runs_on_makes_the_body_as_long_as_it_needs_and_says_so():
 def test_a_level_below_the_hem_is_impossible_and_the_rounds_that_reach_it_are_named():
     refused = shaped(224, Fraction(90), Fraction(100), length=30)
     assert isinstance(refused, Impossible)
-    assert "hip" in refused.reason
+    assert refused.reason.values == {"measure": "hip", "round": 105, "rounds": 78}
     # 34 cm of 3.1 rounds are 105.4; 30 cm less a hem of 5 leave 77.5 rounds
     assert [(near.field, near.value) for near in refused.nearest] == [("rounds", 105), ("levels.1.rounds", 78)]
 
@@ -159,10 +183,15 @@ def test_levels_in_order_contradict_nothing():
 
 def test_the_bodies_of_all_sizes_are_told_stage_by_stage_in_size_runs():
     bodies = [shaped(222, Fraction(90), Fraction(102)), shaped(262, Fraction(110), Fraction(120))]
-    told = run_instructions(bodies)
-    assert told[1].startswith("Decrease 1 stitch on either side of each side marker (4 fewer) every 8th (10th) round")
-    assert told[2].startswith("Increase 1 stitch on either side of each side marker (4 more)")
-    assert f"There are {bodies[0].hem.before} ({bodies[1].hem.before}) stitches on the needle." in told
+    told = run_instructions(bodies, ["S", "M"])
+    # 222 to 198 and 262 to 242 stitches in the 50 rounds above the waist, by fours: 6 and 5 decrease rounds; then 56
+    # rounds to the hip, at which 224.4 and 264 stitches are wanted: 226 and 266 by 7 and 6 increase rounds
+    assert [sentence.id for sentence in told[:3]] == ["body.side_markers", "body.decreases", "body.increases"]
+    down, up = ([each.values for each in told if each.id == f"body.{way}"] for way in ("decrease", "increase"))
+    assert [sum(runs["times"][size] or 0 for runs in down) for size in (0, 1)] == [6, 5]
+    assert [sum(runs["times"][size] or 0 for runs in up) for size in (0, 1)] == [7, 6]
+    assert (down[0]["every"], up[-1]["stitches"]) == ((8, 10), (226, 266))
+    assert {runs["change"] for runs in (*down, *up)} == {4}
 
 
 def test_darts_are_told_before_the_rounds():
@@ -170,11 +199,26 @@ def test_darts_are_told_before_the_rounds():
     darts = dart_front(112, 3, GAUGE, in_round=9)
     darted = replace(body, bust_darts=darts)
     marker, *sentences = darted.instructions()
-    assert marker.startswith("Place a side marker in the middle of each underarm;")
+    assert marker.id == "body.side_markers"
     assert tuple(sentences) == (*darts.instructions(), *body.instructions())
-    assert run_instructions([darted]) == (marker, *darts.instructions(), *run_instructions([body]))
 
 
-def test_for_a_size_that_is_impossible_stands_a_dash():
-    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), None])
-    assert told[0] == "Work 102 (–) rounds without shaping."  # noqa: RUF001
+@pytest.mark.parametrize(
+    ("underarm", "place", "at"),
+    [
+        (Underarm(15, 3), {"before": 9, "seams": "all", "seam": 3}, "seam"),
+        (Underarm(16, 0), {"before": 8, "seams": "none", "seam": 0}, "marker"),
+    ],
+)
+def test_shaping_is_worked_in_the_middle_of_each_underarm(underarm, place, at):
+    levels = [Level("waist", Fraction(90), Fraction(16)), Level("hip", Fraction(102), Fraction(34))]
+    body = shape_body(222, length_cm=Fraction(42), gauge=GAUGE, hem=HEM, levels=levels, underarm=underarm)
+    told = told_alone(body.instructions())
+    assert only(told, "body.side_markers") == place
+    assert only(told, "body.decreases") == only(told, "body.increases") == {"at": at}
+
+
+def test_a_size_that_is_impossible_has_nothing_in_any_run():
+    told = run_instructions([shape_body(224, length_cm=Fraction(38), gauge=GAUGE, hem=HEM), None], ["S", "M"])
+    assert told[0].values == {"rounds": (102, None)}
+    assert {*ids(told_each(told, ["S", "M"])["M"])} == {"rib.bind_off"}

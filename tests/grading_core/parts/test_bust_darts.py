@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from fractions import Fraction
 from itertools import pairwise
 
@@ -13,10 +12,9 @@ from hypothesis import strategies as st
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.bust_darts import BustDarts, DartTurn, dart_front, dart_round, run_instructions
-from grading_core.printing import DASH
 from tests.floors import in_a_hundred_cases
-from tests.oracles.knitter import run_values
 from tests.oracles.short_row_knitter import knit_darts
+from tests.oracles.told import Told, only, told_alone, told_each
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 BACK = 40
@@ -121,8 +119,7 @@ def test_the_rows_lie_in_the_first_round_from_2_5_cm_on_that_neither_works_the_c
 def test_deeper_than_10_cm_they_are_impossible(charted, shaped):
     refused = dart_round(90, GAUGE, charted=charted, shaped=shaped)
     assert isinstance(refused, Impossible)
-    assert "10 cm" in refused.reason
-    assert "9 to 32" in refused.reason
+    assert refused.reason.values == {"deepest": 10, "first": 9, "last": 32}
 
 
 def test_a_body_that_ends_above_them_is_impossible_and_the_rounds_that_reach_them_are_named():
@@ -132,21 +129,13 @@ def test_a_body_that_ends_above_them_is_impossible_and_the_rounds_that_reach_the
     assert dart_round(12, GAUGE, charted=range(12), shaped=()) == 12
 
 
-TOLD = re.compile(
-    r"Short row (\d+) \(right side\) and short row (\d+) \(wrong side\): work to (.+) stitch(?:es)? before the middle "
-    r"of the underarm ahead, turn\."
-)
-
-
-def read(sentences: tuple[str, ...], sizes: int) -> list[list[DartTurn]]:
-    """The turns of each size as they are told."""
-    turns: list[list[DartTurn]] = [[] for _ in range(sizes)]
-    for sentence in sentences:
-        if told := TOLD.fullmatch(sentence):
-            for size, stitches in zip(turns, run_values(told[3]), strict=True):
-                if stitches is not None:
-                    size.append(DartTurn(row=int(told[1]), side="right", stitches=stitches))
-                    size.append(DartTurn(row=int(told[2]), side="wrong", stitches=stitches))
+def turns_of(told: list[Told]) -> list[DartTurn]:
+    """The turns that one size is told."""
+    turns: list[DartTurn] = []
+    for id, values in told:
+        if id == "body.dart_turns":
+            turns.append(DartTurn(row=values["row"], side="right", stitches=values["stitches"]))
+            turns.append(DartTurn(row=values["next"], side="wrong", stitches=values["stitches"]))
     return turns
 
 
@@ -154,25 +143,32 @@ def read(sentences: tuple[str, ...], sizes: int) -> list[list[DartTurn]]:
 @given(fronts, pairs)
 def test_the_sentences_of_one_size_tell_its_round_its_rows_and_every_turn(front, many):
     darts = made(front, many)
-    told = darts.instructions()
-    assert told[0].startswith(f"In round 9 lengthen the front over the bust with {2 * many} short rows,")
-    assert read(told, 1) == [[*darts.turns]]
+    told = told_alone(darts.instructions())
+    assert told[0] == ("body.darts", {"round": 9, "rows": 2 * many})
+    assert turns_of(told) == [*darts.turns]
+    assert told[-1] == ("body.darts_end", {})
 
 
-def test_the_sentences_of_all_sizes_have_a_dash_where_a_size_has_no_such_row():
+def test_the_front_worked_as_told_is_higher_by_the_rows_told():
+    told = told_alone(dart_front(90, 5, GAUGE, in_round=9).instructions())
+    back, heights, _, open_turns = knit_darts(BACK, 90, turns_of(told))
+    assert max(heights) - max(back) == only(told, "body.darts")["rows"] == 10
+    assert open_turns == set()
+
+
+def test_in_the_sentences_of_all_sizes_a_size_skips_the_rows_that_it_has_not():
     sizes = [dart_front(90, 1, GAUGE, in_round=9), None, dart_front(120, 3, GAUGE, in_round=10)]
-    told = run_instructions(sizes)
-    assert told[0].startswith(
-        f"In round 9 ({DASH}, 10) lengthen the front over the bust with 2 ({DASH}, 6) short rows, without"
-    )
-    assert told[1] == "A dash means that your size has no such row: go on to the last sentence about short rows."
-    assert read(told, 3) == [[*size.turns] if size else [] for size in sizes]
-    assert "The turns at the beginning of the front are closed in the round after it." in told[-1]
+    sentences = run_instructions(sizes)
+    assert sentences[0].values == {"round": (9, None, 10), "rows": (2, None, 6)}
+    told = told_each(sentences, ["S", "M", "L"])
+    assert [turns_of(own) for own in told.values()] == [[*size.turns] if size else [] for size in sizes]
 
 
-def test_sizes_that_are_alike_need_no_word_about_dashes():
+def test_sizes_that_are_alike_have_no_gap():
     sizes = [dart_front(front, 2, GAUGE, in_round=9) for front in (90, 120)]
-    assert not any(DASH in sentence or "dash" in sentence for sentence in run_instructions(sizes))
+    assert not any(
+        type(run) is tuple and None in run for each in run_instructions(sizes) for run in each.values.values()
+    )
 
 
 def test_no_short_rows_need_no_sentence():

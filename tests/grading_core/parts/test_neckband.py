@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import neckband, pick_up, run_instructions
 from grading_core.parts.ribbing import Rib
-from grading_core.printing import DASH
 from grading_core.rounding import CountRule
+from tests.oracles.told import ids, only, told_alone, told_each, work_edge
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
@@ -52,30 +52,68 @@ def test_the_last_edge_is_measured_at_the_gauge_of_the_rib():
 
 def test_all_rounds_of_a_double_band_are_told_the_adjusting_one_among_them():
     band = neckband(pick_up(98, GAUGE), RIB, "double_with_fold_round")
-    told = band.instructions()
-    assert (
-        told[1] == "Work 1 round plain and increase 2 stitches evenly in it: (work 49, increase 1) twice. 100 stitches."
-    )
-    assert told[2:5] == (
-        "Work 9 rounds in a rib that repeats over 4 stitches.",
-        "Purl 1 round for the fold.",
-        "Work 10 more rounds in rib for the inner layer.",
-    )
-    assert band.rounds == 1 + 9 + 1 + 10
+    told = told_alone(band.instructions())
+    assert ids(told) == [
+        "band.pick_up",
+        "rib.increase",
+        "rib.work",
+        "band.fold",
+        "band.inner",
+        "band.join",
+        "band.height",
+    ]
+    stitches, rounds, _ = work_edge(told, only(told, "band.pick_up")["stitches"])
+    assert (stitches, rounds) == (100, 10)
+    assert band.rounds == rounds + 1 + only(told, "band.inner")["rounds"] == 10 + 1 + 10
+
+
+@pytest.mark.parametrize(
+    ("construction", "end"),
+    [
+        ("single", ["rib.work", "rib.bind_off", "band.height"]),
+        ("double", ["rib.work", "band.inner", "band.join", "band.height"]),
+    ],
+)
+def test_a_single_band_is_bound_off_and_a_double_one_joined_inside(construction, end):
+    assert ids(neckband(pick_up(100, GAUGE), RIB, construction).instructions())[1:] == end
 
 
 def test_row_ends_are_told_with_how_many_to_pick_up_for_how_many_rows():
     band = neckband(pick_up(80, Gauge.over(Fraction(21), Fraction(28), Fraction(10)), 12), RIB)
-    assert "9 stitches along the 12 row ends at each side of the front" in band.instructions()[0]
-    assert "about 3 for every 4 rows: 98 stitches" in band.instructions()[0]
+    # 3 for 4 rows at 21 stitches and 28 rows (a teaching article)
+    assert told_alone(band.instructions())[0] == (
+        "band.pick_up_drop",
+        {"side": 9, "rows": 12, "rate": 3, "per": 4, "stitches": 98},
+    )
 
 
 def test_the_bands_of_all_sizes_are_told_in_size_runs():
     bands = [neckband(pick_up(stitches, GAUGE), RIB) for stitches in (98, 104)]
-    told = run_instructions(bands)
-    assert told[0].endswith("98 (104) stitches.")
-    assert told[1].startswith("Work 1 round plain and increase 2 (0) stitches evenly in it: 100 (104) stitches")
-    assert told[2] == "Work 9 (10) rounds in a rib that repeats over 4 stitches."
+    picked_up, increased, ribbed, *_ = run_instructions(bands)
+    assert picked_up.values == {"stitches": (98, 104)}
+    assert increased.values == {"many": (2, None), "stitches": (100, None)}
+    assert ribbed.values["rounds"] == (9, 10)
+
+
+@given(
+    st.lists(st.none() | st.tuples(st.integers(40, 160), st.integers(0, 40)), min_size=1, max_size=5).filter(any),
+    st.sampled_from(["single", "double", "double_with_fold_round"]),
+)
+def test_the_bands_of_all_sizes_worked_as_told_are_each_its_own(sizes, construction):
+    bands = [size and neckband(pick_up(size[0], GAUGE, size[1]), RIB, construction) for size in sizes]
+    told = told_each(run_instructions(bands), [str(place) for place in range(len(sizes))])
+    for size, band, own in zip(sizes, bands, told.values(), strict=True):
+        picked_up = [sentence for sentence in own if sentence.id.startswith("band.pick_up")]
+        if band is None:
+            assert not picked_up
+            continue
+        ((id, values),) = picked_up
+        assert (id == "band.pick_up_drop") is bool(size[1])
+        assert values["stitches"] == size[0] + 2 * values.get("side", 0)
+        stitches, rounds, _ = work_edge(own, values["stitches"])
+        inner = sum(sentence.values["rounds"] for sentence in own if sentence.id == "band.inner")
+        assert (stitches, rounds + ("band.fold" in ids(own)) + inner) == (band.edge.stitches, band.rounds)
+        assert only(own, "band.height")["length"] == RIB_GAUGE.height_cm(rounds)
 
 
 def test_the_rhythm_along_a_drop_is_the_nearest_to_what_is_picked_up_there():
@@ -102,16 +140,22 @@ def test_a_ratio_that_is_no_short_one_is_not_rounded_to_none():
     assert pick_up(90, Gauge(Fraction(1), Fraction(30)), 30).rhythm == Fraction(1, 30)
 
 
-def test_sizes_with_one_rhythm_are_told_it_once_and_others_each_their_own():
-    rows = {6: "2 for every 3 rows", 7: "5 for every 7 rows"}
-    bands = {many: neckband(pick_up(90, GAUGE, many), RIB) for many in (6, 7, 12)}
-    for many, rhythm in rows.items():
-        assert f"about {rhythm}: " in run_instructions([bands[many], bands[many]])[0]
-    assert "about 2 (5) for every 3 (7) rows: " in run_instructions([bands[6], bands[7]])[0]
+def test_each_size_has_its_own_rhythm():
+    bands = [neckband(pick_up(90, GAUGE, many), RIB) for many in (6, 7)]
+    (values, *_) = [sentence.values for sentence in run_instructions(bands)]
+    assert (values["rate"], values["per"]) == ((2, 5), (3, 7))
 
 
-def test_for_a_size_without_a_band_or_row_ends_stands_a_dash():
+def test_sizes_with_and_without_row_ends_are_told_in_two_sentences_that_each_skips_the_other_of():
     bands = [neckband(pick_up(80, GAUGE, rows), Rib(GAUGE, Fraction(3), CountRule(2))) for rows in (12, 0)]
-    picked_up, *_ = run_instructions([bands[0], bands[1], None])
-    assert f" along the 12 ({DASH}, {DASH}) row ends " in picked_up
-    assert picked_up.endswith(f": {bands[0].picked_up.stitches} (80, {DASH}) stitches.")
+    without, along, *_ = run_instructions([*bands, None])
+    assert (without.id, without.values) == ("band.pick_up", {"stitches": (None, 80, None)})
+    # 12 rows of 31 to 10 cm are as high as 8.5 stitches of 22 are wide
+    assert along.id == "band.pick_up_drop"
+    assert (along.values["rows"], along.values["stitches"]) == ((12, None, None), (80 + 2 * 9, None, None))
+
+
+def test_sizes_that_all_have_row_ends_need_one_sentence():
+    bands = [neckband(pick_up(80, GAUGE, rows), RIB) for rows in (12, 14)]
+    told = ids(run_instructions(bands))
+    assert [id for id in told if id.startswith("band.pick_up")] == ["band.pick_up_drop"]

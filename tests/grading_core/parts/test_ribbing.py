@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-import re
 from fractions import Fraction
 
 import pytest
@@ -11,7 +10,7 @@ from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
-from tests.oracles.edge_knitter import adjust
+from tests.oracles.told import ids, told_alone, told_each, work_edge
 
 GAUGE = Gauge(Fraction(2), Fraction(3))
 
@@ -26,32 +25,54 @@ adjusted = st.integers(2, 200).flatmap(
 )
 
 
-@in_a_hundred_cases(35)
+@in_a_hundred_cases(90)
 @given(adjusted)
-def test_the_adjusting_round_worked_as_told_uses_every_stitch_and_gives_the_ribs_count(counts):
+def test_the_edge_worked_as_told_has_the_ribs_count_and_all_its_rounds(counts):
     before, after = counts
-    assume(before != after)
     edge = RibbedEdge(rib(1), before, after, 15)
-    assert adjust(edge.instructions()[0]) == (before, after)
-
-
-def test_more_stitches_than_one_in_each_place_are_told_without_their_places():
-    assert RibbedEdge(rib(1), 10, 30, 15).instructions()[0] == (
-        "Work 1 round plain and increase 20 stitches evenly in it. 30 stitches."
-    )
+    stitches, rounds, _ = work_edge(told_alone(edge.instructions()), before)
+    assert (stitches, rounds) == (after, 15)
 
 
 def test_the_adjusting_round_is_one_of_the_edges_rounds():
-    told = RibbedEdge(rib(), 46, 44, 15).instructions()
-    assert told[1] == "Work 14 rounds in a rib that repeats over 4 stitches."
+    adjusting, ribbed = told_alone(RibbedEdge(rib(), 46, 44, 15).instructions())
+    assert adjusting == ("rib.decrease", {"many": 2, "stitches": 44})
+    assert (ribbed.id, ribbed.values["rounds"]) == ("rib.work", 14)
+
+
+def test_an_edge_that_gains_stitches_increases():
+    adjusting, _ = told_alone(RibbedEdge(rib(), 45, 48, 15).instructions())
+    assert adjusting == ("rib.increase", {"many": 3, "stitches": 48})
 
 
 def test_an_edge_that_needs_no_adjusting_round_has_none():
-    assert RibbedEdge(rib(), 44, 44, 15).instructions() == ("Work 15 rounds in a rib that repeats over 4 stitches.",)
+    (ribbed,) = told_alone(RibbedEdge(rib(), 44, 44, 15).instructions())
+    assert (ribbed.id, ribbed.values["rounds"]) == ("rib.work", 15)
 
 
 def test_an_edge_of_a_single_round_that_adjusts_has_nothing_else():
-    assert len(RibbedEdge(rib(), 46, 44, 1).instructions()) == 1
+    assert ids(RibbedEdge(rib(), 46, 44, 1).instructions()) == ["rib.decrease"]
+
+
+@pytest.mark.parametrize(("multiple", "knit", "purl"), [(2, 1, 1), (3, 2, 1), (4, 2, 2), (5, 3, 2), (6, 3, 3)])
+def test_a_rib_is_named_by_its_knit_and_purl_stitches(multiple, knit, purl):
+    # Common practice, no source.
+    assert told_alone([rib(multiple).sentence()]) == [("ribbing.knit_purl", {"knit": knit, "purl": purl})]
+
+
+def test_a_rib_of_any_number_of_stitches_has_no_name_of_its_own():
+    assert told_alone([rib(1).sentence()]) == [("ribbing.any", {})]
+
+
+@given(st.integers(2, 12), st.integers(0, 12), st.integers(20, 300))
+def test_a_rib_that_is_named_goes_round_the_edge_without_a_rest(multiple, plus, around):
+    permitted = Rib(GAUGE, Fraction(5), CountRule(multiple, plus))
+    edge = RibbedEdge(permitted, around, permitted.nearest(Fraction(around)), 15)
+    _, _, named = work_edge(told_alone(edge.instructions()), edge.before)
+    assert (named is None) is (edge.stitches % multiple > 0)
+    if named:
+        assert sum(named) == multiple
+        assert edge.stitches % sum(named) == 0
 
 
 def test_an_edge_has_a_round_and_a_repeat_at_least():
@@ -79,19 +100,34 @@ def test_fabric_and_rib_together_miss_a_length_by_half_a_row_at_most(length, hei
     assert abs(made - length) <= fabric.height_cm(1) / 2
 
 
-def test_sizes_that_gain_and_sizes_that_lose_stand_in_one_sentence():
-    told = run_edges([RibbedEdge(rib(), 46, 44, 15), None, RibbedEdge(rib(), 51, 52, 16)])
-    assert told[0].startswith(
-        "Work 1 round plain and decrease 2 (–, 0) stitches evenly in it or increase 0 (–, 1) stitches evenly in it: "  # noqa: RUF001
-        "44 (–, 52) stitches"  # noqa: RUF001
+def test_sizes_that_gain_and_sizes_that_lose_are_each_told_their_own():
+    edges = [RibbedEdge(rib(), 46, 44, 15), None, RibbedEdge(rib(), 51, 52, 16), RibbedEdge(rib(), 44, 44, 15)]
+    decrease, increase, work = run_edges(edges)
+    assert (decrease.id, decrease.values) == (
+        "rib.decrease",
+        {"many": (2, None, None, None), "stitches": (44, None, None, None)},
     )
-    assert told[1] == "Work 14 (–, 15) rounds in a rib that repeats over 4 stitches."  # noqa: RUF001
+    assert (increase.id, increase.values) == (
+        "rib.increase",
+        {"many": (None, None, 1, None), "stitches": (None, None, 52, None)},
+    )
+    assert work.values["rounds"] == (14, None, 15, 15)
 
 
-@pytest.mark.parametrize(("before", "skip"), [(44, True), (45, False)])
-def test_a_size_that_adjusts_nothing_is_told_to_leave_the_round_out(before, skip):
-    told = run_edges([RibbedEdge(rib(), 46, 44, 15), RibbedEdge(rib(), before, 44, 15)])
-    assert bool(re.search("skip this round", told[0])) is skip
+@given(st.lists(st.none() | st.tuples(adjusted, st.integers(1, 3)), min_size=1, max_size=5))
+def test_the_edges_of_all_sizes_worked_as_told_are_each_its_own(sizes):
+    edges = [None if size is None else RibbedEdge(rib(1), *size[0], size[1]) for size in sizes]
+    told = told_each(run_edges(edges), [str(place) for place in range(len(edges))])
+    for edge, own in zip(edges, told.values(), strict=True):
+        if edge is None:
+            assert own == []
+            continue
+        stitches, rounds, _ = work_edge(own, edge.before)
+        assert (stitches, rounds) == (edge.stitches, edge.rounds)
+
+
+def test_no_edges_need_no_sentence():
+    assert run_edges([None, None]) == ()
 
 
 def test_a_part_as_long_as_its_chart_needs_no_remark():
@@ -101,4 +137,4 @@ def test_a_part_as_long_as_its_chart_needs_no_remark():
 def test_a_part_that_its_chart_makes_longer_carries_a_remark_with_the_rounds():
     (remark,) = lengthened("sleeve", 60, 64, "S")
     assert (remark.code, remark.size) == ("sleeve_longer_for_chart", "S")
-    assert "4 rounds longer" in remark.message
+    assert remark.message.values == {"rounds": 60, "needed": 64, "more": 4}

@@ -5,15 +5,16 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
+import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import BackRaise, RowsOfDrop, pairs_for, raise_back, run_instructions
-from grading_core.printing import DASH
 from tests.floors import in_a_hundred_cases
 from tests.oracles.short_row_knitter import NeckStitches, knit
+from tests.oracles.told import Told, ids, only, told_alone, told_each
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 
@@ -104,9 +105,8 @@ def test_before_a_front_drop_they_are_worked_flat_over_what_is_cast_on(neck, pai
     # the last row ends where the drop's first row begins: of an even number of rows the first is a wrong-side row
     assert raised.begins == ("right" if rows % 2 == 0 else "wrong")
     assert unclosed == {turns[-1]}
-    last = raised.instructions()[-1]
-    assert f"({raised.begins} side)" in last
-    assert "Join" not in last
+    told = told_alone(raised.instructions())
+    assert only(told, "neck.short_rows")["begin"] == only(told, "neck.last_row")["kind"] == raised.begins
 
 
 def test_more_pairs_than_stitches_for_their_turns_are_impossible_and_the_most_is_named():
@@ -131,29 +131,82 @@ def test_a_height_gives_the_nearest_number_of_pairs():
     assert [pairs_for(Fraction(height, 10), GAUGE) for height in (0, 19, 22, 23)] == [0, 3, 3, 4]
 
 
-def test_every_turn_is_told_in_the_sentences():
-    raised = made(NeckStitches(34, 34, 12, 2), 3, "joined")
-    told = " ".join(raised.instructions())
-    for turn in raised.turns:
-        assert (
-            f"Row {turn.row} ({turn.side} side): work to {turn.stitches} stitches past marker {turn.marker}, turn."
-            in told
-        )
+def turns_of(told: list[Told]) -> list[tuple[int, str, int, int]]:
+    return [(v["row"], v["side"], v["stitches"], v["marker"]) for id, v in told if id == "neck.turn"]
 
 
-def test_a_size_without_a_row_shows_a_dash_there():
+def listed(raised: BackRaise) -> list[tuple[int, str, int, int]]:
+    return [(turn.row, turn.side, turn.stitches, turn.marker) for turn in raised.turns]
+
+
+@pytest.mark.parametrize(("way", "begin", "last"), [("joined", "start", "joined"), ("flat", "right", "flat")])
+def test_every_turn_is_told_in_the_sentences_between_where_the_rows_begin_and_end(way, begin, last):
+    raised = made(NeckStitches(34, 34, 12, 2), 3, way)
+    told = told_alone(raised.instructions())
+    assert told[0] == ("neck.short_rows", {"rows": 6, "begin": begin})
+    assert ids(told) == ["neck.short_rows", "neck.short_row_method", *["neck.turn"] * 6, "neck.last_row", "neck.raised"]
+    assert turns_of(told) == listed(raised)
+    assert told[-2:] == [("neck.last_row", {"kind": last}), ("neck.raised", {"length": Fraction(60, 31)})]
+
+
+@in_a_hundred_cases(60)
+@given(st.lists(st.tuples(necks, st.integers(0, 8)), min_size=1, max_size=4), st.sampled_from(["joined", "flat"]))
+def test_the_rows_of_all_sizes_as_told_are_each_its_own_whatever_markers_they_turn_past(sizes, way):
+    raises = [raised if isinstance(raised := made(*size, way), BackRaise) else None for size in sizes]
+    assume(any(raised and raised.rows for raised in raises))
+    labels = [str(place) for place in range(len(sizes))]
+    told = told_each(run_instructions(raises, labels), labels)
+    for raised, own in zip(raises, told.values(), strict=True):
+        assert turns_of(own) == (listed(raised) if raised else [])
+        if raised and raised.rows:
+            assert only(own, "neck.short_rows")["rows"] == raised.rows
+            assert only(own, "neck.raised")["length"] == GAUGE.height_cm(raised.rows)
+
+
+def test_a_size_without_a_row_has_nothing_there():
     sizes = [made(NeckStitches(34, 34, 12, 2), pairs, "joined") for pairs in (1, 2)]
-    sentences = run_instructions(sizes)
-    assert any(DASH in sentence and sentence.startswith("Row 3") for sentence in sentences)
-    assert "A dash means that your size has no such row: go on to the last row." in sentences
+    third = [sentence for sentence in run_instructions(sizes, ["S", "M"]) if sentence.values.get("row") == 3]
+    assert [each.values["stitches"][0] for each in third] == [None]
 
 
-def test_turns_past_unlike_markers_are_told_as_two_runs_that_go_together():
+def test_turns_past_unlike_markers_are_told_marker_by_marker_for_the_sizes_that_turn_there():
     sizes = [made(neck, 3, "joined") for neck in (NeckStitches(34, 34, 4, 1), NeckStitches(34, 34, 20, 1))]
     third = [raised.turns[2] for raised in sizes]
     assert [turn.marker for turn in third] == [2, 1]
-    told = next(sentence for sentence in run_instructions(sizes) if sentence.startswith("Row 3"))
-    assert f"work to {third[0].stitches} ({third[1].stitches}) stitches past marker 2 (1), turn." in told
+    told = [each for each in run_instructions([*sizes, None], ["S", "M", "L"]) if each.values.get("row") == 3]
+    assert [(each.values["marker"], each.labels, each.places) for each in told] == [
+        (2, ("S",), (0,)),
+        (1, ("M",), (1,)),
+    ]
+    assert [each.values["stitches"] for each in told] == [
+        (third[0].stitches, None, None),
+        (None, third[1].stitches, None),
+    ]
+
+
+def test_turns_past_one_marker_are_for_all_sizes():
+    sizes = [made(NeckStitches(34, 34, 12, 2), 1, "joined"), made(NeckStitches(36, 34, 12, 2), 1, "joined")]
+    assert {each.labels for each in run_instructions(sizes, ["S", "M"])} == {None}
+
+
+def test_sizes_whose_rows_begin_and_end_otherwise_are_named():
+    neck = NeckStitches(34, 34, 12, 2).sections
+    drops = [None, RowsOfDrop(8, 5), RowsOfDrop(7, 5)]
+    sizes = [raise_back(neck, 2, 2, GAUGE, way="flat", drop=drop) for drop in drops]
+    sentences = run_instructions(sizes, ["S", "M", "L"])
+    begun = {each.values["begin"]: each.labels for each in sentences if each.id == "neck.short_rows"}
+    assert begun == {"right": ("S", "M"), "wrong": ("L",)}
+    ended = {each.values["kind"]: each.labels for each in sentences if each.id == "neck.last_row"}
+    assert ended == {"flat": ("S",), "right": ("M",), "wrong": ("L",)}
+    for raised, own in zip(sizes, told_each(sentences, ["S", "M", "L"]).values(), strict=True):
+        assert turns_of(own) == listed(raised)
+
+
+def test_a_size_without_short_rows_is_not_told_of_a_last_one():
+    neck = NeckStitches(34, 34, 12, 2)
+    sentences = run_instructions([made(neck, 0, "joined"), made(neck, 2, "joined"), None], ["S", "M", "L"])
+    (last,) = [each for each in sentences if each.id == "neck.last_row"]
+    assert last.labels == ("M",)
 
 
 def test_no_short_rows_need_no_sentence():

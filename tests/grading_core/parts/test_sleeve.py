@@ -3,6 +3,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
+import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -10,10 +11,10 @@ from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib
 from grading_core.parts.sleeve import Sleeve, run_instructions, shape_sleeve
+from grading_core.parts.underarm import Underarm
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
-from tests.oracles.edge_knitter import adjust
-from tests.oracles.knitter import read
+from tests.oracles.told import ids, only, told_alone, told_each, work_edge, work_shaping
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
@@ -81,18 +82,32 @@ def test_decreases_keep_clear_of_the_plain_rounds_and_use_two_neighbouring_inter
 def test_the_sentences_knitted_as_told_end_with_the_cuff(plan):
     sleeve = planned(**plan)
     assume(isinstance(sleeve, Sleeve))
-    on_needle, row = plan["stitches"], 0
-    for sentence in sleeve.instructions():
-        if not sentence.startswith("Round"):
+    told = told_alone(sleeve.instructions())
+    worked, last, on_needles = work_shaping(told, "sleeve", plan["stitches"])
+    assert worked == [(number, -2) for number in sleeve.decrease_rounds]
+    assert (last, on_needles) == (sleeve.rounds, sleeve.cuff.before)
+    assert only(told, "sleeve.rounds") == {"rounds": sleeve.rounds, "length": GAUGE.height_cm(sleeve.rounds)}
+    assert work_edge(told, on_needles)[:2] == (sleeve.cuff.stitches, sleeve.cuff.rounds)
+    # a cuff of 5 cm has 16 rounds of 3.2
+    assert only(told, "sleeve.length")["length"] == GAUGE.height_cm(sleeve.rounds) + RIB_GAUGE.height_cm(16)
+
+
+@in_a_hundred_cases(70)
+@given(st.lists(plans, min_size=2, max_size=4), st.sampled_from([1, 2, 4]))
+def test_the_sentences_of_all_sizes_knitted_as_told_are_each_its_own_sleeve(plan, multiple):
+    sleeves = [planned(**{**each, "multiple": multiple}) for each in plan]
+    possible = [sleeve if isinstance(sleeve, Sleeve) else None for sleeve in sleeves]
+    assume(any(possible))
+    labels = [str(place) for place in range(len(plan))]
+    told = told_each(run_instructions(possible, labels), labels)
+    for sleeve, each, own in zip(possible, plan, told.values(), strict=True):
+        if sleeve is None:
+            assert all(not sentence.values or sentence.id == "sleeve.decreases" for sentence in own)
             continue
-        said = read(sentence)
-        assert said.first == row + 1
-        row = said.last
-        for _, what in said.worked:
-            assert what == "decrease 1 stitch on either side of the marker (2 fewer)"
-            on_needle -= 2
-        assert said.stitches == on_needle
-    assert (row, on_needle) == (sleeve.rounds, sleeve.cuff.before)
+        worked, last, on_needles = work_shaping(own, "sleeve", each["stitches"])
+        assert worked == [(number, -2) for number in sleeve.decrease_rounds]
+        assert (last, on_needles) == (sleeve.rounds, sleeve.cuff.before)
+        assert work_edge(own, on_needles)[:2] == (sleeve.cuff.stitches, sleeve.cuff.rounds)
 
 
 @in_a_hundred_cases(50)
@@ -122,8 +137,7 @@ def test_one_round_less_than_the_named_rounds_is_still_impossible(plan):
 def test_an_odd_difference_leaves_one_stitch_to_the_adjusting_round_and_it_is_told():
     sleeve = planned(67, Fraction(45), Fraction(20))
     assert (sleeve.cuff.before, sleeve.cuff.stitches) == (49, 48)
-    (told,) = [sentence for sentence in sleeve.instructions() if sentence.startswith("Work 1 round plain")]
-    assert adjust(told) == (49, 48)
+    assert only(told_alone(sleeve.instructions()), "rib.decrease") == {"many": 1, "stitches": 48}
 
 
 def test_the_cuff_is_counted_at_the_gauge_of_the_rib_and_the_difference_is_reported():
@@ -157,16 +171,50 @@ def test_a_chart_that_runs_on_makes_the_sleeve_as_long_as_it_needs_and_says_so()
 
 
 def test_the_sleeves_of_all_sizes_are_told_with_intervals_and_times_as_size_runs():
-    told = run_instructions([planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))])
-    assert told[1] == (
-        "Decrease 1 stitch on either side of the marker (2 fewer) every 13th (9th) round 2 (6) times, "
-        "then every 14th (10th) round 7 times."
+    told = run_instructions(
+        [planned(67, Fraction(45), Fraction(20)), planned(79, Fraction(45), Fraction(22))], ["S", "M"]
     )
-    assert told[2] == "There are 49 (53) stitches on the needle."
+    often, seldom = [sentence.values for sentence in told if sentence.id == "sleeve.decrease"]
+    # 124 rounds hold 9 decrease rounds as twice 13 and 7 times 14, and 13 as 6 times 9 and 7 times 10
+    assert (often["every"], often["times"]) == ((13, 9), (2, 6))
+    assert (seldom["every"], seldom["times"]) == ((14, 10), (7, 7))
+    assert seldom["stitches"] == (49, 53)
+    assert (often["change"], seldom["change"]) == (2, 2)
 
 
-def test_a_size_without_a_step_shows_0_times_and_is_told_to_leave_it_out():
-    told = run_instructions([planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))])
-    assert "(–) round" in told[1]  # noqa: RUF001
-    assert "(0) times" in told[1]
-    assert told[1].endswith("(leave out what is worked 0 times in your size).")
+def test_a_size_without_decreases_skips_them():
+    told = run_instructions(
+        [planned(68, Fraction(45), Fraction(20)), planned(48, Fraction(45), Fraction(20))], ["S", "M"]
+    )
+    read = told_each(told, ["S", "M"])
+    assert "sleeve.decrease" in ids(read["S"])
+    assert "sleeve.decrease" not in ids(read["M"])
+    assert only(read["M"], "sleeve.plain") == {"rounds": 124}
+
+
+def test_decreases_are_explained_only_where_there_are_any():
+    assert "sleeve.decreases" in ids(planned(68, Fraction(45), Fraction(20)).instructions())
+    assert "sleeve.decreases" not in ids(planned(48, Fraction(45), Fraction(20)).instructions())
+
+
+@pytest.mark.parametrize(
+    ("underarm", "place", "at"),
+    [
+        (Underarm(15, 3), {"before": 9, "seams": "all", "seam": 3}, "seam"),
+        (Underarm(16, 0), {"before": 8, "seams": "none", "seam": 0}, "marker"),
+    ],
+)
+def test_rounds_start_and_decreases_are_worked_in_the_middle_of_the_underarm(underarm, place, at):
+    told = told_alone(planned(68, Fraction(45), Fraction(20), underarm=underarm).instructions())
+    assert only(told, "sleeve.start") == place
+    assert only(told, "sleeve.decreases") == {"at": at}
+
+
+def test_the_end_of_the_sleeve_is_its_cuff_bound_off_and_a_second_one():
+    assert ids(planned(67, Fraction(45), Fraction(20)).instructions())[-5:] == [
+        "rib.decrease",
+        "rib.work",
+        "rib.bind_off",
+        "sleeve.length",
+        "sleeve.second",
+    ]

@@ -3,8 +3,7 @@ from __future__ import annotations
 import pytest
 
 from grading_core.chart.layout import WORKING_ORDER
-from grading_core.parts.underarm import Underarm, any_seams, seam_run, sides_words, start_words
-from grading_core.printing import DASH
+from grading_core.parts.underarm import Underarm, any_seams, seam_run, shaped_at, start_place
 
 
 @pytest.mark.parametrize(("stitches", "seam"), [(15, 3), (14, 0), (15, 1), (8, 4), (9, 9)])
@@ -21,16 +20,27 @@ def test_an_odd_underarm_without_a_seam_starts_behind_its_middle_stitch():
     assert Underarm(7, 0).before_start == 4
 
 
-def test_sizes_with_and_without_a_seam_are_told_apart():
+def test_sizes_with_and_without_a_seam_are_told_apart_and_a_size_that_is_not_told_has_nothing():
     sizes = [Underarm(15, 1), Underarm(16, 0), None]
-    assert start_words(sizes, "the underarm") == (
-        f"8 (8, {DASH}) stitches after the beginning of the underarm, behind its 1 (0, {DASH}) seam stitches"
-    )
-    assert sides_words(sizes, "the seam", "the marker").endswith("of the seam, or of the marker where there are none")
+    assert start_place(sizes) == {"before": (8, 8, None), "seams": "all", "seam": (1, 0, None)}
+    assert shaped_at(sizes) == "either"
     assert any_seams(sizes)
-    assert seam_run([Underarm(15, 3)]) == "3 seam stitches"
+    assert seam_run(sizes) == (1, 0, None)
 
 
-def test_where_the_underarm_is_not_known_its_middle_is_said():
-    assert start_words([None], "the underarm") == "in the middle of the underarm"
-    assert sides_words([], "the seam", "the marker") == "on either side of the marker"
+@pytest.mark.parametrize(
+    ("underarms", "at"),
+    [
+        ([Underarm(15, 1), None, Underarm(17, 3)], "seam"),
+        ([Underarm(16, 0), None], "marker"),
+        ([None, Underarm(16, 0), Underarm(15, 1)], "either"),
+        ([], "marker"),
+    ],
+)
+def test_shaping_is_worked_around_the_seam_stitches_or_a_marker(underarms, at):
+    assert shaped_at(underarms) == at
+
+
+def test_sizes_without_a_seam_are_told_none():
+    assert start_place([Underarm(16, 0), Underarm(7, 0)]) == {"before": (8, 4), "seams": "none", "seam": (0, 0)}
+    assert not any_seams([Underarm(16, 0), None])

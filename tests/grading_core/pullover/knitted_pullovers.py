@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from fractions import Fraction
 
@@ -27,7 +26,7 @@ from grading_core.pullover.request import (
 from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import EvenSteps
-from tests.oracles.knitter import increases_said, read
+from tests.oracles.told import DropTold, Told, told_each, work_yoke
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 
@@ -108,28 +107,28 @@ def sizes_of(made: Pullover) -> list[KnittedSize]:
     return sizes
 
 
-RUN = r"(\d+(?: \(\d+(?:, \d+)*\))?)"
+PATTERN = ("neck", "yoke", "split", "body", "sleeve", "band", "finishing")
+"""The parts that a garment is knitted from."""
 
 
-def said(made: Pullover, part: str, pattern: str) -> list[list[int]]:
-    """For each size the numbers that a part's sentences tell where the pattern has RUN."""
-    (sentences,) = [" ".join(each.sentences) for each in made.instructions if each.part == part]
-    found = re.search(pattern.replace("RUN", RUN), sentences)
-    assert found, sentences
-    columns = [[int(number) for number in re.findall(r"\d+", run)] for run in found.groups()]
-    # a number that all sizes share is said once
-    columns = [column * len(made.sizes) if len(column) == 1 else column for column in columns]
-    return [list(numbers) for numbers in zip(*columns, strict=True)]
+def told_sizes(made: Pullover) -> list[tuple[KnittedSize, dict[str, list[Told]]]]:
+    """The sizes that can be knitted, each with what it reads in each part of the pattern."""
+    parts = {each.part: told_each(each.sentences, made.labels) for each in made.instructions if each.part in PATTERN}
+    assert {*parts} == {*PATTERN}
+    return [
+        (size.outcome, {part: read[size.label] for part, read in parts.items()})
+        for size in made.sizes
+        if isinstance(size.outcome, KnittedSize)
+    ]
 
 
-def knit_yoke(size: KnittedSize) -> list[str]:
-    """The needle after the yoke as written: a letter for each stitch, from the start of the round."""
+def knit_yoke(size: KnittedSize, neck: list[Told], yoke: list[Told]) -> list[str]:
+    """The needles after a yoke as it is told: a letter for each stitch, from the start of the round."""
+    line_stitches = size.counts.line_stitches
+    worked, last = work_yoke(yoke, size.counts.neck, line_stitches, DropTold.of(neck))
+    assert last == size.counts.rounds
     back, front, sleeve = size.counts.neck.back, size.counts.neck.front, size.counts.neck.sleeve
-    for sentence in size.yoke.instructions():
-        told = read(sentence)
-        for _, what in told.worked:
-            to_back, to_front, to_sleeve = increases_said(what)
-            back, front, sleeve = back + 2 * to_back, front + 2 * to_front, sleeve + 2 * to_sleeve
-        assert told.stitches == back + front + 2 * sleeve + 4 * size.counts.line_stitches
-    line = "l" * size.counts.line_stitches
+    for _, to_back, to_front, to_sleeve in worked:
+        back, front, sleeve = back + 2 * to_back, front + 2 * to_front, sleeve + 2 * to_sleeve
+    line = "l" * line_stitches
     return [*("b" * back), *line, *("s" * sleeve), *line, *("f" * front), *line, *("t" * sleeve), *line]

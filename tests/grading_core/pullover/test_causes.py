@@ -8,7 +8,7 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge
-from grading_core.pullover.causes import MOST_SIZES, Inquiry, relaxations, rule_words
+from grading_core.pullover.causes import MOST_SIZES, Inquiry, relaxations, rule_name
 from grading_core.pullover.garment import knit_garment
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.making import Making
@@ -59,7 +59,7 @@ def test_what_nobody_asked_for_is_not_given_up():
 
 
 def test_a_multiple_is_only_blamed_where_there_is_one():
-    assert "multiple" not in rule_words(CountRule(1, 0, "down"), "the body")
+    assert rule_name(CountRule(1, 0, "down"), "body").values == {"rounding": "down", "of": "body"}
 
 
 @pytest.mark.parametrize("number", [9, 40])
@@ -85,7 +85,8 @@ def test_no_answer_solves_more_sizes_again_than_are_allowed(number, monkeypatch)
     remarks = [*garment_remarks(garment.making, garment.solved.by_label, knitted)]
     assert sum(remark.code == "far_from_wanted" for remark in remarks) > number
     assert 0 < sum(solved) <= MOST_SIZES
-    assert any("fewer sizes at a time" in remark.message for remark in remarks) == (number == 40)
+    reasons = [remark.message.values.get("because") for remark in remarks]
+    assert any(each is not None and each.id == "cause.not_sought" for each in reasons) == (number == 40)
     # each rule once for all sizes: none of the sets of sizes is solved over and over for each of them
     assert len([size for size in solved if size == number]) <= MOST_SIZES // number
 

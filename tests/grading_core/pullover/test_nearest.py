@@ -97,7 +97,8 @@ def test_a_yoke_that_leaves_no_body_in_one_size_lets_the_others_be_made():
     found = impossible(DEEP)
     assert "XS" in found
     assert "5X" not in found
-    assert "leaves no body length" in found["XS"].reason
+    reason = found["XS"].reason
+    assert (reason.id, reason.values["measure"]) == ("reason.nothing_left", "body_length")
 
 
 def test_changes_that_do_so_only_together_are_the_fewest():

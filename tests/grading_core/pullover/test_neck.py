@@ -46,6 +46,16 @@ def test_both_ways_are_worked_in_one_neck_the_short_rows_flat_over_what_is_cast_
     assert neck.raised.front_stitches == 4
 
 
+def test_a_neck_of_which_nothing_is_worked_flat_is_joined_at_once():
+    assert shape(way="flat").cast_on.way == "flat"
+    assert shape(way="flat", raise_height=Fraction(0)).cast_on.way == "joined"
+    # a third of a centimetre is one row of 3, and half a pair is rounded up: less is none
+    assert shape(way="flat", raise_height=Fraction(1, 4)).cast_on.way == "joined"
+    # a front of two stitches can't be parted
+    tiny = replace(COUNTS, neck=Sections(34, 2, 12))
+    assert shape(tiny, way="flat", lower_front="front_drop").cast_on.way == "joined"
+
+
 def test_a_height_that_is_not_asked_is_lowered_to_what_fits():
     # one stitch of sleeve, two of line, and an eighth of 34: 7 turns
     narrow = replace(COUNTS, neck=Sections(34, 34, 1))
@@ -65,8 +75,8 @@ def test_a_neck_wider_than_half_the_cross_back_deserves_a_word():
     assert shoulder_remarks(Wearer("S", {}, child=True, young=True), Fraction(44)) == ()
     (remark,) = shoulder_remarks(Wearer("S", {"cross_back": Fraction(27)}, child=True, young=True), Fraction(44))
     assert (remark.code, remark.size) == ("neck_wider_than_shoulders", "S")
-    assert "44.0 cm is 14.0 cm wide" in remark.message
-    assert "13.5 cm" in remark.message
+    assert (remark.message.values["neck"], remark.message.values["held"]) == (44, Fraction(27, 2))
+    assert round(remark.message.values["width"], 1) == 14
 
 
 def test_the_increases_fall_on_right_side_rows_of_the_drop():

@@ -29,6 +29,7 @@ from grading_core.pullover.request import (
     SleeveWishes,
     YokeWishes,
 )
+from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import CountRule
 from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, yoke
@@ -45,10 +46,19 @@ def sized(stitches: int, rounds: int) -> Gauges:
 
 
 def far(request_):
-    """What is said to be far, with its place, by the measurement in words."""
+    """What is said to be far, with its place, by the measurement."""
     found = [remark for remark in grade_pullover(request_).remarks if remark.code == "far_from_wanted"]
     assert all(remark.size for remark in found)
-    return {remark.message.split(" comes to ")[0].removeprefix("The "): remark for remark in found}
+    return {measured(remark): remark for remark in found}
+
+
+def measured(remark):
+    return remark.message.values["measure"]
+
+
+def causes(remark):
+    """By id, the causes that are named."""
+    return {cause.id: cause.values for cause in remark.message.values["because"].values["causes"]}
 
 
 def body_rule(multiple: int) -> BodyWishes:
@@ -65,7 +75,7 @@ CASES = {
         replace(M, neck=NeckWishes(count_rule=CountRule(4))),
     ),
     # 33.5 cm are 74 stitches; 80 is the nearest multiple of 40, 2.8 cm too wide
-    "upper arm": (
+    "upper_arm": (
         replace(M, sleeve=SleeveWishes(count_rule=CountRule(40))),
         ("sleeve", "count_rule"),
         replace(M, sleeve=SleeveWishes(count_rule=CountRule(2))),
@@ -86,25 +96,25 @@ CASES = {
         replace(M, band=BandWishes(count_rule=CountRule(4))),
     ),
     # the hem alone is 5.08 cm high
-    "body length": (
+    "body_length": (
         replace(M, body=BodyWishes(length=Fraction(3))),
         ("body", "hem", "height"),
         replace(M, body=BodyWishes(length=Fraction(3), hem=EdgeWishes(height=Fraction(2)))),
     ),
     # a wide cuff leaves no decreases, and its rib alone is 22 cm high
-    "sleeve length": (
+    "sleeve_length": (
         replace(M, ease=WIDE, sleeve=SleeveWishes(length=Fraction(20), cuff=EdgeWishes(Fraction(22)))),
         ("sleeve", "cuff", "height"),
         replace(M, ease=WIDE, sleeve=SleeveWishes(length=Fraction(20), cuff=EdgeWishes(Fraction(5)))),
     ),
     # 24 increases of a sleeve in every second round are 48 rounds, 15.5 cm
-    "yoke depth": (
+    "depth": (
         replace(PLAIN, labels=("XL",), yoke=YokeWishes(depth=Fraction(14))),
         ("yoke", "step"),
         replace(PLAIN, labels=("XL",), yoke=replace(yoke(step=1), depth=Fraction(14))),
     ),
     # the same in every round: 28 increases of a sleeve that is 16 cm wider than the arm
-    "yoke depth for an ease": (
+    "depth for an ease": (
         replace(M, ease={"upper_arm": Fraction(16)}, yoke=replace(yoke(step=1), depth=Fraction(8))),
         ("ease", "upper_arm"),
         replace(M, yoke=replace(yoke(step=1), depth=Fraction(8))),
@@ -126,23 +136,21 @@ def test_both_numbers_are_told_and_they_are_those_of_the_answer():
     made = grade_pullover(CASES["bust"][0])
     (remark,) = [each for each in made.remarks if each.code == "far_from_wanted"]
     # 240 stitches at 22 to 10 cm, and 93.98 cm of the published body with a tenth of ease
-    assert "109.1 cm where 103.4 cm" in remark.message
-    assert "smaller multiple" in remark.message
+    told = remark.message.values
+    assert (told["finished"], told["wanted"]) == (Fraction(2400, 22), Fraction("93.98") * Fraction(11, 10))
+    assert causes(remark) == {"cause.multiple": {"multiple": 40, "rounding": "nearest", "of": "body"}}
 
 
 def test_the_body_is_within_a_centimetre_or_is_said_to_be_far():
     # by the answer's own numbers, for every size and measurement
     request_ = replace(PLAIN, body=body_rule(12), yoke=YokeWishes(depth=Fraction(19)))
     made = grade_pullover(request_)
-    remarks = {
-        (each.size, each.message.split(" comes to ")[0]) for each in made.remarks if each.code == "far_from_wanted"
-    }
+    remarks = {(each.size, measured(each)) for each in made.remarks if each.code == "far_from_wanted"}
     for size in made.sizes:
         knitted = size.outcome
-        for name, words in (("bust", "The bust"), ("depth", "The yoke depth"), ("body_length", "The body length")):
-            measured = getattr(knitted, "measured", None)
-            if measured:
-                assert (abs(measured(name).difference_cm) > 1) == ((size.label, words) in remarks)
+        for name in ("bust", "depth", "body_length"):
+            if isinstance(knitted, KnittedSize):
+                assert (abs(knitted.measured(name).difference_cm) > 1) == ((size.label, name) in remarks)
 
 
 @pytest.mark.parametrize(
@@ -161,7 +169,7 @@ def test_a_parity_that_the_chart_asks_is_blamed_on_its_anchor(stitches, rounds, 
     )
     remark = far(request_)[measurement]
     assert remark.path == path
-    assert "multiple" not in remark.message
+    assert "cause.multiple" not in causes(remark)
     assert measurement not in far(replace(request_, chart=None))
 
 
@@ -183,9 +191,9 @@ def test_causes_of_which_each_alone_would_do_are_all_named():
     )
     remark = far(replace(wishes, yoke=YokeWishes(seam_stitches=0)))["bust"]
     assert remark.path is None
-    assert "chart's anchor at the back" in remark.message
-    assert "0 seam stitches" in remark.message
-    assert "without any one of them" in remark.message
+    assert causes(remark)["cause.anchor"] == {"section": "back", "parity": "even"}
+    assert causes(remark)["cause.seam_stitches"] == {"stitches": 0}
+    assert remark.message.values["because"].id == "cause.alone"
     assert "bust" not in far(wishes)
     assert "bust" not in far(replace(wishes, chart=None, yoke=YokeWishes(seam_stitches=0)))
 
@@ -195,9 +203,12 @@ def test_what_only_goes_together_is_said_to_go_together():
     request_ = replace(M, body=BodyWishes(count_rule=CountRule(40), hem=EdgeWishes(count_rule=CountRule(27))))
     assert "bust" in far(request_)
     hem = far(request_)["hem"]
-    assert "of the multiple of 40 of the body" in hem.message
-    assert "the multiple of 27 of the hem" in hem.message
-    assert hem.message.endswith(" together.")
+    because = hem.message.values["because"]
+    assert because.id == "cause.together"
+    assert {(cause.values["multiple"], cause.values["of"]) for cause in because.values["causes"]} == {
+        (40, "body"),
+        (27, "hem"),
+    }
     assert hem.path is None
     for wishes in (BodyWishes(count_rule=CountRule(40)), BodyWishes(hem=EdgeWishes(count_rule=CountRule(27)))):
         (size,) = grade_pullover(replace(request_, body=wishes)).sizes
@@ -207,19 +218,20 @@ def test_what_only_goes_together_is_said_to_go_together():
 
 def test_a_size_that_the_others_hold_is_blamed_on_them():
     request_ = replace(PLAIN, gauges=sized(8, 11), ease={"bust": Fraction(8), "upper_arm": Fraction(5)})
-    held = {(each.size, each.message) for each in grade_pullover(request_).remarks if "other sizes" in each.message}
+    remarks = [each for each in grade_pullover(request_).remarks if each.code == "far_from_wanted"]
+    held = [each for each in remarks if "causes" in each.message.values["because"].values]
+    held = [each for each in held if "cause.other_sizes" in causes(each)]
     assert held
-    for size, message in held:
-        assert "because of the other sizes" in message
-        measurement = message.split(" comes to ")[0].removeprefix("The ")
-        assert measurement not in far(replace(request_, labels=(size,)))
+    for remark in held:
+        assert [*causes(remark)] == ["cause.other_sizes"]
+        assert measured(remark) not in far(replace(request_, labels=(remark.size,)))
 
 
 def test_a_chart_that_makes_the_body_longer_is_its_cause():
     charted = replace(M, chart=ChartWishes(chart=LONG))
-    remark = far(charted)["body length"]
+    remark = far(charted)["body_length"]
     assert remark.path == ("chart",)
-    assert "body length" not in far(replace(charted, chart=ChartWishes(chart=replace(LONG, rows=LONG.rows[:4]))))
+    assert "body_length" not in far(replace(charted, chart=ChartWishes(chart=replace(LONG, rows=LONG.rows[:4]))))
 
 
 @pytest.mark.parametrize(
@@ -229,18 +241,17 @@ def test_a_chart_that_makes_the_body_longer_is_its_cause():
 def test_increases_that_are_kept_from_their_rounds_are_the_cause_of_a_deep_yoke(options, field):
     # two increases in a body round and one in a sleeve's: 27 rounds of M are needed, two rounds apart
     request_ = replace(M, yoke=yoke(**options))
-    remark = far(request_)["yoke depth"]
-    assert field.replace("_", " ").split(" ")[0] in remark.message
-    assert "yoke depth" not in far(M)
+    remark = far(request_)["depth"]
+    assert f"cause.{field}" in causes(remark)
+    assert "depth" not in far(M)
 
 
 def test_a_body_that_is_never_increased_doubly_is_the_cause_of_a_deep_yoke():
     options = replace(USUAL_INCREASES, double_body="never")
-    remark = far(replace(M, yoke=YokeWishes(depth=Fraction(18), options=options)))["yoke depth"]
+    remark = far(replace(M, yoke=YokeWishes(depth=Fraction(18), options=options)))["depth"]
     # of the two reasons either alone would do
-    assert "never increased doubly" in remark.message
-    assert "every second round" in remark.message
-    assert "yoke depth" not in far(replace(M, yoke=YokeWishes(depth=Fraction(18))))
+    assert {*causes(remark)} == {"cause.double_body", "cause.step"}
+    assert "depth" not in far(replace(M, yoke=YokeWishes(depth=Fraction(18))))
 
 
 def test_shaping_by_four_stitches_is_the_cause_of_a_level():
@@ -251,15 +262,16 @@ def test_shaping_by_four_stitches_is_the_cause_of_a_level():
     found = [each["waist"] for each in said if "waist" in each]
     assert found
     assert len(found) < 4
-    assert all(each.path == ("body", "levels", 0) and "4 stitches at a time" in each.message for each in found)
+    assert all(each.path == ("body", "levels", 0) for each in found)
+    assert {each.message.values["because"].values["stitches"] for each in found} == {4}
 
 
 def test_a_makers_yoke_that_changes_the_total_length_is_its_cause_and_says_what_restores_it():
     shallower = replace(M, changes=Changes(yoke=Adjustment(depth_change_cm=Fraction(-2))))
-    remark = far(shallower)["total length"]
+    remark = far(shallower)["total_length"]
     assert remark.path == ("changes", "yoke")
     (size,) = grade_pullover(M).sizes
-    restored = float(remark.message.split("A body length of ")[1].split(" cm")[0])
+    restored = remark.message.values["body"]
     assert restored == pytest.approx(float(size.outcome.finished.body_length) + 2, abs=0.5)
     with_body = Changes(yoke=Adjustment(depth_change_cm=Fraction(-2)), body_length=Fraction(restored))
     assert far(replace(M, changes=with_body)) == {}
@@ -274,5 +286,5 @@ def test_a_makers_band_is_blamed_where_the_maker_asks_for_it():
 
 def test_the_warnings_are_those_of_the_changed_garment():
     design = replace(M, body=BodyWishes(length=Fraction(3)))
-    assert "body length" in far(design)
-    assert "body length" not in far(replace(design, changes=Changes(body_length=Fraction(40))))
+    assert "body_length" in far(design)
+    assert "body_length" not in far(replace(design, changes=Changes(body_length=Fraction(40))))

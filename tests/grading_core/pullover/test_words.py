@@ -1,8 +1,7 @@
-"""Instructions, knitted as they are written and counted."""
+"""Instructions, knitted as they are told and counted."""
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from fractions import Fraction
 
@@ -10,63 +9,126 @@ import pytest
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
-from grading_core.printing import DASH, Printing, printed_as
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, YokeWishes
+from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, Shares, YokeWishes
 from grading_core.yoke.request import Options
-from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, REQUESTS, knit_yoke, said, sizes_of
+from tests.grading_core.pullover.knitted_pullovers import (
+    DIAMOND,
+    PATTERN,
+    PLAIN,
+    REQUESTS,
+    knit_yoke,
+    sizes_of,
+    told_sizes,
+)
+from tests.oracles.told import RUNS, DropTold, ids, only, told_alone, work_edge, work_shaping
 
 
-def test_the_yoke_as_written_leads_to_the_stitches_that_the_split_begins_with(made):
-    before = said(made, "split", "There are RUN stitches on the needle")
-    for size, (total,) in zip(sizes_of(made), before, strict=True):
-        assert len(knit_yoke(size)) == total == size.counts.yoke_total
+def test_the_yoke_as_told_leads_to_the_stitches_that_the_split_begins_with(made):
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
+        assert len(needle) == only(told["split"], "split.begin")["stitches"] == size.counts.yoke_total
 
 
-def test_the_split_as_written_makes_the_body_and_the_sleeves(made):
-    pattern = (
-        r"Work to marker 1(?: and (?:\d+) stitch(?:es)? past it)?, put the next RUN stitch\w* on hold .*? "
-        r"cast on RUN stitch\w* .*? work RUN stitch\w* for the front, put as many as before on hold .*? "
-        r"cast on as many for its underarm, .*? The body has RUN stitch\w*\. .*? at its underarm: RUN stitch"
-    )
-    for size, (held, under, front, body, arm) in zip(sizes_of(made), said(made, "split", pattern), strict=True):
-        other, under_too = held, under
-        needle = knit_yoke(size)
-        start = needle.index("s") - size.counts.line_to_sleeve
-        first, needle_after = needle[start : start + held], needle[start + held :]
-        middle, second, end = (needle_after[:front], needle_after[front : front + other], needle_after[front + other :])
-        assert first.count("s") == second.count("t") == size.counts.split.sleeve
-        assert set(middle) <= {"l", "f"}
-        assert middle.count("f") == size.counts.split.front
-        assert set(end) <= {"l"}
-        assert start + under + len(middle) + under_too + len(end) == body == size.counts.body
-        assert held + under == other + under_too == arm == size.counts.sleeve
+def test_the_yoke_of_each_size_alone_is_knitted_to_the_same_stitches(made):
+    for size, told in told_sizes(made):
+        alone = knit_yoke(size, told_alone(size.neck.instructions()), told_alone(size.yoke.instructions()))
+        assert alone == knit_yoke(size, told["neck"], told["yoke"])
+
+
+def test_the_split_as_told_makes_the_body_and_the_sleeves(made):
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
+        split, arm = told["split"], only(told["sleeve"], "sleeve.return")
+        first, second = only(split, "split.first_sleeve"), only(split, "split.second_sleeve")
+        # marker 1 stands after the back
+        back, rest = cut(needle, size.yoke.yoke.split.back + first["past"])
+        first_sleeve, rest = cut(rest, first["held"])
+        front, rest = cut(rest, only(split, "split.front")["stitches"])
+        second_sleeve, end = cut(rest, second["held"])
+        body = [*back, *"u" * first["underarm"], *front, *"u" * second["underarm"], *end]
+        assert first_sleeve.count("s") == second_sleeve.count("t") == size.counts.split.sleeve
+        assert front.count("f") == size.counts.split.front
+        assert {*front} <= {"l", "f"}
+        assert {*end} <= {"l"}
+        assert len(body) == only(split, "split.body")["stitches"] == size.counts.body == size.body.stitches
+        assert len(first_sleeve) == len(second_sleeve) == arm["held"]
+        assert first["underarm"] == second["underarm"] == arm["underarm"]
+        assert arm["held"] + arm["underarm"] == arm["stitches"] == size.counts.sleeve == size.sleeve.stitches
+
+
+def cut(needle, stitches):
+    return needle[:stitches], needle[stitches:]
 
 
 def test_the_line_stitches_past_marker_1_are_those_of_the_body(made):
-    for part in made.instructions:
-        if part.part == "split":
-            told = re.search(r"and (\d+) stitch(?:es)? past it", part.sentences[1])
-            assert (int(told[1]) if told else 0) == sizes_of(made)[0].counts.line_to_body
+    for size, told in told_sizes(made):
+        assert only(told["split"], "split.first_sleeve")["past"] == size.counts.line_to_body
 
 
-def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needle():
+def test_body_sleeves_and_ribs_worked_as_told_are_those_of_each_size(made):
+    for size, told in told_sizes(made):
+        body, sleeve, band = told["body"], told["sleeve"], told["band"]
+        shaping, rounds, stitches = work_shaping(body, "body", size.counts.body)
+        assert (shaping, rounds) == ([*size.body.shaping], size.body.rounds)
+        assert work_edge(body, stitches)[:2] == (size.body.hem.stitches, size.body.hem.rounds)
+        decreases, rounds, stitches = work_shaping(sleeve, "sleeve", size.counts.sleeve)
+        assert (decreases, rounds) == ([(number, -2) for number in size.sleeve.decrease_rounds], size.sleeve.rounds)
+        assert work_edge(sleeve, stitches)[:2] == (size.sleeve.cuff.stitches, size.sleeve.cuff.rounds)
+        (picked_up,) = [values["stitches"] for id, values in band if id.startswith("band.pick_up")]
+        assert work_edge(band, picked_up)[:2] == (size.band.edge.stitches, size.band.edge.rounds)
+
+
+def test_the_measurements_told_are_those_of_the_finished_garment(made):
+    for size, told in told_sizes(made):
+        measured = {
+            "neck.edge": size.neck.edge_cm,
+            "yoke.depth": size.finished.depth,
+            "body.length": size.finished.body_length,
+            "sleeve.length": size.finished.sleeve_length,
+            "band.height": size.band.height_cm,
+            "finishing.block": size.finished.bust,
+        }
+        for id, length_cm in measured.items():
+            assert only(told[id.partition(".")[0]], id)["length"] == length_cm
+
+
+def test_the_stitches_cast_on_are_those_of_the_sections_that_are_told(made):
+    for size, told in told_sizes(made):
+        neck = told["neck"]
+        begun = only(neck, f"neck.cast_on_{size.neck.cast_on.way}")["stitches"]
+        drop = DropTold.of(neck)
+        assert begun + (drop.to_come(0) if drop else 0) == size.counts.cast_on
+        sections = [values for id, values in neck if id == "neck.sections"]
+        assert bool(sections) is (drop is None)
+        for each in sections:
+            in_all = each["back"] + each["front"] + 2 * each["sleeve"] + 4 * each["line"]
+            assert in_all == each["stitches"] == size.counts.cast_on
+
+
+def test_a_wider_front_is_told_at_the_split_and_counted_on_the_needles():
     made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
-    told = said(made, "split", "From underarm to underarm the front has RUN stitches more than the back")
-    assert told[0] == [0]
-    for size, (more,) in zip(sizes_of(made), told, strict=True):
-        needle = knit_yoke(size)
-        assert needle.count("f") - needle.count("b") == more
-    assert "From underarm" not in " ".join(grade_pullover(PLAIN).instructions[2].sentences)
+    extras = []
+    for size, told in told_sizes(made):
+        needle = knit_yoke(size, told["neck"], told["yoke"])
+        more = needle.count("f") - needle.count("b")
+        extra = [values for id, values in told["split"] if id == "split.front_extra"]
+        assert extra == ([{"stitches": more}] if more else [])
+        extras.append(more)
+    assert extras[0] == 0 < extras[-1]
+    assert not any("split.front_extra" in ids(told["split"]) for _, told in told_sizes(grade_pullover(PLAIN)))
 
 
-def test_the_darts_are_told_with_the_body_with_a_dash_for_a_size_without_any():
+def test_the_darts_are_told_with_the_body_and_skipped_by_a_size_without_any():
     made = grade_pullover(REQUESTS["a wider front with darts, and a waist"])
-    (body,) = [part.sentences for part in made.instructions if part.part == "body"]
-    assert body[0].startswith("Place a side marker ")
-    assert body[1].startswith(f"In round {DASH} (9, ")
-    rows = [size.body.bust_darts.rows if size.body.bust_darts else DASH for size in sizes_of(made)]
-    assert f"with {rows[0]} ({', '.join(map(str, rows[1:]))}) short rows" in body[1]
+    rows = []
+    for size, told in told_sizes(made):
+        assert told["body"][0].id == "body.side_markers"
+        darts = [values for id, values in told["body"] if id == "body.darts"]
+        expected = size.body.bust_darts and {"round": size.body.bust_darts.round, "rows": size.body.bust_darts.rows}
+        assert darts == ([expected] if expected else [])
+        rows += [values["rows"] for values in darts]
+    assert 0 < len(rows) < len(made.sizes)
 
 
 def chart_values(made, id):
@@ -93,7 +155,7 @@ def test_the_columns_as_told_run_straight_from_the_yoke_over_the_underarm(sectio
         assert (begun["column"][place] - later - lower["column"][place] - between) % DIAMOND.width == 0
 
 
-def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
+def test_an_impossible_size_has_its_place_in_every_run_and_nothing_in_it():
     # the largest sizes have too few rounds for single increases
     request = replace(
         REQUESTS["a chart that runs on"], labels=("S", "M", "5X"), yoke=YokeWishes(options=Options(double_body="never"))
@@ -101,63 +163,120 @@ def test_an_impossible_size_keeps_its_place_in_every_run_with_a_dash():
     made = grade_pullover(request)
     possible = [not isinstance(size.outcome, Impossible) for size in made.sizes]
     assert possible == [True, True, False]
-    told = {part.part: part.sentences for part in made.instructions}
-    assert told["neck"][0] == "Sizes: S (M, 5X)."
-    runs = [
-        run
-        for part in told.values()
-        for sentence in part
-        for run in re.findall(r"[\w\u2013]+ \(([^()a-z]+)\)", sentence)
-    ]
-    assert len(runs) > 30
-    for run in runs:
-        others = run.split(", ")
-        assert len(others) == 2, run
-        assert (others[1] == DASH) == (run != "M, 5X"), run
-
-
-def test_missing_numbers_and_decimals_are_told_as_they_are_printed():
-    request = replace(PLAIN, labels=("S", "5X"), yoke=YokeWishes(options=Options(double_body="never")))
-    gauge = Gauge.over(Fraction(45, 2), Fraction(31), Fraction(10))
-    with printed_as(Printing(missing="none", decimal_mark=",")):
-        made = grade_pullover(replace(request, gauges=Gauges(gauge)))
-    sentences = " ".join(sentence for part in made.instructions for sentence in part.sentences)
-    assert "22,5 stitches and 31 rounds to 10 cm = 4 in" in sentences
-    assert "22.5" not in sentences
-    assert "(none)" in sentences
-    assert DASH not in sentences
+    runs = 0
+    for part in PATTERN:
+        (sentences,) = [each.sentences for each in made.instructions if each.part == part]
+        for sentence in sentences:
+            for name, kind in sentence.saying.values.items():
+                run = sentence.values[name]
+                if kind.name in RUNS and type(run) is tuple:
+                    assert (len(run), run[2]) == (3, None), sentence
+                    runs += 1
+    assert runs > 50
 
 
 @pytest.mark.parametrize(
-    ("seam_stitches", "underarm", "place"),
+    ("seam_stitches", "underarm", "place", "at"),
     # half of the 12 stitches beside the seam, then the seam; without one, half of all
     [
-        (3, 15, "9 stitches after the beginning of the underarm, behind its 3 seam stitches"),
-        (None, 16, "8 stitches after the beginning of the underarm"),
+        (3, 15, {"before": 9, "seams": "all", "seam": 3}, "seam"),
+        (None, 16, {"before": 8, "seams": "none", "seam": 0}, "marker"),
     ],
 )
-def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stitches, underarm, place):
+def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stitches, underarm, place, at):
     waist = BodyWishes(levels=(LevelWish("waist", Fraction(18)),))
     request = replace(PLAIN, labels=("M",), yoke=YokeWishes(seam_stitches=seam_stitches), body=waist)
-    pullover = grade_pullover(request)
-    (size,) = sizes_of(pullover)
+    made = grade_pullover(request)
+    ((size, told),) = told_sizes(made)
     assert size.counts.underarm == underarm
-    told = {each.part: " ".join(each.sentences) for each in pullover.instructions}
-    alone = {"body": " ".join(size.body.instructions()), "sleeve": " ".join(size.sleeve.instructions())}
-    of_each = place.replace("the underarm", "each underarm")
-    assert place.replace("the underarm", "the underarm cast on last") in told["split"]
-    for words in (told["body"], alone["body"]):
-        assert of_each in words
-        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
-    for words in (told["sleeve"], alone["sleeve"]):
-        assert place in words
-        assert ("side of the seam stitches" in words) == (seam_stitches is not None)
-    assert "middle" not in told["body"] + told["sleeve"]
-    assert ("seam" in told["split"]) == (seam_stitches is not None)
+    assert only(told["split"], "split.start_underarm") == place
+    for own in (told["body"], told_alone(size.body.instructions())):
+        assert only(own, "body.side_markers") == place
+        assert only(own, "body.decreases") == {"at": at}
+    for own in (told["sleeve"], told_alone(size.sleeve.instructions())):
+        assert only(own, "sleeve.start") == place
+        assert only(own, "sleeve.decreases") == {"at": at}
+    seams = [values for id, values in told["split"] if id == "split.seam"]
+    assert seams == ([{"seam": seam_stitches}] if seam_stitches else [])
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():
     made = grade_pullover(REQUESTS["no line, every round, from the centre back"])
-    assert "Work on to the start of the round at the centre back" in " ".join(made.instructions[2].sentences)
+    for _, told in told_sizes(made):
+        assert "split.start_back" in ids(told["split"])
+        assert "split.start_underarm" not in ids(told["split"])
     charted = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), neck=NeckWishes(start="centre_back"))
     assert "chart_starts_before_back" in {remark.code for remark in grade_pullover(charted).remarks}
+
+
+@pytest.mark.parametrize(("table", "young"), [("babies", True), ("women", False)])
+def test_the_caution_about_cords_ends_what_is_told_of_garments_for_young_children(table, young):
+    made = grade_pullover(replace(PLAIN, body_table=table))
+    assert ("finishing.no_cords" in ids(made.instructions[-1].sentences)) is young
+
+
+def test_children_of_whom_any_is_young_are_told_the_caution_too():
+    made = grade_pullover(replace(PLAIN, body_table="children"))
+    assert ids(made.instructions[-1].sentences) == [
+        "finishing.underarms",
+        "finishing.ends",
+        "finishing.block",
+        "finishing.no_cords",
+    ]
+    old = grade_pullover(replace(PLAIN, body_table="children", labels=(made.labels[-1],)))
+    assert "finishing.no_cords" not in ids(old.instructions[-1].sentences)
+
+
+def unlike_yokes():
+    """A pullover whose yokes are too unlike to be told together."""
+    spread = Options(spacing="even", step=1, double_body="if_needed", double_where="even")
+    return grade_pullover(replace(PLAIN, yoke=YokeWishes(options=spread)))
+
+
+def test_yokes_too_unlike_are_told_size_by_size_under_their_labels():
+    made = unlike_yokes()
+    (yoke,) = [part.sentences for part in made.instructions if part.part == "yoke"]
+    assert "sizes.apart" in ids(yoke)
+    assert [*dict.fromkeys(each.labels for each in yoke if each.labels)] == [(label,) for label in made.labels]
+    for size, told in told_sizes(made):
+        assert len(knit_yoke(size, told["neck"], told["yoke"])) == size.counts.yoke_total
+
+
+def test_parts_told_size_by_size_are_warned_of():
+    codes = {remark.code for remark in unlike_yokes().remarks}
+    assert "told_size_by_size" in codes
+    assert "told_size_by_size" not in {remark.code for remark in grade_pullover(PLAIN).remarks}
+
+
+COARSE = Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10)))
+
+
+def test_necks_begun_in_different_ways_are_told_size_by_size():
+    # the fronts of the smaller sizes are too narrow to be cast on in parts
+    narrow = NeckWishes(lower_front="front_drop", shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
+    made = grade_pullover(
+        replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow)
+    )
+    (neck,) = [part.sentences for part in made.instructions if part.part == "neck"]
+    assert "sizes.apart" in ids(neck)
+    assert {size.neck.drop is None for size in sizes_of(made)} == {True, False}
+    for size, told in told_sizes(made):
+        assert ("neck.sections" in ids(told["neck"])) is (size.neck.drop is None)
+        knit_yoke(size, told["neck"], told["yoke"])
+
+
+@pytest.mark.parametrize("lower_front", ["none", "short_rows", "front_drop", "both"])
+@pytest.mark.parametrize("way", ["flat", "joined"])
+def test_every_neck_is_joined_into_a_round_exactly_once(way, lower_front):
+    # of fronts as narrow as these some are cast on in parts and others are not
+    narrow = NeckWishes(way=way, lower_front=lower_front, shares=Shares(Fraction(40), Fraction(5), Fraction(15)))
+    made = grade_pullover(
+        replace(PLAIN, gauges=Gauges(Gauge.over(Fraction(10), Fraction(15), Fraction(10))), neck=narrow)
+    )
+    for size, told in told_sizes(made):
+        for neck in (told["neck"], told_alone(size.neck.instructions())):
+            joins = [id for id, _ in neck if id in ("neck.cast_on_joined", "neck.drop_join")]
+            joins += [id for id, values in neck if id == "neck.last_row" and values["kind"] == "flat"]
+            assert len(joins) == 1
+            # the rows before a drop don't join
+            assert ("neck.short_rows" in ids(neck)) is ("neck.last_row" in ids(neck))

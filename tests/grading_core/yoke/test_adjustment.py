@@ -170,8 +170,9 @@ def test_a_way_that_is_impossible_says_why_and_its_shallowest_depth() -> None:
     refused = way(adjusted, "double_body").schedule
     assert isinstance(refused, Impossible)
     # 19 sleeve increases in every second round take 38 rounds; 38 / 3.1 = 12.26 cm
-    assert "sleeve increases" in refused.reason
-    assert "38 rounds (12.26 cm), and 30 are asked" in refused.reason
+    told = refused.reason.values
+    assert (told["rounds"], told["depth"], told["asked"]) == (38, Fraction(380, 31), 30)
+    assert told["limit"].values == {"needed": 19, "limit": "sleeve"}
     assert way(adjusted, "double_body").shallowest.depth_cm == Fraction(380, 31)
 
 
@@ -327,7 +328,7 @@ def test_a_written_yoke_that_is_impossible_itself_refuses_every_way_and_says_why
     assert isinstance(adjusted.before.schedule, Impossible)
     assert all(isinstance(one.schedule, Impossible) for one in adjusted.options)
     assert adjusted.recommended is None
-    assert adjusted.before.schedule.reason in adjusted.why
+    assert adjusted.why.values == {"reason": adjusted.before.schedule.reason}
 
 
 # How much
@@ -368,14 +369,14 @@ def test_the_recommended_way_is_always_possible_and_there_is_one_wherever_a_way_
             assert not feasible
         else:
             assert adjusted.recommended in feasible
-        assert adjusted.why.endswith(".")
+        assert adjusted.why.id.startswith("why." if feasible else ("why.no_way", "reason."))
 
 
 def test_where_no_way_reaches_the_rounds_the_shallowest_yoke_possible_is_named() -> None:
     adjusted = to_rounds(from_counts(60, 24, 19), 10, Options())
     # 24 increase rounds, one in every round; doubling on every second round stops at 2 x 19 = 38 rounds
     assert adjusted.recommended is None
-    assert adjusted.why == "No way reaches 10 rounds; the shallowest yoke possible has 24."
+    assert (adjusted.why.id, adjusted.why.values) == ("why.no_way", {"rounds": 10, "shallowest": 24})
 
 
 def test_body_and_sleeve_increases_in_rounds_of_their_own_may_share_rounds_in_a_shallower_yoke() -> None:
@@ -383,7 +384,7 @@ def test_body_and_sleeve_increases_in_rounds_of_their_own_may_share_rounds_in_a_
     adjusted = to_rounds(from_list(20, apart), 15, Options(step=1))
     assert adjusted.recommended == "double_body"
     assert made(adjusted, "double_body").doubled_rounds == 0
-    assert "none of them doubled" in adjusted.why
+    assert adjusted.why.id == "why.together"
 
 
 def test_knitting_an_adjusted_yoke_goes_through_the_written_counts_unless_it_is_doubled() -> None:

@@ -16,6 +16,7 @@ from grading_core.yoke.request import (
     YokeRequest,
 )
 from tests.grading_core.yoke.random_yokes import GAUGE, NECK
+from tests.oracles.told import ids, told_each, work_yoke
 
 
 def size(label: str, rounds: int = 20, increases: Increases = (5, 5, 3)) -> YokeRequest:
@@ -71,6 +72,25 @@ def test_one_size_whose_front_differs_gives_runs_of_back_and_front() -> None:
 def test_one_size_alone_has_no_instructions_with_size_runs() -> None:
     assert raglan_schedules(RaglanRequest(GAUGE, (size("S"),))).instructions == ()
     assert raglan_schedules(RaglanRequest(GAUGE, (size("S"), size("M")))).instructions
+
+
+def test_the_instructions_of_all_sizes_lead_each_to_its_split_and_pass_over_an_impossible_one() -> None:
+    sizes = (size("S"), size("M", rounds=4), size("L", rounds=24, increases=(7, 7, 4)))
+    made = raglan_schedules(RaglanRequest(GAUGE, sizes, Options(line_stitches=2)))
+    told = told_each(made.instructions, ["S", "M", "L"])
+    for label, rounds, split in (("S", 20, 132), ("L", 24, 144)):
+        worked, last = work_yoke(told[label], NECK, 2)
+        assert last == rounds
+        # a full round adds 8 stitches to the 100 of the neck, one at the body edges alone 4
+        assert 100 + sum(2 * (each.back + each.front) + 4 * each.sleeve for each in worked) == split
+    assert {*ids(told["M"])} == {"yoke.lines", "yoke.leaning"}
+
+
+def test_two_increases_at_an_edge_are_explained_where_any_size_has_them() -> None:
+    sizes = (size("S"), size("M", rounds=8, increases=(6, 6, 4)))
+    made = raglan_schedules(RaglanRequest(GAUGE, sizes, Options(double_body="if_needed")))
+    assert [each.schedule.doubled_rounds > 0 for each in made.sizes] == [False, True]
+    assert ids(made.instructions)[:3] == ["yoke.lines", "yoke.leaning", "yoke.doubled"]
 
 
 def test_every_wrong_place_is_named_at_once() -> None:

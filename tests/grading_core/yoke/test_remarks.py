@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 import pytest
 
@@ -29,8 +30,7 @@ def test_body_increases_that_end_more_than_a_fifth_of_the_yoke_above_the_split_a
     (remark,) = early_end_remarks(schedule(YOKE, options, GAUGE), options)
     assert (remark.code, remark.size) == ("increases_end_early", "S")
     # 23 rounds of 10 / 31 cm
-    assert "23 rounds (7.4 cm)" in remark.message
-    assert "wider" in remark.message
+    assert remark.message.values == {"straight": 23, "length": Fraction(230, 31), "rounds": 71, "mend": "wider"}
 
 
 @pytest.mark.parametrize(
@@ -53,7 +53,7 @@ def test_where_the_sleeves_go_on_the_body_is_to_go_with_them():
     # 6 body increases, early among the 19 rounds of the sleeves: the last in round 20 or so of 71
     yoke = replace(YOKE, split=Sections(46, 46, 50))
     (remark,) = early_end_remarks(schedule(yoke, Options(), GAUGE), Options())
-    assert "over the rounds in which the sleeves are increased" in remark.message
+    assert remark.message.values["mend"] == "with_sleeves"
     assert not [*early_end_remarks(schedule(yoke, Options(fewer_edge="late"), GAUGE), Options())]
 
 
@@ -68,7 +68,7 @@ def test_more_than_eight_increase_rounds_in_a_row_are_said(in_a_row, said):
     made = schedule(replace(YOKE, rounds=in_a_row, split=split), Options(step=1), GAUGE)
     remarks = [*streak_remarks(made, ("yoke", "depth"))]
     assert codes(remarks) == ["many_increase_rounds_in_a_row"] * said
-    assert all(remark.message.startswith("Size S: 9 increase rounds") for remark in remarks)
+    assert all((remark.size, remark.message.values["streak"]) == ("S", 9) for remark in remarks)
     assert all(remark.path == ("yoke", "depth") for remark in remarks)
 
 
@@ -91,8 +91,7 @@ def test_a_recommended_way_with_increases_in_every_round_is_said_with_their_numb
     assert found.recommended == "closer"
     (remark,) = adjustment_remarks(found)
     assert (remark.code, remark.size) == ("many_increase_rounds_in_a_row", "S")
-    assert "31 increase rounds" in remark.message
-    assert "evenly" not in remark.message
+    assert (remark.message.values["streak"], remark.message.values["room"]) == (31, "deeper")
 
 
 def test_a_way_with_a_shorter_streak_is_taken_where_one_is_feasible():

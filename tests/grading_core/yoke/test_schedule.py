@@ -282,7 +282,8 @@ def test_the_reason_says_how_many_increase_rounds_are_missing() -> None:
         body = max(back, front)
         needed = max(ceil(body / 2) if options.double_body == "if_needed" else body, sleeve)
         too_few = needed - len(places_of(yoke, options))
-        assert refused.reason.endswith(f"have room for {len(places_of(yoke, options))}: {too_few} too few.")
+        told = refused.reason.values
+        assert (told["available"], told["missing"]) == (len(places_of(yoke, options)), too_few)
 
 
 @given(st.integers(0, 50), st.integers(0, 50), st.integers(0, 50))

@@ -66,7 +66,7 @@ def test_a_length_that_is_asked_is_kept_and_the_row_at_which_it_cuts_the_chart_i
     warnings = named(answer["warnings"], "body_cuts_chart")
     last = [size["yoke"]["rounds"] + size["body"]["rounds"] for size in feasible(answer)]
     for cut, warning in zip(last, warnings, strict=True):
-        assert f"at row {cut} of 200;" in warning["message"]
+        assert f"at row {cut} of 200 of the chart;" in warning["message"]
     assert all("pointer" not in warning for warning in warnings)
     assert len(named(answer["warnings"], "sleeve_cuts_chart")) == len(WOMEN)
 
