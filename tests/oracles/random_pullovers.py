@@ -93,6 +93,7 @@ class _Requests:
             decimal_mark=lambda: self.pick((".", ",")),
             fractions=lambda: self.pick(("plain", "unicode")),
             missing=lambda: self.pick(("none", "-", "x")),
+            language=lambda: self.pick(("en-US", "en-GB", "de")),
             csv_layout=lambda: self.pick(("wide", "long")),
         )
 
