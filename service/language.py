@@ -185,7 +185,8 @@ def _printed(value: Any, write: Callable[[Any], str]) -> str:
 
 def _count(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     arguments[name] = _printed(value, str)
-    number = shared(value) if type(value) is tuple else value
+    # a size that has none is told by a dash, which words chosen by a number may not have
+    number = value if type(value) is not tuple else None if None in value else shared(value)
     arguments[f"{name}_number"] = 2 if number is None else number
 
 
