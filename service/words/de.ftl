@@ -385,7 +385,8 @@ yoke =
         1 Masche stricken.
     .after_drop = Die Runden werden ab Reihe 1 der tiefer liegenden vorderen Mitte gezählt: Die { $rows } Reihen dort
         sind die ersten hier.
-    .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen, wie
+    .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen,
+        wie
         in den Hinreihen neigen.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
@@ -412,8 +413,10 @@ yoke =
 step =
     .increase = { $rounds_number ->
         [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more }
+            Maschen)
+       *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen
+           { $more } Maschen)
     }
 
 ## Split
@@ -431,7 +434,8 @@ split =
        *[other] {" "}und für seine Achsel { $underarm } Maschen neu anschlagen.
     }
     .front = Die nächsten { $stitches } Maschen für das Vorderteil stricken.
-    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden stilllegen{ split.underarm }
+    .second_sleeve = Die nächsten { $held } Maschen für den zweiten Ärmel auf einem Hilfsfaden
+        stilllegen{ split.underarm }
     .start_back = Zur Runde schließen und bis zum Rundenbeginn in der rückwärtigen Mitte weiterstricken. Dort beginnen
         auch die Runden des Rumpfes.
     .start_underarm = Zur Runde schließen. Einen Maschenmarkierer für den Rundenbeginn einhängen, und zwar
@@ -532,7 +536,8 @@ sleeve =
             [one] der an seiner Achsel angeschlagenen Masche
            *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
         } 1 Masche auffassen: { $stitches } Maschen.
-    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und zwar
+    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und
+        zwar
         { shape.start }{ shape.seams }. Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn
         einhängen.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
@@ -1259,3 +1264,119 @@ across =
     } stricken
 
 ## Pictures and the workbook
+
+picture =
+    .chart = Wo die Strickschrift beginnt, Größe { $size }
+    .reading = Jede Reihe von rechts lesen; die Runden folgen von unten nach oben.
+    .round = Runde
+    .row = Reihe
+    .column = Spalte
+    .yoke = Passe
+    .split = Aufteilung
+    .below = Rumpf und Ärmel
+    .first_stitch = erste Masche { $of ->
+        [back] des Rückenteils
+        [front] des Vorderteils
+        [both] von Rücken- und Vorderteil
+       *[sleeve] jedes Ärmels
+    }
+    .chart_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    } in { $colours }, gezeichnet über { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .trace = { $part ->
+        [yoke] In der Passe
+       *[below] Unter der Passe
+    } { $of ->
+        [back] beginnt das Rückenteil
+        [front] beginnt das Vorderteil
+        [both] beginnen Rücken- und Vorderteil
+       *[sleeve] beginnt jeder Ärmel
+    } in Runde { $first } mit Spalte { $start } und in Runde { $last } mit Spalte { $end }.
+    .front = Das Vorderteil, Größe { $size }
+    .without_bands = Ohne Halsbündchen, Bund und Ärmelbündchen.
+    .scale = { $cm } cm ({ $inch } Zoll)
+    .front_described = Das Vorderteil eines Pullovers in { $colours }. In { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } der Passe wird es zwischen den Raglanlinien von { $narrow } auf { $wide } { $wide_number ->
+        [one] Masche
+       *[other] Maschen
+    } breiter.
+    .body_described = Der Rumpf darunter hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } und endet mit { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } im Vorderteil.
+
+### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
+
+workbook =
+    .garment = Pullover
+    .table = Tabelle
+    .sizes = Größen
+    .instructions = Anleitung
+    .warnings = Hinweise
+    .sources = Quellen
+    .part = Teil
+    .item = Zeile
+    .row = Bezeichnung
+    .unit = Einheit
+    .run = Alle Größen
+    .size = Größe
+    .knittable = Strickbar
+    .yes = ja
+    .no = nein
+    .why_not = Warum nicht
+    .sentence = Satz
+    .code = Kennung
+    .message = Hinweis
+    .place = Stelle in der Anfrage
+    .what = Was
+    .which = Angabe
+    .note = Anmerkung
+    .version = Version
+    .gauge = Maschenprobe
+    .bodies = Körpermaße
+    .as_sent = wie gesendet
+    .body_table = Maßtabelle
+    .publication = Veröffentlichung
+    .credit = Quellenangabe
+    .cm = cm
+    .inch = Zoll
+    .counted = { $unit ->
+        [stitches] Maschen
+        [rounds] Runden
+        [rows] Reihen
+        [times] Mal
+        [inch] Zoll
+        [grams] Gramm
+        [metres] Meter
+        [yards] Yards
+        [balls] Knäuel
+       *[cm] cm
+    }
+
+## A gauge compared with the pattern's
+
+advice =
+    .as_written = Die eigene Maschenprobe ist die der Anleitung: wie angegeben stricken.
+    .rows_differ = Die Maschen stimmen mit denen der Anleitung überein, die Reihen nicht: die Nadeln behalten und die
+        Längen neu berechnen, die in Reihen angegeben sind.
+    .beyond_needles = Das Gestrick ist viel { $fabric ->
+        [tighter] fester
+       *[looser] lockerer
+    } als das der Anleitung, mehr, als eine oder zwei Nadelstärken ausgleichen: ein anderes Garn nehmen oder die Größe
+        stricken, deren Maschen bei der eigenen Maschenprobe die gewünschte Weite ergeben.
+    .another_needle = { $fabric ->
+        [tighter] Das Gestrick ist fester als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dicker sind,
+       *[looser] Das Gestrick ist lockerer als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dünner sind,
+    } und ein neues Probestück stricken und spannen, denn nur das zeigt, ob sie die richtigen sind.
