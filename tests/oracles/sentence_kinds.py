@@ -49,7 +49,7 @@ WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", 
 """Messages of other groups that only stand in others."""
 
 NO_INSTRUCTIONS = frozenset(
-    ("warning", "reason", "cause", "why", "title", "picture", "workbook", "counted", "across", "along")
+    ("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping", "across", "advice", "counted")
 )
 """Groups of what is said elsewhere than in a pattern."""
 
