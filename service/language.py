@@ -207,6 +207,7 @@ def _cm(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> N
 
 def _text(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     arguments[name] = _printed(value, str)
+    arguments[f"{name}_number"] = len(value) if type(value) is tuple else 1
 
 
 def _names(language: Language, arguments: Arguments, name: str, value: Any, _: Kind) -> None:

@@ -150,8 +150,8 @@ class _Sheet:
                     widths[column] = min(max(widths[column], len(value)), _WIDE)
         for column, width in enumerate(widths):
             self.sheet.set_column(column, column, width + 3)
-        for column, text in enumerate(head):
-            self._text(0, column, text, self.styles.number_head if column in numbers else self.styles.head)
+        for column, name in enumerate(head):
+            self._text(0, column, name, self.styles.number_head if column in numbers else self.styles.head)
         self._height(0, head, widths)
         for row, line in enumerate(cells, 1):
             for column, value in enumerate(line):

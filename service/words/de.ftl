@@ -8,7 +8,7 @@ sizes =
        *[other] Größen
     } { $sizes }: { $sentence }
     .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
-    .labels = { $many_number ->
+    .labels = { $sizes_number ->
         [one] Größe
        *[other] Größen
     }: { $sizes }.

@@ -8,7 +8,7 @@ sizes =
        *[other] Sizes
     } { $sizes }: { $sentence }
     .apart = The sizes differ too much to be told together here: each has its own lines.
-    .labels = { $many_number ->
+    .labels = { $sizes_number ->
         [one] Size
        *[other] Sizes
     }: { $sizes }.

@@ -26,7 +26,7 @@ EACH = pytest.mark.parametrize("words", fluent_files.LANGUAGES, ids=lambda words
 ROUND_OTHERS = {"sizes.only"}
 """What the service itself puts round a sentence."""
 
-COUNTED = {"count", "counts", "numbers", "names", "words", "sentences"}
+COUNTED = {"count", "counts", "text", "numbers", "names", "words", "sentences"}
 """Kinds of values beside which stands their number."""
 
 OF_SOME_COUNTRIES = {"thinnest_us", "thickest_us", "yards"}
