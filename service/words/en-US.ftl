@@ -7,26 +7,24 @@ sizes =
         [one] Size
        *[other] Sizes
     } { $sizes }: { $sentence }
-    .apart = The sizes differ too much to be told together here: each has its own lines.
+    .apart = The sizes differ too much to be told together here: each is told by itself.
     .labels = { $many_number ->
         [one] Size
        *[other] Sizes
     }: { $sizes }.
     .to_fit = To fit a { measure.bust } of { measured.length }.
     .ease = { $kind ->
-        [less] The pullover is { measured.length } narrower at the { measure.bust } than the body, and stretches when it
-            is worn.
+        [less] The pullover is { measured.length } narrower at the { measure.bust } than the body, and stretches when
+            worn.
         [either] The pullover is { measured.length } wider at the { measure.bust } than the body, or narrower where the
             number is below 0.
-       *[more] The pullover has { measured.length } of ease at the { measure.bust }: it is that much wider than the
-            body.
+       *[more] Ease at the { measure.bust }: { measured.length }. The pullover is that much wider than the body.
     }
     .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
         [one] the one in parentheses is for size { $others }.
-       *[other] those in parentheses are for { $others }, in this order.
+       *[other] those in parentheses are for { $others }, in that order.
     } A single number is for all sizes.
-    .dash = “{ $dash }” in place of a number means that your size does not have what is told there: skip the sentence,
-        or that part of it.
+    .dash = “{ $dash }” in place of a number means that your size has none: skip the sentence, or that part of it.
     .impossible = { $sizes_number ->
         [one] Size { $sizes } cannot
        *[other] Sizes { $sizes } cannot
@@ -73,7 +71,6 @@ finished_measurements =
     .upper_arm = { title.finished_upper_arm }: { measured.length }.
     .neck = { title.finished_neck }: { measured.length }.
     .depth = { title.finished_depth }: { measured.length }.
-    .underarm = { title.finished_underarm }: { measured.length }.
     .hem = { title.finished_hem }: { measured.length }.
     .wrist = { title.finished_wrist }: { measured.length }.
     .body_length = { title.finished_body_length }: { measured.length }.
@@ -82,25 +79,25 @@ finished_measurements =
     .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
     .total_length = { title.finished_total_length }: { measured.length }.
     .reach = { title.finished_reach }: { measured.length }.
-    .band = { title.finished_band }: { measured.length }.
 
 gauge =
-    .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
+    .counts = { $stitches } stitches and { $rounds } rounds = 4 in / 10 cm
     .plain = In stockinette stitch, worked in the round and blocked: { gauge.counts }.
-    .stranded = In the chart, worked in the round and blocked: { gauge.counts }.
+    .stranded = In the chart pattern, worked in the round and blocked: { gauge.counts }.
     .rib = In the rib, worked in the round and blocked: { gauge.counts }.
 
 needles =
-    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and take
-        the size that gives you the gauge, whatever its number.
-    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and take the size that gives you
-        the gauge, whatever its number.
-    .stranded = For the rounds of the chart take the needles that give you the gauge of the chart.
+    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and use
+        whatever size gives you the gauge.
+    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and use whatever size gives you
+        the gauge.
+    .stranded = For the chart, use the needles that give you its gauge.
     .rib = { $kind ->
-        [gauge] For hem, cuffs and neckband take the needles that give you the gauge of the rib.
-       *[thinner] For hem, cuffs and neckband take needles that are one or two sizes thinner.
+        [gauge] For hem, cuffs and neckband use the needles that give you the gauge of the rib.
+       *[thinner] For hem, cuffs and neckband use needles one or two sizes thinner.
     }
-    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the rounds that it holds.
+    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the knitting on it is
+        around.
     .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
         for a circular needle.
 
@@ -109,59 +106,57 @@ yarn =
         [one] Yarn
        *[several] Yarn in { $colour }
     }
-    .amount = { yarn.whose }: about { $grams } g, which is { $metres } m or { $yards } yd.
-    .balls = { yarn.whose }, to buy with { $margin } % to spare: { $balls } { $balls_number ->
+    .amount = { yarn.whose }: about { $grams } g, which is { $yards } yd / { $metres } m.
+    .balls = { yarn.whose }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
         [one] ball
        *[other] balls
     } of { $ball_grams } g.
     .basis = { $basis ->
-        [measured] The amounts are reckoned from a weighed swatch. Cast-on, bind-off and ends take more: the margin is
-            for them.
+        [measured] The amounts are worked out from a weighed swatch. Cast-on, bind-off and ends take more: what is to
+            spare is for them.
        *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off and ends take
-            more: the margin is for them.
+            more: what is to spare is for them.
     }
 
 notions =
-    .markers = { $markers } stitch markers, one of them unlike the others, for the start of the round.
-    .waste_yarn = Waste yarn, or 2 stitch holders, for the stitches of the two sleeves.
+    .markers = { $markers } stitch markers, one of them different, for the start of the round.
+    .waste_yarn = Waste yarn or 2 stitch holders for the stitches of the sleeves.
     .tapestry_needle = A tapestry needle for the ends.
 
 terms =
-    .stockinette = Stockinette stitch: knit every stitch in every round{ $rows ->
-        [some] ; in rows knit with the right side facing and purl with the wrong side facing
+    .stockinette = Stockinette stitch: knit every round{ $rows ->
+        [some] ; in rows, knit on the right side and purl on the wrong side
        *[none] { "" }
-    }. Everything is worked in it unless another stitch is named.
-    .rib = { ribbing.knit_purl }: knit (k) { $knit } and purl (p) { $purl } in turn, to the end of the round.
+    }. It is used wherever no other stitch is named.
+    .rib = { ribbing.knit_purl }: repeat knit (k) { $knit }, purl (p) { $purl } to the end of the round.
     .every = “The last of every { $every } rounds”: work { $plain } { $plain_number ->
         [one] round
        *[other] rounds
-    } without shaping, and then the increase or decrease round.
-    .cycle = “Groups of { $cycle } rounds in turn”: work the rounds of each group without shaping up to its last one,
-        which is the increase or decrease round. The whole sequence is all groups once, one after the other.
+    } without shaping, then the increase or decrease round.
+    .cycle = “Groups of { $cycle } rounds in turn”: the last round of each group is the increase or decrease round, the
+        others are worked without shaping. The whole sequence is each group once.
     .right_side = Right side: the side of the fabric that is outside when the pullover is worn.
-    .wrong_side = Wrong side: the side that is inside when the pullover is worn. A row is a right-side row or a
-        wrong-side row by the side that faces you while you work it.
+    .wrong_side = Wrong side: the side that is inside when the pullover is worn. A right-side row is worked with the
+        right side facing you, a wrong-side row with the wrong side facing you.
     .slip_marker = Slip a marker: move it from the left needle to the right one.
-    .make_one_left = Make-one increase, left-leaning: with the left needle lift the strand between two stitches from
-        front to back, and knit it through the back loop.
-    .make_one_right = Make-one increase, right-leaning: with the left needle lift the strand between two stitches from
-        back to front, and knit it through the front loop.
-    .lifted_left = Lifted increase, left-leaning: with the left needle lift the left leg of the stitch two rounds below
-        the last stitch on the right needle, and knit it through the back loop.
-    .lifted_right = Lifted increase, right-leaning: with the right needle lift the right leg of the stitch below the
-        next one onto the left needle, and knit it; then knit the next stitch itself.
+    .make_one = Make-one increase: left-leaning, lift the strand between two stitches onto the left needle from front to
+        back, and knit it through the back loop; right-leaning, lift it from back to front, and knit it through the
+        front loop.
+    .lifted = Lifted increase: left-leaning, lift the left leg of the stitch two rounds below the last stitch on the
+        right needle onto the left needle, and knit it through the back loop; right-leaning, lift the right leg of the
+        stitch below the next one onto the left needle, and knit it, then the next stitch.
     .slip_slip_knit = Slip, slip, knit (left-leaning): slip 2 stitches one at a time as if to knit, put the left needle
         through the front of both, and knit them together through their back loops.
     .knit_together = Knit 2 together (right-leaning): knit 2 stitches as one.
-    .short_row = Short row: a row that is turned before its end. Short rows make one part of the fabric higher than the
+    .short_row = Short row: a row that is turned before its end, so that one part of the fabric grows higher than the
         rest.
     .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
-        over the needle to the back until the stitch shows two legs. To close the gap, work the two legs together as 1
-        stitch.
-    .hold = On hold: slip the stitches to waste yarn or a stitch holder without working them; they wait there until they
-        are returned to the needles.
-    .pick_up = Pick up and knit: with the right side facing put the needle through the edge from front to back, and draw
-        the yarn through as a new stitch.
+        over the needle to the back until the stitch shows two legs; then bring the yarn to where the next stitch needs
+        it. To close the gap, work the two legs together as 1 stitch.
+    .hold = On hold: slip the stitches unworked onto waste yarn or a stitch holder; they wait there until they are
+        returned to the needles.
+    .pick_up = Pick up and knit: with the right side facing, put the needle through the edge from front to back, and
+        draw the yarn through as a new stitch.
     .float = Float: the strand of a color that runs loosely across the wrong side while another color is knitted.
 
 own_gauge =
@@ -181,12 +176,9 @@ own_gauge =
        *[sleeve] For the sleeve length of the design add { own_gauge.rounds } to each sleeve, above the cuff.
     }
     .leave_out = { $part ->
-        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, evenly from between the others of the
-            yoke.
-        [body] For the body length of the design leave out { own_gauge.rounds }, evenly from between the others of the
-            body.
-       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, evenly from between the others of
-            each sleeve.
+        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, spread evenly over the yoke.
+        [body] For the body length of the design leave out { own_gauge.rounds }, spread evenly over the body.
+       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, spread evenly over each sleeve.
     }
     .wider = In the yoke space the increases wider instead, evenly over all of its rounds.
     .closer = In the yoke leave them out by spacing the increases closer, in every round where they need it.
@@ -197,8 +189,8 @@ own_gauge =
 ## Neck
 
 neck =
-    .cast_on_joined = Cast on { $stitches } stitches and join in the round, right side outside, taking care not to
-        twist them. Place a marker for the start of the round.
+    .cast_on_joined = Cast on { $stitches } stitches and join in the round, right side outside, taking care not to twist
+        them. Place a marker for the start of the round.
     .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the center front.
     .place_markers = { $way ->
         [flat] With the right side facing, place markers; count from the end where a right-side row begins, and then
@@ -239,12 +231,12 @@ neck =
     } past marker { $marker }, turn.
     .last_row = { $kind ->
         [flat] Last row (right side): Work to the end of the row. Join in the round at the center front, right side
-            outside, and work on to the start of the round. The last row and these stitches are worked without
-            increases and are not counted as a round of the yoke.
-        [right] Last row (right side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
-        [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
+            outside, and work on to the start of the round. The last row and these stitches are worked without increases
+            and are not counted as a round of the yoke.
+        [right] Last row (right side): Work to the end of the row without increases. It is not counted as a round of the
+            yoke.
+        [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of the
+            yoke.
        *[joined] Last row (right side): Work to the start of the round. In the next round, which is round 1 of the yoke,
             close the last gap at each side.
     }
@@ -260,20 +252,20 @@ neck =
     .drop_edges = In { $times_number ->
         [one] the last right-side row
        *[other] each of the last { $times } right-side rows
-    } among these increase 2 stitches more: 1 after the first stitch of the row (left-leaning) and 1 before its last
-        stitch (right-leaning).
+    } of these increase 2 more stitches: 1 after the first stitch of the row (left-leaning) and 1 before its last stitch
+        (right-leaning).
     .drop_join = At the end of the last of these rows { $stitches_number ->
         [0] join
         [one] cast on { $stitches } stitch for the center front and join
        *[other] cast on { $stitches } stitches for the center front and join
-    } in the round, right side outside. Work on to the start of the round without increases, and go on with
-        round { $round }.
+    } in the round, right side outside. Work on to the start of the round without increases, and go on with round
+        { $round }.
     .sections = There are now { $stitches } stitches on the needles: { $back } for the back, { $front } for the front,
         { $sleeve } for each sleeve{ $line_number ->
             [0] .
            *[other] , { $line } for each raglan line.
         }
-    .edge = The edge of the neck measures { measured.length } around, not stretched.
+    .edge = The neck edge measures { measured.length } around, unstretched.
 
 ## Chart
 
@@ -283,12 +275,12 @@ chart_section =
     .sleeve = each sleeve
 
 chart =
-    .rows = Counted from the first round of the yoke, work row 1 of the chart in round { $round } and the next row in
-        every round after it, on through body and sleeves.
+    .rows = In round { $round }, counted from the first round of the yoke, work row 1 of the chart, and in every round
+        after it the next row, on through body and sleeves.
     .again = After row { $height } begin again with row 1.
     .once = After row { $height } the chart is finished.
-    .read = Read each row from right to left. In every section begin with the column that is told below, work on to
-        column { $width }, and repeat columns 1 to { $width } to the end of the section.
+    .read = Read each row from right to left. In every section begin with the column named below, work on to column
+        { $width }, and repeat columns 1 to { $width } to the end of the section.
     .center = Column { $column } is at the center of { $sections }.
     .center_between = The center of { $sections } lies between column { $column } and column { $next }.
     .start = In round { $round } { $sections } { $sections_number ->
@@ -324,7 +316,7 @@ chart =
     .floats = Where a float passes over more than { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
-    }, catch it at the back, and not at the same place in rounds that follow each other.
+    }, catch it at the back, but not at the same place in consecutive rounds.
     .floats_young = Inside a garment for a baby or a young child a float can catch fingers and toes: catch every float
         that passes over more than { $stitches } { $stitches_number ->
             [one] stitch
@@ -368,7 +360,7 @@ yoke =
         right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
         stitch.
     .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
-    .after_drop = Rounds are counted from row 1 of the front drop: the { $rows } rows worked there are the first here.
+    .after_drop = The first { $rows } of these rounds are the rows worked back and forth at the neck.
     .wrong_side = In wrong-side rows work the increases purlwise, so that seen from the right side they lean as in
         right-side rows.
     .increase = { increases.rounds } { increases.each }
@@ -396,8 +388,10 @@ yoke =
 step =
     .increase = { $rounds_number ->
         [0] (in the next round increase { increases.where }, { $more } stitches in all)
-        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in all)
-       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where }, { $more } stitches in all)
+        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in
+            all)
+       *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where },
+            { $more } stitches in all)
     }
 
 ## Split
@@ -426,7 +420,8 @@ split =
        *[other] stitches
     } more than the back.
     .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of it.
+        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of
+            it.
        *[other] The middle { $seam } stitches of each underarm are seam stitches: knit them in every round, and shape on
             either side of them.
     }
@@ -513,8 +508,8 @@ sleeve =
             [one] the stitch
            *[other] each of the { $underarm } stitches
         } cast on at its underarm: { $stitches } stitches.
-    .start = The rounds of a sleeve start and end at its underarm, which follows the stitches from the yoke, and there
-        { shape.start }{ shape.seams }. Join the yarn there, and place a marker for the start of the round.
+    .start = The stitches of the underarm follow the held stitches of a sleeve. The rounds start and end { shape.start }
+        of the underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
     .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
         (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->
@@ -533,13 +528,13 @@ sleeve =
 ## Hem, cuffs and neckband
 
 rib =
-    .decrease = Knit 1 round and decrease { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
+    .decrease = Knit 1 round, decreasing { $many } { $many_number ->
+        [one] stitch
+       *[other] stitches evenly
     }. There are now { $stitches } stitches on the needles.
-    .increase = Knit 1 round and increase { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
+    .increase = Knit 1 round, increasing { $many } { $many_number ->
+        [one] stitch
+       *[other] stitches evenly
     }. There are now { $stitches } stitches on the needles.
     .work = Work { $rounds } { $rounds_number ->
         [one] round
@@ -570,8 +565,7 @@ band =
 finishing =
     .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
     .ends = Weave in all ends.
-    .block = Block the pullover to the finished measurements, { measured.length } around the bust, and
-        let it dry flat.
+    .block = Block the pullover to the finished measurements and let it dry flat.
     .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
 
 ## Titles of parts and rows
@@ -730,16 +724,14 @@ cause =
     .own_gauge = your own gauge (stitches and rounds stay as written)
     .chart = the chart (its last repeat is finished)
     .other_sizes = the other sizes (no number of stitches may be less than in the size before, and each section has an
-        odd
-        or an even number in all sizes alike)
+        odd or an even number in all sizes alike)
     .increases_need_rounds = The increases between neck and split need all { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } of the yoke.
     .whole_rounds = Whole rounds of yoke, body and ribs come no nearer.
     .whole_stitches = A stitch is { $stitch } cm wide, and no numbers of stitches that go together in neck, yoke and
-        split
-        come nearer.
+        split come nearer.
     .shaped_by = The body is shaped by { $stitches } stitches at a time, each { $stitch } cm wide, and no size has fewer
         stitches than the one before it.
     .negative_ease = The ease asked for there is { $ease } cm.
@@ -756,17 +748,14 @@ why =
     .fewer_plain_rounds = Leaving out rounds after the last increase changes nothing else.
     .more_plain_rounds = Adding rounds after the last increase moves no increase, and a chart can go on in them.
     .wider = With rounds added only after the last increase, { $plain } of { $rounds } rounds before the split would
-        have no
-        increases; spaced wider, the increases keep the raglan lines even.
+        have no increases; spaced wider, the increases keep the raglan lines even.
     .closer = Spaced closer, all increases still fit, without two at one edge in a round.
     .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one another;
-        spaced
-        closer, the increases have rounds between them.
+        spaced closer, the increases have rounds between them.
     .closer_alone = At the written spacing there are too few rounds even with two body increases at an edge, so the
         increases are spaced closer.
     .together = Worked in the same rounds, the increases of body and sleeves fit at the written spacing, without two at
-        one
-        edge in a round.
+        one edge in a round.
     .double_body = With two body increases at an edge in { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -870,22 +859,18 @@ reason =
     .nothing_left = What is asked for leaves nothing of the { $measure }: { $length } cm.
     .neck_too_narrow = The neck has { $stitches } stitches beside the raglan lines, and needs { $fewest }.
     .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, of which
-        each
-        section may have up to { $reach } more or fewer.
+        each section may have up to { $reach } more or fewer.
     .neck_too_wide_body = The body should have { $stitches } stitches, and back and front at the neck with their raglan
         lines and the underarms have { $least } already.
     .neck_too_wide_body_extra = The body should have { $stitches } stitches, and back and front at the neck with their
-        raglan
-        lines, the extra width of the front and the underarms have { $least } already.
+        raglan lines, the extra width of the front and the underarms have { $least } already.
     .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, and at the neck with its raglan lines and the
         underarm it has { $least } already.
     .no_permitted_counts = No numbers of stitches that are allowed for body, sleeve and underarm go together.
     .front_extra_grows_too_fast = The extra width of the front grows so fast that the back would have fewer stitches
-        than in
-        the size before.
+        than in the size before.
     .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no numbers are as large as in
-        the
-        size before: the underarm grows faster than body or sleeve.
+        the size before: the underarm grows faster than body or sleeve.
     .front_drop_too_deep = A front drop of { $rows } { $rows_number ->
         [one] row
        *[other] rows
@@ -913,8 +898,7 @@ reason =
     .darts_too_deep = { $pairs } { $pairs_number ->
         [one] pair of short rows over the bust needs
        *[other] pairs of short rows over the bust need
-    } as many stitches at each side for their turns, and a third of the front
-        has { $stitches }.
+    } as many stitches at each side for their turns, and a third of the front has { $stitches }.
     .body_too_short = The { $measure } is reached in round { $round }, and the body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -977,14 +961,12 @@ warning =
            *[with_sleeves] spread the body increases over the rounds in which the sleeves are increased.
         }
     .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another without a round between, which draws
-        the
-        raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
+        the raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
             [here] , or increases spaced evenly over this one, would have
            *[deeper] {" "}would have
         } rounds between them.
     .double_body_equals_closer = No edge needs two body increases in a round, so `double_body` gives the same schedule
-        as
-        `closer`.
+        as `closer`.
     .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the { $usual } cm that are usual for this
         size. { $total }
     .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the { $usual } cm that are usual
@@ -993,12 +975,11 @@ warning =
     .total_kept = The total length of { $total } cm is still the usual one, since the body of { $body } cm makes up for
         it.
     .total_restored = That makes a total length of { $total } cm; a body length of { $restored } cm instead of { $body }
-        cm
-        would make it the usual { $usual } cm.
-    .total_length_falls = The total length falls from { $before } cm in size { $smaller } to { $after } cm in
-        size { $larger } ({ $steps }). { $because }
-    .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in
-        size { $larger } ({ $steps }). { $because }
+        cm would make it the usual { $usual } cm.
+    .total_length_falls = The total length falls from { $before } cm in size { $smaller } to { $after } cm in size
+        { $larger } ({ $steps }). { $because }
+    .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in size
+        { $larger } ({ $steps }). { $because }
     .length_steps = change in yoke depth: { $yoke } cm, in body length: { $body } cm
     .length_steps_and_back = change in yoke depth: { $yoke } cm, in body length: { $body } cm, in the back of the body:
         { $back } cm
@@ -1062,8 +1043,7 @@ warning =
        *[other] rounds
     } longer. Ask for a sleeve length to have it shorter.
     .sleeve_plain_again = From round { $round } of the sleeve on, the sleeve is narrower than the least width for the
-        chart
-        and has no pattern any more.
+        chart and has no pattern any more.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] round of yoke, body and sleeve uses
        *[other] rounds of yoke, body and sleeve use
@@ -1080,43 +1060,34 @@ warning =
         [one] stitch
        *[other] stitches
     } ({ $length } cm) inside a garment for a baby or a young child can catch fingers and toes. Catch every long float
-        at
-        the back, take a chart with shorter ones, or line the garment.
+        at the back, take a chart with shorter ones, or line the garment.
     .chart_starts_before_back = The floats of the chart are measured in rounds that start before the back. These rounds
-        start
-        at the center back, so floats across their start may be shorter or longer.
+        start at the center back, so floats across their start may be shorter or longer.
     .far_from_wanted = The { $measure } comes to { $finished } cm where { $wanted } cm is wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
     .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
     .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
-        is worn
-        stretched there. { $because }
+        is worn stretched there. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
-        at the
-        neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
-    .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures
-        about { $hand } cm, going by its wrist. { $because }
+        at the neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
+    .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures about
+        { $hand } cm, going by its wrist. { $because }
     .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand and wrist are taken to be in proportion as
-        in
-        adults: measure the hand of the child.
+        in adults: measure the hand of the child.
     .cuff_binds = The cuff is { $cuff } cm around, and the bare arm about { $arm } cm where a sleeve of { $sleeve } cm
-        ends: it
-        will be tight, or slide down. { $because }
+        ends: it will be tight, or slide down. { $because }
     .neck_wider_than_shoulders = The neck of { $neck } cm is { $width } cm wide, and half of the cross back is { $held }
-        cm: it
-        may slip off the shoulders. Cast on fewer stitches, with a cast-on and a bind-off that stretch more, or plan an
-        opening at a shoulder or a placket.
+        cm: it may slip off the shoulders. Cast on fewer stitches, with a cast-on and a bind-off that stretch more, or
+        plan an opening at a shoulder or a placket.
     .neck_does_not_pass_head = The { $edge ->
         [bind_off] bind-off of the neckband
         [join] join of the folded neckband
        *[cast_on] cast-on edge
     } of { $around } cm stretches to { $stretched } cm, and the head measures { $head } cm: make the neck wider or
-        lower,
-        or use a stretchier cast-on and bind-off.
+        lower, or use a stretchier cast-on and bind-off.
     .neck_does_not_pass_head_own_gauge = At your own gauge: { warning.neck_does_not_pass_head }
     .young_child_neck = For a baby or a young child the neck must slip over the head without force, and nothing may
-        tighten
-        around the neck: use no cord, ribbon or drawstring.
+        tighten around the neck: use no cord, ribbon or drawstring.
     .yoke_too_deep_at_own_gauge = At your own gauge the yoke would be as deep as designed with { $rounds }
         { $rounds_number ->
         [one] round
@@ -1133,8 +1104,8 @@ warning =
         [0] none
        *[other] only { $spare }
     } can be: it stays { $excess } cm too long.
-    .sleeve_too_long_at_own_gauge = At your own gauge the sleeve would be as long as designed
-        with { $rounds } { $rounds_number ->
+    .sleeve_too_long_at_own_gauge = At your own gauge the sleeve would be as long as designed with { $rounds }
+        { $rounds_number ->
             [one] round
            *[other] rounds
         } left out, but { $spare_number ->
@@ -1142,22 +1113,18 @@ warning =
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
     .estimated_yarn = The yarn is estimated for stockinette: each stitch takes { $least } to { $most } times its width
-        in
-        yarn. Ribs, floats, cast-on and ends take more. Weigh a swatch to know better.
+        in yarn. Ribs, floats, cast-on and ends take more. Weigh a swatch to know better.
     .yarn_leaves_out = The yarn is worked out by the number of stitches, all as in plain fabric, though { $ribs } of
-        them are
-        rib, which takes another amount. Not counted are { $chart ->
+        them are rib, which takes another amount. Not counted are { $chart ->
             [floats] the floats behind the chart, the
            *[none] the
         } cast-on, bind-off, joins and ends; the margin of { $margin } % has to cover all of that. Weigh a swatch that
-        has
-        { $chart ->
+        has { $chart ->
             [floats] rib and chart
            *[none] rib
         } in it, or take a larger margin.
     .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
-        at
-        them together in a gray picture, or knit a swatch.
+        at them together in a gray picture, or knit a swatch.
     .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
         close as possible first, instead of evenly, lets them stand side by side.
     .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
@@ -1217,11 +1184,9 @@ shaping =
     .decrease = { shaping.span }: work a decrease { shaping.row }{ shaping.when }, { shaping.each }
         fewer{ shaping.in_each }. { shaping.now }
     .increase_cycle = { shaping.span }: work increase { shaping.rows } { shaping.in_turn }, { shaping.each } more in
-        each.
-        { shaping.now }
+        each. { shaping.now }
     .decrease_cycle = { shaping.span }: work decrease { shaping.rows } { shaping.in_turn }, { shaping.each } fewer in
-        each.
-        { shaping.now }
+        each. { shaping.now }
 
 across =
     .row = Across the { shaping.row }: { $steps }. { shaping.now }
