@@ -226,7 +226,7 @@ neck =
         [one] bleibt { $stitches } Masche
        *[other] bleiben { $stitches } Maschen
     } ({ $parts }).
-    .short_rows = Das Rückenteil am Hals mit { $rows } verkürzten Reihen ohne Zunahmen erhöhen. { $begin ->
+    .short_rows = Das Rückenteil am Halsausschnitt mit { $rows } verkürzten Reihen ohne Zunahmen erhöhen. { $begin ->
         [right] Reihe 1 ist eine Hinreihe und beginnt in der vorderen Mitte.
         [wrong] Reihe 1 ist eine Rückreihe und beginnt in der vorderen Mitte.
        *[start] Reihe 1 ist eine Hinreihe und beginnt am Rundenbeginn; die Reihen gehen über ihn hin und her.
@@ -254,15 +254,18 @@ neck =
     }
     .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { measured.length } höher als vorn.
     .drop = Die { $rows_number ->
-        [one] erste Runde
-       *[other] ersten { $rows } Runden
+        [one] erste
+       *[other] ersten
+    } { $rows } { $rows_number ->
+        [one] Runde
+       *[other] Runden
     } der Passe mit ihren Zunahmen in Reihen hin und her stricken; { $side ->
         [wrong] Reihe 1 ist eine Rückreihe.
         [right] Reihe 1 ist eine Hinreihe.
        *[last] die letzte davon ist eine Hinreihe.
     }
     .drop_edges = In { $times_number ->
-        [one] der letzten Hinreihe
+        [one] der letzten { $times } Hinreihe
        *[other] jeder der letzten { $times } Hinreihen
     } davon 2 weitere Maschen zunehmen: 1 nach der ersten Masche der Reihe (linksgeneigt) und 1 vor ihrer letzten Masche
         (rechtsgeneigt).
@@ -443,12 +446,10 @@ split =
         [one] Masche
        *[other] Maschen
     } mehr als das Rückenteil.
-    .seam = { $seam_number ->
-        [one] Die mittlere Masche jeder Achsel ist eine Nahtmasche: In jeder Runde rechts stricken; Zu- und Abnahmen
-            liegen beiderseits davon.
-       *[other] Die mittleren { $seam } Maschen jeder Achsel sind Nahtmaschen: In jeder Runde rechts stricken; Zu- und
-            Abnahmen liegen beiderseits davon.
-    }
+    .seam = Jede Achsel hat in der Mitte { $seam } { $seam_number ->
+        [one] Nahtmasche
+       *[other] Nahtmaschen
+    }: in jeder Runde rechts stricken; Zu- und Abnahmen liegen beiderseits davon.
 
 ## Shaping of body and sleeves
 
@@ -696,19 +697,19 @@ measure =
 
 counted =
     .neck = des Anschlags
-    .body = des Rumpfs
+    .body = des Rumpfes
     .sleeve = der Ärmel
-    .hem = des Bunds
+    .hem = des Bundes
     .cuff = der Ärmelbündchen
     .neckband = des Halsbündchens
 
 cause =
     .alone = { $causes_number ->
         [one] Grund: { $causes }.
-       *[other] Gründe: { $causes }; auf einen einzigen davon zu verzichten genügt.
+       *[other] Gründe: { $causes }; es genügt, auf einen davon zu verzichten.
     }
-    .together = Gründe, die zusammenwirken: { $causes }; erst auf alle zu verzichten genügt.
-    .not_sought = Der Grund liegt in einer der anderen Vorgaben; bei weniger Größen auf einmal nennt die Antwort sie.
+    .together = Gründe, die zusammenwirken: { $causes }; nur der Verzicht auf alle genügt.
+    .not_sought = Der Grund ist eine andere der Vorgaben; bei weniger Größen auf einmal nennt ihn die Antwort.
     .multiple = das Vielfache von { $multiple } für die Maschen { $of }{ $rounding ->
         [up] , aufgerundet
         [down] , abgerundet
@@ -742,21 +743,21 @@ cause =
     .double_body = der Wunsch, am Rumpf nie 2 Zunahmen an einer Kante zu arbeiten
     .edge_height = die Höhe { $edge ->
         [cuff] der Ärmelbündchen
-       *[hem] des Bunds
+       *[hem] des Bundes
     }
-    .neck_shares = die Anteile von Rückenteil, Vorderteil und Ärmeln am Hals
+    .neck_shares = die Anteile von Rückenteil, Vorderteil und Ärmeln am Halsausschnitt
     .yoke_change = die geänderte Passenhöhe
     .own_gauge = die eigene Maschenprobe (Maschen und Runden bleiben, wie sie angegeben sind)
     .chart = die Strickschrift (ihr letzter Rapport wird zu Ende gestrickt)
-    .other_sizes = die anderen Größen (keine Maschenzahl darf kleiner sein als in der Größe davor, und jedes Teil hat in
-        allen Größen eine gerade oder in allen eine ungerade Maschenzahl)
-    .increases_need_rounds = Die Zunahmen vom Hals bis zur Aufteilung brauchen { $rounds_number ->
+    .other_sizes = die anderen Größen (keine Maschenzahl darf kleiner sein als in der Größe davor, und jeder Abschnitt
+        hat in allen Größen eine gerade oder in allen eine ungerade Maschenzahl)
+    .increases_need_rounds = Die Zunahmen vom Halsausschnitt bis zur Aufteilung brauchen { $rounds_number ->
         [one] die eine Runde
        *[other] alle { $rounds } Runden
     } der Passe.
     .whole_rounds = Ganze Runden in Passe, Rumpf und Bündchen kommen nicht näher heran.
-    .whole_stitches = Eine Masche ist { $stitch } cm breit, und Maschenzahlen, die an Hals, Passe und Aufteilung
-        zusammenpassen, kommen nicht näher heran.
+    .whole_stitches = Eine Masche ist { $stitch } cm breit, und Maschenzahlen, die an Halsausschnitt, Passe und
+        Aufteilung zusammenpassen, kommen nicht näher heran.
     .shaped_by = Der Rumpf wird um je { $stitches } Maschen von { $stitch } cm Breite geformt, und keine Größe hat
         weniger Maschen als die davor.
     .negative_ease = Die gewünschte Mehrweite beträgt dort { $ease } cm.
@@ -773,8 +774,8 @@ why =
     .fewer_plain_rounds = Nach der letzten Zunahme Runden wegzulassen ändert sonst nichts.
     .more_plain_rounds = Runden nach der letzten Zunahme verschieben keine Zunahme, und eine Strickschrift kann in ihnen
         weiterlaufen.
-    .wider = Mit zusätzlichen Runden nur nach der letzten Zunahme wären vor der Aufteilung { $plain } von { $rounds }
-        Runden ohne Zunahmen; mit größeren Abständen bleiben die Raglanlinien gleichmäßig.
+    .wider = Mit zusätzlichen Runden nur nach der letzten Zunahme wären die letzten { $plain } von { $rounds } Runden
+        ohne Zunahmen; mit größeren Abständen bleiben die Raglanlinien gleichmäßig.
     .closer = Mit kleineren Abständen passen alle Zunahmen hinein, ohne 2 an einer Kante in einer Runde.
     .closer_than_doubled = Mit 2 Rumpfzunahmen an einer Kante würden { $streak } Zunahmerunden aufeinanderfolgen; mit
         kleineren Abständen liegen Runden dazwischen.
@@ -787,10 +788,10 @@ why =
        *[other] Runden
     } bleiben die Zunahmen in den angegebenen Abständen, die Ärmel bei einzelnen Zunahmen und die Maschenzahlen bei der
         Aufteilung gleich.
-    .no_way = Auf keine Weise wird die Passe { $rounds } { $rounds_number ->
+    .no_way = Eine Passe von { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } hoch; die niedrigste mögliche hat { $shallowest }.
+    } ist auf keine Weise möglich; die niedrigste mögliche hat { $shallowest }.
 
 reason =
     .too_few_rounds = Die Zunahmen brauchen { $needed } { $needed_number ->
@@ -846,7 +847,7 @@ reason =
            *[other] Abnahmen
         }
     }{ $worked ->
-        [flat] , bei denen an jedem Rand eine Masche bleibt
+        [flat] , bei denen an jeder Kante eine Masche bleibt
        *[round] { "" }
     }, und gewünscht { $asked_number ->
         [one] ist
@@ -883,20 +884,22 @@ reason =
        *[other] Zunahmerunden
     }.
     .nothing_left = { $measure }: Bei diesen Vorgaben bleibt davon nichts übrig ({ $length } cm).
-    .neck_too_narrow = Der Hals hat neben den Raglanlinien { $stitches } Maschen und braucht { $fewest }.
+    .neck_too_narrow = Der Halsausschnitt hat ohne die Raglanlinien { $stitches } Maschen und braucht { $fewest }.
     .no_permitted_cast_on = Kein Vielfaches von { $multiple } liegt nah genug bei einem Anschlag von { $stitches }
-        Maschen, von dem jedes Teil bis zu { $reach } Maschen mehr oder weniger haben darf.
-    .neck_too_wide_body = Der Rumpf soll { $stitches } Maschen haben, und Rücken- und Vorderteil am Hals haben mit ihrem
-        Anteil der Raglanlinien und den Achseln schon { $least }.
-    .neck_too_wide_body_extra = Der Rumpf soll { $stitches } Maschen haben, und Rücken- und Vorderteil am Hals haben mit
-        ihrem Anteil der Raglanlinien, der größeren Weite des Vorderteils und den Achseln schon { $least }.
-    .neck_too_wide_sleeve = Der Ärmel soll { $stitches } Maschen haben, und am Hals hat er mit seinem Anteil der
-        Raglanlinien und der Achsel schon { $least }.
+        Maschen, in dem jeder Abschnitt bis zu { $reach } Maschen mehr oder weniger haben darf.
+    .neck_too_wide_body = Der Rumpf soll { $stitches } Maschen haben, doch die Achseln und, am Halsausschnitt, Rücken-
+        und Vorderteil mit ihrem Anteil der Raglanlinien haben schon { $least }.
+    .neck_too_wide_body_extra = Der Rumpf soll { $stitches } Maschen haben, doch die Achseln, die größere Weite des
+        Vorderteils und, am Halsausschnitt, Rücken- und Vorderteil mit ihrem Anteil der Raglanlinien haben schon
+        { $least }.
+    .neck_too_wide_sleeve = Der Ärmel soll { $stitches } Maschen haben, doch die Achsel und, am Halsausschnitt, der
+        Ärmel mit seinem Anteil der Raglanlinien haben schon { $least }.
     .no_permitted_counts = Es gibt keine erlaubten Maschenzahlen von Rumpf, Ärmel und Achsel, die zusammenpassen.
     .front_extra_grows_too_fast = Die größere Weite des Vorderteils nimmt so schnell zu, dass das Rückenteil weniger
         Maschen hätte als in der Größe davor.
-    .underarm_grows_too_fast = Höchstens { $reach } Maschen neben dem, was diese Größe haben soll, gibt es keine
-        Maschenzahlen, die so groß sind wie in der Größe davor: Die Achsel wächst schneller als Rumpf oder Ärmel.
+    .underarm_grows_too_fast = Im Abstand von höchstens { $reach } Maschen von dem, was diese Größe haben soll, gibt es
+        keine Maschenzahlen, die mindestens so groß sind wie in der Größe davor: Die Achsel wächst schneller als Rumpf
+        oder Ärmel.
     .front_drop_too_deep = Ein um { $rows } { $rows_number ->
         [one] Reihe
        *[other] Reihen
@@ -907,26 +910,23 @@ reason =
     .front_too_narrow = Ein Vorderteil von { $front } { $front_number ->
         [one] Masche
        *[other] Maschen
-    } mit { $middle } in der Mitte lässt { $sides } für seine beiden Seiten übrig, die gleich sein und je eine Masche
-        haben müssen.
+    } mit { $middle } in der Mitte lässt { $sides } für seine beiden Seiten übrig, die gleich breit sein und je
+        mindestens 1 Masche haben müssen.
     .back_too_high = { $pairs } { $pairs_number ->
-        [one] Paar verkürzter Reihen braucht
-       *[other] Paare verkürzter Reihen brauchen
-    } auf jeder Seite ebenso viele Maschen für die Wendestellen, und es gibt { $stitches }.
-    .back_too_high_front = Die letzten Wendestellen liegen { $reach } { $reach_number ->
+        [one] Paar verkürzter Reihen braucht auf jeder Seite 1 Masche
+       *[other] Paare verkürzter Reihen brauchen auf jeder Seite ebenso viele Maschen
+    } für die Wendestellen, und es gibt { $stitches }.
+    .back_too_high_front = Die letzten Wendestellen reichen { $reach } { $reach_number ->
         [one] Masche
        *[other] Maschen
-    } weit in einem Vorderteil von { $front } und dürfen höchstens { $most } weit darin liegen.
+    } weit in ein Vorderteil von { $front } Maschen hinein; höchstens { $most } sind möglich.
     .darts_without_round = Die verkürzten Reihen über der Brust werden in einer Runde ohne Strickschrift und ohne Zu-
         oder Abnahmen gestrickt, höchstens { $deepest } cm unter der Achsel, und die Runden { $first } bis { $last } des
-        Rumpfs haben alle das eine oder das andere.
+        Rumpfes haben alle das eine oder das andere.
     .darts_too_deep = { $pairs } { $pairs_number ->
-        [one] Paar verkürzter Reihen
-       *[other] Paare verkürzter Reihen
-    } über der Brust { $pairs_number ->
-        [one] braucht
-       *[other] brauchen
-    } auf jeder Seite ebenso viele Maschen für die Wendestellen, und ein Drittel des Vorderteils hat { $stitches }.
+        [one] Paar verkürzter Reihen über der Brust braucht auf jeder Seite 1 Masche
+       *[other] Paare verkürzter Reihen über der Brust brauchen auf jeder Seite ebenso viele Maschen
+    } für die Wendestellen, und ein Drittel des Vorderteils hat { $stitches }.
     .body_too_short = { $measure }: Diese Höhe liegt in Runde { $round }, und der Rumpf hat vor dem Bund { $rounds }
         { $rounds_number ->
         [one] Runde
@@ -937,7 +937,7 @@ reason =
             [one] Runde
            *[other] Runden
         }.
-    .back_too_narrow = Die größere Weite des Vorderteils lässt dem Rückenteil an der schmalsten Stelle des Rumpfs
+    .back_too_narrow = Die größere Weite des Vorderteils lässt dem Rückenteil an der schmalsten Stelle des Rumpfes
         { $stitches } { $stitches_number ->
             [one] Masche
            *[other] Maschen
@@ -973,7 +973,7 @@ warning =
        *[other] den Größen
     } { $sizes } geschätzt, da keine veröffentlichte Tabelle das Maß enthält. Zur Sicherheit nachmessen.
     .ease_below_published_fits = Die Mehrweite der Oberweite ist kleiner als bei der engsten veröffentlichten Passform,
-        { $ease_cm } cm.
+        { $ease_cm } cm / { $ease_inch } Zoll.
     .below_every_size = Bei der { $gauge ->
         [own] eigenen
        *[written] angegebenen
@@ -997,10 +997,10 @@ warning =
         } Runden dazwischen.
     .double_body_equals_closer = An keiner Kante werden 2 Rumpfzunahmen in einer Runde gebraucht, deshalb ergibt
         `double_body` denselben Verlauf wie `closer`.
-    .yoke_deeper_than_usual = Die Passe ist { $depth } cm hoch, viel für diese Größe; üblich sind { $usual } cm.
-        { $total }
-    .yoke_shallower_than_usual = Die Passe ist { $depth } cm hoch, wenig für diese Größe; üblich sind { $usual } cm.
-        { $total }
+    .yoke_deeper_than_usual = Die Passe ist { $depth } cm hoch, viel mehr als üblich; üblich sind in dieser Größe
+        { $usual } cm. { $total }
+    .yoke_shallower_than_usual = Die Passe ist { $depth } cm hoch, viel weniger als üblich; üblich sind in dieser Größe
+        { $usual } cm. { $total }
     .total = Das ergibt eine Gesamtlänge von { $total } cm.
     .total_kept = Die Gesamtlänge von { $total } cm bleibt die übliche, da der Rumpf von { $body } cm es ausgleicht.
     .total_restored = Das ergibt eine Gesamtlänge von { $total } cm; eine Rumpflänge von { $restored } cm statt
@@ -1020,13 +1020,14 @@ warning =
         [front] Vorderteils
        *[sleeve] Ärmels
     } liegt eine halbe Masche daneben; zu dieser Zahl passen die Spalten { $below } und { $above }.
-    .half_stitch_off_centre_underarm = { $underarm } { $underarm_number ->
-        [one] Achselmasche
-       *[other] Achselmaschen
-    } ohne { $seam } { $seam_number ->
-        [one] Nahtmasche
-       *[other] Nahtmaschen
-    } lassen sich nicht auf beide Seiten gleich verteilen: { $part ->
+    .half_stitch_off_centre_underarm = Eine Achsel von { $underarm } { $underarm_number ->
+        [one] Masche
+       *[other] Maschen
+    }{ $seam_number ->
+        [0] { "" }
+        [one] , davon 1 Nahtmasche,
+       *[other] , davon { $seam } Nahtmaschen,
+    } lässt sich nicht auf beide Seiten gleich verteilen: { $part ->
         [sleeve] Der Ärmel
        *[body] Der Rumpf
     } liegt eine halbe Masche neben seiner Mitte.
@@ -1044,19 +1045,21 @@ warning =
     .body_cuts_chart = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; ein Rumpf von { $finishing } Runden würde sie
+        beenden.
     .sleeve_cuts_chart = Der Ärmel hat vor dem Ärmelbündchen { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; ein Ärmel von { $finishing } Runden würde sie
+        beenden.
     .body_cuts_chart_unbegun = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet, bevor die Strickschrift beginnt; mit { $finishing } Runden wäre sie fertig.
+    } und endet, bevor die Strickschrift beginnt; ein Rumpf von { $finishing } Runden würde sie beenden.
     .sleeve_cuts_chart_unbegun = Der Ärmel hat vor dem Ärmelbündchen { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet, bevor die Strickschrift beginnt; mit { $finishing } Runden wäre sie fertig.
+    } und endet, bevor die Strickschrift beginnt; ein Ärmel von { $finishing } Runden würde sie beenden.
     .body_longer_for_chart = Der Rumpf hätte vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1071,8 +1074,8 @@ warning =
         [one] Runde
        *[other] Runden
     } länger. Für einen kürzeren Ärmel eine Ärmellänge angeben.
-    .sleeve_plain_again = Ab Runde { $round } des Ärmels ist er schmaler als die Mindestbreite für die Strickschrift und
-        hat kein Muster mehr.
+    .sleeve_plain_again = Ab seiner Runde { $round } ist der Ärmel schmaler als die Mindestbreite für die Strickschrift
+        und wird ohne sie gestrickt.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] Runde in Passe, Rumpf und Ärmel hat
        *[other] Runden in Passe, Rumpf und Ärmel haben
@@ -1082,34 +1085,35 @@ warning =
        *[other] Maschen
     } ({ $length } cm) in „{ $colour }“, in Runde { $round } { $part ->
         [yoke] der Passe
-        [body] des Rumpfs
+        [body] des Rumpfes
        *[sleeve] des Ärmels
-    }. Lange Spannfäden auf der Rückseite mitfassen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
+    }. Lange Spannfäden auf der Rückseite verkreuzen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
     .float_can_catch_fingers = Ein Spannfaden über { $stitches } { $stitches_number ->
         [one] Masche
        *[other] Maschen
-    } ({ $length } cm) innen in einem Kleidungsstück für Babys oder kleine Kinder kann sich um Finger und Zehen legen.
-        Jeden langen Spannfaden auf der Rückseite mitfassen, eine Strickschrift mit kürzeren nehmen oder das
+    } ({ $length } cm) innen in einem Kleidungsstück für Babys oder kleine Kinder kann an Fingern und Zehen hängen
+        bleiben. Jeden langen Spannfaden auf der Rückseite verkreuzen, eine Strickschrift mit kürzeren wählen oder das
         Kleidungsstück füttern.
     .chart_starts_before_back = Die Spannfäden der Strickschrift sind in Runden gemessen, die vor dem Rückenteil
         beginnen. Diese Runden beginnen in der rückwärtigen Mitte, deshalb können Spannfäden über ihren Anfang kürzer
         oder länger sein.
     .far_from_wanted = { $measure }: { $finished } cm statt { $wanted } cm. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } Der Bund hat dieselben Maschen.
-    .far_from_wanted_total = { warning.far_from_wanted } Mit einer Rumpflänge von { $body } cm käme sie heraus.
-    .girth_below_body = { $measure }: Der Pullover misst { $finished } cm und der Körper { $body } cm; er wird dort
-        gedehnt getragen. { $because }
+    .far_from_wanted_total = { warning.far_from_wanted } Mit einer Rumpflänge von { $body } cm würde sie erreicht.
+    .girth_below_body = { $measure }: Der Pullover misst { $finished } cm und der Körper { $body } cm; er dehnt sich
+        dort beim Tragen. { $because }
     .armhole_below_body = Der Armausschnitt ist { $armhole } cm tief (die Passe von { $yoke } cm und die halbe Breite
-        des Ärmels am Hals), der des Körpers { $body } cm. { $because } Eine Passe von { $needed } cm wäre hoch genug.
-    .cuff_too_tight_for_hand = Das Ärmelbündchen von { $cuff } cm dehnt sich auf { $stretched } cm, und die Hand misst
-        nach dem Handgelenk etwa { $hand } cm. { $because }
+        des Ärmels am Halsausschnitt), der des Körpers { $body } cm. { $because } Eine Passe von { $needed } cm wäre
+        hoch genug.
+    .cuff_too_tight_for_hand = Das Ärmelbündchen von { $cuff } cm dehnt sich auf { $stretched } cm, und die Hand misst,
+        nach dem Handgelenk geschätzt, etwa { $hand } cm. { $because }
     .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand und Handgelenk sind im Verhältnis von
         Erwachsenen gerechnet: die Hand des Kindes nachmessen.
     .cuff_binds = Das Ärmelbündchen hat { $cuff } cm Umfang, und der bloße Arm hat etwa { $arm } cm, wo ein Ärmel von
         { $sleeve } cm endet: Es sitzt eng oder rutscht hinunter. { $because }
     .neck_wider_than_shoulders = Der Halsausschnitt von { $neck } cm ist { $width } cm breit, und die halbe Rückenbreite
-        beträgt { $held } cm: Er kann von den Schultern rutschen. Weniger Maschen dehnbarer anschlagen und abketten oder
-        eine Öffnung an der Schulter oder vorn vorsehen.
+        beträgt { $held } cm: Er kann von den Schultern rutschen. Weniger Maschen anschlagen, dehnbarer anschlagen und
+        abketten oder eine Öffnung an der Schulter oder vorn vorsehen.
     .neck_does_not_pass_head = { $edge ->
         [bind_off] Die Abkettkante des Halsbündchens
         [join] Die Verbindung des umgeschlagenen Halsbündchens
@@ -1117,8 +1121,8 @@ warning =
     } von { $around } cm dehnt sich auf { $stretched } cm, und der Kopf misst { $head } cm: den Halsausschnitt weiter
         oder tiefer machen oder dehnbarer anschlagen und abketten.
     .neck_does_not_pass_head_own_gauge = Bei der eigenen Maschenprobe: { warning.neck_does_not_pass_head }
-    .young_child_neck = Bei Babys und kleinen Kindern muss der Hals ohne Kraft über den Kopf gleiten, und nichts darf
-        sich um den Hals zusammenziehen: keine Kordel, kein Band und keinen Tunnelzug verwenden.
+    .young_child_neck = Bei Babys und kleinen Kindern muss sich der Halsausschnitt ohne Kraft über den Kopf ziehen
+        lassen, und nichts darf sich um den Hals zusammenziehen: keine Kordeln, Bänder oder Zugbänder verwenden.
     .yoke_too_deep_at_own_gauge = Bei der eigenen Maschenprobe wäre die Passe mit { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1144,22 +1148,22 @@ warning =
        *[other] nur { $spare } können
     } wegfallen: Er bleibt { $excess } cm zu lang.
     .estimated_yarn = Das Garn ist für glatt rechts geschätzt: Jede Masche braucht das { $least }- bis { $most }-Fache
-        ihrer Breite an Garn. Rippen, Spannfäden, Anschlag und Fadenenden brauchen mehr. Genauer wird es mit einem
+        ihrer Breite an Garn. Rippenmuster, Spannfäden, Anschlag und Fadenenden brauchen mehr. Genauer wird es mit einem
         gewogenen Probestück.
-    .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie für glattes Gestrick, obwohl { $ribs }
-        Maschen davon Rippen sind, die eine andere Menge brauchen. Nicht mitgerechnet sind { $chart ->
+    .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie glatt rechts gestrickt, obwohl { $ribs }
+        Maschen davon im Rippenmuster sind, das eine andere Menge braucht. Nicht mitgerechnet sind { $chart ->
             [floats] die Spannfäden der Strickschrift,{" "}
            *[none] { "" }
-        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Zugabe von { $margin } % muss für all das reichen. Ein
+        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Reserve von { $margin } % muss für all das reichen. Ein
         Probestück wiegen, das { $chart ->
-            [floats] Rippen und Strickschrift
-           *[none] Rippen
-        } enthält, oder eine größere Zugabe nehmen.
+            [floats] Rippenmuster und Strickschrift
+           *[none] Rippenmuster
+        } enthält, oder eine größere Reserve nehmen.
     .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
-        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, stehen sie
-        nebeneinander.
+        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, können sie
+        nebeneinanderstehen.
     .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
         brauchen weniger.
 
@@ -1190,18 +1194,17 @@ shaping =
            *[other] in der letzten davon
         }
        *[other] { $every_number ->
-            [1] in jeder { shaping.row }, { times.all }
-           *[other] in jeder { $every }. { shaping.row }, { times.all }
+            [1] in jeder { shaping.row }
+           *[other] jeweils in der letzten von { $every } { shaping.rows }
         }
     }
-    .in_turn = abwechselnd in Abständen von { $cycle } { shaping.rows }, den ganzen Wechsel { times.all }
     .each = { $change } { $change_number ->
         [one] Masche
        *[other] Maschen
     }
-    .in_each = { $times_number ->
+    .often = { $times_number ->
         [1] { "" }
-       *[other] je{" "}
+       *[other] , { times.all }
     }
     .now = Es { $stitches_number ->
         [one] ist nun 1 Masche
@@ -1212,13 +1215,15 @@ shaping =
        *[wrong] Rückreihe
     }, sodass die Zu- oder Abnahmen in Hinreihen liegen.
     .plain = { shaping.span }: ohne Zu- und Abnahmen weiterstricken.
-    .increase = { shaping.span }: { shaping.when } { shaping.in_each }{ shaping.each } zunehmen. { shaping.now }
-    .decrease = { shaping.span }: { shaping.when } { shaping.in_each }{ shaping.each } abnehmen. { shaping.now }
-    .increase_cycle = { shaping.span }: { shaping.in_turn }, je { shaping.each } zunehmen. { shaping.now }
-    .decrease_cycle = { shaping.span }: { shaping.in_turn }, je { shaping.each } abnehmen. { shaping.now }
+    .increase = { shaping.span }: { shaping.when } { shaping.each } zunehmen{ shaping.often }. { shaping.now }
+    .decrease = { shaping.span }: { shaping.when } { shaping.each } abnehmen{ shaping.often }. { shaping.now }
+    .increase_cycle = { shaping.span }: im Wechsel { $cycle } { shaping.rows } stricken und jeweils in der letzten davon
+        { shaping.each } zunehmen; diese ganze Folge { times.all } stricken. { shaping.now }
+    .decrease_cycle = { shaping.span }: im Wechsel { $cycle } { shaping.rows } stricken und jeweils in der letzten davon
+        { shaping.each } abnehmen; diese ganze Folge { times.all } stricken. { shaping.now }
 
 across =
-    .row = Über die { shaping.row }: { $steps }. { shaping.now }
+    .row = Verteilt auf die { shaping.row }: { $steps }. { shaping.now }
     .worked = { $gap_number ->
         [0] { "" }
         [one] 1 Masche stricken,{" "}

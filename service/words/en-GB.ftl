@@ -96,8 +96,8 @@ needles =
         [gauge] For hem, cuffs and neckband use the needles that give you the tension of the rib.
        *[thinner] For hem, cuffs and neckband use needles one or two sizes thinner.
     }
-    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the knitting on it is
-        around.
+    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the circumference of the
+        knitting.
     .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
         for a circular needle.
 
@@ -112,10 +112,10 @@ yarn =
        *[other] balls
     } of { $ball_grams } g.
     .basis = { $basis ->
-        [measured] The amounts are worked out from a weighed swatch. Cast-on, bind-off and ends take more: what is to
-            spare is for them.
-       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off and ends take
-            more: what is to spare is for them.
+        [measured] The amounts are worked out from a weighed swatch. Cast-on, cast-off and ends take more: the spare
+            yarn is for them.
+       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, cast-off and ends take
+            more: the spare yarn is for them.
     }
 
 notions =
@@ -241,16 +241,16 @@ neck =
             close the last gap at each side.
     }
     .raised = The short rows make the back { measured.length } higher than the front.
-    .drop = Work the first { $rows_number ->
+    .drop = Work the first { $rows } { $rows_number ->
         [one] round
-       *[other] { $rows } rounds
+       *[other] rounds
     } of the yoke, with its increases, back and forth as rows; { $side ->
         [wrong] row 1 is a wrong-side row.
         [right] row 1 is a right-side row.
        *[last] the last of them is a right-side row.
     }
     .drop_edges = In { $times_number ->
-        [one] the last right-side row
+        [one] the last { $times } right-side row
        *[other] each of the last { $times } right-side rows
     } of these increase 2 more stitches: 1 after the first stitch of the row (left-leaning) and 1 before its last stitch
         (right-leaning).
@@ -419,11 +419,9 @@ split =
         [one] stitch
        *[other] stitches
     } more than the back.
-    .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of
-            it.
-       *[other] The middle { $seam } stitches of each underarm are seam stitches: knit them in every round, and shape on
-            either side of them.
+    .seam = In its middle each underarm has { $seam } seam { $seam_number ->
+        [one] stitch: knit it in every round, and shape on either side of it.
+       *[other] stitches: knit them in every round, and shape on either side of them.
     }
 
 ## Shaping of body and sleeves
@@ -681,9 +679,8 @@ cause =
         [one] The cause is { $causes }.
        *[other] The causes are { $causes }; giving up any one of them would be enough.
     }
-    .together = The causes are { $causes } together; only giving up all of them would be enough.
-    .not_sought = The cause lies in something else that is asked for; with fewer sizes at a time the answer says in
-        what.
+    .together = The causes are { $causes } together; only giving all of them up would be enough.
+    .not_sought = The cause is something else that is asked for; with fewer sizes at a time the answer names it.
     .multiple = the multiple of { $multiple } for the stitches of { $of }{ $rounding ->
         [up] , rounded up
         [down] , rounded down
@@ -721,17 +718,17 @@ cause =
     }
     .neck_shares = the shares of back, front and sleeves in the neck
     .yoke_change = the yoke depth as changed
-    .own_gauge = your own tension (stitches and rounds stay as written)
+    .own_gauge = your tension (stitches and rounds stay as written)
     .chart = the chart (its last repeat is finished)
     .other_sizes = the other sizes (no number of stitches may be less than in the size before, and each section has an
         odd or an even number in all sizes alike)
-    .increases_need_rounds = The increases between neck and split need all { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
+    .increases_need_rounds = The increases between neck and split need { $rounds_number ->
+        [one] the only round
+       *[other] all { $rounds } rounds
     } of the yoke.
     .whole_rounds = Whole rounds of yoke, body and ribs come no nearer.
-    .whole_stitches = A stitch is { $stitch } cm wide, and no numbers of stitches that go together in neck, yoke and
-        split come nearer.
+    .whole_stitches = A stitch is { $stitch } cm wide, and no stitch counts that fit together in neck, yoke and split
+        come nearer.
     .shaped_by = The body is shaped by { $stitches } stitches at a time, each { $stitch } cm wide, and no size has fewer
         stitches than the one before it.
     .negative_ease = The ease asked for there is { $ease } cm.
@@ -747,11 +744,11 @@ why =
     .as_written = The number of rounds stays the same: work the yoke as written.
     .fewer_plain_rounds = Leaving out rounds after the last increase changes nothing else.
     .more_plain_rounds = Adding rounds after the last increase moves no increase, and a chart can go on in them.
-    .wider = With rounds added only after the last increase, { $plain } of { $rounds } rounds before the split would
-        have no increases; spaced wider, the increases keep the raglan lines even.
+    .wider = With rounds added only after the last increase, the last { $plain } of { $rounds } rounds would have no
+        increases; spaced wider, the increases keep the raglan lines even.
     .closer = Spaced closer, all increases still fit, without two at one edge in a round.
-    .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one another;
-        spaced closer, the increases have rounds between them.
+    .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one right after
+        the other; spaced closer, the increases have rounds between them.
     .closer_alone = At the written spacing there are too few rounds even with two body increases at an edge, so the
         increases are spaced closer.
     .together = Worked in the same rounds, the increases of body and sleeves fit at the written spacing, without two at
@@ -761,7 +758,7 @@ why =
        *[other] rounds
     }, the increases keep their written spacing, the sleeves have one at a time, and the stitches at the split stay the
         same.
-    .no_way = No way makes a yoke of { $rounds } { $rounds_number ->
+    .no_way = There is no way to make a yoke of { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     }; the shallowest yoke possible has { $shallowest }.
@@ -857,20 +854,20 @@ reason =
        *[other] rounds
     }.
     .nothing_left = What is asked for leaves nothing of the { $measure }: { $length } cm.
-    .neck_too_narrow = The neck has { $stitches } stitches beside the raglan lines, and needs { $fewest }.
-    .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, of which
+    .neck_too_narrow = The neck has { $stitches } stitches without the raglan lines, and needs { $fewest }.
+    .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, in which
         each section may have up to { $reach } more or fewer.
-    .neck_too_wide_body = The body should have { $stitches } stitches, and back and front at the neck with their raglan
-        lines and the underarms have { $least } already.
-    .neck_too_wide_body_extra = The body should have { $stitches } stitches, and back and front at the neck with their
-        raglan lines, the extra width of the front and the underarms have { $least } already.
-    .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, and at the neck with its raglan lines and the
-        underarm it has { $least } already.
-    .no_permitted_counts = No numbers of stitches that are allowed for body, sleeve and underarm go together.
+    .neck_too_wide_body = The body should have { $stitches } stitches, but the underarms and, at the neck, back and
+        front with their share of the raglan lines have { $least } already.
+    .neck_too_wide_body_extra = The body should have { $stitches } stitches, but the underarms, the extra width of the
+        front and, at the neck, back and front with their share of the raglan lines have { $least } already.
+    .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, but the underarm and, at the neck, the sleeve
+        with its share of the raglan lines have { $least } already.
+    .no_permitted_counts = No stitch counts that are allowed for body, sleeve and underarm fit together.
     .front_extra_grows_too_fast = The extra width of the front grows so fast that the back would have fewer stitches
         than in the size before.
-    .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no numbers are as large as in
-        the size before: the underarm grows faster than body or sleeve.
+    .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no stitch counts are at least
+        as large as in the size before: the underarm grows faster than body or sleeve.
     .front_drop_too_deep = A front drop of { $rows } { $rows_number ->
         [one] row
        *[other] rows
@@ -881,24 +878,25 @@ reason =
     .front_too_narrow = A front of { $front } { $front_number ->
         [one] stitch
        *[other] stitches
-    } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have a stitch each.
+    } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have at least 1 stitch
+        each.
     .back_too_high = { $pairs } { $pairs_number ->
-        [one] pair of short rows needs
-       *[other] pairs of short rows need
-    } as many stitches at each side for their turns, and there { $stitches_number ->
+        [one] pair of short rows needs 1 stitch
+       *[other] pairs of short rows need as many stitches
+    } at each side for turning, and there { $stitches_number ->
         [one] is
        *[other] are
     } { $stitches }.
-    .back_too_high_front = The last turns lie { $reach } { $reach_number ->
+    .back_too_high_front = The last turns reach { $reach } { $reach_number ->
         [one] stitch
        *[other] stitches
-    } into a front of { $front }, and may lie { $most }.
+    } into a front of { $front }; at most { $most } are possible.
     .darts_without_round = The short rows over the bust are worked in a round without chart and shaping, at most
         { $deepest } cm below the underarm, and rounds { $first } to { $last } of the body all have one or the other.
     .darts_too_deep = { $pairs } { $pairs_number ->
-        [one] pair of short rows over the bust needs
-       *[other] pairs of short rows over the bust need
-    } as many stitches at each side for their turns, and a third of the front has { $stitches }.
+        [one] pair of short rows over the bust needs 1 stitch
+       *[other] pairs of short rows over the bust need as many stitches
+    } at each side for turning, and a third of the front has { $stitches }.
     .body_too_short = The { $measure } is reached in round { $round }, and the body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -921,7 +919,7 @@ reason =
     }.
 
 warning =
-    .gauge_far_from_pattern = Your tension has { $percent } % { $fabric ->
+    .gauge_far_from_pattern = Your tension has { $percent }% { $fabric ->
         [tighter] more
        *[looser] fewer
     } stitches than that of the pattern, and one or two needle sizes change it by about a tenth: take another yarn or
@@ -942,14 +940,14 @@ warning =
         [one] size
        *[other] sizes
     } { $sizes } is an estimate, since no published table has it. Measure the wearer to be sure.
-    .ease_below_published_fits = The ease at the bust is less than that of the closest published fit, { $ease_cm } cm
-        ({ $ease_inch } in).
+    .ease_below_published_fits = The ease at the bust is less than that of the tightest published fit, { $ease_cm } cm /
+        { $ease_inch } in.
     .below_every_size = At { $gauge ->
-        [own] your own tension
+        [own] your tension
        *[written] the written tension
     } the smallest size is still larger than wanted.
     .above_every_size = At { $gauge ->
-        [own] your own tension
+        [own] your tension
        *[written] the written tension
     } the largest size is still smaller than wanted.
     .increases_end_early = The last body increase lies { $straight } { $straight_number ->
@@ -960,17 +958,17 @@ warning =
             [wider] space the body increases wider.
            *[with_sleeves] spread the body increases over the rounds in which the sleeves are increased.
         }
-    .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another without a round between, which draws
-        the raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
+    .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another with no round between them, which
+        draws the raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
             [here] , or increases spaced evenly over this one, would have
            *[deeper] {" "}would have
         } rounds between them.
     .double_body_equals_closer = No edge needs two body increases in a round, so `double_body` gives the same schedule
         as `closer`.
-    .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the { $usual } cm that are usual for this
+    .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the usual { $usual } cm for this size.
+        { $total }
+    .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the usual { $usual } cm for this
         size. { $total }
-    .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the { $usual } cm that are usual
-        for this size. { $total }
     .total = That makes a total length of { $total } cm.
     .total_kept = The total length of { $total } cm is still the usual one, since the body of { $body } cm makes up for
         it.
@@ -990,14 +988,15 @@ warning =
         [back] back
         [front] front
        *[sleeve] sleeve
-    } has { $stitches }: it is centred half a stitch off. Columns { $below } and { $above } would take this number.
-    .half_stitch_off_centre_underarm = { $underarm } underarm { $underarm_number ->
+    } has { $stitches }: it is centred half a stitch off. Columns { $below } and { $above } would fit this number.
+    .half_stitch_off_centre_underarm = An underarm of { $underarm } { $underarm_number ->
         [one] stitch
        *[other] stitches
-    } less { $seam } seam { $seam_number ->
-        [one] stitch
-       *[other] stitches
-    } cannot be shared evenly between its two sides: the { $part ->
+    }{ $seam_number ->
+        [0] { "" }
+        [one] , 1 of them a seam stitch,
+       *[other] , { $seam } of them seam stitches,
+    } cannot be divided evenly between its two sides: the { $part ->
         [sleeve] sleeve
        *[body] body
     } lies half a stitch off its centre.
@@ -1015,19 +1014,21 @@ warning =
     .body_cuts_chart = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the hem and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    } before the hem and ends at row { $row } of { $rows } of the chart; a body of { $finishing } rounds would finish
+        it.
     .sleeve_cuts_chart = The sleeve has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the cuff and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    } before the cuff and ends at row { $row } of { $rows } of the chart; a sleeve of { $finishing } rounds would finish
+        it.
     .body_cuts_chart_unbegun = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the hem and ends before the chart begins; { $finishing } rounds would finish it.
+    } before the hem and ends before the chart begins; a body of { $finishing } rounds would finish it.
     .sleeve_cuts_chart_unbegun = The sleeve has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the cuff and ends before the chart begins; { $finishing } rounds would finish it.
+    } before the cuff and ends before the chart begins; a sleeve of { $finishing } rounds would finish it.
     .body_longer_for_chart = The body would have { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1042,8 +1043,8 @@ warning =
         [one] round
        *[other] rounds
     } longer. Ask for a sleeve length to have it shorter.
-    .sleeve_plain_again = From round { $round } of the sleeve on, the sleeve is narrower than the least width for the
-        chart and has no pattern any more.
+    .sleeve_plain_again = From its round { $round } on, the sleeve is narrower than the least width for the chart and is
+        worked without it.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] round of yoke, body and sleeve uses
        *[other] rounds of yoke, body and sleeve use
@@ -1055,25 +1056,25 @@ warning =
         [yoke] yoke
         [body] body
        *[sleeve] sleeve
-    }. Catch long floats at the back, not at the same place in rounds that follow one another.
+    }. Catch long floats at the back, but not at the same place in consecutive rounds.
     .float_can_catch_fingers = A float of { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } ({ $length } cm) inside a garment for a baby or a young child can catch fingers and toes. Catch every long float
-        at the back, take a chart with shorter ones, or line the garment.
+        at the back, choose a chart with shorter ones, or line the garment.
     .chart_starts_before_back = The floats of the chart are measured in rounds that start before the back. These rounds
         start at the centre back, so floats across their start may be shorter or longer.
-    .far_from_wanted = The { $measure } comes to { $finished } cm where { $wanted } cm is wanted. { $because }
+    .far_from_wanted = The { $measure } comes to { $finished } cm instead of the { $wanted } cm wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
     .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
     .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
-        is worn stretched there. { $because }
+        is stretched there when worn. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
         at the neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
     .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures about
-        { $hand } cm, going by its wrist. { $because }
+        { $hand } cm, judging by the wrist. { $because }
     .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand and wrist are taken to be in proportion as
-        in adults: measure the hand of the child.
+        in adults: measure the child's hand.
     .cuff_binds = The cuff is { $cuff } cm around, and the bare arm about { $arm } cm where a sleeve of { $sleeve } cm
         ends: it will be tight, or slide down. { $because }
     .neck_wider_than_shoulders = The neck of { $neck } cm is { $width } cm wide, and half of the cross back is { $held }
@@ -1085,10 +1086,10 @@ warning =
        *[cast_on] cast-on edge
     } of { $around } cm stretches to { $stretched } cm, and the head measures { $head } cm: make the neck wider or
         lower, or use a stretchier cast-on and cast-off.
-    .neck_does_not_pass_head_own_gauge = At your own tension: { warning.neck_does_not_pass_head }
+    .neck_does_not_pass_head_own_gauge = At your tension: { warning.neck_does_not_pass_head }
     .young_child_neck = For a baby or a young child the neck must slip over the head without force, and nothing may
         tighten around the neck: use no cord, ribbon or drawstring.
-    .yoke_too_deep_at_own_gauge = At your own tension the yoke would be as deep as designed with { $rounds }
+    .yoke_too_deep_at_own_gauge = At your tension the yoke would be as deep as designed with { $rounds }
         { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1096,7 +1097,7 @@ warning =
         [0] none
        *[other] only { $spare }
     } can be: it stays { $excess } cm too deep.
-    .body_too_long_at_own_gauge = At your own tension the body would be as long as designed with { $rounds }
+    .body_too_long_at_own_gauge = At your tension the body would be as long as designed with { $rounds }
         { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1104,7 +1105,7 @@ warning =
         [0] none
        *[other] only { $spare }
     } can be: it stays { $excess } cm too long.
-    .sleeve_too_long_at_own_gauge = At your own tension the sleeve would be as long as designed with { $rounds }
+    .sleeve_too_long_at_own_gauge = At your tension the sleeve would be as long as designed with { $rounds }
         { $rounds_number ->
             [one] round
            *[other] rounds
@@ -1113,21 +1114,21 @@ warning =
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
     .estimated_yarn = The yarn is estimated for stocking stitch: each stitch takes { $least } to { $most } times its
-        width in yarn. Ribs, floats, cast-on and ends take more. Weigh a swatch to know better.
-    .yarn_leaves_out = The yarn is worked out by the number of stitches, all as in plain fabric, though { $ribs } of
-        them are rib, which takes another amount. Not counted are { $chart ->
+        width in yarn. Ribs, floats, cast-on and ends take more. A weighed swatch tells more exactly.
+    .yarn_leaves_out = The yarn is worked out from the number of stitches, all as in stocking stitch, though { $ribs }
+        of them are rib, which takes a different amount. Not counted are { $chart ->
             [floats] the floats behind the chart, the
            *[none] the
-        } cast-on, cast-off, joins and ends; the margin of { $margin } % has to cover all of that. Weigh a swatch that
+        } cast-on, cast-off, joins and ends; the margin of { $margin }% has to cover all of that. Weigh a swatch that
         has { $chart ->
             [floats] rib and chart
            *[none] rib
         } in it, or take a larger margin.
     .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
         at them together in a grey picture, or knit a swatch.
-    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
-        close as possible first, instead of evenly, lets them stand side by side.
-    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
+    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. With
+        shaping spaced closest first, instead of evenly, they can stand side by side.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or simpler choices, need
         fewer.
 
 ## Shaping plans
@@ -1158,10 +1159,9 @@ shaping =
         }
        *[other] { $every_number ->
             [1] {" "}{ times.all }, one right after the other
-           *[other] {" "}every { $every } { shaping.rows }, { times.all }
+           *[other] {" "}as the last of every { $every } { shaping.rows }, { times.all }
         }
     }
-    .in_turn = at intervals of { $cycle } { shaping.rows } in turn, { times.all } over
     .each = { $change } { $change_number ->
         [one] stitch
        *[other] stitches
@@ -1183,10 +1183,12 @@ shaping =
         more{ shaping.in_each }. { shaping.now }
     .decrease = { shaping.span }: work a decrease { shaping.row }{ shaping.when }, { shaping.each }
         fewer{ shaping.in_each }. { shaping.now }
-    .increase_cycle = { shaping.span }: work increase { shaping.rows } { shaping.in_turn }, { shaping.each } more in
-        each. { shaping.now }
-    .decrease_cycle = { shaping.span }: work decrease { shaping.rows } { shaping.in_turn }, { shaping.each } fewer in
-        each. { shaping.now }
+    .increase_cycle = { shaping.span }: work groups of { $cycle } { shaping.rows } in turn, the last { shaping.row } of
+        each group as an increase { shaping.row }, { shaping.each } more in each; work the whole sequence { times.all }.
+        { shaping.now }
+    .decrease_cycle = { shaping.span }: work groups of { $cycle } { shaping.rows } in turn, the last { shaping.row } of
+        each group as a decrease { shaping.row }, { shaping.each } fewer in each; work the whole sequence { times.all }.
+        { shaping.now }
 
 across =
     .row = Across the { shaping.row }: { $steps }. { shaping.now }
