@@ -12,6 +12,7 @@ from fractions import Fraction
 from typing import Literal, Self
 
 from grading_core.rounding import NEAREST, CountRule
+from grading_core.sentences import TOKEN, Saying, Sentence
 
 FARTHEST_BY_NEEDLE = Fraction(1, 10)
 """Stitches that differ by more than this part are beyond what another needle mends (common practice, no source).
@@ -23,6 +24,11 @@ it. With one yarn a size or two are therefore worth about a tenth at most.
 
 Tightness = Literal["tighter", "looser", "same"]
 NeedleChange = Literal["larger", "smaller", "none"]
+
+AS_WRITTEN = Saying("advice.as_written")
+ROWS_DIFFER = Saying("advice.rows_differ")
+BEYOND_NEEDLES = Saying("advice.beyond_needles", fabric=TOKEN)
+ANOTHER_NEEDLE = Saying("advice.another_needle", fabric=TOKEN)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +123,7 @@ class Comparison:
     rows_ratio: Fraction
     fabric: Tightness
     needle: NeedleChange
-    advice: str
+    advice: Sentence
 
     @property
     def difference(self) -> Fraction:
@@ -169,29 +175,11 @@ def compare(own: Gauge, pattern: Gauge) -> Comparison:
     return Comparison(stitches_ratio=stitches_ratio, rows_ratio=rows_ratio, fabric=fabric, needle=needle, advice=advice)
 
 
-def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Tightness, NeedleChange, str]:
+def _judge(stitches_ratio: Fraction, rows_ratio: Fraction) -> tuple[Tightness, NeedleChange, Sentence]:
     """How the fabric is, the needle to try, and the advice."""
     if stitches_ratio == 1:
-        if rows_ratio == 1:
-            return "same", "none", "Your gauge is the pattern's: knit as written."
-        return (
-            "same",
-            "none",
-            "Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths given in "
-            "rows.",
-        )
+        return "same", "none", AS_WRITTEN() if rows_ratio == 1 else ROWS_DIFFER()
     fabric: Tightness = "tighter" if stitches_ratio > 1 else "looser"
     if abs(stitches_ratio - 1) > FARTHEST_BY_NEEDLE:
-        return (
-            fabric,
-            "none",
-            f"Your fabric is much {fabric} than the pattern's, more than a needle one or two sizes away mends: take "
-            "another yarn, or knit the size whose stitches give the width that you want at your gauge.",
-        )
-    needle: NeedleChange = "larger" if stitches_ratio > 1 else "smaller"
-    return (
-        fabric,
-        needle,
-        f"Your fabric is {fabric} than the pattern's: try a needle one or two sizes {needle}, and knit and block a new "
-        "swatch, which alone can tell.",
-    )
+        return fabric, "none", BEYOND_NEEDLES(fabric=fabric)
+    return fabric, "larger" if stitches_ratio > 1 else "smaller", ANOTHER_NEEDLE(fabric=fabric)

@@ -18,6 +18,7 @@ from service.errors import KINDS, PROBLEM_MEDIA_TYPE, TOO_MANY_REQUESTS, UNPROCE
 from service.examples import Example, examples_of, shortened
 from service.flaws import FormCode
 from service.json_body import MAX_BODY_BYTES, MAX_DEPTH
+from service.language import USUAL_LANGUAGE
 from service.media import JSON
 from service.open_answers import open_answers
 from service.operation import Operation
@@ -50,6 +51,11 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
   `run_inch`. A pullover's table is its `table`; that of others has the numbers of each size by their place in the
   JSON, without lists of rounds. A type that `Accept` names goes before one that a wildcard covers; JSON goes first
   otherwise.
+* **Languages.** Sentences, titles, warnings, reasons, and the words in pictures and workbooks are in `print.language`;
+  where that isn't sent, in the first language of `Accept-Language` that there is (RFC 4647, section 3.4: `de-AT` finds
+  `de`); and else in `{USUAL_LANGUAGE}`. `Content-Language` says in which; no language is refused. Unless
+  `print.decimal_mark` is sent, the language's stands in print. Ids, codes, keys of tables, values and what was named in
+  the request are the same in every language. Problem documents and the published tables are in English.
 * **Limits.** A body of {MAX_BODY_BYTES // 1024} KiB, nested {MAX_DEPTH} levels deep; {MAX_SIZES} sizes; {MAX_STITCHES}
   stitches in a section. Lists and numbers have theirs in the schemas.
 * **What may change.** Within `/v1` there may come, at any time: operations, optional fields of requests, fields of
@@ -126,7 +132,8 @@ def build_contract(operations: Iterable[Operation[Any, Any]]) -> dict[str, Any]:
     for family in CODES:
         spec.components.schema(family, code_schema(family))
     spec.components.schema("Problem", schema=ProblemSchema)
-    spec.components.parameter("RequestId", "header", _REQUEST_ID_PARAMETER)
+    for name, parameter in PARAMETERS.items():
+        spec.components.parameter(name, "header", parameter)
     retiring = {name for operation in operations if operation.retirement for name in operation.retirement.headers()}
     for name, header in HEADERS.items():
         if name not in RETIREMENT_HEADERS or name in retiring:
@@ -147,6 +154,11 @@ HEADERS: dict[str, dict[str, Any]] = {
     "X-Request-Id": {
         "description": "The request's id, as sent or made up, for finding it in the log.",
         "schema": {"type": "string"},
+    },
+    "Content-Language": {
+        "description": "The language of the words for people (RFC 5646).",
+        "schema": {"type": "string"},
+        "example": USUAL_LANGUAGE,
     },
     "Cache-Control": {"description": "How long the answer holds.", "schema": {"type": "string"}},
     "ETag": {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}},
@@ -177,12 +189,22 @@ HEADERS: dict[str, dict[str, Any]] = {
 RETIREMENT_HEADERS = ("Deprecation", "Sunset")
 """Those that no answer has unless its operation will go."""
 
-_REQUEST_ID_PARAMETER = {
-    "name": "X-Request-Id",
-    "description": "An id for the request, which comes back with the answer: up to 128 letters, digits "
-    "and `._~-`. Any other is replaced.",
-    "schema": {"type": "string"},
+PARAMETERS: dict[str, dict[str, Any]] = {
+    "RequestId": {
+        "name": "X-Request-Id",
+        "description": "An id for the request, which comes back with the answer: up to 128 letters, digits "
+        "and `._~-`. Any other is replaced.",
+        "schema": {"type": "string"},
+    },
+    "AcceptLanguage": {
+        "name": "Accept-Language",
+        "description": "Languages that the client prefers (RFC 9110, section 12.5.4). The first that there is counts; "
+        f"`{USUAL_LANGUAGE}` where there is none of them. What `print.language` says goes before it.",
+        "schema": {"type": "string"},
+        "example": "de-AT, de;q=0.9, en-GB;q=0.5",
+    },
 }
+"""Headers of a request, by the names of their components."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,7 +225,7 @@ class Refusals:
         listed = "\n".join(f"* **{kind.status}** {kind.explanation}" for kind in self.kinds)
         return {
             "description": listed if len(self.kinds) > 1 else self.kinds[0].explanation,
-            "headers": _headers(*self.headers),
+            "headers": _headers("Content-Language", *self.headers),
             "content": {
                 PROBLEM_MEDIA_TYPE: {
                     "schema": ProblemSchema,
@@ -230,7 +252,7 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
         "tags": [operation.tag],
         "summary": operation.summary,
         "description": operation.description,
-        "parameters": ["RequestId"],
+        "parameters": ["RequestId"] if operation.english else ["RequestId", "AcceptLanguage"],
     }
     if operation.retirement:
         described |= operation.retirement.contract(operation.description)
@@ -263,7 +285,7 @@ def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[
     answered = [example for example in examples if example.answer is not None]
     responses["200"] = {
         "description": "The answer.",
-        "headers": _headers(*headers),
+        "headers": _headers("Content-Language", *headers),
         "content": {media: _answer(operation, media, answered) for media in operation.media},
     }
     responses |= {refusals.status: {"$ref": f"#/components/responses/{refusals.name}"} for refusals in REFUSALS}

@@ -19,6 +19,7 @@ from werkzeug.exceptions import HTTPException
 from grading_core.codes import Code
 from grading_core.errors import ContradictionError, Path, Problem
 from service.flaws import FormError
+from service.language import ENGLISH
 
 PROBLEM_MEDIA_TYPE = "application/problem+json"
 
@@ -233,7 +234,9 @@ def problem_response(
     errors = [each.document() for each in wrong]
     if errors:
         document["errors"] = errors
-    return Response(orjson.dumps(document), kind.status, headers, content_type=PROBLEM_MEDIA_TYPE)
+    response = Response(orjson.dumps(document), kind.status, headers, content_type=PROBLEM_MEDIA_TYPE)
+    response.headers.add("Content-Language", ENGLISH)
+    return response
 
 
 def _refused(refusal: Refusal) -> Response:

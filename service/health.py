@@ -64,6 +64,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             answer=LiveSchema,
             call=lambda _: Live(),
             kept=NEVER_KEPT,
+            english=True,
         ),
         Operation(
             path="/health/ready",
@@ -77,5 +78,6 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
             answer=ReadySchema,
             call=check_ready,
             kept=NEVER_KEPT,
+            english=True,
         ),
     )

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
 from fractions import Fraction
-from functools import cache
+from functools import cached_property, lru_cache
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
@@ -29,10 +29,16 @@ from grading_core.wording import size_run
 USUAL_LANGUAGE = "en-US"
 """For whoever asks for none that there is."""
 
+ENGLISH = "en"
+"""What published tables and problem documents are in, whatever is asked."""
+
 _WORDS = Path(__file__).parent / "words"
 _TENTH = Fraction(1, 10)
 _ONLY = "sizes.only"
 """The message round a sentence that is for some sizes only."""
+
+_LISTS_KEPT = 512
+"""Lists of words that a language remembers: patterns have few, and what requests name must not pile up."""
 
 Arguments = dict[str, str | int]
 
@@ -40,20 +46,16 @@ Arguments = dict[str, str | int]
 class Language:
     """A language that answers can be written in.
 
-    tag: its name (RFC 5646). source: its messages in Project Fluent's format.
-
-    Raises ValueError where they cannot be compiled.
+    tag: its name (RFC 5646). source: its messages in Project Fluent's format, which are compiled when the first is
+    asked for: that takes most of a second.
     """
 
     def __init__(self, tag: str, source: str) -> None:
         self.tag = tag
+        self.source = source
         self._locale = Locale.parse(tag, sep="-")
-        compiled = compile_messages(tag, [FtlResource.from_string(source)], use_isolating=False)
-        if compiled.errors:
-            raise ValueError(f"The words of {tag} can't be compiled: {compiled.errors}")
-        self._messages: Mapping[str, Callable[..., str]] = compiled.message_functions
         self.decimal_mark = get_decimal_symbol(self._locale)
-        self.listed = cache(self._listed)
+        self.listed = lru_cache(_LISTS_KEPT)(self._listed)
 
     def text(self, sentence: Sentence) -> str:
         """A sentence as it is printed.
@@ -86,6 +88,15 @@ class Language:
         if wrong:
             raise LookupError(f"{id} in {self.tag}: {wrong}")
         return text.replace("\n", " ")
+
+    @cached_property
+    def _messages(self) -> Mapping[str, Callable[..., str]]:
+        """What prints each message. Raises ValueError where the source can't be compiled."""
+        compiled = compile_messages(self.tag, [FtlResource.from_string(self.source)], use_isolating=False)
+        if compiled.errors:
+            raise ValueError(f"The words of {self.tag} can't be compiled: {compiled.errors}")
+        functions: Mapping[str, Callable[..., str]] = compiled.message_functions
+        return functions
 
     def _listed(self, words: tuple[str, ...]) -> str:
         return format_list(words, locale=self._locale) if words else ""
@@ -128,23 +139,37 @@ def language() -> Language:
 def lookup(wanted: Sequence[str], offered: Mapping[str, Language] = LANGUAGES) -> Language:
     """The language for whoever prefers some (RFC 4647, section 3.4): each range is shortened until it fits.
 
-    wanted: language ranges, the most wanted first. offered: by tag; the usual one where none fits.
+    wanted: language ranges, the most wanted first. offered: by tag; the usual one where none fits. A language of a
+    country stands for the language itself where that isn't offered: who wants `en` gets the usual English.
 
     >>> lookup(["fr", "de-AT"]).tag, lookup(["de-Latn-x-old"]).tag, lookup(["*"]).tag
     ('de', 'de', 'en-US')
+    >>> lookup(["en-AU", "de"]).tag, lookup(["EN-gb"]).tag
+    ('en-US', 'en-GB')
     """
-    by_tag = {tag.lower(): each for tag, each in offered.items()}
-    for each in wanted:
-        subtags = each.lower().split("-")
-        while subtags:
-            found = by_tag.get("-".join(subtags))
-            if found:
-                return found
+    usual = offered[USUAL_LANGUAGE]
+    by_tag: dict[str, Language] = {}
+    for each in (usual, *offered.values()):
+        for tag in _shortened(each.tag):
+            by_tag.setdefault(tag, each)
+    by_tag |= {tag.lower(): each for tag, each in offered.items()}
+    longest = max(map(len, by_tag))
+    for sought in wanted:
+        # what is longer than every tag is none of them; cut, it is still longer
+        for tag in _shortened(sought[: longest + 1]):
+            if tag in by_tag:
+                return by_tag[tag]
+    return usual
+
+
+def _shortened(tag: str) -> Iterator[str]:
+    """A tag and what is left of it without its last subtags; with what is behind a single character that goes, too."""
+    subtags = tag.lower().split("-")
+    while subtags:
+        yield "-".join(subtags)
+        subtags.pop()
+        if subtags and len(subtags[-1]) == 1:
             subtags.pop()
-            if subtags and len(subtags[-1]) == 1:
-                # what is behind a single character goes with it
-                subtags.pop()
-    return offered[USUAL_LANGUAGE]
 
 
 def _run(values: Sequence[Any], write: Callable[[Any], str]) -> str:
@@ -160,7 +185,8 @@ def _printed(value: Any, write: Callable[[Any], str]) -> str:
 
 def _count(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     arguments[name] = _printed(value, str)
-    number = shared(value) if type(value) is tuple else value
+    # a size that has none is told by a dash, which words chosen by a number may not have
+    number = value if type(value) is not tuple else None if None in value else shared(value)
     arguments[f"{name}_number"] = 2 if number is None else number
 
 
@@ -181,6 +207,7 @@ def _cm(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> N
 
 def _text(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     arguments[name] = _printed(value, str)
+    arguments[f"{name}_number"] = len(value) if type(value) is tuple else 1
 
 
 def _names(language: Language, arguments: Arguments, name: str, value: Any, _: Kind) -> None:

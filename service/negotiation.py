@@ -38,7 +38,7 @@ def negotiate(request: Request, offered: Sequence[str]) -> str:
 def accepted_language(request: Request) -> Language:
     """The language that a request prefers of those that there are; the usual one where there is none of them.
 
-    Raises nothing: an answer in another language than asked is better than none.
+    Refuses nothing: an answer in another language than asked is better than none.
     """
     accepted = request.headers.get("Accept-Language")
     if accepted is None:

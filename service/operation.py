@@ -19,10 +19,11 @@ from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_kno
 from service.errors import NOT_FOUND, Refusal, Wrong
 from service.flaws import FormError
 from service.json_body import read_file, read_json
-from service.language import LANGUAGES, spoken
+from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA
 from service.negotiation import accepted_language, negotiate
+from service.printing import PrintSettings
 from service.retirement import Retirement
 from service.schemas.base import StrictSchema
 from service.wrong_places import unknown_parameters, wrong_in_body, wrong_parameters
@@ -44,7 +45,8 @@ class Operation(Generic[Request, Result]):
     wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
     does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
     `call` takes a file as it is. tabled: what `call` takes where the answer is a table, as much as that needs. kept:
-    how long its answers hold, as `Cache-Control` says it. retirement: where it will go.
+    how long its answers hold, as `Cache-Control` says it. english: whether its answers are in English whatever is
+    asked, as published tables are. retirement: where it will go.
     """
 
     path: str
@@ -62,6 +64,7 @@ class Operation(Generic[Request, Result]):
     takes: str = JSON
     tabled: Callable[[Request], Request] = lambda loaded: loaded
     kept: str = KEPT_BRIEFLY
+    english: bool = False
     retirement: Retirement | None = None
 
     @cached_property
@@ -87,7 +90,7 @@ class Operation(Generic[Request, Result]):
         unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
         written, settings = MEDIA[media], self.schema.print_settings(data)
         input_digest = digest(loaded, unit, inch_convention, settings)
-        language = LANGUAGES[settings.language] if settings.language else accepted_language(request)
+        language = self._language(settings)
         tag = None
         if request.method != "POST" and self.kept != NEVER_KEPT:
             tag = answer_tag(input_digest, media, language.tag)
@@ -100,7 +103,7 @@ class Operation(Generic[Request, Result]):
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
         response = Response(body, content_type=written.content_type)
-        response.headers.add("Content-Language", language.tag)
+        response.headers.add("Content-Language", ENGLISH if self.english else language.tag)
         if written.file_name:
             # RFC 6266
             response.headers.add("Content-Disposition", "attachment", filename=written.file_name)
@@ -115,6 +118,12 @@ class Operation(Generic[Request, Result]):
         if self.retirement:
             response.headers.extend(self.retirement.headers())
         return response
+
+    def _language(self, settings: PrintSettings) -> Language:
+        """What the answer is written in: as its request has it, as the client accepts it, or the usual one."""
+        if self.english:
+            return LANGUAGES[USUAL_LANGUAGE]
+        return LANGUAGES[settings.language] if settings.language else accepted_language(request)
 
     @cached_property
     def _write(self) -> Callable[[Result, LengthWriter], Any]:

@@ -21,6 +21,21 @@ DATA_ALONE = {"chart/result.py", "limits.py"}
 """Records and constants without a computation of their own; tables of the standards are compared with publications."""
 
 
+ENGLISH = {
+    # what a value of a sentence is, for the contract
+    "sentences.py",
+    # what each code means
+    "codes.py",
+}
+"""Modules of the core that are in English for those who write programs. What is published has sources and notes."""
+
+PROBLEMS = re.compile(r"detail|.*_problems|too_many_rounds|_CONFLICT")
+"""What texts about a wrong request are assigned to, or returned by."""
+
+WORDS = re.compile(r"[A-Za-z]{2,},? [a-z]{2,}|[a-z] .*\.$")
+"""Two words or more, or the end of a sentence."""
+
+
 def records():
     for path in MODULES:
         module = importlib.import_module(".".join(path.with_suffix("").parts))
@@ -71,3 +86,39 @@ def test_a_class_or_function_is_imported_from_where_it_is_defined():
                 if (inspect.isclass(value) or inspect.isfunction(value)) and value.__module__ != node.module:
                     wrong.append((str(path), node.module, name.name))
     assert wrong == []
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "grading_core"], ids=str)
+def test_the_core_says_nothing_in_english_but_what_is_wrong_with_a_request(path):
+    if path.name in ENGLISH or path.parts[1] == "standards":
+        return
+    assert list(texts(ast.parse((ROOT / path).read_text(encoding="utf-8")))) == []
+
+
+def texts(node):
+    """The texts that are for people, with their lines; docstrings and what is said of faults are not."""
+    if isinstance(node, ast.Raise | ast.Assert) or is_docstring(node) or is_about_a_problem(node):
+        return
+    text = None
+    if isinstance(node, ast.Constant) and isinstance(node.value, str):
+        text = node.value
+    elif isinstance(node, ast.JoinedStr):
+        text = "".join(part.value if isinstance(part, ast.Constant) else "0" for part in node.values)
+    if text and WORDS.search(text):
+        yield node.lineno, text
+        return
+    for below in ast.iter_child_nodes(node):
+        yield from texts(below)
+
+
+def is_docstring(node):
+    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
+
+
+def is_about_a_problem(node):
+    """Whether it is the detail of a `Problem`, or of a function whose whole work is to find them."""
+    if isinstance(node, ast.FunctionDef):
+        return PROBLEMS.fullmatch(node.name) or any(ast.unparse(each) == "check" for each in node.decorator_list)
+    if isinstance(node, ast.Assign):
+        return any(PROBLEMS.fullmatch(ast.unparse(each)) for each in node.targets)
+    return isinstance(node, ast.Call) and ast.unparse(node.func) == "Problem"

@@ -69,9 +69,8 @@ class Rib:
         return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
 
     def sentence(self) -> Sentence:
-        """Its name: knit and purl stitches by turns, the purl ones fewer where the multiple is odd.
-
-        A rib that leaves stitches over in the round has none.
+        """Its name, where it leaves no stitches over in the round: knit and purl stitches in turn, as many of both in
+        the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch.
 
         >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
         {'knit': 2, 'purl': 2}
@@ -79,7 +78,8 @@ class Rib:
         multiple = self.rule.multiple
         if multiple == 1 or self.rule.plus % multiple:
             return ANY_RIB()
-        return KNIT_PURL(knit=multiple - multiple // 2, purl=multiple // 2)
+        purl = multiple // 2 if multiple in (2, 4, 6) else 1
+        return KNIT_PURL(knit=multiple - purl, purl=purl)
 
 
 @dataclass(frozen=True, slots=True)

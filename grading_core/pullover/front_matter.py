@@ -14,7 +14,7 @@ from grading_core.sentences import COUNT, LENGTH, NAMES, NUMBER, TEXT, TOKEN, Sa
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnCategory
 from grading_core.units import CM_PER_INCH
 
-LABELS = Saying("sizes.labels", sizes=TEXT, many=COUNT)
+LABELS = Saying("sizes.labels", sizes=TEXT)
 TO_FIT = Saying("sizes.to_fit", length=LENGTH)
 EASE = Saying("sizes.ease", length=LENGTH, kind=TOKEN)
 RUN = Saying("sizes.run", first=TEXT, others=NAMES)
@@ -61,7 +61,7 @@ def size_words(sizes: Sizes, sentences: Iterable[Sentence]) -> tuple[Sentence, .
     else:
         kind = "either"
     told = [
-        LABELS(sizes=labels, many=len(labels)),
+        LABELS(sizes=labels),
         TO_FIT(length=each_size(sizes, lambda size: size.to_fit)),
         EASE(length=eases, kind=kind),
     ]

@@ -9,41 +9,58 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from textwrap import wrap
 from zlib import crc32
 
 import svg
 
 from grading_core.chart.grid import Chart
 from grading_core.chart.views import ChartView, Trace
-from grading_core.wording import counted, listed
+from grading_core.sentences import COUNT, NAMES, TEXT, TOKEN, Saying, Sentence
+from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
-    TEXT,
+    TEXT_COLOUR,
     Ink,
     colour_legend,
     inks,
     mark_patterns,
+    page,
     rounded,
-    safe,
     stitches,
     text,
 )
 
+TITLE = Saying("picture.chart", size=TEXT)
+READING = Saying("picture.reading")
+ROUND, ROW, COLUMN = Saying("picture.round"), Saying("picture.row"), Saying("picture.column")
+YOKE, SPLIT, BELOW = Saying("picture.yoke"), Saying("picture.split"), Saying("picture.below")
+FIRST_STITCH = Saying("picture.first_stitch", of=TOKEN)
+CHART = Saying("picture.chart_described", columns=COUNT, rows=COUNT, colours=NAMES, rounds=COUNT)
+TRACE = Saying("picture.trace", part=TOKEN, of=TOKEN, first=COUNT, start=COUNT, last=COUNT, end=COUNT)
+"""What is said of a chart. of: the section that starts: back, front, both of them, or sleeve."""
+
 _WIDEST, _NARROWEST, _ROOM = 20, 6, 640
 """A stitch's width in pixels, and the width that a chart should take up between these."""
 
-_LEFT, _RIGHT, _TOP, _BELOW = 98, 64, 76, 46
+_LEFT, _RIGHT, _TOP, _BELOW = 116, 100, 76, 46
 _NUMBERS = 10
 """The size of the numbers at the edges."""
+
+_PART_WIDTH = 9
+"""How many characters there is room for beside the rounds of a part."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Line:
-    """How a section's starts are traced."""
+    """How a section's starts are traced.
+
+    kind: by which lines and dots are chosen. of: the section, as sentences have it.
+    """
 
     kind: str
-    label: str
+    of: str
     dashes: list[Decimal | float | int] | None
     traces: tuple[Trace, ...]
 
@@ -99,18 +116,17 @@ def chart_picture(view: ChartView, _: LengthWriter) -> str:
     colours, kinds = colour_legend(names, ink, width - _LEFT, sample, key), _trace_legend(lines, key)
     foot = _TOP + grid.height + _BELOW
     height = foot + LEGEND_LINE * (len(colours) + len(kinds)) + 8
-    title = f"Where the chart starts, size {label}"
-    page = svg.SVG(
-        viewBox=svg.ViewBoxSpec(0, 0, rounded(width), rounded(height)),
-        width=rounded(width),
-        height=rounded(height),
-        extra={"font-family": "sans-serif", "role": "img", "aria-labelledby": f"{key}-title {key}-desc"},
-        elements=[
-            svg.Title(id=f"{key}-title", text=safe(title)),
-            svg.Desc(id=f"{key}-desc", text=safe(_described(grid, lines, names.values()))),
+    title = TITLE(size=label)
+    return page(
+        key,
+        title,
+        [*_described(grid, lines, names.values())],
+        width,
+        height,
+        [
             svg.Defs(elements=[*_definitions(grid, lines, ink, key)]),
             text(title, _LEFT, 26, 16, font_weight="bold"),
-            text("Read every row from the right; rounds go upwards.", _LEFT, 46, 12),
+            text(READING(), _LEFT, 46, 12),
             svg.G(
                 transform=[svg.Translate(_LEFT, _TOP)],
                 elements=[
@@ -125,7 +141,6 @@ def chart_picture(view: ChartView, _: LengthWriter) -> str:
             svg.G(transform=[svg.Translate(_LEFT, rounded(foot + LEGEND_LINE * len(colours)))], elements=list(kinds)),
         ],
     )
-    return page.as_str()
 
 
 def _grid(view: ChartView) -> _Grid:
@@ -155,10 +170,10 @@ def _lines(traces: Iterable[Trace]) -> list[_Line]:
         tuple(trace for trace in traces if trace.section == section) for section in ("back", "front", "sleeve")
     )
     if [trace.pieces for trace in back] == [trace.pieces for trace in front]:
-        bodies = [_Line("body", "back and front", None, back)]
+        bodies = [_Line("body", "both", None, back)]
     else:
         bodies = [_Line("body", "back", None, back), _Line("front", "front", [9, 4], front)]
-    return [*bodies, _Line("sleeve", "each sleeve", [2, 3], sleeve)]
+    return [*bodies, _Line("sleeve", "sleeve", [2, 3], sleeve)]
 
 
 def _definitions(grid: _Grid, lines: Iterable[_Line], ink: dict[str, Ink], key: str) -> Iterator[svg.Element]:
@@ -192,10 +207,10 @@ def _definitions(grid: _Grid, lines: Iterable[_Line], ink: dict[str, Ink], key: 
         ],
     )
     size = min(3.0, grid.cell_width / 4)
-    yield _marker(f"{key}-body", svg.Circle(cx=4, cy=4, r=rounded(size), fill=TEXT))
+    yield _marker(f"{key}-body", svg.Circle(cx=4, cy=4, r=rounded(size), fill=TEXT_COLOUR))
     yield _marker(
         f"{key}-front",
-        svg.Path(extra={"d": f"M4 {4 - size:g}L{4 + size:g} 4L4 {4 + size:g}L{4 - size:g} 4z"}, fill=TEXT),
+        svg.Path(extra={"d": f"M4 {4 - size:g}L{4 + size:g} 4L4 {4 + size:g}L{4 - size:g} 4z"}, fill=TEXT_COLOUR),
     )
     yield _marker(
         f"{key}-sleeve",
@@ -205,7 +220,7 @@ def _definitions(grid: _Grid, lines: Iterable[_Line], ink: dict[str, Ink], key: 
             width=rounded(2 * size),
             height=rounded(2 * size),
             fill="none",
-            stroke=TEXT,
+            stroke=TEXT_COLOUR,
             stroke_width=1.2,
         ),
     )
@@ -271,7 +286,9 @@ def _grid_lines(grid: _Grid) -> Iterator[svg.Element]:
         return "".join(upright + level)
 
     for strong, width, opacity in ((False, 0.5, 0.3), (True, 1, 0.7)):
-        yield svg.Path(extra={"d": lines(strong)}, fill="none", stroke=TEXT, stroke_width=width, stroke_opacity=opacity)
+        yield svg.Path(
+            extra={"d": lines(strong)}, fill="none", stroke=TEXT_COLOUR, stroke_width=width, stroke_opacity=opacity
+        )
 
 
 def _numbers(grid: _Grid) -> Iterator[svg.Element]:
@@ -290,9 +307,9 @@ def _numbers(grid: _Grid) -> Iterator[svg.Element]:
         if column == 1 or column % by == 0:
             x = grid.across(column)
             yield text(str(column), x, grid.height + 14, _NUMBERS, anchor="middle")
-    yield text("round", -6, -8, _NUMBERS, anchor="end", font_style="italic")
-    yield text("chart row", grid.width + 6, -8, _NUMBERS, font_style="italic")
-    yield text("column", -6, grid.height + 14, _NUMBERS, anchor="end", font_style="italic")
+    yield text(ROUND(), -6, -8, _NUMBERS, anchor="end", font_style="italic")
+    yield text(ROW(), grid.width + 6, -8, _NUMBERS, font_style="italic")
+    yield text(COLUMN(), -6, grid.height + 14, _NUMBERS, anchor="end", font_style="italic")
 
 
 def _step(size: float, room: float) -> int:
@@ -305,19 +322,22 @@ def _parts(grid: _Grid) -> Iterator[svg.Element]:
     last = grid.first + grid.rounds - 1
     if grid.first <= grid.yoke < last:
         y = grid.below(grid.yoke + 1)
-        yield svg.Line(x1=-74, x2=rounded(grid.width + 50), y1=y, y2=y, stroke=TEXT, stroke_width=2)
-        yield text("split", grid.width + 50, y - 4, _NUMBERS, anchor="end", font_weight="bold")
-    for words, lowest, highest in (
-        (("yoke",), grid.first, min(last, grid.yoke)),
-        (("body and", "sleeves"), max(grid.first, grid.yoke + 1), last),
+        yield svg.Line(x1=-90, x2=rounded(grid.width + 86), y1=y, y2=y, stroke=TEXT_COLOUR, stroke_width=2)
+        yield text(SPLIT(), grid.width + 86, y - 4, _NUMBERS, anchor="end", font_weight="bold")
+    for name, lowest, highest in (
+        (YOKE, grid.first, min(last, grid.yoke)),
+        (BELOW, max(grid.first, grid.yoke + 1), last),
     ):
         if lowest > highest:
             continue
         bottom, top = grid.below(lowest), grid.below(highest + 1)
-        yield svg.Path(extra={"d": f"M-36 {rounded(bottom - 1)}H-40V{rounded(top + 1)}H-36"}, fill="none", stroke=TEXT)
-        middle = (bottom + top) / 2 + 4 - 6 * (len(words) - 1)
-        for row, word in enumerate(words):
-            yield text(word, -45, middle + 12 * row, 11, anchor="end")
+        yield svg.Path(
+            extra={"d": f"M-36 {rounded(bottom - 1)}H-40V{rounded(top + 1)}H-36"}, fill="none", stroke=TEXT_COLOUR
+        )
+        written = wrap(said(name()), _PART_WIDTH, break_long_words=False)
+        middle = (bottom + top) / 2 + 4 - 6 * (len(written) - 1)
+        for row, words in enumerate(written):
+            yield text(words, -45, middle + 12 * row, 11, anchor="end")
 
 
 def _traced(grid: _Grid, line: _Line, key: str) -> Iterator[svg.Element]:
@@ -326,7 +346,7 @@ def _traced(grid: _Grid, line: _Line, key: str) -> Iterator[svg.Element]:
         yield svg.Polyline(
             points=points,
             fill="none",
-            stroke=TEXT,
+            stroke=TEXT_COLOUR,
             stroke_width=1.8,
             stroke_dasharray=line.dashes,
             marker_start=marker,
@@ -345,32 +365,26 @@ def _trace_legend(lines: Sequence[_Line], key: str) -> list[svg.G]:
                 svg.Polyline(
                     points=[svg.Point(0, 0), svg.Point(14, 0), svg.Point(28, 0)],
                     fill="none",
-                    stroke=TEXT,
+                    stroke=TEXT_COLOUR,
                     stroke_width=1.8,
                     stroke_dasharray=line.dashes,
                     marker_start=f"url(#{key}-{line.kind})",
                     marker_mid=f"url(#{key}-{line.kind})",
                     marker_end=f"url(#{key}-{line.kind})",
                 ),
-                text(f"first stitch of {line.label}", 36, 4, 12),
+                text(FIRST_STITCH(of=line.of), 36, 4, 12),
             ],
         )
         for number, line in enumerate(lines)
     ]
 
 
-def _described(grid: _Grid, lines: Iterable[_Line], names: Iterable[str]) -> str:
-    """The picture in words, for those who cannot see it."""
-    said = [
-        f"A chart of {counted(grid.chart.width, 'column')} and {counted(grid.chart.height, 'row')} in "
-        f"{listed(list(names))}, drawn over {counted(grid.rounds, 'round')}."
-    ]
+def _described(grid: _Grid, lines: Iterable[_Line], names: Iterable[str]) -> Iterator[Sentence]:
+    """The picture in words."""
+    chart = grid.chart
+    yield CHART(columns=chart.width, rows=chart.height, colours=tuple(names), rounds=grid.rounds)
     for line in lines:
         for trace in line.traces:
             if trace.pieces:
                 (first, start), (last, end) = trace.pieces[0][0], trace.pieces[-1][-1]
-                said.append(
-                    f"In the {trace.part}, the first column of {line.label} is {start} in round {first} and {end} in "
-                    f"round {last}."
-                )
-    return " ".join(said)
+                yield TRACE(part=trace.part, of=line.of, first=first, start=start, last=last, end=end)

@@ -6,7 +6,7 @@ A colour that would print in nearly the same grey as one before it gets a small 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from typing import Literal
@@ -15,9 +15,12 @@ from xml.sax.saxutils import escape
 import svg
 
 from grading_core.chart.grid import Colour
+from grading_core.sentences import Sentence
 from grading_core.yarn.contrast import lightness
+from service.language import language
+from service.language import text as said
 
-TEXT = "currentColor"
+TEXT_COLOUR = "currentColor"
 
 LEGEND_LINE = 22
 """Pixels from one line of a legend to the next."""
@@ -47,14 +50,43 @@ class Ink:
     fill: str | None
     opacity: float | None = None
     mark: int | None = None
-    mark_paint: str = TEXT
+    mark_paint: str = TEXT_COLOUR
 
 
-def text(written: str, x: float, y: float, size: float, **options: object) -> svg.Text:
+def page(
+    key: str, title: Sentence, about: Sequence[Sentence], width: float, height: float, elements: Iterable[svg.Element]
+) -> str:
+    """A picture as SVG, with its title and what it shows in words, for those who cannot see it.
+
+    key: by which its parts are told apart from those of other pictures on a page. width, height: in pixels.
+    """
+    tag = language().tag
+    return svg.SVG(
+        viewBox=svg.ViewBoxSpec(0, 0, rounded(width), rounded(height)),
+        width=rounded(width),
+        height=rounded(height),
+        lang=tag,
+        extra={
+            "xml:lang": tag,
+            "font-family": "sans-serif",
+            "role": "img",
+            "aria-labelledby": f"{key}-title {key}-desc",
+        },
+        elements=[
+            svg.Title(id=f"{key}-title", text=safe(said(title))),
+            svg.Desc(id=f"{key}-desc", text=safe(" ".join(map(said, about)))),
+            *elements,
+        ],
+    ).as_str()
+
+
+def text(written: str | Sentence, x: float, y: float, size: float, **options: object) -> svg.Text:
     """A line of text; options as the library has them.
 
-    written: anything, from the request too. x, y, size: in pixels.
+    written: what is said, or anything else, from the request too. x, y, size: in pixels.
     """
+    if isinstance(written, Sentence):
+        written = said(written)
     anchor: Literal["start", "middle", "end"] = options.pop("anchor", "start")  # type: ignore[assignment]
     return svg.Text(
         text=safe(written),
@@ -62,7 +94,7 @@ def text(written: str, x: float, y: float, size: float, **options: object) -> sv
         y=rounded(y),
         font_size=size,
         text_anchor=anchor,
-        fill=TEXT,
+        fill=TEXT_COLOUR,
         **options,  # type: ignore[arg-type]
     )
 
@@ -102,9 +134,9 @@ def inks(colours: Mapping[str, Colour], ground: str) -> dict[str, Ink]:
         elif symbol == ground:
             light, ink = _PAPER_LIGHTNESS, Ink(None)
         elif not any(abs(light - _DARK_LIGHTNESS) < _MOST_GREY_ALIKE for light in seen):
-            light, ink = _DARK_LIGHTNESS, Ink(TEXT, _DARK)
+            light, ink = _DARK_LIGHTNESS, Ink(TEXT_COLOUR, _DARK)
         else:
-            light, ink = _PALE_LIGHTNESS, Ink(TEXT, _PALE)
+            light, ink = _PALE_LIGHTNESS, Ink(TEXT_COLOUR, _PALE)
         if any(abs(light - other) < _MOST_GREY_ALIKE for other in seen):
             ink = Ink(ink.fill, ink.opacity, marks % _MARKS, ink.mark_paint)
             marks += 1
@@ -182,7 +214,9 @@ def colour_legend(
 
 def _swatch(symbol: str, inks: Mapping[str, Ink], x: float, size: tuple[float, float], key: str) -> svg.G:
     width, height = size
-    frame = svg.Rect(width=2, height=1, fill="none", stroke=TEXT, stroke_width=1, vector_effect="non-scaling-stroke")
+    frame = svg.Rect(
+        width=2, height=1, fill="none", stroke=TEXT_COLOUR, stroke_width=1, vector_effect="non-scaling-stroke"
+    )
     return svg.G(
         transform=[svg.Translate(rounded(x), rounded(-height / 2)), svg.Scale(rounded(width), rounded(height))],
         elements=[*stitches([(0, 0, symbol * 2)], inks, key), frame],

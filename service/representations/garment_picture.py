@@ -17,20 +17,27 @@ from zlib import crc32
 import svg
 
 from grading_core.chart.views import FrontView
-from grading_core.wording import counted, listed
+from grading_core.sentences import COUNT, NAMES, NUMBER, TEXT, Saying, Sentence
+from grading_core.units import exact
 from service.lengths import LengthWriter
 from service.representations.drawing import (
     LEGEND_LINE,
-    TEXT,
+    TEXT_COLOUR,
     Ink,
     colour_legend,
     inks,
     mark_patterns,
+    page,
     rounded,
-    safe,
     stitches,
     text,
 )
+
+TITLE = Saying("picture.front", size=TEXT)
+WITHOUT = Saying("picture.without_bands")
+SCALE = Saying("picture.scale", cm=NUMBER, inch=NUMBER)
+YOKE = Saying("picture.front_described", colours=NAMES, rounds=COUNT, narrow=COUNT, wide=COUNT)
+BODY = Saying("picture.body_described", rounds=COUNT, stitches=COUNT)
 
 _ROOM, _MOST_HEIGHT = 900, 1400
 """The width in pixels that the garment takes up, unless it is too long for it."""
@@ -97,20 +104,18 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
     used = {symbol: colour for symbol, colour in view.colours.items() if symbol in symbols}
     ink = inks(used, view.plain.plain)
     key = f"front-{crc32(repr((view.label, view.body, view.yoke)).encode()):08x}"
-    title = f"The front, size {view.label}"
+    title = TITLE(size=view.label)
     names = {symbol: used[symbol].name for symbol in ink}
     sample = (min(stitch * scale * 2, 14), min(row * scale * 2, 14))
     legend = colour_legend(names, ink, _ROOM - 200, sample, key)
     foot = _TOP + box.height * scale + 34
-    height = rounded(foot + max(LEGEND_LINE * len(legend), 30) + 12)
-    page = svg.SVG(
-        viewBox=svg.ViewBoxSpec(0, 0, _ROOM + 2 * _EDGE, height),
-        width=_ROOM + 2 * _EDGE,
-        height=height,
-        extra={"font-family": "sans-serif", "role": "img", "aria-labelledby": f"{key}-title {key}-desc"},
-        elements=[
-            svg.Title(id=f"{key}-title", text=safe(title)),
-            svg.Desc(id=f"{key}-desc", text=safe(_described(view, list(names.values())))),
+    return page(
+        key,
+        title,
+        [*_described(view, names.values())],
+        _ROOM + 2 * _EDGE,
+        foot + max(LEGEND_LINE * len(legend), 30) + 12,
+        [
             svg.Defs(
                 elements=[
                     *mark_patterns(ink, stitch * scale, row * scale, key),
@@ -120,7 +125,7 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
                 ]
             ),
             text(title, _EDGE, 26, 16, font_weight="bold"),
-            text("Without neckband, hem and cuffs.", _EDGE, 46, 12),
+            text(WITHOUT(), _EDGE, 46, 12),
             svg.G(
                 transform=[
                     svg.Translate(rounded(_EDGE + _ROOM / 2), rounded(_TOP - box.top * scale)),
@@ -145,7 +150,6 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
             *_scale_bar(scale, foot, length),
         ],
     )
-    return page.as_str()
 
 
 def _box(points: Iterable[Point]) -> _Box:
@@ -248,7 +252,7 @@ def _drawn(piece: _Piece, stitch: float, row: float, ink: dict[str, Ink], key: s
             svg.Polygon(
                 points=_points(outline),
                 fill="none",
-                stroke=TEXT,
+                stroke=TEXT_COLOUR,
                 stroke_width=1,
                 stroke_linejoin="round",
                 vector_effect="non-scaling-stroke",
@@ -268,7 +272,9 @@ def _loops(width: float, height: float, key: str) -> svg.Pattern:
         height=round(h, 4),
         patternTransform=[svg.Scale(round(1 / w, 6), round(1 / h, 6))],
         elements=[
-            svg.Path(extra={"d": legs}, fill="none", stroke=TEXT, stroke_width=round(w * 0.1, 3), stroke_opacity=0.3)
+            svg.Path(
+                extra={"d": legs}, fill="none", stroke=TEXT_COLOUR, stroke_width=round(w * 0.1, 3), stroke_opacity=0.3
+            )
         ],
     )
 
@@ -276,29 +282,22 @@ def _loops(width: float, height: float, key: str) -> svg.Pattern:
 def _scale_bar(scale: float, top: float, length: LengthWriter) -> Iterator[svg.Element]:
     right = _EDGE + _ROOM
     left = rounded(right - 10 * scale)
-    inch = length(Fraction(10))["inch"]
     yield svg.Path(
         extra={"d": f"M{left} {rounded(top - 4)}v8M{left} {rounded(top)}H{right}m0 -4v8"},
         fill="none",
-        stroke=TEXT,
+        stroke=TEXT_COLOUR,
         stroke_width=1.5,
     )
-    yield text(f"10 cm ({inch:g} in)", right, top + 20, 12, anchor="end")
+    cm = Fraction(10)
+    yield text(SCALE(cm=cm, inch=exact(length(cm)["inch"])), right, top + 20, 12, anchor="end")
 
 
-def _described(view: FrontView, names: Sequence[str]) -> str:
-    """The picture in words, for those who cannot see it."""
-    yoke = view.yoke
-    said = (
-        f"A pullover's front in {listed(names)}. Over {counted(len(yoke), 'round')} of yoke the front widens "
-        f"from {len(yoke[0].front)} to {counted(len(yoke[-1].front), 'stitch')} between the raglan lines."
-    )
-    if view.body:
-        said += (
-            f" The body below has {counted(len(view.body), 'round')} and ends with "
-            f"{counted(len(view.body[-1]), 'stitch')} across the front."
-        )
-    return said
+def _described(view: FrontView, names: Iterable[str]) -> Iterator[Sentence]:
+    """The picture in words."""
+    yoke, body = view.yoke, view.body
+    yield YOKE(colours=tuple(names), rounds=len(yoke), narrow=len(yoke[0].front), wide=len(yoke[-1].front))
+    if body:
+        yield BODY(rounds=len(body), stitches=len(body[-1]))
 
 
 def _points(points: Iterable[Point]) -> list[svg.Point]:

@@ -19,13 +19,14 @@ from xlsxwriter.format import Format
 from xlsxwriter.worksheet import Worksheet
 
 from grading_core.errors import Impossible
-from grading_core.gauge import Gauge
 from grading_core.printing import FINEST_FRACTION, printing
+from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.result import Pullover, Row, TablePart
+from grading_core.sentences import TOKEN, Saying
 from grading_core.units import to_answer
 from service import VERSION
 from service.errors import pointer
-from service.language import text
+from service.language import text as said
 from service.lengths import LengthWriter
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
@@ -40,6 +41,19 @@ KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
     ("finished", "sleeve_length"),
 )
 """The rows of the table that the sheet of sizes repeats."""
+
+WORDS = {
+    name: Saying(f"workbook.{name}")
+    for name in (
+        *("garment", "table", "sizes", "instructions", "warnings", "sources"),
+        *("part", "item", "row", "unit", "run", "size", "knittable", "yes", "no", "why_not", "sentence"),
+        *("code", "message", "place", "what", "which", "note"),
+        *("version", "gauge", "bodies", "as_sent", "body_table", "publication", "credit", "cm", "inch"),
+    )
+}
+"""What has no values, by the end of its id: names of sheets, heads of columns, and what stands in cells."""
+
+COUNTED = Saying("workbook.counted", unit=TOKEN)
 
 _OPTIONS = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
 _NO_TIME = datetime(1980, 1, 1)
@@ -59,21 +73,22 @@ def workbook(pullover: Pullover, length: LengthWriter) -> bytes:
     """
     file = io.BytesIO()
     book = Workbook(file, _OPTIONS)
-    book.set_properties({"title": "Pullover", "created": _NO_TIME})
+    book.set_properties({"title": _word("garment"), "created": _NO_TIME})
     styles = _Styles(book)
-    _write_table(_Sheet(book, styles, "Table"), pullover, length)
-    _write_sizes(_Sheet(book, styles, "Sizes"), pullover)
-    _Sheet(book, styles, "Instructions").write(
-        ("Part", "Sentence"), ((told.part, sentence) for told in pullover.instructions for sentence in told.sentences)
+    _write_table(_Sheet(book, styles, "table"), pullover, length)
+    _write_sizes(_Sheet(book, styles, "sizes"), pullover)
+    _Sheet(book, styles, "instructions").write(
+        _words("part", "sentence"),
+        ((said(told.title), said(sentence)) for told in pullover.instructions for sentence in told.sentences),
     )
-    _Sheet(book, styles, "Warnings").write(
-        ("Code", "Size", "Message", "Place in the request"),
+    _Sheet(book, styles, "warnings").write(
+        _words("code", "size", "message", "place"),
         (
-            (remark.code, remark.size, text(remark.message), None if remark.path is None else pointer(remark.path))
+            (remark.code, remark.size, said(remark.message), None if remark.path is None else pointer(remark.path))
             for remark in pullover.remarks
         ),
     )
-    _Sheet(book, styles, "Sources").write(("What", "Which", "Note"), _sources(pullover))
+    _Sheet(book, styles, "sources").write(_words("what", "which", "note"), _sources(pullover))
     book.close()
     return file.getvalue()
 
@@ -91,22 +106,27 @@ class _Styles:
         self.text, self.head, self.number_head = (
             tuple(book.add_format({**kind, "quote_prefix": disarmed}) for disarmed in (False, True)) for kind in kinds
         )
+        tenths = dict.fromkeys(("grams", "metres", "yards"), "0.0")
+        self._codes = {"cm": f'0.00" {_word("cm")}"', "inch": _inches(), **tenths}
         self._numbers: dict[str, Format] = {}
         self._add: Callable[[dict[str, Any]], Format] = book.add_format
 
     def number(self, unit: str) -> Format:
         """The format of numbers that count a unit."""
-        code = {"cm": '0.00" cm"', "inch": _inches(), "grams": "0.0", "metres": "0.0", "yards": "0.0"}.get(unit, "0")
+        code = self._codes.get(unit, "0")
         if code not in self._numbers:
             self._numbers[code] = self._add({"num_format": code, "valign": "top"})
         return self._numbers[code]
 
 
 class _Sheet:
-    """A sheet whose first row is a header that stays in view and is repeated on every printed page."""
+    """A sheet whose first row is a header that stays in view and is repeated on every printed page.
+
+    name: the end of an id.
+    """
 
     def __init__(self, book: Workbook, styles: _Styles, name: str) -> None:
-        self.sheet: Worksheet = book.add_worksheet(name)
+        self.sheet: Worksheet = book.add_worksheet(_word(name))
         self.styles = styles
         self.sheet.set_landscape()
         self.sheet.set_paper(_A4)
@@ -163,12 +183,13 @@ def _write_table(sheet: _Sheet, pullover: Pullover, length: LengthWriter) -> Non
 
     def lines() -> Iterable[Sequence[Any]]:
         for row in pullover.table:
-            key = (row.part, row.item, text(row.title))
-            yield (*key, row.unit, *((value, row.unit) for value in row.answered), row.run)
+            key = (row.part, row.item, said(row.title))
+            yield (*key, said(COUNTED(unit=row.unit)), *((value, row.unit) for value in row.answered), row.run)
             if row.printed_inch is not None:
-                yield (*key, "inch", *((_inch(value, length), "inch") for value in row.values), row.run_inch)
+                inches = ((_inch(value, length), "inch") for value in row.values)
+                yield (*key, said(COUNTED(unit="inch")), *inches, row.run_inch)
 
-    head = ("Part", "Item", "Title", "Unit", *pullover.labels, "Run")
+    head = (*_words("part", "item", "row", "unit"), *pullover.labels, _word("run"))
     sheet.write(head, lines(), keys=4, numbers=range(4, len(head) - 1))
 
 
@@ -179,33 +200,34 @@ def _write_sizes(sheet: _Sheet, pullover: Pullover) -> None:
 
     def lines() -> Iterable[Sequence[Any]]:
         for place, size in enumerate(pullover.sizes):
-            why = text(size.outcome.reason) if isinstance(size.outcome, Impossible) else None
-            yield (size.label, "no" if why else "yes", why, *((row.answered[place], row.unit) for row in keys))
+            why = said(size.outcome.reason) if isinstance(size.outcome, Impossible) else None
+            yield (size.label, _word("no" if why else "yes"), why, *((row.answered[place], row.unit) for row in keys))
 
-    head = ("Size", "Can be knitted", "Why not", *(text(row.title) for row in keys))
+    head = (*_words("size", "knittable", "why_not"), *(said(row.title) for row in keys))
     sheet.write(head, lines(), numbers=range(3, len(head)))
 
 
 def _sources(pullover: Pullover) -> Iterable[Sequence[Any]]:
     """What the numbers are from: the version that computed them, gauges, body table, publications, and their credit."""
-    yield "Version", VERSION, None
-    gauges = pullover.gauges
-    for name, gauge in (("plain", gauges.plain), ("stranded", gauges.stranded), ("rib", gauges.rib)):
-        if gauge:
-            yield f"Gauge, {name}", _swatch(gauge), None
+    yield _word("version"), VERSION, None
+    for sentence in gauge_words(pullover.gauges):
+        yield _word("gauge"), said(sentence), None
     if pullover.body_table is None:
-        yield "Bodies", "as sent", None
+        yield *_words("bodies", "as_sent"), None
         return
-    yield "Body table", pullover.body_table.name, pullover.body_table.title
+    yield _word("body_table"), pullover.body_table.name, pullover.body_table.title
     for source in pullover.body_table.sources:
-        yield "Publication", source.name, source.edition
+        yield _word("publication"), source.name, source.edition
     for credit in dict.fromkeys(source.credit for source in pullover.body_table.sources if source.credit):
-        yield "Credit", credit, None
+        yield _word("credit"), credit, None
 
 
-def _swatch(gauge: Gauge) -> str:
-    swatch, decimal = gauge.swatch(Fraction(10)), printing().decimal
-    return f"{decimal(swatch.stitches)} stitches and {decimal(swatch.rows)} rounds to 10 cm"
+def _word(name: str) -> str:
+    return said(WORDS[name]())
+
+
+def _words(*names: str) -> tuple[str, ...]:
+    return tuple(map(_word, names))
 
 
 def _inch(value: int | Fraction | None, length: LengthWriter) -> float | None:
@@ -216,5 +238,5 @@ def _inches() -> str:
     """The number format of inches: fractions of the printed step, where it is one that knitters read."""
     parts = printing().inch_step.denominator
     if parts == 1 or parts > FINEST_FRACTION or parts & (parts - 1):
-        return '0.00" in"'
-    return f'# {"?" * len(str(parts))}/{parts}" in"'
+        return f'0.00" {_word("inch")}"'
+    return f'# {"?" * len(str(parts))}/{parts}" {_word("inch")}"'

@@ -47,5 +47,6 @@ OPERATIONS: tuple[Operation[Kind, Kind], ...] = (
         answer=ProblemTypeSchema,
         call=lambda kind: kind,
         kept=KEPT_LONGER,
+        english=True,
     ),
 )

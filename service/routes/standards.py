@@ -42,6 +42,7 @@ def _whole(path: str, summary: str, description: str, answer: type[StrictSchema]
         answer=answer,
         call=lambda _: table,
         kept=KEPT_LONGER,
+        english=True,
     )
 
 
@@ -63,6 +64,7 @@ so in `origin`, or are estimates and say that.""",
     call=body_table,
     media=PER_SIZE,
     kept=KEPT_LONGER,
+    english=True,
 )
 
 FITS_TABLE = _whole(

@@ -138,7 +138,7 @@ class MetaSchema(StrictSchema):
     version = Prose("The service's version.", required=True)
     input_digest = Prose(
         "A digest of what is asked: the order of keys, white space, 3 or 3.0, and a default that is sent or left out "
-        "make no difference. One version has one answer to it.",
+        "make no difference. One version has one answer to it in each language.",
         required=True,
     )
 

@@ -18,7 +18,7 @@ from service.schemas.common import (
     RequestSchema,
 )
 from service.schemas.containers import Items, Nested
-from service.schemas.fields import Choice, Length, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Length, Number, Spoken, Text, Whole
 
 KINDS: tuple[Kind, ...] = get_args(Kind)
 
@@ -83,7 +83,7 @@ class GaugeComparisonSchema(StrictSchema):
     rows_ratio = Number("Likewise by rows.", required=True, places=4)
     fabric = Choice(required=True, description="Judged by stitches.")
     needle = Choice(required=True, description="What to try.")
-    advice = Prose("The same in a sentence.", required=True)
+    advice = Spoken("The same in a sentence, in the language asked.", required=True)
 
 
 class GaugeConversionsSchema(ComputedSchema):

@@ -1,4 +1,4 @@
-"""What a request says of how numbers are printed."""
+"""What a request says of how its answer is printed."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ _IN_A_QUERY = re.compile(r"[0-9]+(\.[0-9]+)?")
 
 
 class PrintSettingsSchema(StrictSchema):
-    """How numbers are printed: runs, printed numbers, sentences and tables. No value of an answer depends on it."""
+    """How an answer is printed: its language, and numbers in runs, sentences and tables. No value depends on it."""
 
     record = PrintSettings
     inline = ("printing",)
@@ -41,8 +41,8 @@ class PrintSettingsSchema(StrictSchema):
     missing = Text("What stands where a size can't be knitted or has no such number.", most=10)
     language = Choice(
         *LANGUAGES,
-        description="Of sentences, titles and warnings. Unless sent it is looked up in `Accept-Language` (RFC 4647); "
-        f"`{USUAL_LANGUAGE}` where none fits.",
+        description="Of all words for people. Unless sent it is looked up in `Accept-Language` (RFC 4647, section "
+        f"3.4); `{USUAL_LANGUAGE}` where none fits.",
     )
     csv_layout = Choice(description="CSV with a column for each size, or with a line for each size and number.")
 
@@ -50,7 +50,7 @@ class PrintSettingsSchema(StrictSchema):
 class PrintedRequestSchema(RequestSchema):
     """Base of every request that is answered per size."""
 
-    print = Nested(PrintSettingsSchema, "How numbers are printed.")
+    print = Nested(PrintSettingsSchema, "How the answer is printed.")
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid request becomes: nothing that is computed depends on how it is printed."""
@@ -67,7 +67,12 @@ class PrintedRequestSchema(RequestSchema):
 
 
 class PrintParametersSchema(PrintSettingsSchema):
-    """Base of the parameters of a GET that is answered per size."""
+    """Base of the parameters of a GET that is answered per size; what it answers is English."""
+
+    class Meta:
+        """Marshmallow's options."""
+
+        exclude = ("language",)
 
     def load(self, data: Any, **options: Any) -> Any:
         """What the parameters become; their steps are numbers, which in a query are written as text."""

@@ -15,7 +15,7 @@ from service.schemas.containers import Items, Values
 from service.schemas.fields import Choice, Prose
 from service.schemas.writing import Write
 
-NOT_INSTRUCTIONS = ("warning", "reason", "title", "picture", "workbook", "why", "cause")
+NOT_INSTRUCTIONS = ("warning", "reason", "title", "picture", "workbook", "why", "cause", "advice")
 """What ids begin with whose sentences an answer has as text alone."""
 
 

@@ -8,7 +8,7 @@ sizes =
        *[other] Größen
     } { $sizes }: { $sentence }
     .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede ist für sich beschrieben.
-    .labels = { $many_number ->
+    .labels = { $sizes_number ->
         [one] Größe
        *[other] Größen
     }: { $sizes }.
@@ -1243,3 +1243,119 @@ across =
     } stricken
 
 ## Pictures and the workbook
+
+picture =
+    .chart = Wo die Strickschrift beginnt, Größe { $size }
+    .reading = Jede Reihe von rechts lesen; die Runden folgen von unten nach oben.
+    .round = Runde
+    .row = Reihe
+    .column = Spalte
+    .yoke = Passe
+    .split = Aufteilung
+    .below = Rumpf und Ärmel
+    .first_stitch = erste Masche { $of ->
+        [back] des Rückenteils
+        [front] des Vorderteils
+        [both] von Rücken- und Vorderteil
+       *[sleeve] jedes Ärmels
+    }
+    .chart_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    } in { $colours }, gezeichnet über { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .trace = { $part ->
+        [yoke] In der Passe
+       *[below] Unter der Passe
+    } { $of ->
+        [back] beginnt das Rückenteil
+        [front] beginnt das Vorderteil
+        [both] beginnen Rücken- und Vorderteil
+       *[sleeve] beginnt jeder Ärmel
+    } in Runde { $first } mit Spalte { $start } und in Runde { $last } mit Spalte { $end }.
+    .front = Das Vorderteil, Größe { $size }
+    .without_bands = Ohne Halsbündchen, Bund und Ärmelbündchen.
+    .scale = { $cm } cm ({ $inch } Zoll)
+    .front_described = Das Vorderteil eines Pullovers in { $colours }. In { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } der Passe wird es zwischen den Raglanlinien von { $narrow } auf { $wide } { $wide_number ->
+        [one] Masche
+       *[other] Maschen
+    } breiter.
+    .body_described = Der Rumpf darunter hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } und endet mit { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } im Vorderteil.
+
+### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
+
+workbook =
+    .garment = Pullover
+    .table = Tabelle
+    .sizes = Größen
+    .instructions = Anleitung
+    .warnings = Hinweise
+    .sources = Quellen
+    .part = Teil
+    .item = Zeile
+    .row = Bezeichnung
+    .unit = Einheit
+    .run = Alle Größen
+    .size = Größe
+    .knittable = Strickbar
+    .yes = ja
+    .no = nein
+    .why_not = Warum nicht
+    .sentence = Satz
+    .code = Kennung
+    .message = Hinweis
+    .place = Stelle in der Anfrage
+    .what = Was
+    .which = Angabe
+    .note = Anmerkung
+    .version = Version
+    .gauge = Maschenprobe
+    .bodies = Körpermaße
+    .as_sent = wie gesendet
+    .body_table = Maßtabelle
+    .publication = Veröffentlichung
+    .credit = Quellenangabe
+    .cm = cm
+    .inch = Zoll
+    .counted = { $unit ->
+        [stitches] Maschen
+        [rounds] Runden
+        [rows] Reihen
+        [times] Mal
+        [inch] Zoll
+        [grams] Gramm
+        [metres] Meter
+        [yards] Yards
+        [balls] Knäuel
+       *[cm] cm
+    }
+
+## A gauge compared with the pattern's
+
+advice =
+    .as_written = Die eigene Maschenprobe ist die der Anleitung: wie angegeben stricken.
+    .rows_differ = Die Maschen stimmen mit denen der Anleitung überein, die Reihen nicht: die Nadeln behalten und die
+        Längen neu berechnen, die in Reihen angegeben sind.
+    .beyond_needles = Das Gestrick ist viel { $fabric ->
+        [tighter] fester
+       *[looser] lockerer
+    } als das der Anleitung, mehr, als eine oder zwei Nadelstärken ausgleichen: ein anderes Garn nehmen oder die Größe
+        stricken, deren Maschen bei der eigenen Maschenprobe die gewünschte Weite ergeben.
+    .another_needle = { $fabric ->
+        [tighter] Das Gestrick ist fester als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dicker sind,
+       *[looser] Das Gestrick ist lockerer als das der Anleitung: Nadeln nehmen, die eine oder zwei Stärken dünner sind,
+    } und ein neues Probestück stricken und spannen, denn nur das zeigt, ob sie die richtigen sind.

@@ -8,7 +8,7 @@ sizes =
        *[other] Sizes
     } { $sizes }: { $sentence }
     .apart = The sizes differ too much to be told together here: each is told by itself.
-    .labels = { $many_number ->
+    .labels = { $sizes_number ->
         [one] Size
        *[other] Sizes
     }: { $sizes }.
@@ -1211,3 +1211,115 @@ across =
     }
 
 ## Pictures and the workbook
+
+picture =
+    .chart = Where the chart starts, size { $size }
+    .reading = Read every row from the right; rounds go upwards.
+    .round = round
+    .row = chart row
+    .column = column
+    .yoke = yoke
+    .split = divide
+    .below = body and sleeves
+    .section = { $of ->
+        [back] back
+        [front] front
+        [both] back and front
+       *[sleeve] each sleeve
+    }
+    .first_stitch = first stitch of { picture.section }
+    .chart_described = A chart of { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    } in { $colours }, drawn over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .trace = { $part ->
+        [yoke] In the yoke
+       *[below] Below the yoke
+    }, the first column of { picture.section } is { $start } in round { $first } and { $end } in round { $last }.
+    .front = The front, size { $size }
+    .without_bands = Without neckband, hem and cuffs.
+    .scale = { $cm } cm ({ $inch } in)
+    .front_described = A jumper's front in { $colours }. Over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } of yoke the front widens from { $narrow } to { $wide } { $wide_number ->
+        [one] stitch
+       *[other] stitches
+    } between the raglan lines.
+    .body_described = The body below has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } and ends with { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } across the front.
+
+### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
+
+workbook =
+    .garment = Jumper
+    .table = Table
+    .sizes = Sizes
+    .instructions = Instructions
+    .warnings = Warnings
+    .sources = Sources
+    .part = Part
+    .item = Item
+    .row = Title
+    .unit = Unit
+    .run = Run
+    .size = Size
+    .knittable = Can be knitted
+    .yes = yes
+    .no = no
+    .why_not = Why not
+    .sentence = Sentence
+    .code = Code
+    .message = Message
+    .place = Place in the request
+    .what = What
+    .which = Which
+    .note = Note
+    .version = Version
+    .gauge = Tension
+    .bodies = Bodies
+    .as_sent = as sent
+    .body_table = Body table
+    .publication = Publication
+    .credit = Credit
+    .cm = cm
+    .inch = in
+    .counted = { $unit ->
+        [stitches] stitches
+        [rounds] rounds
+        [rows] rows
+        [times] times
+        [inch] inches
+        [grams] grams
+        [metres] metres
+        [yards] yards
+        [balls] balls
+       *[cm] cm
+    }
+
+## A gauge compared with the pattern's
+
+advice =
+    .as_written = Your tension is the pattern's: knit as written.
+    .rows_differ = Your stitches match the pattern's and your rows don't: keep the needle and recompute the lengths
+        given in rows.
+    .beyond_needles = Your fabric is much { $fabric ->
+        [tighter] tighter
+       *[looser] looser
+    } than the pattern's, more than a needle one or two sizes away mends: take another yarn, or knit the size whose
+        stitches give the width that you want at your tension.
+    .another_needle = { $fabric ->
+        [tighter] Your fabric is tighter than the pattern's: try a needle one or two sizes larger,
+       *[looser] Your fabric is looser than the pattern's: try a needle one or two sizes smaller,
+    } and knit and block a new tension swatch, which alone can tell.

@@ -88,6 +88,15 @@ def test_no_two_questions_are_given_one_answer(instances, proxy: str) -> None:
             assert ("Content-Encoding" in through.headers) == (headers["Accept-Encoding"] == "gzip" and through.ok)
 
 
+def test_two_languages_of_one_question_are_kept_apart(instances, proxy: str) -> None:
+    asked = [(tag, post(proxy, GRADING, "/v1/size-gradings", Accept_Language=tag)) for tag in ("en-GB", "de") * 2]
+    assert [answer.headers["Cache-Status"] for _, answer in asked] == ["nginx; fwd=miss"] * 2 + ["nginx; hit"] * 2
+    for tag, answer in asked:
+        direct = post(instances[0].url, GRADING, "/v1/size-gradings", Accept_Language=tag)
+        assert answer.headers["Content-Language"] == direct.headers["Content-Language"] == tag
+        assert answer.content == direct.content
+
+
 def without_id(text: str) -> object:
     if not text.startswith("{"):
         return text

@@ -43,6 +43,7 @@ def port_of(url: str) -> tuple[str, int]:
 def check_problem(answer: requests.Response, status: int, kind: str) -> None:
     assert answer.status_code == status
     assert answer.headers["Content-Type"] == "application/problem+json"
+    assert answer.headers["Content-Language"] == "en"
     problem = answer.json()
     assert problem["type"] == f"/problems/{kind}"
     assert problem["status"] == status

@@ -235,7 +235,19 @@ def test_an_operation_documents_the_headers_of_its_answer(contract, operation):
     headers = described(contract, operation)["responses"]["200"]["headers"]
     assert "X-Request-Id" in headers
     assert ("ETag" in headers) == (operation.method == "GET" and not operation.path.startswith("/health/"))
-    assert {"Cache-Control", "RateLimit-Policy"} <= headers.keys()
+    assert {"Cache-Control", "RateLimit-Policy", "Content-Language"} <= headers.keys()
+
+
+@each_operation
+def test_what_comes_in_the_language_asked_takes_accept_language(contract, operation):
+    """What is published, or about the service, comes in English: all that is asked for by GET."""
+    asked = {"$ref": "#/components/parameters/AcceptLanguage"} in described(contract, operation)["parameters"]
+    assert asked == (operation.method == "POST")
+
+
+def test_a_problem_says_its_language(contract):
+    for answer in contract["components"]["responses"].values():
+        assert "Content-Language" in answer["headers"]
 
 
 def test_the_contract_explains_every_problem_and_shows_it(contract):

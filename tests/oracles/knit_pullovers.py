@@ -435,7 +435,7 @@ def _check_progress(garment: Garment, chart: Wallpaper) -> None:
 
 
 def _first_column(worked: Worked, section: str) -> int | None:
-    columns = worked.columns[section] if section in worked.columns else worked.columns.get("first sleeve")
+    columns = worked.columns[section] if section in worked.columns else worked.columns.get("first_sleeve")
     return columns[0] if columns else None
 
 
@@ -480,7 +480,9 @@ CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (
 
 def check_runs(request: Json, answer: Json) -> None:
     """The runs of the table have the values of the table, as near as its printed numbers are asked for."""
-    settings = {"cm_step": 0.5, "decimal_mark": ".", "missing": "\u2013", **request.get("print", {})}
+    asked = request.get("print", {})
+    mark = "," if asked.get("language") == "de" else "."
+    settings = {"cm_step": 0.5, "decimal_mark": mark, "missing": "\u2013", **asked}
     missing = settings["missing"]
     # half of a printed step, and half of the last place of the value
     off = {"cm": exact(settings["cm_step"]) / 2 + Fraction(5, 1000)}

@@ -91,8 +91,10 @@ class _Requests:
             cm_step=lambda: self.pick((0.1, 0.5, 1, 0.25)),
             inch_step=lambda: self.pick((0.25, 0.125, 0.1, 1)),
             decimal_mark=lambda: self.pick((".", ",")),
+            language=lambda: self.pick(("en-US", "en-GB", "de")),
             fractions=lambda: self.pick(("plain", "unicode")),
             missing=lambda: self.pick(("none", "-", "x")),
+            language=lambda: self.pick(("en-US", "en-GB", "de")),
             csv_layout=lambda: self.pick(("wide", "long")),
         )
 

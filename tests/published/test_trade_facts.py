@@ -10,6 +10,7 @@ from grading_core.yoke.adjustment import adjust
 from grading_core.yoke.request import Adjustment, Options, WrittenYoke, Yoke
 from grading_core.yoke.result import METHODS, Schedule
 from grading_core.yoke.schedule import schedule
+from service.language import LANGUAGES
 from tests.oracles.knitter import knit, knit_to_split
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -34,12 +35,14 @@ def test_a_knitter_goes_one_or_two_needle_sizes_up_when_tight_and_down_when_loos
     # Common practice, no source.
     compared = compare(Gauge.over(Fraction(stitches), Fraction(31), Fraction(10)), GAUGE)
     assert (compared.needle, compared.fabric) == (needle, words)
-    assert f"one or two sizes {needle}" in compared.advice
+    assert f"one or two sizes {needle}" in LANGUAGES["en-US"].text(compared.advice)
 
 
 def test_only_a_new_swatch_can_tell_whether_the_needle_is_right() -> None:
     # Common practice, no source.
-    assert "new swatch" in compare(Gauge.over(Fraction(24), Fraction(31), Fraction(10)), GAUGE).advice
+    assert "new swatch" in LANGUAGES["en-US"].text(
+        compare(Gauge.over(Fraction(24), Fraction(31), Fraction(10)), GAUGE).advice
+    )
 
 
 def test_a_yoke_too_deep_is_mended_by_doubled_body_increases_and_the_split_keeps_its_counts() -> None:

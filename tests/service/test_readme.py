@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import re
+import subprocess
+import sys
 from pathlib import Path
 from typing import Any
+from xml.etree import ElementTree
 
 import orjson
 import pytest
 from flask.testing import FlaskClient
+
+from tests.served import served
 
 README = Path(__file__).parents[2] / "README.md"
 
@@ -21,6 +26,18 @@ _EXCHANGE = re.compile(
 _TABLE = re.compile(
     r"-H 'accept: text/csv' [^\n]*<<'END'\n(?P<request>.*?)\nEND\n```\n\n```text\n(?P<answer>.*?)\n```", re.DOTALL
 )
+
+_SENTENCE = re.compile(
+    r"```json\n(?P<sentence>\{\"id\".*?)\n```.*?\| language \| `text` \|\n\| --- \| --- \|\n(?P<texts>.*?)\n\n",
+    re.DOTALL,
+)
+
+_PAGE = re.compile(r"```html\n(?P<page>.*?)```.*?```python\n(?P<script>.*?)```", re.DOTALL)
+
+SERVICE = "http://127.0.0.1:8000"
+
+PULLOVER = {"gauge": {"stitches": 22, "rows": 31}, "labels": ["S", "M", "L"]}
+"""What the README's sentence and its page are about."""
 
 EXCHANGES: dict[str, tuple[str, Any, Any]] = {}
 for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8")):
@@ -40,7 +57,7 @@ def test_the_readme_shows_each_main_operation(name: str) -> None:
 @pytest.mark.parametrize("name", EXCHANGES)
 def test_an_answer_in_the_readme_is_what_the_service_answers(client: FlaskClient, name: str) -> None:
     url, request, shown = EXCHANGES[name]
-    answer = client.post(url.removeprefix("http://127.0.0.1:8000"), json=request)
+    answer = client.post(url.removeprefix(SERVICE), json=request)
     assert answer.status_code == 200
     assert _without_left_out(answer.json, shown) == shown
 
@@ -60,6 +77,56 @@ def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> N
         answer = client.post(picture, json=request)
         assert answer.status_code == 200
         assert answer.mimetype == "image/svg+xml"
+
+
+def test_the_sentence_is_one_of_the_pullover_in_every_language(client: FlaskClient) -> None:
+    (found,) = _SENTENCE.finditer(README.read_text(encoding="utf-8"))
+    shown = orjson.loads(found["sentence"])
+    texts = dict(line.strip("| ").split(" | ") for line in found["texts"].splitlines())
+    assert texts.keys() == {"`en-US`", "`en-GB`", "`de`"}
+    for language, text in texts.items():
+        sentences = sentences_of(client, language.strip("`"))
+        assert {**shown, "text": text} in sentences
+    assert shown["text"] == texts["`en-US`"]
+
+
+@pytest.fixture(scope="module")
+def filled(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Where the README's template and script are, once the script has run."""
+    (found,) = _PAGE.finditer(README.read_text(encoding="utf-8"))
+    folder = tmp_path_factory.mktemp("page")
+    (folder / "page.html").write_text(found["page"], encoding="utf-8")
+    with served(tmp_path_factory.mktemp("service")) as address:
+        script = found["script"].replace(SERVICE, address)
+        done = subprocess.run([sys.executable, "-c", script], cwd=folder, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    return folder
+
+
+def test_the_template_is_filled_once_for_each_language(filled: Path) -> None:
+    assert sorted(page.name for page in filled.glob("pattern-*")) == ["pattern-de.html", "pattern-en-GB.html"]
+
+
+@pytest.mark.parametrize("language", ["en-GB", "de"])
+def test_the_filled_page_has_the_pattern_in_its_language(client: FlaskClient, filled: Path, language: str) -> None:
+    page = (filled / f"pattern-{language}.html").read_text(encoding="utf-8")
+    # an HTML page needn't close what is empty
+    root = ElementTree.fromstring(page.removeprefix("<!doctype html>\n").replace('<meta charset="utf-8">', ""))
+    assert root.get("lang") == language
+    assert [each.text for each in root.iter("p")] == [each["text"] for each in sentences_of(client, language)]
+    answer = asked(client, language)
+    assert [each.text for each in root.iter("h2")] == [part["title"] for part in answer["instructions"]]
+    assert [[cell.text for cell in row] for row in root.iter("tr")] == [
+        [row["title"], f"{row['run']} cm"] for row in answer["table"] if row["part"] == "finished"
+    ]
+
+
+def asked(client: FlaskClient, language: str) -> Any:
+    return client.post("/v1/pullovers", json={**PULLOVER, "print": {"language": language}}).json
+
+
+def sentences_of(client: FlaskClient, language: str) -> list[Any]:
+    return [sentence for part in asked(client, language)["instructions"] for sentence in part["sentences"]]
 
 
 def _without_left_out(answer: Any, shown: Any) -> Any:

@@ -54,7 +54,9 @@ def test_an_edge_of_a_single_round_that_adjusts_has_nothing_else():
     assert ids(RibbedEdge(rib(), 46, 44, 1).instructions()) == ["rib.decrease"]
 
 
-@pytest.mark.parametrize(("multiple", "knit", "purl"), [(2, 1, 1), (3, 2, 1), (4, 2, 2), (5, 3, 2), (6, 3, 3)])
+@pytest.mark.parametrize(
+    ("multiple", "knit", "purl"), [(2, 1, 1), (3, 2, 1), (4, 2, 2), (5, 4, 1), (6, 3, 3), (8, 7, 1)]
+)
 def test_a_rib_is_named_by_its_knit_and_purl_stitches(multiple, knit, purl):
     # Common practice, no source.
     assert told_alone([rib(multiple).sentence()]) == [("ribbing.knit_purl", {"knit": knit, "purl": purl})]

@@ -35,7 +35,7 @@ def small_and_medium():
 
 def test_sizes_are_named_as_a_run(small_and_medium):
     labels = by_id(size_words(small_and_medium[1], ()))["sizes.labels"]
-    assert labels == {"sizes": ("S", "M"), "many": 2}
+    assert labels == {"sizes": ("S", "M")}
 
 
 def test_whom_a_size_fits_is_the_tables_body(small_and_medium):

@@ -16,7 +16,8 @@ def test_one_impossible_size_is_told_and_the_others_are_made(make):
     assert large["reason"]
     assert {one["field"] for one in large["nearest"]} == {"yoke.depth", "yoke.step", "yoke.double_body"}
     assert row(answer, "body")[2] is None
-    assert answer["instructions"][0]["sentences"][0] == "Sizes: S (M, 4X)."
+    sentences = [sentence["text"] for sentence in answer["instructions"][0]["sentences"]]
+    assert sentences[0] == "Sizes: S (M, 4X)."
     for nearest in large["nearest"]:
         mended = deepcopy(request)
         part, field = nearest["field"].split(".")

@@ -19,7 +19,18 @@ FALSIFIED = {
     "yarn": {"metres_per_100g": 200},
 }
 
-TOLD_OTHERWISE = ("cost", "differences", "phases", "grams", "metres", "balls", "stretch_needed", "difference", "target")
+TOLD_OTHERWISE = (
+    "cost",
+    "differences",
+    "phases",
+    "grams",
+    "metres",
+    "balls",
+    "stretch_needed",
+    "difference",
+    "target",
+    "instructions",
+)
 """Numbers of a size that are no stitch, round or length of what is knitted: checked by tests of their own."""
 
 ENDS_OF_A_FLOAT = {("longest_float", "start"), ("longest_float", "end")}

@@ -123,7 +123,7 @@ def test_print_settings_touch_what_is_printed_and_no_value(accepted, answer):
         "90,9 (104,5, none)",
         "35\N{VULGAR FRACTION THREE QUARTERS} (41\N{VULGAR FRACTION ONE EIGHTH}, none)",
     )
-    sentences = " ".join(sentence for part in printed["instructions"] for sentence in part["sentences"])
+    sentences = " ".join(sentence["text"] for part in printed["instructions"] for sentence in part["sentences"])
     assert "none)" in sentences
     assert DASH not in sentences
 

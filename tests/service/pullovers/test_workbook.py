@@ -70,6 +70,10 @@ def values(sheet):
     return [[cell.value for cell in row] for row in sheet.iter_rows()]
 
 
+COUNTED = {"metres": "meters", "inch": "inches"}
+"""Units that are written otherwise for people than for programs."""
+
+
 def inches(answer, row):
     """The inches of a length of the table, from where the sizes have it."""
     if row["part"] == "finished" and row["item"] != "band":
@@ -87,9 +91,9 @@ def test_every_cell_is_what_the_json_answer_has(written, answered, request_):
     expected = [["Part", "Item", "Title", "Unit", *answer["labels"], "Run"]]
     for row in answer["table"]:
         key = [row["part"], row["item"], row["title"]]
-        expected.append([*key, row["unit"], *row["values"], row.get("run")])
+        expected.append([*key, COUNTED.get(row["unit"], row["unit"]), *row["values"], row.get("run")])
         if row["unit"] == "cm":
-            expected.append([*key, "inch", *inches(answer, row), row.get("run_inch")])
+            expected.append([*key, "inches", *inches(answer, row), row.get("run_inch")])
     assert values(book["Table"]) == expected
     sizes = values(book["Sizes"])[1:]
     assert [line[:3] for line in sizes] == [
@@ -102,7 +106,7 @@ def test_every_cell_is_what_the_json_answer_has(written, answered, request_):
         [by_title[title][place] for title in titles] for place, _ in enumerate(answer["sizes"])
     ]
     assert values(book["Instructions"])[1:] == [
-        [part["part"], sentence] for part in answer["instructions"] for sentence in part["sentences"]
+        [part["title"], sentence["text"]] for part in answer["instructions"] for sentence in part["sentences"]
     ]
     assert values(book["Warnings"])[1:] == [
         [warning["code"], warning.get("size"), warning["message"], warning.get("pointer")]
@@ -112,7 +116,7 @@ def test_every_cell_is_what_the_json_answer_has(written, answered, request_):
 
 def test_numbers_are_numbers_and_shown_as_lengths_or_counts(written):
     sheet = opened(written())["Table"]
-    shown = {"cm": '0.00" cm"', "inch": '# ?/4" in"'}
+    shown = {"cm": '0.00" cm"', "inches": '# ?/4" in"'}
     for row in sheet.iter_rows(min_row=2):
         for cell in row[4:-1]:
             if cell.value is not None:
@@ -126,7 +130,7 @@ def test_numbers_are_numbers_and_shown_as_lengths_or_counts(written):
 def test_inches_are_shown_to_the_step_that_is_printed(written, step, shown):
     # ECMA-376 part 1, 18.8.31: a number format with a fixed denominator.
     sheet = opened(written(labels=["S"], print={"inch_step": step}))["Table"]
-    assert {row[4].number_format for row in sheet.iter_rows(min_row=2) if row[3].value == "inch"} == {shown}
+    assert {row[4].number_format for row in sheet.iter_rows(min_row=2) if row[3].value == "inches"} == {shown}
 
 
 def test_text_is_never_a_formula_a_link_or_a_number(written, answered):
@@ -151,7 +155,7 @@ def test_text_is_never_a_formula_a_link_or_a_number(written, answered):
 def test_what_the_numbers_are_from_is_told_with_the_credit_line_of_a_built_in_table(written):
     told = values(opened(written(gauge=GAUGE))["Sources"])
     rows = {row[0]: row[1] for row in told}
-    assert rows["Gauge, plain"] == "22 stitches and 31 rounds to 10 cm"
+    assert "22 stitches and 31 rounds to 10 cm" in rows["Gauge"]
     assert rows["Body table"] == "women"
     # The line that the Craft Yarn Council asks for.
     assert rows["Credit"] == "Source: Craft Yarn Council's www.YarnStandards.com"
@@ -194,6 +198,19 @@ def test_the_same_request_is_the_same_bytes(written):
     assert len(digests) == 1
 
 
+def test_a_workbook_is_in_the_language_asked_but_for_what_programs_read(written, answered):
+    german, english = (opened(written(labels=["S", "M"], print={"language": tag})) for tag in ("de", "en-US"))
+    answer = answered(labels=["S", "M"], print={"language": "de"})
+    assert german.sheetnames == ["Tabelle", "Größen", "Anleitung", "Hinweise", "Quellen"]
+    ours, theirs = values(german["Tabelle"]), values(english["Table"])
+    assert ours[0] == ["Teil", "Zeile", "Bezeichnung", "Einheit", "S", "M", "Alle Größen"]
+    assert [line[:2] + line[4:-1] for line in ours[1:]] == [line[:2] + line[4:-1] for line in theirs[1:]]
+    assert {line[3] for line in ours[1:]} == {"cm", "Zoll", "Maschen", "Runden", "Reihen", "Mal"}
+    assert [line[2] for line in ours[1:] if line[3] != "Zoll"] == [row["title"] for row in answer["table"]]
+    assert [line[1] for line in values(german["Größen"])[1:]] == ["ja", "ja"]
+    assert german.properties.title == "Pullover"
+
+
 @pytest.mark.skipif(shutil.which("soffice") is None, reason="LibreOffice isn't on this machine")
 def test_a_spreadsheet_program_recalculates_it_without_an_error(written, answered, tmp_path):
     sizes = [{"label": label, "bust": 90 + 4 * place} for place, label in enumerate(HOSTILE[:4])]
@@ -215,6 +232,6 @@ def test_a_spreadsheet_program_recalculates_it_without_an_error(written, answere
     assert header[4:-1] == HOSTILE[:4]
     told = {(row["part"], row["item"]): row for row in answered(**request)["table"]}
     for line in lines:
-        if line[3] != "inch":
+        if line[3] != "inches":
             found = [None if cell == "" else float(cell) for cell in line[4:-1]]
             assert found == told[line[0], line[1]]["values"], line
