@@ -103,7 +103,14 @@ os.environ["PROMETHEUS_MULTIPROC_DIR"] = str(metrics_directory)
 
 
 def on_starting(server: Arbiter) -> None:
-    """Start with no numbers of a process that had the same id before."""
+    """Start with no numbers of a process that had the same id before, and with the words that all workers need.
+
+    Compiling a language takes most of a second: workers are forked with all of them, the renewed ones too.
+    """
+    from service.language import LANGUAGES
+
+    for language in LANGUAGES.values():
+        language.compile()
     shutil.rmtree(metrics_directory, ignore_errors=True)
     metrics_directory.mkdir()
 

@@ -58,18 +58,6 @@ def counted(number: int, noun: str) -> str:
     return f"{number} {noun if number == 1 else _plural(noun)}"
 
 
-def counted_run(values: Sequence[int | None], noun: str) -> str:
-    """A size run with its noun: the plural unless every size has one.
-
-    values: one per size, None where a size has none.
-
-    >>> counted_run([1, 1], "round"), counted_run([1, 2], "round")
-    ('1 round', '1 (2) rounds')
-    """
-    only_one = all(value in (1, None) for value in values)
-    return f"{size_run(values)} {noun if only_one else _plural(noun)}"
-
-
 def listed(words: Sequence[str]) -> str:
     """Words joined as in a sentence.
 

@@ -89,6 +89,10 @@ class Language:
             raise LookupError(f"{id} in {self.tag}: {wrong}")
         return text.replace("\n", " ")
 
+    def compile(self) -> None:
+        """Compile the messages now, where a request should not wait for it."""
+        self._messages  # noqa: B018
+
     @cached_property
     def _messages(self) -> Mapping[str, Callable[..., str]]:
         """What prints each message. Raises ValueError where the source can't be compiled."""

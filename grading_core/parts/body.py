@@ -3,7 +3,8 @@
 Four stitches go or come in a shaping round, one on either side of the middle of each underarm, in at most two
 neighbouring intervals (the shaping formula, see `shaping`). Levels such as waist and hip say which
 circumference the body is to have how far below the underarm; between two levels the shaping is spread
-over all rounds. That the shaping is worked at the sides, and in fours, is common practice, no source.
+over all rounds but round 1, which divides body and sleeves, as far as there is room. That the shaping is worked at the
+sides, and in fours, is common practice, no source.
 """
 
 from __future__ import annotations
@@ -148,7 +149,7 @@ def shape_body(
     rounds = max(by_length, minimum_rounds)
     if level_stitches is None:
         level_stitches = [nearest_at_level(stitches, level, gauge) for level in levels]
-    legs = _legs(stitches, level_stitches, levels, gauge)
+    legs = _legs(stitches, level_stitches, levels, gauge, spacing)
     misfit = _misfit(legs, rounds)
     if misfit:
         return misfit
@@ -252,12 +253,16 @@ def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
     return stages
 
 
-def _legs(stitches: int, counts: Sequence[int], levels: Sequence[Level], gauge: Fabric) -> list[_Leg]:
-    """What has to be shaped on the way to each level."""
-    legs, above = [], 0
+def _legs(stitches: int, counts: Sequence[int], levels: Sequence[Level], gauge: Fabric, spacing: Spacing) -> list[_Leg]:
+    """What has to be shaped on the way to each level; where there is room for it, nothing in round 1, which divides
+    body and sleeves."""
+    legs: list[_Leg] = []
+    above = 0
     for level, count in zip(levels, counts, strict=True):
         times, at = abs(count - stitches) // STITCHES_PER_SHAPING, gauge.rows(level.below_cm)
         change = STITCHES_PER_SHAPING if count > stitches else -STITCHES_PER_SHAPING
+        if not legs and 0 < times < at and spread(times, at, spacing).positions()[0] == 1:
+            above = 1
         legs.append(_Leg(level, above, at, times, change))
         stitches, above = count, at
     return legs

@@ -110,6 +110,10 @@ def shape_sleeve(
     taper = along_rows(plan)
     if isinstance(taper, Impossible):
         return _impossible(times, rounds, plain_before, plain_after)
+    if taper.shaping_rows[:1] == (1,):
+        # the underarm is picked up in round 1: better without decreases
+        later = along_rows(replace(plan, plain_before=1))
+        taper = taper if isinstance(later, Impossible) else later
     edge = RibbedEdge(cuff, last, cuff_stitches, cuff.rounds)
     return Sleeve(
         stitches=stitches,

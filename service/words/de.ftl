@@ -441,7 +441,8 @@ split =
     .start_underarm = Zur Runde schließen. Einen Maschenmarkierer für den Rundenbeginn einhängen, und zwar
         { shape.start } der zweiten Achsel{ shape.seams }: Dort endet Runde 1, und dort beginnt und endet jede weitere
         Runde des Rumpfes.
-    .body = Der Rumpf hat { $stitches } Maschen. Die anderen Maschenmarkierer werden nicht mehr gebraucht.
+    .body = Der Rumpf hat { $stitches } Maschen, und diese Runde ist die erste, die unten gezählt wird. Die anderen
+        Maschenmarkierer werden nicht mehr gebraucht.
     .front_extra = Von Achsel zu Achsel hat das Vorderteil { $stitches } { $stitches_number ->
         [one] Masche
        *[other] Maschen
@@ -529,14 +530,15 @@ body =
     .length = Mit dem Bund misst der Rumpf ab der Achsel { measured.length }.
 
 sleeve =
-    .return = Die { $held } stillgelegten Maschen eines Ärmels wieder auf die Nadeln nehmen. Auf der Vorderseite aus
-        { $underarm_number ->
-            [one] der an seiner Achsel angeschlagenen Masche
-           *[other] jeder der { $underarm } an seiner Achsel angeschlagenen Maschen
-        } 1 Masche auffassen: { $stitches } Maschen.
     .start = Die Maschen der Achsel folgen auf die stillgelegten Maschen eines Ärmels. Die Runden beginnen und enden
         { shape.start } der Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den
         Rundenbeginn einhängen.
+    .return = Die { $held } stillgelegten Maschen des Ärmels wieder auf die Nadeln nehmen. In der ersten Runde aus
+        { $underarm_number ->
+            [one] der an der Achsel angeschlagenen Masche
+           *[other] jeder der { $underarm } an der Achsel angeschlagenen Maschen
+        } 1 Masche auffassen und die stillgelegten Maschen stricken: { $stitches } Maschen. Diese Runde ist die erste,
+            die unten gezählt wird.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
         Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2 Maschen rechts
         zusammenstricken (rechtsgeneigt).

@@ -414,7 +414,8 @@ split =
         start there, too.
     .start_underarm = Join in the round. Place a marker for the start of the round { shape.start } of the second
         underarm{ shape.seams }: round 1 ends there, and every later round of the body starts and ends there.
-    .body = The body has { $stitches } stitches. The other markers are no longer needed.
+    .body = The body has { $stitches } stitches, and this round is the first that is counted below. The other markers
+        are no longer needed.
     .front_extra = From underarm to underarm the front has { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
@@ -501,13 +502,14 @@ body =
     .length = With its hem the body measures { measured.length } from the underarm.
 
 sleeve =
-    .return = Return the { $held } held stitches of a sleeve to the needles. With the right side facing, pick up and
-        knit 1 stitch in { $underarm_number ->
-            [one] the stitch
-           *[other] each of the { $underarm } stitches
-        } cast on at its underarm: { $stitches } stitches.
     .start = The stitches of the underarm follow the held stitches of a sleeve. The rounds start and end { shape.start }
         of the underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
+    .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1
+        stitch in { $underarm_number ->
+            [one] the stitch
+           *[other] each of the { $underarm } stitches
+        } cast on at the underarm, and work the held stitches: { $stitches } stitches. This round is the first that is
+            counted below.
     .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
         (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->

@@ -4,7 +4,7 @@ import pytest
 
 from grading_core.printing import DASH, Printing, printed_as
 from grading_core.shaping import Event, Phase, phases
-from grading_core.wording import counted, counted_run, known_run, listed, repeated, side_by_side, size_run
+from grading_core.wording import counted, known_run, listed, repeated, side_by_side, size_run
 from tests.oracles.knitter import run_values
 
 
@@ -89,22 +89,6 @@ def test_a_number_on_which_all_sizes_agree_is_said_once_and_a_dash_never_agrees_
 
 def test_a_run_of_which_every_number_is_missing_is_none() -> None:
     assert (known_run([None, None]), known_run([None, 0])) == (None, f"{DASH} (0)")
-
-
-@pytest.mark.parametrize(
-    ("values", "printed"),
-    [
-        ([1], "1 time"),
-        ([1, 1], "1 time"),
-        ([2, 2], "2 times"),
-        ([0, 0], "0 times"),
-        ([1, None], f"1 ({DASH}) time"),
-        ([0, 1], "0 (1) times"),
-        ([2], "2 times"),
-    ],
-)
-def test_a_run_takes_the_singular_only_where_every_size_has_one(values: list[int | None], printed: str) -> None:
-    assert counted_run(values, "time") == printed
 
 
 def test_a_count_takes_the_singular_only_for_one() -> None:

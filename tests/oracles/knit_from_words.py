@@ -39,7 +39,10 @@ LANGUAGES = ("en-US", "en-GB", "de")
 
 @dataclass
 class Met:
-    """What came of some requests. ids: how often each sentence was in an answer, by language and id."""
+    """What came of some requests.
+
+    ids: how often each sentence was in an answer, by language and id. doubts: how often something had to be guessed.
+    """
 
     requests: int = 0
     answered: int = 0
@@ -47,6 +50,7 @@ class Met:
     own: int = 0
     impossible: int = 0
     ids: Counter[tuple[str, str]] = field(default_factory=Counter)
+    doubts: Counter[str] = field(default_factory=Counter)
     disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
 
     def add(self, other: Met) -> None:
@@ -54,6 +58,7 @@ class Met:
         for name in ("requests", "answered", "sizes", "own", "impossible"):
             setattr(self, name, getattr(self, name) + getattr(other, name))
         self.ids += other.ids
+        self.doubts += other.doubts
         self.disagreements += other.disagreements
 
     @property
@@ -95,6 +100,7 @@ def report(met: Met, languages: Sequence[str]) -> None:
         print(f"{id:32}" + "".join(f"{met.ids[language, id]:9}" for language in languages))
     for language in languages:
         print(f"never met in {language}: {', '.join(met.never(language)) or 'none'}")
+    print(f"doubts: {dict(met.doubts) or 'none'}")
     print(f"{len(met.disagreements)} disagreements: {dict(met.kinds.most_common())}")
 
 
@@ -141,7 +147,7 @@ def _compare(met: Met, language: str, request: Json, answer: Json, choice: int) 
     met.impossible += len(impossible)
     for place in feasible:
         met.sizes += 1
-        for kind, detail in _knitted(words, parts, answer, place, request):
+        for kind, detail in _knitted(met, words, parts, answer, place, request):
             disagree(kind, f"{labels[place]}: {detail}")
     if feasible:
         place = feasible[choice % len(feasible)]
@@ -151,17 +157,21 @@ def _compare(met: Met, language: str, request: Json, answer: Json, choice: int) 
         for _, sentence in own:
             for detail in disagreements(words, sentence, [labels[place]], steps):
                 disagree("own values", f"{sentence['id']}: {detail}. {sentence['text']!r}")
-        for kind, detail in _knitted(words, with_own(answer, own), answer, place, request):
+        for kind, detail in _knitted(met, words, with_own(answer, own), answer, place, request):
             disagree(f"own {kind}", f"{labels[place]}: {detail}")
 
 
-def _knitted(words: Reader, parts: Parts, answer: Json, place: int, request: Json) -> Iterator[tuple[str, str]]:
+def _knitted(
+    met: Met, words: Reader, parts: Parts, answer: Json, place: int, request: Json
+) -> Iterator[tuple[str, str]]:
     """What disagrees between one size's knitting and the table."""
     try:
         piece, heard = knit(parts, answer["labels"], answer["labels"][place], words)
     except WordsError as error:
         yield "knitting", str(error)
         return
+
+    met.doubts.update(piece.doubts)
 
     def printed(item: str) -> tuple[str | None, str | None]:
         row = next(row for row in answer["table"] if (row["part"], row["item"]) == ("finished", item))

@@ -94,7 +94,6 @@ class _Requests:
             language=lambda: self.pick(("en-US", "en-GB", "de")),
             fractions=lambda: self.pick(("plain", "unicode")),
             missing=lambda: self.pick(("none", "-", "x")),
-            language=lambda: self.pick(("en-US", "en-GB", "de")),
             csv_layout=lambda: self.pick(("wide", "long")),
         )
 

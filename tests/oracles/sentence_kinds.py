@@ -48,7 +48,9 @@ APART = frozenset(
 WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", "yarn.whose"))
 """Messages of other groups that only stand in others."""
 
-NO_INSTRUCTIONS = frozenset(("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping"))
+NO_INSTRUCTIONS = frozenset(
+    ("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping", "across", "advice", "counted")
+)
 """Groups of what is said elsewhere than in a pattern."""
 
 COUNT = r"[0-9]+"

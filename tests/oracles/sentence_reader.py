@@ -245,7 +245,7 @@ class Reader:
     def _agrees(self, name: str, key: str, form: _Form, printed: Mapping[str, str]) -> bool:
         """Whether a variant is the one for the number that is printed."""
         of = name.removesuffix("_number")
-        if of == name or of not in printed or of in GROUPED or of in NESTED or not is_counted(form.id):
+        if of == name or of not in printed or of in NESTED or not is_counted(form.id):
             return True
         listed = not is_run(form.id, of)
         known = {str(len(self.listed(of, printed[of])))} if listed else {*self.figures(printed[of])}

@@ -124,9 +124,14 @@ START, GAP = "start", "gap"
 
 @dataclass
 class Piece:
-    """One size on its way. part: of the instructions that is read. done: ids of sentences followed."""
+    """One size on its way.
+
+    part: of the instructions that is read. done: ids of sentences followed. doubts: what can only be followed by
+    going back to what was done before.
+    """
 
     part: str = ""
+    doubts: list[str] = field(default_factory=list)
     done: Counter[str] = field(default_factory=Counter)
     # the neck
     cast_on: int = 0

@@ -85,7 +85,8 @@ def _rounds(piece: Piece, intervals: Iterable[int], change: int) -> None:
         for left in range(interval - 1, -1, -1):
             tube.rounds += 1
             if change and not left:
-                demand(tube.rounds > 1 or piece.part != "body", "shaping in the round that divides body and sleeves")
+                if tube.rounds == 1 and piece.part == "body":
+                    piece.doubts.append("the body is shaped in round 1, in which it was divided")
                 demand(tube.rounds != piece.dart_round or piece.part != "body", "shaping in the round of short rows")
                 tube.shaped[tube.rounds] = change
                 tube.stitches += change
