@@ -538,7 +538,7 @@ sleeve =
             [one] der an der Achsel angeschlagenen Masche
            *[other] jeder der { $underarm } an der Achsel angeschlagenen Maschen
         } 1 Masche auffassen und die stillgelegten Maschen stricken: { $stitches } Maschen. Diese Runde ist die erste,
-            die unten gezählt wird.
+        die unten gezählt wird.
     .decreases = In einer Abnahmerunde 2 Maschen abnehmen, je 1 { shape.where }: davor 2 Maschen einzeln wie zum
         Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2 Maschen rechts
         zusammenstricken (rechtsgeneigt).

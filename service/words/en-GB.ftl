@@ -509,7 +509,7 @@ sleeve =
             [one] the stitch
            *[other] each of the { $underarm } stitches
         } cast on at the underarm, and work the held stitches: { $stitches } stitches. This round is the first that is
-            counted below.
+        counted below.
     .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
         (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->
@@ -1068,7 +1068,7 @@ warning =
         start at the centre back, so floats across their start may be shorter or longer.
     .far_from_wanted = The { $measure } comes to { $finished } cm instead of the { $wanted } cm wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
-    .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
+    .far_from_wanted_total = { warning.far_from_wanted } With a body length of { $body } cm it would be as wanted.
     .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
         is stretched there when worn. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve

@@ -509,7 +509,7 @@ sleeve =
             [one] the stitch
            *[other] each of the { $underarm } stitches
         } cast on at the underarm, and work the held stitches: { $stitches } stitches. This round is the first that is
-            counted below.
+        counted below.
     .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
         (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
     .plain = Work { $rounds } { $rounds_number ->
@@ -566,7 +566,7 @@ finishing =
     .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
     .ends = Weave in all ends.
     .block = Block the pullover to the finished measurements and let it dry flat.
-    .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
+    .no_cords = For a baby or a young child use no cord, ribbon, or drawstring at the neck.
 
 ## Titles of parts and rows
 
@@ -1068,7 +1068,7 @@ warning =
         start at the center back, so floats across their start may be shorter or longer.
     .far_from_wanted = The { $measure } comes to { $finished } cm instead of the { $wanted } cm wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
-    .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
+    .far_from_wanted_total = { warning.far_from_wanted } With a body length of { $body } cm it would be as wanted.
     .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
         is stretched there when worn. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
@@ -1090,7 +1090,7 @@ warning =
         lower, or use a stretchier cast-on and bind-off.
     .neck_does_not_pass_head_own_gauge = At your gauge: { warning.neck_does_not_pass_head }
     .young_child_neck = For a baby or a young child the neck must slip over the head without force, and nothing may
-        tighten around the neck: use no cord, ribbon or drawstring.
+        tighten around the neck: use no cord, ribbon, or drawstring.
     .yoke_too_deep_at_own_gauge = At your gauge the yoke would be as deep as designed with { $rounds }
         { $rounds_number ->
         [one] round
