@@ -139,9 +139,9 @@ terms =
     } ohne Zu- und Abnahmen stricken, dann die Zunahme- oder Abnahmerunde.
     .cycle = „Im Wechsel { $cycle } Runden“: jeweils die letzte davon als Zunahme- oder Abnahmerunde, die anderen ohne
         Zu- und Abnahmen stricken. Die ganze Folge ist jede dieser Rundenzahlen einmal.
-    .right_side = Vorderseite: die Seite des Gestricks, die beim Tragen außen liegt.
-    .wrong_side = Rückseite: die Seite des Gestricks, die beim Tragen innen liegt. In einer Hinreihe zeigt beim Stricken
-        die Vorderseite nach vorn, in einer Rückreihe die Rückseite.
+    .right_side = Vorderseite: die Seite, die beim Tragen außen liegt.
+    .wrong_side = Rückseite: die andere Seite. In einer Hinreihe zeigt beim Stricken die Vorderseite nach vorn, in einer
+        Rückreihe die Rückseite.
     .slip_marker = Einen Maschenmarkierer abheben: von der linken auf die rechte Nadel heben.
     .make_one = Zunahme aus dem Querfaden zwischen zwei Maschen: linksgeneigt den Querfaden von vorn nach hinten auf die
         linke Nadel heben und rechts verschränkt stricken; rechtsgeneigt von hinten nach vorn heben und rechts stricken.
@@ -249,8 +249,8 @@ neck =
             Passe.
         [wrong] Letzte Reihe (Rückreihe): Ohne Zunahmen bis zum Ende der Reihe stricken. Sie zählt nicht als Runde der
             Passe.
-       *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In der nächsten Runde, das ist Runde 1 der
-            Passe, auf jeder Seite die letzte Lücke schließen.
+       *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In Runde 1 der Passe auf jeder Seite die letzte
+            Lücke schließen.
     }
     .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { measured.length } höher als vorn.
     .drop = Die { $rows_number ->
@@ -368,7 +368,7 @@ increases =
     .each = In { $times_number ->
         [one] dieser Zunahmerunde
        *[other] jeder dieser Zunahmerunden
-    } { increases.where } zunehmen, zusammen { $more } Maschen. Es sind nun { $stitches } Maschen auf den Nadeln.
+    } { increases.where } zunehmen, zusammen { $more }. Es sind nun { $stitches } Maschen auf den Nadeln.
 
 yoke =
     .lines = { $line_number ->
@@ -412,11 +412,10 @@ yoke =
 
 step =
     .increase = { $rounds_number ->
-        [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more }
-            Maschen)
+        [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more })
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more })
        *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen
-            { $more } Maschen)
+            { $more })
     }
 
 ## Split

@@ -20,9 +20,9 @@ sizes =
             number is below 0.
        *[more] Ease at the { measure.bust }: { measured.length }. The jumper is that much wider than the body.
     }
-    .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
-        [one] the one in round brackets is for size { $others }.
-       *[other] those in round brackets are for { $others }, in that order.
+    .run = Where sizes differ, the first number is for size { $first }, { $others_number ->
+        [one] the one in round brackets for size { $others }.
+       *[other] those in round brackets for { $others }, in that order.
     } A single number is for all sizes.
     .dash = “{ $dash }” in place of a number means that your size has none: skip the sentence, or that part of it.
     .impossible = { $sizes_number ->
@@ -38,9 +38,9 @@ span =
     }
 
 edges =
-    .back = the back
-    .front = the front
-    .sleeve = the sleeves
+    .back = back
+    .front = front
+    .sleeve = sleeves
 
 section =
     .back = back
@@ -98,8 +98,8 @@ needles =
     }
     .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the circumference of the
         knitting.
-    .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
-        for a circular needle.
+    .double_pointed = Double-pointed needles in the same sizes for sleeves, cuffs and other rounds too small for a
+        circular needle.
 
 yarn =
     .whose = { $colours ->
@@ -119,15 +119,15 @@ yarn =
     }
 
 notions =
-    .markers = { $markers } stitch markers, one of them different, for the start of the round.
-    .waste_yarn = Waste yarn or 2 stitch holders for the stitches of the sleeves.
+    .markers = { $markers } stitch markers, one of them different for the start of the round.
+    .waste_yarn = Waste yarn or 2 stitch holders for the sleeve stitches.
     .tapestry_needle = A tapestry needle for the ends.
 
 terms =
     .stockinette = Stocking stitch: knit every round{ $rows ->
         [some] ; in rows, knit on the right side and purl on the wrong side
        *[none] { "" }
-    }. It is used wherever no other stitch is named.
+    }. It is used where no other stitch is named.
     .rib = { ribbing.knit_purl }: repeat knit (k) { $knit }, purl (p) { $purl } to the end of the round.
     .every = “The last of every { $every } rounds”: work { $plain } { $plain_number ->
         [one] round
@@ -135,28 +135,26 @@ terms =
     } without shaping, then the increase or decrease round.
     .cycle = “Groups of { $cycle } rounds in turn”: the last round of each group is the increase or decrease round, the
         others are worked without shaping. The whole sequence is each group once.
-    .right_side = Right side: the side of the fabric that is outside when the jumper is worn.
-    .wrong_side = Wrong side: the side that is inside when the jumper is worn. A right-side row is worked with the right
-        side facing you, a wrong-side row with the wrong side facing you.
-    .slip_marker = Slip a marker: move it from the left needle to the right one.
+    .right_side = Right side: the side that is outside when the jumper is worn.
+    .wrong_side = Wrong side: the other side. In a right-side row the right side faces you, in a wrong-side row the
+        wrong side.
+    .slip_marker = Slip a marker: move it from the left needle to the right.
     .make_one = Make-one increase: left-leaning, lift the strand between two stitches onto the left needle from front to
-        back, and knit it through the back loop; right-leaning, lift it from back to front, and knit it through the
-        front loop.
+        back, and knit it through the back loop; right-leaning, from back to front, and through the front loop.
     .lifted = Lifted increase: left-leaning, lift the left leg of the stitch two rounds below the last stitch on the
         right needle onto the left needle, and knit it through the back loop; right-leaning, lift the right leg of the
         stitch below the next one onto the left needle, and knit it, then the next stitch.
     .slip_slip_knit = Slip, slip, knit (left-leaning): slip 2 stitches one at a time as if to knit, put the left needle
-        through the front of both, and knit them together through their back loops.
+        through the front of both, and knit them together.
     .knit_together = Knit 2 together (right-leaning): knit 2 stitches as one.
-    .short_row = Short row: a row that is turned before its end, so that one part of the fabric grows higher than the
-        rest.
+    .short_row = Short row: a row turned before its end, so that part of the fabric grows higher than the rest.
     .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
         over the needle to the back until the stitch shows two legs; then bring the yarn to where the next stitch needs
-        it. To close the gap, work the two legs together as 1 stitch.
-    .hold = On hold: slip the stitches unworked onto waste yarn or a stitch holder; they wait there until they are
-        returned to the needles.
+        it. To close the gap, work both legs as 1 stitch.
+    .hold = On hold: slip the stitches unworked onto waste yarn or a stitch holder, until they are returned to the
+        needles.
     .pick_up = Pick up and knit: with the right side facing, put the needle through the edge from front to back, and
-        draw the yarn through as a new stitch.
+        draw a new stitch through.
     .float = Float: the strand of a colour that runs loosely across the wrong side while another colour is knitted.
 
 own_gauge =
@@ -189,8 +187,8 @@ own_gauge =
 ## Neck
 
 neck =
-    .cast_on_joined = Cast on { $stitches } stitches and join in the round, right side outside, taking care not to twist
-        them. Place a marker for the start of the round.
+    .cast_on_joined = Cast on { $stitches } stitches and join in the round without twisting, right side outside. Place a
+        marker for the start of the round.
     .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the centre front.
     .place_markers = { $way ->
         [flat] With the right side facing, place markers; count from the end where a right-side row begins, and then
@@ -220,8 +218,8 @@ neck =
        *[start] Row 1 begins at the start of the round with the right side facing, and the rows go back and forth across
             it.
     }
-    .short_row_method = Turn by the short-row method you know best, and close the gap at each turn when you come to it
-        in a later row or round. Stitches past a marker are counted from the marker in the direction you are working.
+    .short_row_method = Turn by the short-row method you know best, and close the gap at each turn when you reach it in
+        a later row or round. Count stitches past a marker from it, in the direction you are working.
     .turn = Row { $row } ({ $side ->
         [wrong] wrong side
        *[right] right side
@@ -237,8 +235,8 @@ neck =
             yoke.
         [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of the
             yoke.
-       *[joined] Last row (right side): Work to the start of the round. In the next round, which is round 1 of the yoke,
-            close the last gap at each side.
+       *[joined] Last row (right side): Work to the start of the round. In round 1 of the yoke close the last gap at
+            each side.
     }
     .raised = The short rows make the back { measured.length } higher than the front.
     .drop = Work the first { $rows } { $rows_number ->
@@ -327,9 +325,9 @@ chart =
 
 increases =
     .where = { $kind ->
-        [twice] 2 stitches at each edge of { $twice }
-        [both] 2 stitches at each edge of { $twice } and 1 at each edge of { $once }
-       *[once] 1 stitch at each edge of { $once }
+        [twice] 2 stitches at each edge of the { $twice }
+        [both] 2 stitches at each edge of the { $twice } and 1 at each edge of the { $once }
+       *[once] 1 stitch at each edge of the { $once }
     }
     .rounds = { $every_number ->
         [1] { $times_number ->
@@ -344,9 +342,9 @@ increases =
     .cycle = Work groups of { $cycle } rounds in turn, the last round of each group as an increase round; work the whole
         sequence { times.all }.
     .each = { $times_number ->
-        [one] This increase round adds
-       *[other] Each of these increase rounds adds
-    } { increases.where }, { $more } stitches in all. There are now { $stitches } stitches on the needles.
+        [one] The increase round adds
+       *[other] Each increase round adds
+    } { increases.where }, { $more } in all. There are now { $stitches } stitches.
 
 yoke =
     .lines = { $line_number ->
@@ -356,10 +354,9 @@ yoke =
         markers as you come to them.
     .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves and front each begin after a marker and end before
         the next: these are their edges. Slip the markers as you come to them.
-    .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning where a section begins,
-        right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
-        stitch.
-    .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
+    .leaning = Work lifted or make-one increases, as you prefer: left-leaning where a section begins, right-leaning
+        where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan stitch.
+    .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between them.
     .after_drop = The first { $rows } of these rounds are the rows worked back and forth at the neck.
     .wrong_side = In wrong-side rows work the increases purlwise, so that seen from the right side they lean as in
         right-side rows.
@@ -383,21 +380,20 @@ yoke =
     .depth = The yoke has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    }. It measures { measured.length } from the cast-on edge, short rows not counted.
+        } and measures { measured.length } from the cast-on edge, short rows not counted.
 
 step =
     .increase = { $rounds_number ->
-        [0] (in the next round increase { increases.where }, { $more } stitches in all)
-        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in
-            all)
+        [0] (in the next round increase { increases.where }, { $more } in all)
+        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } in all)
        *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where },
-            { $more } stitches in all)
+            { $more } in all)
     }
 
 ## Split
 
 split =
-    .begin = Divide the { $stitches } stitches in the next round, which is round 1 of the body:
+    .begin = In the next round, round 1 of the body, divide the { $stitches } stitches:
     .first_sleeve = Work to marker 1{ $past_number ->
         [0] { "" }
         [one] {" "}and 1 stitch past it
@@ -413,9 +409,9 @@ split =
     .start_back = Join in the round and work on to the start of the round at the centre back. The rounds of the body
         start there, too.
     .start_underarm = Join in the round. Place a marker for the start of the round { shape.start } of the second
-        underarm{ shape.seams }: round 1 ends there, and every later round of the body starts and ends there.
-    .body = The body has { $stitches } stitches, and this round is the first that is counted below. The other markers
-        are no longer needed.
+        underarm{ shape.seams }: round 1 ends there, and all later rounds of the body start and end there.
+    .body = The body has { $stitches } stitches, and this round is the first counted below. The other markers are no
+        longer needed.
     .front_extra = From underarm to underarm the front has { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
@@ -463,7 +459,7 @@ body =
     .side_markers = Place a marker at each side: { shape.start } of each underarm{ shape.seams }. Where the round starts
         there, its marker is one of the two.
     .decreases = A decrease round takes away 4 stitches, at each side of the body 1 { shape.where }: slip, slip, knit
-        with the 2 stitches before (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
+        with the 2 stitches before, knit 2 together with the 2 stitches after.
     .increases = An increase round adds 4 stitches, at each side of the body 1 { shape.where }: a right-leaning increase
         before, a left-leaning one after.
     .plain = Work { $rounds } { $rounds_number ->
@@ -502,16 +498,16 @@ body =
     .length = With its hem the body measures { measured.length } from the underarm.
 
 sleeve =
-    .start = The stitches of the underarm follow the held stitches of a sleeve. The rounds start and end { shape.start }
-        of the underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
+    .start = The underarm stitches follow the held stitches of a sleeve. The rounds start and end { shape.start } of the
+        underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
     .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1
         stitch in { $underarm_number ->
             [one] the stitch
            *[other] each of the { $underarm } stitches
-        } cast on at the underarm, and work the held stitches: { $stitches } stitches. This round is the first that is
-        counted below.
-    .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
-        (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
+        } cast on at the underarm, and work the held stitches: { $stitches } stitches. This is the first round counted
+        below.
+    .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before,
+        knit 2 together with the 2 stitches after.
     .plain = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -543,10 +539,10 @@ rib =
     .bind_off = Cast off loosely in rib.
 
 band =
-    .pick_up = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1 stitch
-        in each cast-on stitch: { $stitches } stitches.
-    .pick_up_drop = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1
-        stitch in each cast-on stitch and { $side } { $side_number ->
+    .pick_up = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch in
+        each cast-on stitch: { $stitches } stitches.
+    .pick_up_drop = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch
+        in each cast-on stitch and { $side } { $side_number ->
             [one] stitch
            *[other] stitches
         } along the { $rows } row ends at each side of the front, that is about { $rate } for every { $per } rows:
@@ -563,7 +559,7 @@ band =
 ## Finishing
 
 finishing =
-    .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
+    .underarms = Close the gaps at the ends of both underarms with the yarn tails.
     .ends = Weave in all ends.
     .block = Block the jumper to the finished measurements and let it dry flat.
     .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
@@ -605,13 +601,13 @@ title =
     .yoke_back_increases = Yoke, increases at each edge of the back
     .yoke_front_increases = Yoke, increases at each edge of the front
     .yoke_sleeve_increases = Yoke, increases at each edge of a sleeve
-    .yoke_doubled_rounds = Yoke, increase rounds with 2 stitches at an edge
+    .yoke_doubled_rounds = Yoke, increase rounds with 2 at an edge
     .split_back = Dividing, stitches of the back
     .split_front = Dividing, stitches of the front
     .split_sleeve = Dividing, stitches of each sleeve
     .split_yoke_total = Dividing, stitches on the needles
     .split_underarm = Dividing, stitches cast on at each underarm
-    .split_line_to_body = Dividing, stitches of each raglan line that go to the body
+    .split_line_to_body = Dividing, stitches of each raglan line for the body
     .body_stitches = Body, stitches
     .body_rounds = Body, rounds before the hem
     .body_bust_dart_rows = Body, short rows over the bust
@@ -635,8 +631,8 @@ title =
     .finished_front_length = Finished { measure.body_length } over the bust
     .finished_front_extra = Front wider than the back by
     .finished_sleeve_length = Finished { measure.sleeve_length }
-    .finished_total_length = Finished { measure.total_length } at the centre back
-    .finished_reach = Finished length from the centre back of the neck to the end of a sleeve
+    .finished_total_length = Finished { measure.total_length } at centre back
+    .finished_reach = Finished length from centre back neck to cuff edge
     .finished_band = Finished { measure.neckband }, around
     .yarn_grams = { yarn.whose }, grams
     .yarn_metres = { yarn.whose }, metres
@@ -941,7 +937,7 @@ warning =
     .estimated_body = The { $measure } of { $sizes_number ->
         [one] size
        *[other] sizes
-    } { $sizes } is an estimate, since no published table has it. Measure the wearer to be sure.
+    } { $sizes } is an estimate, since no published table has it. Measure the wearer.
     .ease_below_published_fits = The ease at the bust is less than that of the tightest published fit, { $ease_cm } cm /
         { $ease_inch } in.
     .below_every_size = At { $gauge ->
