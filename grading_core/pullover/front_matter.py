@@ -24,8 +24,9 @@ IMPOSSIBLE = Saying("sizes.impossible", sizes=NAMES)
 FINISHED = {
     line.item: (Saying(f"finished_measurements.{line.item}", length=LENGTH), line.value)
     for line in LINES
-    if line.part == "finished"
+    if line.part == "finished" and line.item not in ("underarm", "band")
 }
+"""By item; underarm and neckband are left to the table."""
 
 _SWATCH = {"stitches": NUMBER, "rounds": NUMBER}
 PLAIN_GAUGE = Saying("gauge.plain", **_SWATCH)
@@ -75,7 +76,7 @@ def size_words(sizes: Sizes, sentences: Iterable[Sentence]) -> tuple[Sentence, .
 
 
 def finished_words(sizes: Sizes) -> tuple[Sentence, ...]:
-    """What the pullover measures when it is done, a sentence for each measurement that any size has.
+    """What the pullover measures when it is done, a sentence for each of `FINISHED` that any size has.
 
     sizes: as for `size_words`. The front's length is told where darts make it another than that of the body.
     """

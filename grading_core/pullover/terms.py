@@ -32,10 +32,8 @@ _TERMS: Mapping[Saying, frozenset[str]] = MappingProxyType(
         ),
         Saying("terms.wrong_side"): _ROWS,
         Saying("terms.slip_marker"): frozenset(("yoke.lines", "yoke.no_lines")),
-        Saying("terms.make_one_left"): _INCREASES,
-        Saying("terms.make_one_right"): _INCREASES,
-        Saying("terms.lifted_left"): _INCREASES,
-        Saying("terms.lifted_right"): _INCREASES,
+        Saying("terms.make_one"): _INCREASES,
+        Saying("terms.lifted"): _INCREASES,
         Saying("terms.slip_slip_knit"): _DECREASES,
         Saying("terms.knit_together"): _DECREASES | {"rib.decrease"},
         Saying("terms.short_row"): _SHORT_ROWS,
@@ -65,7 +63,7 @@ def term_words(sentences: Iterable[Sentence]) -> tuple[Sentence, ...]:
 
     >>> from grading_core.yoke.words import LEANING
     >>> [sentence.id for sentence in term_words([LEANING()])][1:]
-    ['terms.make_one_left', 'terms.make_one_right', 'terms.lifted_left', 'terms.lifted_right']
+    ['terms.make_one', 'terms.lifted']
     """
     said = [*throughout(sentences)]
     ids = {sentence.id for sentence in said}

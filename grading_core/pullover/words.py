@@ -35,7 +35,7 @@ SEAM = Saying("split.seam", seam=COUNT)
 RETURN = Saying("sleeve.return", held=COUNT, underarm=COUNT, stitches=COUNT)
 UNDERARM_GAPS = Saying("finishing.underarms")
 ENDS = Saying("finishing.ends")
-BLOCK = Saying("finishing.block", length=LENGTH)
+BLOCK = Saying("finishing.block")
 NO_CORDS = Saying("finishing.no_cords")
 TOLD_APART = Saying("warning.told_size_by_size", part=word("title"))
 MANY = Saying("warning.many_sentences", part=word("title"), sentences=COUNT)
@@ -121,7 +121,7 @@ def _work(
         "body": body.run_instructions(each_size(sizes, lambda size: size.body), [*sizes]),
         "sleeve": tuple(_sleeve(sizes)),
         "band": neckband.run_instructions(each_size(sizes, lambda size: size.band)),
-        "finishing": tuple(_finishing(sizes, young=young)),
+        "finishing": tuple(_finishing(young=young)),
     }
 
 
@@ -150,7 +150,8 @@ def _neck(sizes: Sizes) -> Iterator[Sentence]:
             sleeve=each_size(whole, lambda size: size.counts.neck.sleeve),
             line=next(size.neck.line_stitches for size in whole.values() if size),
         )
-    yield EDGE(length=each_size(sizes, lambda size: size.neck.edge_cm))
+    if any(size.neck.drop for size in sizes.values() if size):
+        yield EDGE(length=each_size(sizes, lambda size: size.neck.edge_cm))
 
 
 def _yoke(sizes: Sizes) -> Iterator[Sentence]:
@@ -210,9 +211,9 @@ def _sleeve(sizes: Sizes) -> Iterator[Sentence]:
     yield from rest
 
 
-def _finishing(sizes: Sizes, *, young: bool) -> Iterator[Sentence]:
+def _finishing(*, young: bool) -> Iterator[Sentence]:
     yield UNDERARM_GAPS()
     yield ENDS()
-    yield BLOCK(length=each_size(sizes, lambda size: size.finished.bust))
+    yield BLOCK()
     if young:
         yield NO_CORDS()

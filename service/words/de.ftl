@@ -7,7 +7,7 @@ sizes =
         [one] Größe
        *[other] Größen
     } { $sizes }: { $sentence }
-    .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede hat ihre eigenen Zeilen.
+    .apart = Die Größen sind hier zu verschieden, um sie zusammen zu beschreiben: Jede ist für sich beschrieben.
     .labels = { $sizes_number ->
         [one] Größe
        *[other] Größen
@@ -15,16 +15,16 @@ sizes =
     .to_fit = Passend für { measure.bust } { measured.length }.
     .ease = { $kind ->
         [less] Der Pullover ist { measured.length } enger als der Körper ({ measure.bust }) und dehnt sich beim Tragen.
-        [either] Der Pullover ist { measured.length } weiter als der Körper ({ measure.bust }), oder enger, wo die Zahl
-            kleiner als 0 ist.
+        [either] Der Pullover ist { measured.length } weiter als der Körper ({ measure.bust }); bei Zahlen unter 0 ist
+            er um so viel enger.
        *[more] Mehrweite ({ measure.bust }): { measured.length }. Um so viel ist der Pullover weiter als der Körper.
     }
     .run = Wo sich die Größen unterscheiden, gilt die erste Zahl für Größe { $first }, { $others_number ->
         [one] die Zahl in Klammern für Größe { $others }.
        *[other] die Zahlen in Klammern gelten der Reihe nach für { $others }.
     } Eine einzelne Zahl gilt für alle Größen.
-    .dash = „{ $dash }“ anstelle einer Zahl heißt: Die eigene Größe hat nicht, was dort steht. Den Satz, oder diesen
-        Teil von ihm, auslassen.
+    .dash = „{ $dash }“ anstelle einer Zahl heißt: Das gibt es in dieser Größe nicht. Den Satz oder diesen Teil davon
+        auslassen.
     .impossible = { $sizes_number ->
         [one] Größe { $sizes } lässt
        *[other] Die Größen { $sizes } lassen
@@ -71,7 +71,6 @@ finished_measurements =
     .upper_arm = { title.finished_upper_arm }: { measured.length }.
     .neck = { title.finished_neck }: { measured.length }.
     .depth = { title.finished_depth }: { measured.length }.
-    .underarm = { title.finished_underarm }: { measured.length }.
     .hem = { title.finished_hem }: { measured.length }.
     .wrist = { title.finished_wrist }: { measured.length }.
     .body_length = { title.finished_body_length }: { measured.length }.
@@ -80,27 +79,26 @@ finished_measurements =
     .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
     .total_length = { title.finished_total_length }: { measured.length }.
     .reach = { title.finished_reach }: { measured.length }.
-    .band = { title.finished_band }: { measured.length }.
 
 gauge =
-    .counts = { $stitches } Maschen und { $rounds } Runden = 10 cm
+    .counts = { $stitches } Maschen und { $rounds } Runden = 10 × 10 cm / 4 × 4 Zoll
     .plain = Glatt rechts, in Runden gestrickt und gespannt: { gauge.counts }.
     .stranded = Nach der Strickschrift, in Runden gestrickt und gespannt: { gauge.counts }.
     .rib = Im Rippenmuster, in Runden gestrickt und gespannt: { gauge.counts }.
 
 needles =
-    .range = Mit Nadelstärke { $thinnest } bis { $thickest } mm beginnen und die Stärke nehmen, mit der die Maschenprobe
-        stimmt, welche Zahl sie auch hat.
-    .thick = Mit Nadelstärke { $thinnest } mm oder dicker beginnen und die Stärke nehmen, mit der die Maschenprobe
-        stimmt, welche Zahl sie auch hat.
-    .stranded = Für die Runden der Strickschrift die Nadeln nehmen, mit denen deren Maschenprobe stimmt.
+    .range = Mit Nadelstärke { $thinnest } bis { $thickest } mm (US { $thinnest_us } bis { $thickest_us }) beginnen und
+        die Stärke nehmen, mit der die Maschenprobe stimmt, gleich welche es ist.
+    .thick = Mit Nadelstärke { $thinnest } mm (US { $thinnest_us }) oder dicker beginnen und die Stärke nehmen, mit der
+        die Maschenprobe stimmt, gleich welche es ist.
+    .stranded = Für die Strickschrift die Nadeln nehmen, mit denen deren Maschenprobe stimmt.
     .rib = { $kind ->
         [gauge] Für Bund, Ärmelbündchen und Halsbündchen die Nadeln nehmen, mit denen die Maschenprobe des Rippenmusters
             stimmt.
        *[thinner] Für Bund, Ärmelbündchen und Halsbündchen Nadeln nehmen, die eine oder zwei Stärken dünner sind.
     }
-    .circular = Rundstricknadeln für Passe, Rumpf, Bund und Halsbündchen, jede etwas kürzer als die Runden, die auf ihr
-        liegen.
+    .circular = Rundstricknadeln für Passe, Rumpf, Bund und Halsbündchen, jede etwas kürzer als der Umfang des Gestricks
+        auf ihr.
     .double_pointed = Nadelspiele in denselben Stärken für Ärmel und Ärmelbündchen und überall, wo eine Runde für eine
         Rundstricknadel zu klein ist.
 
@@ -109,7 +107,7 @@ yarn =
         [one] Garn
        *[several] Garn in { $colour }
     }
-    .amount = { yarn.whose }: etwa { $grams } g, das sind { $metres } m.
+    .amount = { yarn.whose }: etwa { $grams } g, das sind { $metres } m / { $yards } Yards.
     .balls = { yarn.whose }, Einkauf mit { $margin } % Reserve: { $balls } Knäuel zu { $ball_grams } g.
     .basis = { $basis ->
         [measured] Die Mengen sind nach einem gewogenen Probestück berechnet. Anschlag, Abketten und Fadenenden brauchen
@@ -120,51 +118,50 @@ yarn =
 
 notions =
     .markers = { $markers } Maschenmarkierer, einer davon anders als die übrigen, für den Rundenbeginn.
-    .waste_yarn = Hilfsfaden oder 2 Maschenhalter für die Maschen der beiden Ärmel.
+    .waste_yarn = Hilfsfaden oder 2 Maschenhalter für die Maschen der Ärmel.
     .tapestry_needle = Eine Wollnadel für die Fadenenden.
 
 terms =
     .stockinette = Glatt rechts: in Runden alle Maschen rechts stricken{ $rows ->
         [some] ; in Hinreihen rechts, in Rückreihen links stricken
        *[none] { "" }
-    }. Alles wird glatt rechts gestrickt, wenn kein anderes Muster genannt ist.
-    .rib = { ribbing.knit_purl }: bis zum Rundenende immer abwechselnd { $knit } { $knit_number ->
+    }. So wird gestrickt, wo kein anderes Muster genannt ist.
+    .rib = { ribbing.knit_purl }: { $knit } { $knit_number ->
         [one] Masche
        *[other] Maschen
     } rechts und { $purl } { $purl_number ->
         [one] Masche
        *[other] Maschen
-    } links stricken.
+    } links im Wechsel stricken.
     .every = „Jeweils die letzte von { $every } Runden“: { $plain } { $plain_number ->
         [one] Runde
        *[other] Runden
-    } ohne Zu- und Abnahmen stricken, danach die Zunahme- oder Abnahmerunde.
-    .cycle = „Im Wechsel { $cycle } Runden“: In jeder dieser Gruppen die Runden ohne Zu- und Abnahmen stricken bis auf
-        die letzte, die Zunahme- oder Abnahmerunde ist. Die ganze Folge sind alle Gruppen einmal nacheinander.
-    .right_side = Vorderseite: die Seite des Gestricks, die beim Tragen außen liegt.
-    .wrong_side = Rückseite: die Seite des Gestricks, die beim Tragen innen liegt. In einer Hinreihe zeigt beim Stricken
-        die Vorderseite nach vorn, in einer Rückreihe die Rückseite.
+    } ohne Zu- und Abnahmen stricken, dann die Zunahme- oder Abnahmerunde.
+    .cycle = „Im Wechsel { $cycle } Runden“: jeweils die letzte davon als Zunahme- oder Abnahmerunde, die anderen ohne
+        Zu- und Abnahmen stricken. Die ganze Folge ist jede dieser Rundenzahlen einmal.
+    .right_side = Vorderseite: die Seite, die beim Tragen außen liegt.
+    .wrong_side = Rückseite: die andere Seite. In einer Hinreihe zeigt beim Stricken die Vorderseite nach vorn, in einer
+        Rückreihe die Rückseite.
     .slip_marker = Einen Maschenmarkierer abheben: von der linken auf die rechte Nadel heben.
-    .make_one_left = Linksgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von vorn nach hinten
-        auf die linke Nadel heben und rechts verschränkt stricken.
-    .make_one_right = Rechtsgeneigte Zunahme aus dem Querfaden: den Querfaden zwischen zwei Maschen von hinten nach vorn
-        auf die linke Nadel heben und rechts stricken.
-    .lifted_left = Linksgeneigte Zunahme aus der Masche der Vorrunde: das linke Maschenglied der Masche, die zwei Runden
-        unter der letzten Masche auf der rechten Nadel liegt, auf die linke Nadel heben und rechts verschränkt stricken.
-    .lifted_right = Rechtsgeneigte Zunahme aus der Masche der Vorrunde: das rechte Maschenglied der Masche, die unter
-        der nächsten liegt, auf die linke Nadel heben und rechts stricken, danach die nächste Masche selbst.
+    .make_one = Zunahme aus dem Querfaden zwischen zwei Maschen: linksgeneigt den Querfaden von vorn nach hinten auf die
+        linke Nadel heben und rechts verschränkt stricken; rechtsgeneigt von hinten nach vorn heben und rechts stricken.
+    .lifted = Zunahme aus der Masche der Vorrunde: linksgeneigt das linke Maschenglied der Masche, die zwei Runden unter
+        der letzten Masche auf der rechten Nadel liegt, auf die linke Nadel heben und rechts verschränkt stricken;
+        rechtsgeneigt das rechte Maschenglied der Masche unter der nächsten auf die linke Nadel heben und rechts
+        stricken, danach die nächste Masche.
     .slip_slip_knit = Linksgeneigte Abnahme: 2 Maschen einzeln wie zum Rechtsstricken abheben, mit der linken Nadel von
         vorn in beide einstechen und sie rechts verschränkt zusammenstricken.
     .knit_together = Rechtsgeneigte Abnahme: 2 Maschen rechts zusammenstricken.
-    .short_row = Verkürzte Reihe: eine Reihe, bei der vor dem Ende gewendet wird. Verkürzte Reihen machen einen Teil des
-        Gestricks höher als den Rest.
+    .short_row = Verkürzte Reihe: eine Reihe, bei der vor dem Ende gewendet wird, sodass ein Teil des Gestricks höher
+        wird als der Rest.
     .double_stitch = So lässt sich wenden: wenden, den Faden nach vorn legen, 1 Masche wie zum Linksstricken abheben und
-        den Faden über die Nadel nach hinten ziehen, bis zwei Maschenglieder auf der Nadel liegen (Doppelmasche). Um die
-        Lücke zu schließen, beide Maschenglieder zusammen als 1 Masche abstricken.
-    .hold = Stilllegen: die Maschen ungestrickt auf einen Hilfsfaden oder Maschenhalter nehmen. Dort bleiben sie, bis
-        sie wieder auf die Nadeln genommen werden.
-    .pick_up = Auffassen: bei vorn liegender Vorderseite von vorn nach hinten in den Rand einstechen und den Faden als
-        neue Masche durchholen.
+        den Faden über die Nadel nach hinten ziehen, bis zwei Maschenglieder auf der Nadel liegen (Doppelmasche); danach
+        den Faden dorthin legen, wo die nächste Masche ihn braucht. Um die Lücke zu schließen, beide Maschenglieder
+        zusammen als 1 Masche abstricken.
+    .hold = Stilllegen: die Maschen ungestrickt auf einen Hilfsfaden oder Maschenhalter nehmen, bis sie wieder auf die
+        Nadeln genommen werden.
+    .pick_up = Auffassen: auf der Vorderseite von vorn nach hinten in die Kante einstechen und den Faden als neue Masche
+        durchholen.
     .float = Spannfaden: der Faden einer Farbe, der locker über die Rückseite läuft, während eine andere Farbe gestrickt
         wird.
 
@@ -184,7 +181,8 @@ own_gauge =
         [yoke] Für die Passenhöhe des Entwurfs nach der letzten Zunahmerunde der Passe { own_gauge.rounds } mehr
             stricken.
         [body] Für die Rumpflänge des Entwurfs vor dem Bund { own_gauge.rounds } mehr stricken.
-       *[sleeve] Für die Ärmellänge des Entwurfs an jedem Ärmel vor dem Bündchen { own_gauge.rounds } mehr stricken.
+       *[sleeve] Für die Ärmellänge des Entwurfs an jedem Ärmel vor dem Ärmelbündchen { own_gauge.rounds } mehr
+            stricken.
     }
     .leave_out = { $part ->
         [yoke] Für die Passenhöhe des Entwurfs in der Passe gleichmäßig verteilt { own_gauge.rounds } weglassen.
@@ -208,8 +206,8 @@ neck =
     .place_markers = { $way ->
         [flat] Auf der Vorderseite der Arbeit Maschenmarkierer einhängen; dabei vom Anfang einer Hinreihe an zählen und
             dann von Maschenmarkierer zu Maschenmarkierer:
-       *[joined] Vier weitere Maschenmarkierer einhängen; dabei vom Rundenbeginn an zählen und dann von
-            Maschenmarkierer zu Maschenmarkierer:
+       *[joined] Vier weitere Maschenmarkierer einhängen; dabei vom Rundenbeginn an zählen und dann von Maschenmarkierer
+            zu Maschenmarkierer:
     }
     .marker = { $stitches } { $stitches_number ->
         [one] Masche
@@ -228,7 +226,7 @@ neck =
         [one] bleibt { $stitches } Masche
        *[other] bleiben { $stitches } Maschen
     } ({ $parts }).
-    .short_rows = Das Rückenteil am Hals mit { $rows } verkürzten Reihen ohne Zunahmen erhöhen. { $begin ->
+    .short_rows = Das Rückenteil am Halsausschnitt mit { $rows } verkürzten Reihen ohne Zunahmen erhöhen. { $begin ->
         [right] Reihe 1 ist eine Hinreihe und beginnt in der vorderen Mitte.
         [wrong] Reihe 1 ist eine Rückreihe und beginnt in der vorderen Mitte.
        *[start] Reihe 1 ist eine Hinreihe und beginnt am Rundenbeginn; die Reihen gehen über ihn hin und her.
@@ -251,20 +249,23 @@ neck =
             Passe.
         [wrong] Letzte Reihe (Rückreihe): Ohne Zunahmen bis zum Ende der Reihe stricken. Sie zählt nicht als Runde der
             Passe.
-       *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In der nächsten Runde, das ist Runde 1 der
-            Passe, auf jeder Seite die letzte Lücke schließen.
+       *[joined] Letzte Reihe (Hinreihe): Bis zum Rundenbeginn stricken. In Runde 1 der Passe auf jeder Seite die letzte
+            Lücke schließen.
     }
     .raised = Durch die verkürzten Reihen liegt die Ausschnittkante hinten { measured.length } höher als vorn.
     .drop = Die { $rows_number ->
-        [one] erste Runde
-       *[other] ersten { $rows } Runden
+        [one] erste
+       *[other] ersten
+    } { $rows } { $rows_number ->
+        [one] Runde
+       *[other] Runden
     } der Passe mit ihren Zunahmen in Reihen hin und her stricken; { $side ->
         [wrong] Reihe 1 ist eine Rückreihe.
         [right] Reihe 1 ist eine Hinreihe.
        *[last] die letzte davon ist eine Hinreihe.
     }
     .drop_edges = In { $times_number ->
-        [one] der letzten Hinreihe
+        [one] der letzten { $times } Hinreihe
        *[other] jeder der letzten { $times } Hinreihen
     } davon 2 weitere Maschen zunehmen: 1 nach der ersten Masche der Reihe (linksgeneigt) und 1 vor ihrer letzten Masche
         (rechtsgeneigt).
@@ -288,10 +289,10 @@ chart_section =
     .sleeve = jeder Ärmel
 
 chart =
-    .rows = Von der ersten Runde der Passe an gezählt in Runde { $round } Reihe 1 der Strickschrift stricken und in
+    .rows = In Runde { $round }, von der ersten Runde der Passe an gezählt, Reihe 1 der Strickschrift stricken und in
         jeder weiteren Runde die nächste Reihe, auch in Rumpf und Ärmeln.
     .again = Nach Reihe { $height } wieder mit Reihe 1 beginnen.
-    .once = Nach Reihe { $height } ist die Strickschrift beendet.
+    .once = Nach Reihe { $height } ist die Strickschrift zu Ende gestrickt.
     .read = Jede Reihe von rechts nach links lesen. In jedem Abschnitt mit der unten genannten Spalte beginnen, bis
         Spalte { $width } stricken und die Spalten 1 bis { $width } bis zum Ende des Abschnitts wiederholen.
     .center = Auf Spalte { $column } { $sections_number ->
@@ -315,8 +316,8 @@ chart =
         nach dem ersten Ärmel mit der ersten Spalte des Vorderteils. Der Teil vor dem zweiten Ärmel endet mit der
         letzten Spalte des Vorderteils: In Reihe { $round } ist das Spalte { $column }, und mit jeder Zunahme am Ende
         des Vorderteils rückt sie um 1 weiter.
-    .body = Runde 1 des Rumpfes ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die unter
-        den Armen angeschlagenen Maschen weiter.
+    .body = Runde 1 des Rumpfes ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die Maschen
+        der Achseln weiter.
     .body_back = Von Runde 1 an beginnt das Rückenteil { shape.start } der zweiten Achsel, mit Spalte { $column }.
     .body_front = Von Runde 1 an beginnt das Vorderteil { shape.start } der ersten Achsel, mit Spalte { $column }.
     .sleeve = Runde 1 jedes Ärmels ist Reihe { $row } der Strickschrift. Die Spalten laufen aus der Passe über die
@@ -367,7 +368,7 @@ increases =
     .each = In { $times_number ->
         [one] dieser Zunahmerunde
        *[other] jeder dieser Zunahmerunden
-    } { increases.where } zunehmen, zusammen { $more } Maschen. Es sind nun { $stitches } Maschen auf den Nadeln.
+    } { increases.where } zunehmen, zusammen { $more }. Es sind nun { $stitches } Maschen auf den Nadeln.
 
 yoke =
     .lines = { $line_number ->
@@ -379,15 +380,14 @@ yoke =
         jeweils nach einem Maschenmarkierer und enden vor dem nächsten: Das sind ihre Kanten. Die Maschenmarkierer
         jeweils abheben.
     .leaning = Die Zunahmen nach Belieben aus der Masche der Vorrunde oder aus dem Querfaden arbeiten: linksgeneigt am
-        Anfang eines Abschnitts, rechtsgeneigt an seinem Ende. Für eine Zunahme aus der Vorrunde
-        die erste oder letzte Masche des Abschnitts nehmen, nie eine Raglanmasche.
-    .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen
-        1 Masche stricken.
-    .after_drop = Die Runden werden ab Reihe 1 der tiefer liegenden vorderen Mitte gezählt: Die { $rows } Reihen dort
-        sind die ersten hier.
+        Anfang eines Abschnitts, rechtsgeneigt an seinem Ende. Für eine Zunahme aus der Vorrunde die erste oder letzte
+        Masche des Abschnitts nehmen, nie eine Raglanmasche.
+    .doubled = Wo in einer Zunahmerunde an einer Kante 2 Maschen zugenommen werden, zwischen den beiden Zunahmen 1
+        Masche stricken.
+    .after_drop = Die ersten { $rows } dieser Runden sind die Reihen, die am Halsausschnitt hin und her gestrickt
+        werden.
     .wrong_side = In Rückreihen die Zunahmen links stricken, und zwar so, dass sie sich, von der Vorderseite gesehen,
-        wie
-        in den Hinreihen neigen.
+        wie in den Hinreihen neigen.
     .increase = { increases.rounds } { increases.each }
     .cycle = { increases.cycle } { increases.each }
     .plain = { $rounds } { $rounds_number ->
@@ -412,11 +412,10 @@ yoke =
 
 step =
     .increase = { $rounds_number ->
-        [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more } Maschen)
-        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more }
-            Maschen)
+        [0] (in der nächsten Runde { increases.where } zunehmen, zusammen { $more })
+        [one] (1 Runde ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen { $more })
        *[other] ({ $rounds } Runden ohne Zunahmen stricken, in der nächsten Runde { increases.where } zunehmen, zusammen
-           { $more } Maschen)
+            { $more })
     }
 
 ## Split
@@ -447,12 +446,10 @@ split =
         [one] Masche
        *[other] Maschen
     } mehr als das Rückenteil.
-    .seam = { $seam_number ->
-        [one] Die mittlere Masche jeder Achsel ist eine Nahtmasche: In jeder Runde rechts stricken; Zu- und Abnahmen
-            liegen beiderseits davon.
-       *[other] Die mittleren { $seam } Maschen jeder Achsel sind Nahtmaschen: In jeder Runde rechts stricken; Zu- und
-            Abnahmen liegen beiderseits davon.
-    }
+    .seam = Jede Achsel hat in der Mitte { $seam } { $seam_number ->
+        [one] Nahtmasche
+       *[other] Nahtmaschen
+    }: in jeder Runde rechts stricken; Zu- und Abnahmen liegen beiderseits davon.
 
 ## Shaping of body and sleeves
 
@@ -462,10 +459,10 @@ shape =
         [either] beiderseits der Nahtmaschen oder, in Größen ohne Nahtmaschen, des Maschenmarkierers
        *[marker] beiderseits des Maschenmarkierers
     }
-    .start = nach { $before_number ->
-        [0] keiner Masche, also am Anfang,
-        [one] der ersten Masche
-       *[other] den ersten { $before } Maschen
+    .start = { $before_number ->
+        [0] am Anfang
+        [one] nach der ersten Masche
+       *[other] nach den ersten { $before } Maschen
     }
     .seams = { $seams ->
         [none] { "" }
@@ -491,9 +488,9 @@ shape =
 body =
     .side_markers = An jeder Seite einen Maschenmarkierer einhängen, und zwar { shape.start } jeder
         Achsel{ shape.seams }. Wo an einer Seite die Runde beginnt, gilt ihr Maschenmarkierer als einer der beiden.
-    .decreases = In einer Abnahmerunde 4 Maschen abnehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
-        2 Maschen einzeln wie zum Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach
-        2 Maschen rechts zusammenstricken (rechtsgeneigt).
+    .decreases = In einer Abnahmerunde 4 Maschen abnehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor 2
+        Maschen einzeln wie zum Rechtsstricken abheben und rechts verschränkt zusammenstricken (linksgeneigt), danach 2
+        Maschen rechts zusammenstricken (rechtsgeneigt).
     .increases = In einer Zunahmerunde 4 Maschen zunehmen, an jeder Seite des Rumpfes je 1 { shape.where }: davor
         rechtsgeneigt, danach linksgeneigt.
     .plain = { $rounds } { $rounds_number ->
@@ -532,9 +529,9 @@ body =
     .length = Mit dem Bund misst der Rumpf ab der Achsel { measured.length }.
 
 sleeve =
-    .start = Die Runden eines Ärmels beginnen und enden an seiner Achsel, die auf die Maschen aus der Passe folgt, und zwar
-        { shape.start }{ shape.seams }. Dort den Faden ansetzen und einen Maschenmarkierer für den Rundenbeginn
-        einhängen.
+    .start = Die Maschen der Achsel folgen auf die stillgelegten Maschen eines Ärmels. Die Runden beginnen und enden
+        { shape.start } der Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den
+        Rundenbeginn einhängen.
     .return = Die { $held } stillgelegten Maschen des Ärmels wieder auf die Nadeln nehmen. In der ersten Runde aus
         { $underarm_number ->
             [one] der an der Achsel angeschlagenen Masche
@@ -575,8 +572,8 @@ rib =
     .bind_off = Die Maschen locker im Rippenmuster abketten.
 
 band =
-    .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
-        auffassen: { $stitches } Maschen.
+    .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche auffassen:
+        { $stitches } Maschen.
     .pick_up_drop = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche
         auffassen und auf jeder Seite des Vorderteils aus den { $rows } Reihenenden { $side } { $side_number ->
             [one] Masche
@@ -596,7 +593,7 @@ band =
 finishing =
     .underarms = Die Lücken an den Enden beider Achseln mit den Fadenenden schließen.
     .ends = Alle Fäden vernähen.
-    .block = Den Pullover auf die Fertigmaße spannen, { measured.length } Oberweite, und liegend trocknen lassen.
+    .block = Den Pullover auf die Fertigmaße spannen und liegend trocknen lassen.
     .no_cords = Bei Babys und kleinen Kindern am Hals keine Kordeln, Bänder oder Zugbänder verwenden.
 
 ## Titles of parts and rows
@@ -616,7 +613,7 @@ title =
     .part_body = Rumpf
     .part_sleeve = Ärmel
     .part_band = Halsbündchen
-    .part_finishing = Fertigstellen
+    .part_finishing = Fertigstellung
     .part_own_gauge = Mit der eigenen Maschenprobe
     .part_to_fit = Passend für
     .part_hem = Bund
@@ -649,7 +646,7 @@ title =
     .hem_stitches = Bund, Maschen
     .hem_rounds = Bund, Runden
     .sleeve_stitches = Ärmel, Maschen
-    .sleeve_rounds = Ärmel, Runden vor dem Bündchen
+    .sleeve_rounds = Ärmel, Runden vor dem Ärmelbündchen
     .sleeve_decrease_rounds = Ärmel, Abnahmerunden
     .cuff_stitches = Ärmelbündchen, Maschen
     .cuff_rounds = Ärmelbündchen, Runden
@@ -701,19 +698,19 @@ measure =
 
 counted =
     .neck = des Anschlags
-    .body = des Rumpfs
+    .body = des Rumpfes
     .sleeve = der Ärmel
-    .hem = des Bunds
+    .hem = des Bundes
     .cuff = der Ärmelbündchen
     .neckband = des Halsbündchens
 
 cause =
     .alone = { $causes_number ->
         [one] Grund: { $causes }.
-       *[other] Gründe: { $causes }; auf einen einzigen davon zu verzichten genügt.
+       *[other] Gründe: { $causes }; es genügt, auf einen davon zu verzichten.
     }
-    .together = Gründe, die zusammenwirken: { $causes }; erst auf alle zu verzichten genügt.
-    .not_sought = Der Grund liegt in einer der anderen Vorgaben; bei weniger Größen auf einmal nennt die Antwort sie.
+    .together = Gründe, die zusammenwirken: { $causes }; nur der Verzicht auf alle genügt.
+    .not_sought = Der Grund ist eine andere der Vorgaben; bei weniger Größen auf einmal nennt ihn die Antwort.
     .multiple = das Vielfache von { $multiple } für die Maschen { $of }{ $rounding ->
         [up] , aufgerundet
         [down] , abgerundet
@@ -747,28 +744,26 @@ cause =
     .double_body = der Wunsch, am Rumpf nie 2 Zunahmen an einer Kante zu arbeiten
     .edge_height = die Höhe { $edge ->
         [cuff] der Ärmelbündchen
-       *[hem] des Bunds
+       *[hem] des Bundes
     }
-    .neck_shares = die Anteile von Rückenteil, Vorderteil und Ärmeln am Hals
+    .neck_shares = die Anteile von Rückenteil, Vorderteil und Ärmeln am Halsausschnitt
     .yoke_change = die geänderte Passenhöhe
     .own_gauge = die eigene Maschenprobe (Maschen und Runden bleiben, wie sie angegeben sind)
     .chart = die Strickschrift (ihr letzter Rapport wird zu Ende gestrickt)
-    .other_sizes = die anderen Größen (keine Maschenzahl darf kleiner sein als in der Größe davor, und jedes Teil hat in
-        allen Größen eine gerade oder in allen eine ungerade Maschenzahl)
-    .increases_need_rounds = Die Zunahmen vom Hals bis zur Aufteilung brauchen { $rounds_number ->
+    .other_sizes = die anderen Größen (keine Maschenzahl darf kleiner sein als in der Größe davor, und jeder Abschnitt
+        hat in allen Größen eine gerade oder in allen eine ungerade Maschenzahl)
+    .increases_need_rounds = Die Zunahmen vom Halsausschnitt bis zur Aufteilung brauchen { $rounds_number ->
         [one] die eine Runde
        *[other] alle { $rounds } Runden
     } der Passe.
     .whole_rounds = Ganze Runden in Passe, Rumpf und Bündchen kommen nicht näher heran.
-    .whole_stitches = Eine Masche ist { $stitch } cm breit, und Maschenzahlen, die an Hals, Passe und Aufteilung
-        zusammenpassen, kommen nicht näher heran.
+    .whole_stitches = Eine Masche ist { $stitch } cm breit, und Maschenzahlen, die an Halsausschnitt, Passe und
+        Aufteilung zusammenpassen, kommen nicht näher heran.
     .shaped_by = Der Rumpf wird um je { $stitches } Maschen von { $stitch } cm Breite geformt, und keine Größe hat
-        weniger
-        Maschen als die davor.
+        weniger Maschen als die davor.
     .negative_ease = Die gewünschte Mehrweite beträgt dort { $ease } cm.
     .little_ease = Die gewünschte Mehrweite beträgt dort { $ease } cm, und das Runden auf ganze Maschen kann mehr als
-        das
-        wegnehmen.
+        das wegnehmen.
     .stitch_width = Grund: das Runden auf ganze Maschen.
     .usual_depth = Die übliche Passenhöhe reicht für diesen Körper nicht.
     .narrow_cuff = Grund: Die Hand ist im Verhältnis zum Ärmelbündchen breit.
@@ -780,15 +775,13 @@ why =
     .fewer_plain_rounds = Nach der letzten Zunahme Runden wegzulassen ändert sonst nichts.
     .more_plain_rounds = Runden nach der letzten Zunahme verschieben keine Zunahme, und eine Strickschrift kann in ihnen
         weiterlaufen.
-    .wider = Mit zusätzlichen Runden nur nach der letzten Zunahme wären vor der Aufteilung { $plain } von { $rounds }
-        Runden
+    .wider = Mit zusätzlichen Runden nur nach der letzten Zunahme wären die letzten { $plain } von { $rounds } Runden
         ohne Zunahmen; mit größeren Abständen bleiben die Raglanlinien gleichmäßig.
     .closer = Mit kleineren Abständen passen alle Zunahmen hinein, ohne 2 an einer Kante in einer Runde.
     .closer_than_doubled = Mit 2 Rumpfzunahmen an einer Kante würden { $streak } Zunahmerunden aufeinanderfolgen; mit
         kleineren Abständen liegen Runden dazwischen.
     .closer_alone = In den angegebenen Abständen reichen die Runden auch mit 2 Rumpfzunahmen an einer Kante nicht,
-        deshalb
-        werden die Abstände kleiner.
+        deshalb werden die Abstände kleiner.
     .together = In denselben Runden gearbeitet, passen die Zunahmen von Rumpf und Ärmeln in den angegebenen Abständen
         hinein, ohne 2 an einer Kante in einer Runde.
     .double_body = Mit 2 Rumpfzunahmen an einer Kante in { $rounds } { $rounds_number ->
@@ -796,10 +789,10 @@ why =
        *[other] Runden
     } bleiben die Zunahmen in den angegebenen Abständen, die Ärmel bei einzelnen Zunahmen und die Maschenzahlen bei der
         Aufteilung gleich.
-    .no_way = Auf keine Weise wird die Passe { $rounds } { $rounds_number ->
+    .no_way = Eine Passe von { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } hoch; die niedrigste mögliche hat { $shallowest }.
+    } ist auf keine Weise möglich; die niedrigste mögliche hat { $shallowest }.
 
 reason =
     .too_few_rounds = Die Zunahmen brauchen { $needed } { $needed_number ->
@@ -855,7 +848,7 @@ reason =
            *[other] Abnahmen
         }
     }{ $worked ->
-        [flat] , bei denen an jedem Rand eine Masche bleibt
+        [flat] , bei denen an jeder Kante eine Masche bleibt
        *[round] { "" }
     }, und gewünscht { $asked_number ->
         [one] ist
@@ -892,22 +885,22 @@ reason =
        *[other] Zunahmerunden
     }.
     .nothing_left = { $measure }: Bei diesen Vorgaben bleibt davon nichts übrig ({ $length } cm).
-    .neck_too_narrow = Der Hals hat neben den Raglanlinien { $stitches } Maschen und braucht { $fewest }.
+    .neck_too_narrow = Der Halsausschnitt hat ohne die Raglanlinien { $stitches } Maschen und braucht { $fewest }.
     .no_permitted_cast_on = Kein Vielfaches von { $multiple } liegt nah genug bei einem Anschlag von { $stitches }
-        Maschen,
-        von dem jedes Teil bis zu { $reach } Maschen mehr oder weniger haben darf.
-    .neck_too_wide_body = Der Rumpf soll { $stitches } Maschen haben, und Rücken- und Vorderteil am Hals haben mit ihrem
-        Anteil der Raglanlinien und den Achseln schon { $least }.
-    .neck_too_wide_body_extra = Der Rumpf soll { $stitches } Maschen haben, und Rücken- und Vorderteil am Hals haben mit
-        ihrem Anteil der Raglanlinien, der größeren Weite des Vorderteils und den Achseln schon { $least }.
-    .neck_too_wide_sleeve = Der Ärmel soll { $stitches } Maschen haben, und am Hals hat er mit seinem Anteil der
-        Raglanlinien und der Achsel schon { $least }.
+        Maschen, in dem jeder Abschnitt bis zu { $reach } Maschen mehr oder weniger haben darf.
+    .neck_too_wide_body = Der Rumpf soll { $stitches } Maschen haben, doch die Achseln und, am Halsausschnitt, Rücken-
+        und Vorderteil mit ihrem Anteil der Raglanlinien haben schon { $least }.
+    .neck_too_wide_body_extra = Der Rumpf soll { $stitches } Maschen haben, doch die Achseln, die größere Weite des
+        Vorderteils und, am Halsausschnitt, Rücken- und Vorderteil mit ihrem Anteil der Raglanlinien haben schon
+        { $least }.
+    .neck_too_wide_sleeve = Der Ärmel soll { $stitches } Maschen haben, doch die Achsel und, am Halsausschnitt, der
+        Ärmel mit seinem Anteil der Raglanlinien haben schon { $least }.
     .no_permitted_counts = Es gibt keine erlaubten Maschenzahlen von Rumpf, Ärmel und Achsel, die zusammenpassen.
     .front_extra_grows_too_fast = Die größere Weite des Vorderteils nimmt so schnell zu, dass das Rückenteil weniger
-        Maschen
-        hätte als in der Größe davor.
-    .underarm_grows_too_fast = Höchstens { $reach } Maschen neben dem, was diese Größe haben soll, gibt es keine
-        Maschenzahlen, die so groß sind wie in der Größe davor: Die Achsel wächst schneller als Rumpf oder Ärmel.
+        Maschen hätte als in der Größe davor.
+    .underarm_grows_too_fast = Im Abstand von höchstens { $reach } Maschen von dem, was diese Größe haben soll, gibt es
+        keine Maschenzahlen, die mindestens so groß sind wie in der Größe davor: Die Achsel wächst schneller als Rumpf
+        oder Ärmel.
     .front_drop_too_deep = Ein um { $rows } { $rows_number ->
         [one] Reihe
        *[other] Reihen
@@ -918,41 +911,34 @@ reason =
     .front_too_narrow = Ein Vorderteil von { $front } { $front_number ->
         [one] Masche
        *[other] Maschen
-    } mit { $middle } in der Mitte lässt { $sides } für seine beiden Seiten übrig, die gleich sein und je eine Masche
-        haben
-        müssen.
+    } mit { $middle } in der Mitte lässt { $sides } für seine beiden Seiten übrig, die gleich breit sein und je
+        mindestens 1 Masche haben müssen.
     .back_too_high = { $pairs } { $pairs_number ->
-        [one] Paar verkürzter Reihen braucht
-       *[other] Paare verkürzter Reihen brauchen
-    } auf jeder Seite ebenso viele Maschen für die Wendestellen, und es gibt { $stitches }.
-    .back_too_high_front = Die letzten Wendestellen liegen { $reach } { $reach_number ->
+        [one] Paar verkürzter Reihen braucht auf jeder Seite 1 Masche
+       *[other] Paare verkürzter Reihen brauchen auf jeder Seite ebenso viele Maschen
+    } für die Wendestellen, und es gibt { $stitches }.
+    .back_too_high_front = Die letzten Wendestellen reichen { $reach } { $reach_number ->
         [one] Masche
        *[other] Maschen
-    } weit in einem Vorderteil von { $front } und dürfen höchstens { $most } weit darin liegen.
+    } weit in ein Vorderteil von { $front } Maschen hinein; höchstens { $most } sind möglich.
     .darts_without_round = Die verkürzten Reihen über der Brust werden in einer Runde ohne Strickschrift und ohne Zu-
-        oder
-        Abnahmen gestrickt, höchstens { $deepest } cm unter der Achsel, und die Runden { $first } bis { $last } des
-        Rumpfs
-        haben alle das eine oder das andere.
+        oder Abnahmen gestrickt, höchstens { $deepest } cm unter der Achsel, und die Runden { $first } bis { $last } des
+        Rumpfes haben alle das eine oder das andere.
     .darts_too_deep = { $pairs } { $pairs_number ->
-        [one] Paar verkürzter Reihen
-       *[other] Paare verkürzter Reihen
-    } über der Brust { $pairs_number ->
-        [one] braucht
-       *[other] brauchen
-    } auf jeder Seite ebenso viele Maschen für die Wendestellen, und ein Drittel des Vorderteils hat { $stitches }.
+        [one] Paar verkürzter Reihen über der Brust braucht auf jeder Seite 1 Masche
+       *[other] Paare verkürzter Reihen über der Brust brauchen auf jeder Seite ebenso viele Maschen
+    } für die Wendestellen, und ein Drittel des Vorderteils hat { $stitches }.
     .body_too_short = { $measure }: Diese Höhe liegt in Runde { $round }, und der Rumpf hat vor dem Bund { $rounds }
         { $rounds_number ->
         [one] Runde
        *[other] Runden
     }.
     .body_too_short_for_darts = Die verkürzten Reihen über der Brust werden in Runde { $round } gestrickt, und der Rumpf
-        hat
-        vor dem Bund { $rounds } { $rounds_number ->
+        hat vor dem Bund { $rounds } { $rounds_number ->
             [one] Runde
            *[other] Runden
         }.
-    .back_too_narrow = Die größere Weite des Vorderteils lässt dem Rückenteil an der schmalsten Stelle des Rumpfs
+    .back_too_narrow = Die größere Weite des Vorderteils lässt dem Rückenteil an der schmalsten Stelle des Rumpfes
         { $stitches } { $stitches_number ->
             [one] Masche
            *[other] Maschen
@@ -987,8 +973,8 @@ warning =
         [one] Größe
        *[other] den Größen
     } { $sizes } geschätzt, da keine veröffentlichte Tabelle das Maß enthält. Zur Sicherheit nachmessen.
-    .ease_below_published_fits = Die Mehrweite der Oberweite ist kleiner als bei der engsten veröffentlichten
-        Passform, { $ease_cm } cm.
+    .ease_below_published_fits = Die Mehrweite der Oberweite ist kleiner als bei der engsten veröffentlichten Passform,
+        { $ease_cm } cm / { $ease_inch } Zoll.
     .below_every_size = Bei der { $gauge ->
         [own] eigenen
        *[written] angegebenen
@@ -1006,25 +992,24 @@ warning =
            *[with_sleeves] die Rumpfzunahmen auf die Runden verteilen, in denen die Ärmel zunehmen.
         }
     .many_increase_rounds_in_a_row = { $streak } Zunahmerunden folgen ohne Zwischenrunde aufeinander, was die
-        Raglanlinien
-        zusammenzieht; mehr als { $most } sind viel. Eine höhere Passe{ $room ->
+        Raglanlinien zusammenzieht; mehr als { $most } sind viel. Eine höhere Passe{ $room ->
             [here] {" "}oder über diese Passe gleichmäßig verteilte Zunahmen hätten
            *[deeper] {" "}hätte
         } Runden dazwischen.
-    .double_body_equals_closer = An keiner Kante werden 2 Rumpfzunahmen in einer Runde gebraucht, deshalb
-        ergibt `double_body` denselben Verlauf wie `closer`.
-    .yoke_deeper_than_usual = Die Passe ist { $depth } cm hoch, viel für diese Größe; üblich sind { $usual } cm.
-        { $total }
-    .yoke_shallower_than_usual = Die Passe ist { $depth } cm hoch, wenig für diese Größe; üblich sind { $usual } cm.
-        { $total }
+    .double_body_equals_closer = An keiner Kante werden 2 Rumpfzunahmen in einer Runde gebraucht, deshalb ergibt
+        `double_body` denselben Verlauf wie `closer`.
+    .yoke_deeper_than_usual = Die Passe ist { $depth } cm hoch, viel mehr als üblich; üblich sind in dieser Größe
+        { $usual } cm. { $total }
+    .yoke_shallower_than_usual = Die Passe ist { $depth } cm hoch, viel weniger als üblich; üblich sind in dieser Größe
+        { $usual } cm. { $total }
     .total = Das ergibt eine Gesamtlänge von { $total } cm.
     .total_kept = Die Gesamtlänge von { $total } cm bleibt die übliche, da der Rumpf von { $body } cm es ausgleicht.
-    .total_restored = Das ergibt eine Gesamtlänge von { $total } cm; eine Rumpflänge von { $restored } cm
-        statt { $body } cm ergibt wieder die üblichen { $usual } cm.
-    .total_length_falls = Die Gesamtlänge sinkt von { $before } cm in Größe { $smaller } auf { $after } cm in
-        Größe { $larger } ({ $steps }). { $because }
-    .total_length_jumps = Die Gesamtlänge springt von { $before } cm in Größe { $smaller } auf { $after } cm in
-        Größe { $larger } ({ $steps }). { $because }
+    .total_restored = Das ergibt eine Gesamtlänge von { $total } cm; eine Rumpflänge von { $restored } cm statt
+        { $body } cm ergibt wieder die üblichen { $usual } cm.
+    .total_length_falls = Die Gesamtlänge sinkt von { $before } cm in Größe { $smaller } auf { $after } cm in Größe
+        { $larger } ({ $steps }). { $because }
+    .total_length_jumps = Die Gesamtlänge springt von { $before } cm in Größe { $smaller } auf { $after } cm in Größe
+        { $larger } ({ $steps }). { $because }
     .length_steps = Änderung der Passenhöhe: { $yoke } cm, der Rumpflänge: { $body } cm
     .length_steps_and_back = Änderung der Passenhöhe: { $yoke } cm, der Rumpflänge: { $body } cm, der Rückenlänge des
         Körpers: { $back } cm
@@ -1036,13 +1021,14 @@ warning =
         [front] Vorderteils
        *[sleeve] Ärmels
     } liegt eine halbe Masche daneben; zu dieser Zahl passen die Spalten { $below } und { $above }.
-    .half_stitch_off_centre_underarm = { $underarm } { $underarm_number ->
-        [one] Achselmasche
-       *[other] Achselmaschen
-    } ohne { $seam } { $seam_number ->
-        [one] Nahtmasche
-       *[other] Nahtmaschen
-    } lassen sich nicht auf beide Seiten gleich verteilen: { $part ->
+    .half_stitch_off_centre_underarm = Eine Achsel von { $underarm } { $underarm_number ->
+        [one] Masche
+       *[other] Maschen
+    }{ $seam_number ->
+        [0] { "" }
+        [one] , davon 1 Nahtmasche,
+       *[other] , davon { $seam } Nahtmaschen,
+    } lässt sich nicht auf beide Seiten gleich verteilen: { $part ->
         [sleeve] Der Ärmel
        *[body] Der Rumpf
     } liegt eine halbe Masche neben seiner Mitte.
@@ -1060,19 +1046,21 @@ warning =
     .body_cuts_chart = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; ein Rumpf von { $finishing } Runden würde sie
+        beenden.
     .sleeve_cuts_chart = Der Ärmel hat vor dem Ärmelbündchen { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet bei Reihe { $row } von { $rows } der Strickschrift; mit { $finishing } Runden wäre sie fertig.
+    } und endet bei Reihe { $row } von { $rows } der Strickschrift; ein Ärmel von { $finishing } Runden würde sie
+        beenden.
     .body_cuts_chart_unbegun = Der Rumpf hat vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet, bevor die Strickschrift beginnt; mit { $finishing } Runden wäre sie fertig.
+    } und endet, bevor die Strickschrift beginnt; ein Rumpf von { $finishing } Runden würde sie beenden.
     .sleeve_cuts_chart_unbegun = Der Ärmel hat vor dem Ärmelbündchen { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
-    } und endet, bevor die Strickschrift beginnt; mit { $finishing } Runden wäre sie fertig.
+    } und endet, bevor die Strickschrift beginnt; ein Ärmel von { $finishing } Runden würde sie beenden.
     .body_longer_for_chart = Der Rumpf hätte vor dem Bund { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1087,9 +1075,8 @@ warning =
         [one] Runde
        *[other] Runden
     } länger. Für einen kürzeren Ärmel eine Ärmellänge angeben.
-    .sleeve_plain_again = Ab Runde { $round } des Ärmels ist er schmaler als die Mindestbreite für die Strickschrift und
-        hat
-        kein Muster mehr.
+    .sleeve_plain_again = Ab seiner Runde { $round } ist der Ärmel schmaler als die Mindestbreite für die Strickschrift
+        und wird ohne sie gestrickt.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] Runde in Passe, Rumpf und Ärmel hat
        *[other] Runden in Passe, Rumpf und Ärmel haben
@@ -1099,50 +1086,44 @@ warning =
        *[other] Maschen
     } ({ $length } cm) in „{ $colour }“, in Runde { $round } { $part ->
         [yoke] der Passe
-        [body] des Rumpfs
+        [body] des Rumpfes
        *[sleeve] des Ärmels
-    }. Lange Spannfäden auf der Rückseite mitfassen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
+    }. Lange Spannfäden auf der Rückseite verkreuzen, in aufeinanderfolgenden Runden nicht an derselben Stelle.
     .float_can_catch_fingers = Ein Spannfaden über { $stitches } { $stitches_number ->
         [one] Masche
        *[other] Maschen
-    } ({ $length } cm) innen in einem Kleidungsstück für Babys oder kleine Kinder kann sich um Finger und Zehen legen.
-        Jeden
-        langen Spannfaden auf der Rückseite mitfassen, eine Strickschrift mit kürzeren nehmen oder das Kleidungsstück
-        füttern.
+    } ({ $length } cm) innen in einem Kleidungsstück für Babys oder kleine Kinder kann an Fingern und Zehen hängen
+        bleiben. Jeden langen Spannfaden auf der Rückseite verkreuzen, eine Strickschrift mit kürzeren wählen oder das
+        Kleidungsstück füttern.
     .chart_starts_before_back = Die Spannfäden der Strickschrift sind in Runden gemessen, die vor dem Rückenteil
-        beginnen.
-        Diese Runden beginnen in der rückwärtigen Mitte, deshalb können Spannfäden über ihren Anfang kürzer oder länger
-        sein.
+        beginnen. Diese Runden beginnen in der rückwärtigen Mitte, deshalb können Spannfäden über ihren Anfang kürzer
+        oder länger sein.
     .far_from_wanted = { $measure }: { $finished } cm statt { $wanted } cm. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } Der Bund hat dieselben Maschen.
-    .far_from_wanted_total = { warning.far_from_wanted } Mit einer Rumpflänge von { $body } cm käme sie heraus.
-    .girth_below_body = { $measure }: Der Pullover misst { $finished } cm und der Körper { $body } cm; er wird dort
-        gedehnt
-        getragen. { $because }
+    .far_from_wanted_total = { warning.far_from_wanted } Mit einer Rumpflänge von { $body } cm würde sie erreicht.
+    .girth_below_body = { $measure }: Der Pullover misst { $finished } cm und der Körper { $body } cm; er dehnt sich
+        dort beim Tragen. { $because }
     .armhole_below_body = Der Armausschnitt ist { $armhole } cm tief (die Passe von { $yoke } cm und die halbe Breite
-        des
-        Ärmels am Hals), der des Körpers { $body } cm. { $because } Eine Passe von { $needed } cm wäre hoch genug.
-    .cuff_too_tight_for_hand = Das Ärmelbündchen von { $cuff } cm dehnt sich auf { $stretched } cm, und die Hand misst
-        nach
-        dem Handgelenk etwa { $hand } cm. { $because }
+        des Ärmels am Halsausschnitt), der des Körpers { $body } cm. { $because } Eine Passe von { $needed } cm wäre
+        hoch genug.
+    .cuff_too_tight_for_hand = Das Ärmelbündchen von { $cuff } cm dehnt sich auf { $stretched } cm, und die Hand misst,
+        nach dem Handgelenk geschätzt, etwa { $hand } cm. { $because }
     .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand und Handgelenk sind im Verhältnis von
         Erwachsenen gerechnet: die Hand des Kindes nachmessen.
-    .cuff_binds = Das Ärmelbündchen hat { $cuff } cm Umfang, und der bloße Arm hat etwa { $arm } cm, wo ein Ärmel
-        von { $sleeve } cm endet: Es sitzt eng oder rutscht hinunter. { $because }
+    .cuff_binds = Das Ärmelbündchen hat { $cuff } cm Umfang, und der bloße Arm hat etwa { $arm } cm, wo ein Ärmel von
+        { $sleeve } cm endet: Es sitzt eng oder rutscht hinunter. { $because }
     .neck_wider_than_shoulders = Der Halsausschnitt von { $neck } cm ist { $width } cm breit, und die halbe Rückenbreite
-        beträgt { $held } cm: Er kann von den Schultern rutschen. Weniger Maschen dehnbarer anschlagen und abketten oder
-        eine Öffnung an der Schulter oder vorn vorsehen.
+        beträgt { $held } cm: Er kann von den Schultern rutschen. Weniger Maschen anschlagen, dehnbarer anschlagen und
+        abketten oder eine Öffnung an der Schulter oder vorn vorsehen.
     .neck_does_not_pass_head = { $edge ->
         [bind_off] Die Abkettkante des Halsbündchens
         [join] Die Verbindung des umgeschlagenen Halsbündchens
        *[cast_on] Die Anschlagkante
     } von { $around } cm dehnt sich auf { $stretched } cm, und der Kopf misst { $head } cm: den Halsausschnitt weiter
-        oder
-        tiefer machen oder dehnbarer anschlagen und abketten.
+        oder tiefer machen oder dehnbarer anschlagen und abketten.
     .neck_does_not_pass_head_own_gauge = Bei der eigenen Maschenprobe: { warning.neck_does_not_pass_head }
-    .young_child_neck = Bei Babys und kleinen Kindern muss der Hals ohne Kraft über den Kopf gleiten, und nichts darf
-        sich um
-        den Hals zusammenziehen: keine Kordel, kein Band und keinen Tunnelzug verwenden.
+    .young_child_neck = Bei Babys und kleinen Kindern muss sich der Halsausschnitt ohne Kraft über den Kopf ziehen
+        lassen, und nichts darf sich um den Hals zusammenziehen: keine Kordeln, Bänder oder Zugbänder verwenden.
     .yoke_too_deep_at_own_gauge = Bei der eigenen Maschenprobe wäre die Passe mit { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1168,25 +1149,22 @@ warning =
        *[other] nur { $spare } können
     } wegfallen: Er bleibt { $excess } cm zu lang.
     .estimated_yarn = Das Garn ist für glatt rechts geschätzt: Jede Masche braucht das { $least }- bis { $most }-Fache
-        ihrer
-        Breite an Garn. Rippen, Spannfäden, Anschlag und Fadenenden brauchen mehr. Genauer wird es mit einem gewogenen
-        Probestück.
-    .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie für glattes Gestrick, obwohl { $ribs }
-        Maschen
-        davon Rippen sind, die eine andere Menge brauchen. Nicht mitgerechnet sind { $chart ->
+        ihrer Breite an Garn. Rippenmuster, Spannfäden, Anschlag und Fadenenden brauchen mehr. Genauer wird es mit einem
+        gewogenen Probestück.
+    .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie glatt rechts gestrickt, obwohl { $ribs }
+        Maschen davon im Rippenmuster sind, das eine andere Menge braucht. Nicht mitgerechnet sind { $chart ->
             [floats] die Spannfäden der Strickschrift,{" "}
            *[none] { "" }
-        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Zugabe von { $margin } % muss für all das reichen. Ein
+        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Reserve von { $margin } % muss für all das reichen. Ein
         Probestück wiegen, das { $chart ->
-            [floats] Rippen und Strickschrift
-           *[none] Rippen
-        } enthält, oder eine größere Zugabe nehmen.
+            [floats] Rippenmuster und Strickschrift
+           *[none] Rippenmuster
+        } enthält, oder eine größere Reserve nehmen.
     .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
-        anderen
-        kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
+        anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
-        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, stehen sie
-        nebeneinander.
+        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, können sie
+        nebeneinanderstehen.
     .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
         brauchen weniger.
 
@@ -1217,18 +1195,17 @@ shaping =
            *[other] in der letzten davon
         }
        *[other] { $every_number ->
-            [1] in jeder { shaping.row }, { times.all }
-           *[other] in jeder { $every }. { shaping.row }, { times.all }
+            [1] in jeder { shaping.row }
+           *[other] jeweils in der letzten von { $every } { shaping.rows }
         }
     }
-    .in_turn = abwechselnd in Abständen von { $cycle } { shaping.rows }, den ganzen Wechsel { times.all }
     .each = { $change } { $change_number ->
         [one] Masche
        *[other] Maschen
     }
-    .in_each = { $times_number ->
+    .often = { $times_number ->
         [1] { "" }
-       *[other] je{" "}
+       *[other] , { times.all }
     }
     .now = Es { $stitches_number ->
         [one] ist nun 1 Masche
@@ -1239,13 +1216,15 @@ shaping =
        *[wrong] Rückreihe
     }, sodass die Zu- oder Abnahmen in Hinreihen liegen.
     .plain = { shaping.span }: ohne Zu- und Abnahmen weiterstricken.
-    .increase = { shaping.span }: { shaping.when } { shaping.in_each }{ shaping.each } zunehmen. { shaping.now }
-    .decrease = { shaping.span }: { shaping.when } { shaping.in_each }{ shaping.each } abnehmen. { shaping.now }
-    .increase_cycle = { shaping.span }: { shaping.in_turn }, je { shaping.each } zunehmen. { shaping.now }
-    .decrease_cycle = { shaping.span }: { shaping.in_turn }, je { shaping.each } abnehmen. { shaping.now }
+    .increase = { shaping.span }: { shaping.when } { shaping.each } zunehmen{ shaping.often }. { shaping.now }
+    .decrease = { shaping.span }: { shaping.when } { shaping.each } abnehmen{ shaping.often }. { shaping.now }
+    .increase_cycle = { shaping.span }: im Wechsel { $cycle } { shaping.rows } stricken und jeweils in der letzten davon
+        { shaping.each } zunehmen; diese ganze Folge { times.all } stricken. { shaping.now }
+    .decrease_cycle = { shaping.span }: im Wechsel { $cycle } { shaping.rows } stricken und jeweils in der letzten davon
+        { shaping.each } abnehmen; diese ganze Folge { times.all } stricken. { shaping.now }
 
 across =
-    .row = Über die { shaping.row }: { $steps }. { shaping.now }
+    .row = Verteilt auf die { shaping.row }: { $steps }. { shaping.now }
     .worked = { $gap_number ->
         [0] { "" }
         [one] 1 Masche stricken,{" "}

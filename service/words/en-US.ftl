@@ -7,26 +7,24 @@ sizes =
         [one] Size
        *[other] Sizes
     } { $sizes }: { $sentence }
-    .apart = The sizes differ too much to be told together here: each has its own lines.
+    .apart = The sizes differ too much to be told together here: each is told by itself.
     .labels = { $sizes_number ->
         [one] Size
        *[other] Sizes
     }: { $sizes }.
     .to_fit = To fit a { measure.bust } of { measured.length }.
     .ease = { $kind ->
-        [less] The pullover is { measured.length } narrower at the { measure.bust } than the body, and stretches when it
-            is worn.
+        [less] The pullover is { measured.length } narrower at the { measure.bust } than the body, and stretches when
+            worn.
         [either] The pullover is { measured.length } wider at the { measure.bust } than the body, or narrower where the
             number is below 0.
-       *[more] The pullover has { measured.length } of ease at the { measure.bust }: it is that much wider than the
-            body.
+       *[more] Ease at the { measure.bust }: { measured.length }. The pullover is that much wider than the body.
     }
-    .run = Where sizes differ, the first number is for size { $first }, and { $others_number ->
-        [one] the one in parentheses is for size { $others }.
-       *[other] those in parentheses are for { $others }, in this order.
+    .run = Where sizes differ, the first number is for size { $first }, { $others_number ->
+        [one] the one in parentheses for size { $others }.
+       *[other] those in parentheses for { $others }, in that order.
     } A single number is for all sizes.
-    .dash = “{ $dash }” in place of a number means that your size does not have what is told there: skip the sentence,
-        or that part of it.
+    .dash = “{ $dash }” in place of a number means that your size has none: skip the sentence, or that part of it.
     .impossible = { $sizes_number ->
         [one] Size { $sizes } cannot
        *[other] Sizes { $sizes } cannot
@@ -40,9 +38,9 @@ span =
     }
 
 edges =
-    .back = the back
-    .front = the front
-    .sleeve = the sleeves
+    .back = back
+    .front = front
+    .sleeve = sleeves
 
 section =
     .back = back
@@ -73,7 +71,6 @@ finished_measurements =
     .upper_arm = { title.finished_upper_arm }: { measured.length }.
     .neck = { title.finished_neck }: { measured.length }.
     .depth = { title.finished_depth }: { measured.length }.
-    .underarm = { title.finished_underarm }: { measured.length }.
     .hem = { title.finished_hem }: { measured.length }.
     .wrist = { title.finished_wrist }: { measured.length }.
     .body_length = { title.finished_body_length }: { measured.length }.
@@ -82,86 +79,82 @@ finished_measurements =
     .sleeve_length = { title.finished_sleeve_length }: { measured.length }.
     .total_length = { title.finished_total_length }: { measured.length }.
     .reach = { title.finished_reach }: { measured.length }.
-    .band = { title.finished_band }: { measured.length }.
 
 gauge =
-    .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
+    .counts = { $stitches } stitches and { $rounds } rounds = 4 in / 10 cm
     .plain = In stockinette stitch, worked in the round and blocked: { gauge.counts }.
-    .stranded = In the chart, worked in the round and blocked: { gauge.counts }.
+    .stranded = In the chart pattern, worked in the round and blocked: { gauge.counts }.
     .rib = In the rib, worked in the round and blocked: { gauge.counts }.
 
 needles =
-    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and take
-        the size that gives you the gauge, whatever its number.
-    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and take the size that gives you
-        the gauge, whatever its number.
-    .stranded = For the rounds of the chart take the needles that give you the gauge of the chart.
+    .range = Start with needles of { $thinnest } to { $thickest } mm (US { $thinnest_us } to { $thickest_us }), and use
+        whatever size gives you the gauge.
+    .thick = Start with needles of { $thinnest } mm (US { $thinnest_us }) or thicker, and use whatever size gives you
+        the gauge.
+    .stranded = For the chart, use the needles that give you its gauge.
     .rib = { $kind ->
-        [gauge] For hem, cuffs and neckband take the needles that give you the gauge of the rib.
-       *[thinner] For hem, cuffs and neckband take needles that are one or two sizes thinner.
+        [gauge] For hem, cuffs, and neckband use the needles that give you the gauge of the rib.
+       *[thinner] For hem, cuffs, and neckband use needles one or two sizes thinner.
     }
-    .circular = Circular needles for yoke, body, hem and neckband, each a little shorter than the rounds that it holds.
-    .double_pointed = Double-pointed needles in the same sizes for sleeves and cuffs, and wherever a round is too small
-        for a circular needle.
+    .circular = Circular needles for yoke, body, hem, and neckband, each a little shorter than the circumference of the
+        knitting.
+    .double_pointed = Double-pointed needles in the same sizes for sleeves, cuffs, and other rounds too small for a
+        circular needle.
 
 yarn =
     .whose = { $colours ->
         [one] Yarn
        *[several] Yarn in { $colour }
     }
-    .amount = { yarn.whose }: about { $grams } g, which is { $metres } m or { $yards } yd.
-    .balls = { yarn.whose }, to buy with { $margin } % to spare: { $balls } { $balls_number ->
+    .amount = { yarn.whose }: about { $grams } g, which is { $yards } yd / { $metres } m.
+    .balls = { yarn.whose }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
         [one] ball
        *[other] balls
     } of { $ball_grams } g.
     .basis = { $basis ->
-        [measured] The amounts are reckoned from a weighed swatch. Cast-on, bind-off and ends take more: the margin is
-            for them.
-       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off and ends take
-            more: the margin is for them.
+        [measured] The amounts are worked out from a weighed swatch. Cast-on, bind-off, and ends take more: the spare
+            yarn is for them.
+       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off, and ends take
+            more: the spare yarn is for them.
     }
 
 notions =
-    .markers = { $markers } stitch markers, one of them unlike the others, for the start of the round.
-    .waste_yarn = Waste yarn, or 2 stitch holders, for the stitches of the two sleeves.
+    .markers = { $markers } stitch markers, one of them different for the start of the round.
+    .waste_yarn = Waste yarn or 2 stitch holders for the sleeve stitches.
     .tapestry_needle = A tapestry needle for the ends.
 
 terms =
-    .stockinette = Stockinette stitch: knit every stitch in every round{ $rows ->
-        [some] ; in rows knit with the right side facing and purl with the wrong side facing
+    .stockinette = Stockinette stitch: knit every round{ $rows ->
+        [some] ; in rows, knit on the right side and purl on the wrong side
        *[none] { "" }
-    }. Everything is worked in it unless another stitch is named.
-    .rib = { ribbing.knit_purl }: knit (k) { $knit } and purl (p) { $purl } in turn, to the end of the round.
+    }. It is used where no other stitch is named.
+    .rib = { ribbing.knit_purl }: repeat knit (k) { $knit }, purl (p) { $purl } to the end of the round.
     .every = “The last of every { $every } rounds”: work { $plain } { $plain_number ->
         [one] round
        *[other] rounds
-    } without shaping, and then the increase or decrease round.
-    .cycle = “Groups of { $cycle } rounds in turn”: work the rounds of each group without shaping up to its last one,
-        which is the increase or decrease round. The whole sequence is all groups once, one after the other.
-    .right_side = Right side: the side of the fabric that is outside when the pullover is worn.
-    .wrong_side = Wrong side: the side that is inside when the pullover is worn. A row is a right-side row or a
-        wrong-side row by the side that faces you while you work it.
-    .slip_marker = Slip a marker: move it from the left needle to the right one.
-    .make_one_left = Make-one increase, left-leaning: with the left needle lift the strand between two stitches from
-        front to back, and knit it through the back loop.
-    .make_one_right = Make-one increase, right-leaning: with the left needle lift the strand between two stitches from
-        back to front, and knit it through the front loop.
-    .lifted_left = Lifted increase, left-leaning: with the left needle lift the left leg of the stitch two rounds below
-        the last stitch on the right needle, and knit it through the back loop.
-    .lifted_right = Lifted increase, right-leaning: with the right needle lift the right leg of the stitch below the
-        next one onto the left needle, and knit it; then knit the next stitch itself.
+    } without shaping, then the increase or decrease round.
+    .cycle = “Groups of { $cycle } rounds in turn”: the last round of each group is the increase or decrease round, the
+        others are worked without shaping. The whole sequence is each group once.
+    .right_side = Right side: the side that is outside when the pullover is worn.
+    .wrong_side = Wrong side: the other side. In a right-side row the right side faces you, in a wrong-side row the
+        wrong side.
+    .slip_marker = Slip a marker: move it from the left needle to the right.
+    .make_one = Make-one increase: left-leaning, lift the strand between two stitches onto the left needle from front to
+        back, and knit it through the back loop; right-leaning, from back to front, and through the front loop.
+    .lifted = Lifted increase: left-leaning, lift the left leg of the stitch two rounds below the last stitch on the
+        right needle onto the left needle, and knit it through the back loop; right-leaning, lift the right leg of the
+        stitch below the next one onto the left needle, and knit it, then the next stitch.
     .slip_slip_knit = Slip, slip, knit (left-leaning): slip 2 stitches one at a time as if to knit, put the left needle
-        through the front of both, and knit them together through their back loops.
+        through the front of both, and knit them together.
     .knit_together = Knit 2 together (right-leaning): knit 2 stitches as one.
-    .short_row = Short row: a row that is turned before its end. Short rows make one part of the fabric higher than the
-        rest.
+    .short_row = Short row: a row turned before its end, so that part of the fabric grows higher than the rest.
     .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
-        over the needle to the back until the stitch shows two legs. To close the gap, work the two legs together as 1
-        stitch.
-    .hold = On hold: slip the stitches to waste yarn or a stitch holder without working them; they wait there until they
-        are returned to the needles.
-    .pick_up = Pick up and knit: with the right side facing put the needle through the edge from front to back, and draw
-        the yarn through as a new stitch.
+        over the needle to the back until the stitch shows two legs; then bring the yarn to where the next stitch needs
+        it. To close the gap, work both legs as 1 stitch.
+    .hold = On hold: slip the stitches unworked onto waste yarn or a stitch holder, until they are returned to the
+        needles.
+    .pick_up = Pick up and knit: with the right side facing, put the needle through the edge from front to back, and
+        draw a new stitch through.
     .float = Float: the strand of a color that runs loosely across the wrong side while another color is knitted.
 
 own_gauge =
@@ -181,12 +174,9 @@ own_gauge =
        *[sleeve] For the sleeve length of the design add { own_gauge.rounds } to each sleeve, above the cuff.
     }
     .leave_out = { $part ->
-        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, evenly from between the others of the
-            yoke.
-        [body] For the body length of the design leave out { own_gauge.rounds }, evenly from between the others of the
-            body.
-       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, evenly from between the others of
-            each sleeve.
+        [yoke] For the yoke depth of the design leave out { own_gauge.rounds }, spread evenly over the yoke.
+        [body] For the body length of the design leave out { own_gauge.rounds }, spread evenly over the body.
+       *[sleeve] For the sleeve length of the design leave out { own_gauge.rounds }, spread evenly over each sleeve.
     }
     .wider = In the yoke space the increases wider instead, evenly over all of its rounds.
     .closer = In the yoke leave them out by spacing the increases closer, in every round where they need it.
@@ -197,8 +187,8 @@ own_gauge =
 ## Neck
 
 neck =
-    .cast_on_joined = Cast on { $stitches } stitches and join in the round, right side outside, taking care not to
-        twist them. Place a marker for the start of the round.
+    .cast_on_joined = Cast on { $stitches } stitches and join in the round without twisting, right side outside. Place a
+        marker for the start of the round.
     .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the center front.
     .place_markers = { $way ->
         [flat] With the right side facing, place markers; count from the end where a right-side row begins, and then
@@ -228,8 +218,8 @@ neck =
        *[start] Row 1 begins at the start of the round with the right side facing, and the rows go back and forth across
             it.
     }
-    .short_row_method = Turn by the short-row method you know best, and close the gap at each turn when you come to it
-        in a later row or round. Stitches past a marker are counted from the marker in the direction you are working.
+    .short_row_method = Turn by the short-row method you know best, and close the gap at each turn when you reach it in
+        a later row or round. Count stitches past a marker from it, in the direction you are working.
     .turn = Row { $row } ({ $side ->
         [wrong] wrong side
        *[right] right side
@@ -239,41 +229,41 @@ neck =
     } past marker { $marker }, turn.
     .last_row = { $kind ->
         [flat] Last row (right side): Work to the end of the row. Join in the round at the center front, right side
-            outside, and work on to the start of the round. The last row and these stitches are worked without
-            increases and are not counted as a round of the yoke.
-        [right] Last row (right side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
-        [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of
-            the yoke.
-       *[joined] Last row (right side): Work to the start of the round. In the next round, which is round 1 of the yoke,
-            close the last gap at each side.
+            outside, and work on to the start of the round. The last row and these stitches are worked without increases
+            and are not counted as a round of the yoke.
+        [right] Last row (right side): Work to the end of the row without increases. It is not counted as a round of the
+            yoke.
+        [wrong] Last row (wrong side): Work to the end of the row without increases. It is not counted as a round of the
+            yoke.
+       *[joined] Last row (right side): Work to the start of the round. In round 1 of the yoke close the last gap at
+            each side.
     }
     .raised = The short rows make the back { measured.length } higher than the front.
-    .drop = Work the first { $rows_number ->
+    .drop = Work the first { $rows } { $rows_number ->
         [one] round
-       *[other] { $rows } rounds
+       *[other] rounds
     } of the yoke, with its increases, back and forth as rows; { $side ->
         [wrong] row 1 is a wrong-side row.
         [right] row 1 is a right-side row.
        *[last] the last of them is a right-side row.
     }
     .drop_edges = In { $times_number ->
-        [one] the last right-side row
+        [one] the last { $times } right-side row
        *[other] each of the last { $times } right-side rows
-    } among these increase 2 stitches more: 1 after the first stitch of the row (left-leaning) and 1 before its last
-        stitch (right-leaning).
+    } of these increase 2 more stitches: 1 after the first stitch of the row (left-leaning) and 1 before its last stitch
+        (right-leaning).
     .drop_join = At the end of the last of these rows { $stitches_number ->
         [0] join
         [one] cast on { $stitches } stitch for the center front and join
        *[other] cast on { $stitches } stitches for the center front and join
-    } in the round, right side outside. Work on to the start of the round without increases, and go on with
-        round { $round }.
+    } in the round, right side outside. Work on to the start of the round without increases, and go on with round
+        { $round }.
     .sections = There are now { $stitches } stitches on the needles: { $back } for the back, { $front } for the front,
         { $sleeve } for each sleeve{ $line_number ->
             [0] .
            *[other] , { $line } for each raglan line.
         }
-    .edge = The edge of the neck measures { measured.length } around, not stretched.
+    .edge = The neck edge measures { measured.length } around, unstretched.
 
 ## Chart
 
@@ -283,12 +273,12 @@ chart_section =
     .sleeve = each sleeve
 
 chart =
-    .rows = Counted from the first round of the yoke, work row 1 of the chart in round { $round } and the next row in
-        every round after it, on through body and sleeves.
+    .rows = In round { $round }, counted from the first round of the yoke, work row 1 of the chart, and in every round
+        after it the next row, on through body and sleeves.
     .again = After row { $height } begin again with row 1.
     .once = After row { $height } the chart is finished.
-    .read = Read each row from right to left. In every section begin with the column that is told below, work on to
-        column { $width }, and repeat columns 1 to { $width } to the end of the section.
+    .read = Read each row from right to left. In every section begin with the column named below, work on to column
+        { $width }, and repeat columns 1 to { $width } to the end of the section.
     .center = Column { $column } is at the center of { $sections }.
     .center_between = The center of { $sections } lies between column { $column } and column { $next }.
     .start = In round { $round } { $sections } { $sections_number ->
@@ -314,17 +304,17 @@ chart =
     .narrow_body = Work back and front in { $colour } alone as long as they have fewer than { $stitches } stitches.
     .narrow_sleeve = Work each sleeve in { $colour } alone as long as it has fewer than { $stitches } stitches.
     .plain = What is not on the chart is worked in { $colour }: { $rounds ->
-        [before] the rounds before the chart, short rows, hem, cuffs and neckband.
-        [after] the rounds after the chart, short rows, hem, cuffs and neckband.
-        [both] the rounds before and after the chart, short rows, hem, cuffs and neckband.
-       *[none] short rows, hem, cuffs and neckband.
+        [before] the rounds before the chart, short rows, hem, cuffs, and neckband.
+        [after] the rounds after the chart, short rows, hem, cuffs, and neckband.
+        [both] the rounds before and after the chart, short rows, hem, cuffs, and neckband.
+       *[none] short rows, hem, cuffs, and neckband.
     }
     .lines = Work the raglan stitches in { $colour }.
     .seams = Work the seam stitches of the underarms in { $colour }.
     .floats = Where a float passes over more than { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
-    }, catch it at the back, and not at the same place in rounds that follow each other.
+    }, catch it at the back, but not at the same place in consecutive rounds.
     .floats_young = Inside a garment for a baby or a young child a float can catch fingers and toes: catch every float
         that passes over more than { $stitches } { $stitches_number ->
             [one] stitch
@@ -335,9 +325,9 @@ chart =
 
 increases =
     .where = { $kind ->
-        [twice] 2 stitches at each edge of { $twice }
-        [both] 2 stitches at each edge of { $twice } and 1 at each edge of { $once }
-       *[once] 1 stitch at each edge of { $once }
+        [twice] 2 stitches at each edge of the { $twice }
+        [both] 2 stitches at each edge of the { $twice } and 1 at each edge of the { $once }
+       *[once] 1 stitch at each edge of the { $once }
     }
     .rounds = { $every_number ->
         [1] { $times_number ->
@@ -352,23 +342,22 @@ increases =
     .cycle = Work groups of { $cycle } rounds in turn, the last round of each group as an increase round; work the whole
         sequence { times.all }.
     .each = { $times_number ->
-        [one] This increase round adds
-       *[other] Each of these increase rounds adds
-    } { increases.where }, { $more } stitches in all. There are now { $stitches } stitches on the needles.
+        [one] The increase round adds
+       *[other] Each increase round adds
+    } { increases.where }, { $more } in all. There are now { $stitches } stitches.
 
 yoke =
     .lines = { $line_number ->
         [one] The stitch that follows each of the markers 1 to 4 is a raglan line.
        *[other] The { $line } stitches that follow each of the markers 1 to 4 are a raglan line.
-    } Back, sleeves and front each begin after a raglan line and end before a marker: these are their edges. Slip the
+    } Back, sleeves, and front each begin after a raglan line and end before a marker: these are their edges. Slip the
         markers as you come to them.
-    .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves and front each begin after a marker and end before
-        the next: these are their edges. Slip the markers as you come to them.
-    .leaning = Work increases as lifted or as make-one increases, as you prefer: left-leaning where a section begins,
-        right-leaning where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan
-        stitch.
-    .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between the two increases.
-    .after_drop = Rounds are counted from row 1 of the front drop: the { $rows } rows worked there are the first here.
+    .no_lines = The raglan lines run at markers 1 to 4. Back, sleeves, and front each begin after a marker and end
+        before the next: these are their edges. Slip the markers as you come to them.
+    .leaning = Work lifted or make-one increases, as you prefer: left-leaning where a section begins, right-leaning
+        where it ends. A lifted increase uses the first or the last stitch of the section, never a raglan stitch.
+    .doubled = Where an increase round adds 2 stitches at one edge, work 1 stitch between them.
+    .after_drop = The first { $rows } of these rounds are the rows worked back and forth at the neck.
     .wrong_side = In wrong-side rows work the increases purlwise, so that seen from the right side they lean as in
         right-side rows.
     .increase = { increases.rounds } { increases.each }
@@ -391,21 +380,20 @@ yoke =
     .depth = The yoke has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    }. It measures { measured.length } from the cast-on edge, short rows not counted.
+        } and measures { measured.length } from the cast-on edge, short rows not counted.
 
 step =
     .increase = { $rounds_number ->
-        [0] (in the next round increase { increases.where }, { $more } stitches in all)
-        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } stitches in
-            all)
+        [0] (in the next round increase { increases.where }, { $more } in all)
+        [one] (work 1 round without increases, and in the next round increase { increases.where }, { $more } in all)
        *[other] (work { $rounds } rounds without increases, and in the next round increase { increases.where },
-           { $more } stitches in all)
+            { $more } in all)
     }
 
 ## Split
 
 split =
-    .begin = Divide the { $stitches } stitches in the next round, which is round 1 of the body:
+    .begin = In the next round, round 1 of the body, divide the { $stitches } stitches:
     .first_sleeve = Work to marker 1{ $past_number ->
         [0] { "" }
         [one] {" "}and 1 stitch past it
@@ -421,18 +409,16 @@ split =
     .start_back = Join in the round and work on to the start of the round at the center back. The rounds of the body
         start there, too.
     .start_underarm = Join in the round. Place a marker for the start of the round { shape.start } of the second
-        underarm{ shape.seams }: round 1 ends there, and every later round of the body starts and ends there.
-    .body = The body has { $stitches } stitches, and this round is the first that is counted below. The other markers are
-        no longer needed.
+        underarm{ shape.seams }: round 1 ends there, and all later rounds of the body start and end there.
+    .body = The body has { $stitches } stitches, and this round is the first counted below. The other markers are no
+        longer needed.
     .front_extra = From underarm to underarm the front has { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } more than the back.
-    .seam = { $seam_number ->
-        [one] The middle stitch of each underarm is a seam stitch: knit it in every round, and shape on either side of
-            it.
-       *[other] The middle { $seam } stitches of each underarm are seam stitches: knit them in every round, and shape on
-            either side of them.
+    .seam = In its middle each underarm has { $seam } seam { $seam_number ->
+        [one] stitch: knit it in every round, and shape on either side of it.
+       *[other] stitches: knit them in every round, and shape on either side of them.
     }
 
 ## Shaping of body and sleeves
@@ -473,7 +459,7 @@ body =
     .side_markers = Place a marker at each side: { shape.start } of each underarm{ shape.seams }. Where the round starts
         there, its marker is one of the two.
     .decreases = A decrease round takes away 4 stitches, at each side of the body 1 { shape.where }: slip, slip, knit
-        with the 2 stitches before (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
+        with the 2 stitches before, knit 2 together with the 2 stitches after.
     .increases = An increase round adds 4 stitches, at each side of the body 1 { shape.where }: a right-leaning increase
         before, a left-leaning one after.
     .plain = Work { $rounds } { $rounds_number ->
@@ -512,16 +498,16 @@ body =
     .length = With its hem the body measures { measured.length } from the underarm.
 
 sleeve =
-    .start = The rounds of a sleeve start and end at its underarm, which follows the stitches from the yoke, and there
-        { shape.start }{ shape.seams }. Join the yarn there, and place a marker for the start of the round.
-    .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1 stitch
-        in { $underarm_number ->
+    .start = The underarm stitches follow the held stitches of a sleeve. The rounds start and end { shape.start } of the
+        underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
+    .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1
+        stitch in { $underarm_number ->
             [one] the stitch
            *[other] each of the { $underarm } stitches
-        } cast on at the underarm, and work the held stitches: { $stitches } stitches. This round is the first that is
-        counted below.
-    .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before
-        (left-leaning), knit 2 together with the 2 stitches after (right-leaning).
+        } cast on at the underarm, and work the held stitches: { $stitches } stitches. This is the first round counted
+        below.
+    .decreases = A decrease round takes away 2 stitches, 1 { shape.where }: slip, slip, knit with the 2 stitches before,
+        knit 2 together with the 2 stitches after.
     .plain = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -538,13 +524,13 @@ sleeve =
 ## Hem, cuffs and neckband
 
 rib =
-    .decrease = Knit 1 round and decrease { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
+    .decrease = Knit 1 round, decreasing { $many } { $many_number ->
+        [one] stitch
+       *[other] stitches evenly
     }. There are now { $stitches } stitches on the needles.
-    .increase = Knit 1 round and increase { $many } { $many_number ->
-        [one] stitch in it
-       *[other] stitches evenly in it
+    .increase = Knit 1 round, increasing { $many } { $many_number ->
+        [one] stitch
+       *[other] stitches evenly
     }. There are now { $stitches } stitches on the needles.
     .work = Work { $rounds } { $rounds_number ->
         [one] round
@@ -553,10 +539,10 @@ rib =
     .bind_off = Bind off loosely in rib.
 
 band =
-    .pick_up = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1 stitch
-        in each cast-on stitch: { $stitches } stitches.
-    .pick_up_drop = With the right side facing, and beginning where the rounds of the yoke start, pick up and knit 1
-        stitch in each cast-on stitch and { $side } { $side_number ->
+    .pick_up = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch in
+        each cast-on stitch: { $stitches } stitches.
+    .pick_up_drop = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch
+        in each cast-on stitch and { $side } { $side_number ->
             [one] stitch
            *[other] stitches
         } along the { $rows } row ends at each side of the front, that is about { $rate } for every { $per } rows:
@@ -573,11 +559,10 @@ band =
 ## Finishing
 
 finishing =
-    .underarms = Close the gaps at the ends of both underarms with the tails of the yarn.
+    .underarms = Close the gaps at the ends of both underarms with the yarn tails.
     .ends = Weave in all ends.
-    .block = Block the pullover to the finished measurements, { measured.length } around the bust, and
-        let it dry flat.
-    .no_cords = For a baby or a young child use no cord, ribbon or drawstring at the neck.
+    .block = Block the pullover to the finished measurements and let it dry flat.
+    .no_cords = For a baby or a young child use no cord, ribbon, or drawstring at the neck.
 
 ## Titles of parts and rows
 
@@ -616,13 +601,13 @@ title =
     .yoke_back_increases = Yoke, increases at each edge of the back
     .yoke_front_increases = Yoke, increases at each edge of the front
     .yoke_sleeve_increases = Yoke, increases at each edge of a sleeve
-    .yoke_doubled_rounds = Yoke, increase rounds with 2 stitches at an edge
+    .yoke_doubled_rounds = Yoke, increase rounds with 2 at an edge
     .split_back = Dividing, stitches of the back
     .split_front = Dividing, stitches of the front
     .split_sleeve = Dividing, stitches of each sleeve
     .split_yoke_total = Dividing, stitches on the needles
     .split_underarm = Dividing, stitches cast on at each underarm
-    .split_line_to_body = Dividing, stitches of each raglan line that go to the body
+    .split_line_to_body = Dividing, stitches of each raglan line for the body
     .body_stitches = Body, stitches
     .body_rounds = Body, rounds before the hem
     .body_bust_dart_rows = Body, short rows over the bust
@@ -646,8 +631,8 @@ title =
     .finished_front_length = Finished { measure.body_length } over the bust
     .finished_front_extra = Front wider than the back by
     .finished_sleeve_length = Finished { measure.sleeve_length }
-    .finished_total_length = Finished { measure.total_length } at the center back
-    .finished_reach = Finished length from the center back of the neck to the end of a sleeve
+    .finished_total_length = Finished { measure.total_length } at center back
+    .finished_reach = Finished length from center back neck to cuff edge
     .finished_band = Finished { measure.neckband }, around
     .yarn_grams = { yarn.whose }, grams
     .yarn_metres = { yarn.whose }, meters
@@ -692,9 +677,8 @@ cause =
         [one] The cause is { $causes }.
        *[other] The causes are { $causes }; giving up any one of them would be enough.
     }
-    .together = The causes are { $causes } together; only giving up all of them would be enough.
-    .not_sought = The cause lies in something else that is asked for; with fewer sizes at a time the answer says in
-        what.
+    .together = The causes are { $causes } together; only giving all of them up would be enough.
+    .not_sought = The cause is something else that is asked for; with fewer sizes at a time the answer names it.
     .multiple = the multiple of { $multiple } for the stitches of { $of }{ $rounding ->
         [up] , rounded up
         [down] , rounded down
@@ -730,20 +714,18 @@ cause =
         [cuff] cuff
        *[hem] hem
     }
-    .neck_shares = the shares of back, front and sleeves in the neck
+    .neck_shares = the shares of back, front, and sleeves in the neck
     .yoke_change = the yoke depth as changed
-    .own_gauge = your own gauge (stitches and rounds stay as written)
+    .own_gauge = your gauge (stitches and rounds stay as written)
     .chart = the chart (its last repeat is finished)
     .other_sizes = the other sizes (no number of stitches may be less than in the size before, and each section has an
-        odd
-        or an even number in all sizes alike)
-    .increases_need_rounds = The increases between neck and split need all { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
+        odd or an even number in all sizes alike)
+    .increases_need_rounds = The increases between neck and split need { $rounds_number ->
+        [one] the only round
+       *[other] all { $rounds } rounds
     } of the yoke.
-    .whole_rounds = Whole rounds of yoke, body and ribs come no nearer.
-    .whole_stitches = A stitch is { $stitch } cm wide, and no numbers of stitches that go together in neck, yoke and
-        split
+    .whole_rounds = Whole rounds of yoke, body, and ribs come no nearer.
+    .whole_stitches = A stitch is { $stitch } cm wide, and no stitch counts that fit together in neck, yoke, and split
         come nearer.
     .shaped_by = The body is shaped by { $stitches } stitches at a time, each { $stitch } cm wide, and no size has fewer
         stitches than the one before it.
@@ -760,24 +742,21 @@ why =
     .as_written = The number of rounds stays the same: work the yoke as written.
     .fewer_plain_rounds = Leaving out rounds after the last increase changes nothing else.
     .more_plain_rounds = Adding rounds after the last increase moves no increase, and a chart can go on in them.
-    .wider = With rounds added only after the last increase, { $plain } of { $rounds } rounds before the split would
-        have no
+    .wider = With rounds added only after the last increase, the last { $plain } of { $rounds } rounds would have no
         increases; spaced wider, the increases keep the raglan lines even.
     .closer = Spaced closer, all increases still fit, without two at one edge in a round.
-    .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one another;
-        spaced
-        closer, the increases have rounds between them.
+    .closer_than_doubled = With two body increases at an edge, { $streak } increase rounds would follow one right after
+        the other; spaced closer, the increases have rounds between them.
     .closer_alone = At the written spacing there are too few rounds even with two body increases at an edge, so the
         increases are spaced closer.
     .together = Worked in the same rounds, the increases of body and sleeves fit at the written spacing, without two at
-        one
-        edge in a round.
+        one edge in a round.
     .double_body = With two body increases at an edge in { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     }, the increases keep their written spacing, the sleeves have one at a time, and the stitches at the split stay the
         same.
-    .no_way = No way makes a yoke of { $rounds } { $rounds_number ->
+    .no_way = There is no way to make a yoke of { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     }; the shallowest yoke possible has { $shallowest }.
@@ -873,24 +852,20 @@ reason =
        *[other] rounds
     }.
     .nothing_left = What is asked for leaves nothing of the { $measure }: { $length } cm.
-    .neck_too_narrow = The neck has { $stitches } stitches beside the raglan lines, and needs { $fewest }.
-    .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, of which
-        each
-        section may have up to { $reach } more or fewer.
-    .neck_too_wide_body = The body should have { $stitches } stitches, and back and front at the neck with their raglan
-        lines and the underarms have { $least } already.
-    .neck_too_wide_body_extra = The body should have { $stitches } stitches, and back and front at the neck with their
-        raglan
-        lines, the extra width of the front and the underarms have { $least } already.
-    .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, and at the neck with its raglan lines and the
-        underarm it has { $least } already.
-    .no_permitted_counts = No numbers of stitches that are allowed for body, sleeve and underarm go together.
+    .neck_too_narrow = The neck has { $stitches } stitches without the raglan lines, and needs { $fewest }.
+    .no_permitted_cast_on = No multiple of { $multiple } is near enough to a cast-on of { $stitches } stitches, in which
+        each section may have up to { $reach } more or fewer.
+    .neck_too_wide_body = The body should have { $stitches } stitches, but the underarms and, at the neck, back and
+        front with their share of the raglan lines have { $least } already.
+    .neck_too_wide_body_extra = The body should have { $stitches } stitches, but the underarms, the extra width of the
+        front and, at the neck, back and front with their share of the raglan lines have { $least } already.
+    .neck_too_wide_sleeve = The sleeve should have { $stitches } stitches, but the underarm and, at the neck, the sleeve
+        with its share of the raglan lines have { $least } already.
+    .no_permitted_counts = No stitch counts that are allowed for body, sleeve, and underarm fit together.
     .front_extra_grows_too_fast = The extra width of the front grows so fast that the back would have fewer stitches
-        than in
-        the size before.
-    .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no numbers are as large as in
-        the
-        size before: the underarm grows faster than body or sleeve.
+        than in the size before.
+    .underarm_grows_too_fast = Within { $reach } stitches of what this size should have, no stitch counts are at least
+        as large as in the size before: the underarm grows faster than body or sleeve.
     .front_drop_too_deep = A front drop of { $rows } { $rows_number ->
         [one] row
        *[other] rows
@@ -901,25 +876,25 @@ reason =
     .front_too_narrow = A front of { $front } { $front_number ->
         [one] stitch
        *[other] stitches
-    } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have a stitch each.
+    } with { $middle } in the middle leaves { $sides } for its two sides, which must be alike and have at least 1 stitch
+        each.
     .back_too_high = { $pairs } { $pairs_number ->
-        [one] pair of short rows needs
-       *[other] pairs of short rows need
-    } as many stitches at each side for their turns, and there { $stitches_number ->
+        [one] pair of short rows needs 1 stitch
+       *[other] pairs of short rows need as many stitches
+    } at each side for turning, and there { $stitches_number ->
         [one] is
        *[other] are
     } { $stitches }.
-    .back_too_high_front = The last turns lie { $reach } { $reach_number ->
+    .back_too_high_front = The last turns reach { $reach } { $reach_number ->
         [one] stitch
        *[other] stitches
-    } into a front of { $front }, and may lie { $most }.
+    } into a front of { $front }; at most { $most } are possible.
     .darts_without_round = The short rows over the bust are worked in a round without chart and shaping, at most
         { $deepest } cm below the underarm, and rounds { $first } to { $last } of the body all have one or the other.
     .darts_too_deep = { $pairs } { $pairs_number ->
-        [one] pair of short rows over the bust needs
-       *[other] pairs of short rows over the bust need
-    } as many stitches at each side for their turns, and a third of the front
-        has { $stitches }.
+        [one] pair of short rows over the bust needs 1 stitch
+       *[other] pairs of short rows over the bust need as many stitches
+    } at each side for turning, and a third of the front has { $stitches }.
     .body_too_short = The { $measure } is reached in round { $round }, and the body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -942,7 +917,7 @@ reason =
     }.
 
 warning =
-    .gauge_far_from_pattern = Your gauge has { $percent } % { $fabric ->
+    .gauge_far_from_pattern = Your gauge has { $percent }% { $fabric ->
         [tighter] more
        *[looser] fewer
     } stitches than that of the pattern, and one or two needle sizes change it by about a tenth: take another yarn or
@@ -962,15 +937,15 @@ warning =
     .estimated_body = The { $measure } of { $sizes_number ->
         [one] size
        *[other] sizes
-    } { $sizes } is an estimate, since no published table has it. Measure the wearer to be sure.
-    .ease_below_published_fits = The ease at the bust is less than that of the closest published fit, { $ease_inch } in
-        ({ $ease_cm } cm).
+    } { $sizes } is an estimate, since no published table has it. Measure the wearer.
+    .ease_below_published_fits = The ease at the bust is less than that of the tightest published fit, { $ease_inch } in
+        / { $ease_cm } cm.
     .below_every_size = At { $gauge ->
-        [own] your own gauge
+        [own] your gauge
        *[written] the written gauge
     } the smallest size is still larger than wanted.
     .above_every_size = At { $gauge ->
-        [own] your own gauge
+        [own] your gauge
        *[written] the written gauge
     } the largest size is still smaller than wanted.
     .increases_end_early = The last body increase lies { $straight } { $straight_number ->
@@ -981,29 +956,26 @@ warning =
             [wider] space the body increases wider.
            *[with_sleeves] spread the body increases over the rounds in which the sleeves are increased.
         }
-    .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another without a round between, which draws
-        the
-        raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
+    .many_increase_rounds_in_a_row = { $streak } increase rounds follow one another with no round between them, which
+        draws the raglan lines together; more than { $most } is a lot. A deeper yoke{ $room ->
             [here] , or increases spaced evenly over this one, would have
            *[deeper] {" "}would have
         } rounds between them.
     .double_body_equals_closer = No edge needs two body increases in a round, so `double_body` gives the same schedule
-        as
-        `closer`.
-    .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the { $usual } cm that are usual for this
+        as `closer`.
+    .yoke_deeper_than_usual = The yoke is { $depth } cm deep, much deeper than the usual { $usual } cm for this size.
+        { $total }
+    .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the usual { $usual } cm for this
         size. { $total }
-    .yoke_shallower_than_usual = The yoke is { $depth } cm deep, much shallower than the { $usual } cm that are usual
-        for this size. { $total }
     .total = That makes a total length of { $total } cm.
     .total_kept = The total length of { $total } cm is still the usual one, since the body of { $body } cm makes up for
         it.
     .total_restored = That makes a total length of { $total } cm; a body length of { $restored } cm instead of { $body }
-        cm
-        would make it the usual { $usual } cm.
-    .total_length_falls = The total length falls from { $before } cm in size { $smaller } to { $after } cm in
-        size { $larger } ({ $steps }). { $because }
-    .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in
-        size { $larger } ({ $steps }). { $because }
+        cm would make it the usual { $usual } cm.
+    .total_length_falls = The total length falls from { $before } cm in size { $smaller } to { $after } cm in size
+        { $larger } ({ $steps }). { $because }
+    .total_length_jumps = The total length jumps from { $before } cm in size { $smaller } to { $after } cm in size
+        { $larger } ({ $steps }). { $because }
     .length_steps = change in yoke depth: { $yoke } cm, in body length: { $body } cm
     .length_steps_and_back = change in yoke depth: { $yoke } cm, in body length: { $body } cm, in the back of the body:
         { $back } cm
@@ -1014,14 +986,15 @@ warning =
         [back] back
         [front] front
        *[sleeve] sleeve
-    } has { $stitches }: it is centered half a stitch off. Columns { $below } and { $above } would take this number.
-    .half_stitch_off_centre_underarm = { $underarm } underarm { $underarm_number ->
+    } has { $stitches }: it is centered half a stitch off. Columns { $below } and { $above } would fit this number.
+    .half_stitch_off_centre_underarm = An underarm of { $underarm } { $underarm_number ->
         [one] stitch
        *[other] stitches
-    } less { $seam } seam { $seam_number ->
-        [one] stitch
-       *[other] stitches
-    } cannot be shared evenly between its two sides: the { $part ->
+    }{ $seam_number ->
+        [0] { "" }
+        [one] , 1 of them a seam stitch,
+       *[other] , { $seam } of them seam stitches,
+    } cannot be divided evenly between its two sides: the { $part ->
         [sleeve] sleeve
        *[body] body
     } lies half a stitch off its center.
@@ -1039,19 +1012,21 @@ warning =
     .body_cuts_chart = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the hem and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    } before the hem and ends at row { $row } of { $rows } of the chart; a body of { $finishing } rounds would finish
+        it.
     .sleeve_cuts_chart = The sleeve has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the cuff and ends at row { $row } of { $rows } of the chart; { $finishing } rounds would finish it.
+    } before the cuff and ends at row { $row } of { $rows } of the chart; a sleeve of { $finishing } rounds would finish
+        it.
     .body_cuts_chart_unbegun = The body has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the hem and ends before the chart begins; { $finishing } rounds would finish it.
+    } before the hem and ends before the chart begins; a body of { $finishing } rounds would finish it.
     .sleeve_cuts_chart_unbegun = The sleeve has { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
-    } before the cuff and ends before the chart begins; { $finishing } rounds would finish it.
+    } before the cuff and ends before the chart begins; a sleeve of { $finishing } rounds would finish it.
     .body_longer_for_chart = The body would have { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1066,12 +1041,11 @@ warning =
         [one] round
        *[other] rounds
     } longer. Ask for a sleeve length to have it shorter.
-    .sleeve_plain_again = From round { $round } of the sleeve on, the sleeve is narrower than the least width for the
-        chart
-        and has no pattern any more.
+    .sleeve_plain_again = From its round { $round } on, the sleeve is narrower than the least width for the chart and is
+        worked without it.
     .more_than_two_colours = { $rounds } { $rounds_number ->
-        [one] round of yoke, body and sleeve uses
-       *[other] rounds of yoke, body and sleeve use
+        [one] round of yoke, body, and sleeve uses
+       *[other] rounds of yoke, body, and sleeve use
     } more than two colors at once.
     .long_float = The longest float is { $stitches } { $stitches_number ->
         [one] stitch
@@ -1080,49 +1054,40 @@ warning =
         [yoke] yoke
         [body] body
        *[sleeve] sleeve
-    }. Catch long floats at the back, not at the same place in rounds that follow one another.
+    }. Catch long floats at the back, but not at the same place in consecutive rounds.
     .float_can_catch_fingers = A float of { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
     } ({ $length } cm) inside a garment for a baby or a young child can catch fingers and toes. Catch every long float
-        at
-        the back, take a chart with shorter ones, or line the garment.
+        at the back, choose a chart with shorter ones, or line the garment.
     .chart_starts_before_back = The floats of the chart are measured in rounds that start before the back. These rounds
-        start
-        at the center back, so floats across their start may be shorter or longer.
-    .far_from_wanted = The { $measure } comes to { $finished } cm where { $wanted } cm is wanted. { $because }
+        start at the center back, so floats across their start may be shorter or longer.
+    .far_from_wanted = The { $measure } comes to { $finished } cm instead of the { $wanted } cm wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
-    .far_from_wanted_total = { warning.far_from_wanted } A body length of { $body } cm would restore it.
+    .far_from_wanted_total = { warning.far_from_wanted } With a body length of { $body } cm it would be as wanted.
     .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
-        is worn
-        stretched there. { $because }
+        is stretched there when worn. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
-        at the
-        neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
-    .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures
-        about { $hand } cm, going by its wrist. { $because }
+        at the neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
+    .cuff_too_tight_for_hand = The cuff of { $cuff } cm stretches to { $stretched } cm, and the hand measures about
+        { $hand } cm, judging by the wrist. { $because }
     .cuff_too_tight_for_hand_child = { warning.cuff_too_tight_for_hand } Hand and wrist are taken to be in proportion as
-        in
-        adults: measure the hand of the child.
+        in adults: measure the child's hand.
     .cuff_binds = The cuff is { $cuff } cm around, and the bare arm about { $arm } cm where a sleeve of { $sleeve } cm
-        ends: it
-        will be tight, or slide down. { $because }
+        ends: it will be tight, or slide down. { $because }
     .neck_wider_than_shoulders = The neck of { $neck } cm is { $width } cm wide, and half of the cross back is { $held }
-        cm: it
-        may slip off the shoulders. Cast on fewer stitches, with a cast-on and a bind-off that stretch more, or plan an
-        opening at a shoulder or a placket.
+        cm: it may slip off the shoulders. Cast on fewer stitches, with a cast-on and a bind-off that stretch more, or
+        plan an opening at a shoulder or a placket.
     .neck_does_not_pass_head = The { $edge ->
         [bind_off] bind-off of the neckband
         [join] join of the folded neckband
        *[cast_on] cast-on edge
     } of { $around } cm stretches to { $stretched } cm, and the head measures { $head } cm: make the neck wider or
-        lower,
-        or use a stretchier cast-on and bind-off.
-    .neck_does_not_pass_head_own_gauge = At your own gauge: { warning.neck_does_not_pass_head }
+        lower, or use a stretchier cast-on and bind-off.
+    .neck_does_not_pass_head_own_gauge = At your gauge: { warning.neck_does_not_pass_head }
     .young_child_neck = For a baby or a young child the neck must slip over the head without force, and nothing may
-        tighten
-        around the neck: use no cord, ribbon or drawstring.
-    .yoke_too_deep_at_own_gauge = At your own gauge the yoke would be as deep as designed with { $rounds }
+        tighten around the neck: use no cord, ribbon, or drawstring.
+    .yoke_too_deep_at_own_gauge = At your gauge the yoke would be as deep as designed with { $rounds }
         { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1130,7 +1095,7 @@ warning =
         [0] none
        *[other] only { $spare }
     } can be: it stays { $excess } cm too deep.
-    .body_too_long_at_own_gauge = At your own gauge the body would be as long as designed with { $rounds }
+    .body_too_long_at_own_gauge = At your gauge the body would be as long as designed with { $rounds }
         { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1138,34 +1103,30 @@ warning =
         [0] none
        *[other] only { $spare }
     } can be: it stays { $excess } cm too long.
-    .sleeve_too_long_at_own_gauge = At your own gauge the sleeve would be as long as designed
-        with { $rounds } { $rounds_number ->
+    .sleeve_too_long_at_own_gauge = At your gauge the sleeve would be as long as designed with { $rounds }
+        { $rounds_number ->
             [one] round
            *[other] rounds
         } left out, but { $spare_number ->
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
-    .estimated_yarn = The yarn is estimated for stockinette: each stitch takes { $least } to { $most } times its width
-        in
-        yarn. Ribs, floats, cast-on and ends take more. Weigh a swatch to know better.
-    .yarn_leaves_out = The yarn is worked out by the number of stitches, all as in plain fabric, though { $ribs } of
-        them are
-        rib, which takes another amount. Not counted are { $chart ->
+    .estimated_yarn = The yarn is estimated for stockinette stitch: each stitch takes { $least } to { $most } times its
+        width in yarn. Ribs, floats, cast-on, and ends take more. A weighed swatch tells more exactly.
+    .yarn_leaves_out = The yarn is worked out from the number of stitches, all as in stockinette stitch, though
+        { $ribs } of them are rib, which takes a different amount. Not counted are { $chart ->
             [floats] the floats behind the chart, the
            *[none] the
-        } cast-on, bind-off, joins and ends; the margin of { $margin } % has to cover all of that. Weigh a swatch that
-        has
-        { $chart ->
+        } cast-on, bind-off, joins, and ends; the margin of { $margin }% has to cover all of that. Weigh a swatch that
+        has { $chart ->
             [floats] rib and chart
            *[none] rib
         } in it, or take a larger margin.
     .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
-        at
-        them together in a gray picture, or knit a swatch.
-    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. Shaping as
-        close as possible first, instead of evenly, lets them stand side by side.
-    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or plainer choices, take
+        at them together in a gray picture, or knit a swatch.
+    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. With
+        shaping spaced closest first, instead of evenly, they can stand side by side.
+    .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or simpler choices, need
         fewer.
 
 ## Shaping plans
@@ -1196,10 +1157,9 @@ shaping =
         }
        *[other] { $every_number ->
             [1] {" "}{ times.all }, one right after the other
-           *[other] {" "}every { $every } { shaping.rows }, { times.all }
+           *[other] {" "}as the last of every { $every } { shaping.rows }, { times.all }
         }
     }
-    .in_turn = at intervals of { $cycle } { shaping.rows } in turn, { times.all } over
     .each = { $change } { $change_number ->
         [one] stitch
        *[other] stitches
@@ -1221,11 +1181,11 @@ shaping =
         more{ shaping.in_each }. { shaping.now }
     .decrease = { shaping.span }: work a decrease { shaping.row }{ shaping.when }, { shaping.each }
         fewer{ shaping.in_each }. { shaping.now }
-    .increase_cycle = { shaping.span }: work increase { shaping.rows } { shaping.in_turn }, { shaping.each } more in
-        each.
+    .increase_cycle = { shaping.span }: work groups of { $cycle } { shaping.rows } in turn, the last { shaping.row } of
+        each group as an increase { shaping.row }, { shaping.each } more in each; work the whole sequence { times.all }.
         { shaping.now }
-    .decrease_cycle = { shaping.span }: work decrease { shaping.rows } { shaping.in_turn }, { shaping.each } fewer in
-        each.
+    .decrease_cycle = { shaping.span }: work groups of { $cycle } { shaping.rows } in turn, the last { shaping.row } of
+        each group as a decrease { shaping.row }, { shaping.each } fewer in each; work the whole sequence { times.all }.
         { shaping.now }
 
 across =

@@ -51,8 +51,8 @@ def test_sizes_are_one_or_several():
 
 def test_how_a_run_is_read_in_each_language():
     reading = front_matter.RUN(first="S", others=("M", "L"))
-    assert "those in parentheses are for M and L" in US.text(reading)
-    assert "those in round brackets are for M and L" in GB.text(reading)
+    assert "those in parentheses for M and L" in US.text(reading)
+    assert "those in round brackets for M and L" in GB.text(reading)
     assert "die Zahlen in Klammern gelten der Reihe nach für M und L" in DE.text(reading)
 
 
@@ -75,23 +75,30 @@ def test_a_length_is_told_in_both_units():
 
 def test_a_gauge_is_printed_as_the_trade_of_each_country_does():
     (plain,) = front_matter.gauge_words(Gauges(Gauge(Fraction(11, 5), Fraction(31, 10))))
-    counts = "22 stitches and 31 rounds to 10 cm = 4 in."
-    assert US.text(plain) == f"In stockinette stitch, worked in the round and blocked: {counts}"
-    assert GB.text(plain) == f"In stocking stitch, worked in the round and blocked: {counts}"
-    assert DE.text(plain) == "Glatt rechts, in Runden gestrickt und gespannt: 22 Maschen und 31 Runden = 10 cm."
+    assert US.text(plain) == (
+        "In stockinette stitch, worked in the round and blocked: 22 stitches and 31 rounds = 4 in / 10 cm."
+    )
+    assert GB.text(plain) == (
+        "In stocking stitch, worked in the round and blocked: 22 stitches and 31 rounds to 10 cm / 4 in."
+    )
+    assert DE.text(plain) == (
+        "Glatt rechts, in Runden gestrickt und gespannt: "
+        "22 Maschen und 31 Runden = 10 \N{MULTIPLICATION SIGN} 10 cm / 4 \N{MULTIPLICATION SIGN} 4 Zoll."
+    )
 
 
 def test_needles_are_a_start():
     needles, *_ = front_matter.needle_words(Gauges(Gauge(Fraction(11, 5), Fraction(31, 10))))
-    start = "Start with needles of 3.75 to 4.5 mm (US 5 to 7), and take the size that gives you the "
-    assert US.text(needles) == f"{start}gauge, whatever its number."
-    assert GB.text(needles) == f"{start}tension, whatever its number."
+    start = "Start with needles of 3.75 to 4.5 mm (US 5 to 7), and use whatever size gives you the "
+    assert US.text(needles) == f"{start}gauge."
+    assert GB.text(needles) == f"{start}tension."
+    assert "(US 5 bis 7)" in DE.text(needles)
 
 
 @pytest.mark.parametrize(("balls", "words"), [((1,), "1 ball of 50 g."), ((4, 5), "4 (5) balls of 50 g.")])
 def test_balls_are_counted(balls, words):
     told = front_matter.BALLS(colours="several", colour="sand", balls=balls, ball_grams=Fraction(50), margin=10)
-    assert US.text(told) == f"Yarn in sand, to buy with 10 % to spare: {words}"
+    assert US.text(told) == f"Yarn in sand, to buy with 10% to spare: {words}"
 
 
 def test_a_rib_is_named_as_where_it_is_worked():
@@ -102,9 +109,9 @@ def test_a_rib_is_named_as_where_it_is_worked():
 
 def test_how_every_so_many_rounds_is_counted():
     every = terms.EVERY(every=4, plain=3)
-    assert US.text(every).startswith("“The last of every 4 rounds”: work 3 rounds without shaping, and then ")
+    assert US.text(every).startswith("“The last of every 4 rounds”: work 3 rounds without shaping, then ")
     assert DE.text(every).startswith(
-        "„Jeweils die letzte von 4 Runden“: 3 Runden ohne Zu- und Abnahmen stricken, danach "
+        "„Jeweils die letzte von 4 Runden“: 3 Runden ohne Zu- und Abnahmen stricken, dann "
     )
 
 

@@ -86,7 +86,7 @@ def test_each_finished_measurement_is_that_of_its_row_in_the_table(small_and_med
     rows = {
         f"finished_measurements.{row.item}": {"length": row.values}
         for row in made.table
-        if row.part == "finished" and row.item != "front_length"
+        if row.part == "finished" and row.item not in ("front_length", "underarm", "band")
     }
     assert by_id(finished_words(sizes)) == rows
 

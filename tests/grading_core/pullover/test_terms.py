@@ -57,7 +57,7 @@ def test_each_rib_is_told_once():
 @pytest.mark.parametrize(
     ("used", "terms"),
     [
-        ("yoke.leaning", {"make_one_left", "make_one_right", "lifted_left", "lifted_right"}),
+        ("yoke.leaning", {"make_one", "lifted"}),
         ("sleeve.decreases", {"slip_slip_knit", "knit_together"}),
         ("neck.short_rows", {"short_row", "double_stitch", "wrong_side"}),
         ("body.darts", {"short_row", "double_stitch", "wrong_side"}),

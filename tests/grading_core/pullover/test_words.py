@@ -82,15 +82,20 @@ def test_body_sleeves_and_ribs_worked_as_told_are_those_of_each_size(made):
 def test_the_measurements_told_are_those_of_the_finished_garment(made):
     for size, told in told_sizes(made):
         measured = {
-            "neck.edge": size.neck.edge_cm,
             "yoke.depth": size.finished.depth,
             "body.length": size.finished.body_length,
             "sleeve.length": size.finished.sleeve_length,
             "band.height": size.band.height_cm,
-            "finishing.block": size.finished.bust,
         }
         for id, length_cm in measured.items():
             assert only(told[id.partition(".")[0]], id)["length"] == length_cm
+
+
+def test_the_edge_of_the_neck_is_told_where_a_front_drop_makes_it_another_than_the_cast_on(made):
+    dropped = any(size.neck.drop for size in sizes_of(made))
+    for size, told in told_sizes(made):
+        edges = [values["length"] for id, values in told["neck"] if id == "neck.edge"]
+        assert edges == ([size.neck.edge_cm] if dropped else [])
 
 
 def test_the_stitches_cast_on_are_those_of_the_sections_that_are_told(made):
