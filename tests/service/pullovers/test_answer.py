@@ -53,7 +53,7 @@ def test_the_gauge_is_printed_as_the_trade_prints_it_and_answered_exactly(make, 
     answer = make(labels=["M"], inch_convention=convention)
     assert answer["gauges"] == {"plain": {"per_10_cm": {"stitches": 22.0, "rows": 31.0}, "per_4_in": per_4_in}}
     (told,) = [part["sentences"] for part in answer["instructions"] if part["part"] == "gauge"]
-    assert told[0]["text"].endswith(": 22 stitches and 31 rounds to 10 cm = 4 in.")
+    assert told[0]["text"].endswith(": 22 stitches and 31 rounds = 4 in / 10 cm.")
 
 
 def test_the_gauges_answered_are_those_of_the_fabrics_that_are_used(make):

@@ -155,7 +155,7 @@ def test_text_is_never_a_formula_a_link_or_a_number(written, answered):
 def test_what_the_numbers_are_from_is_told_with_the_credit_line_of_a_built_in_table(written):
     told = values(opened(written(gauge=GAUGE))["Sources"])
     rows = {row[0]: row[1] for row in told}
-    assert "22 stitches and 31 rounds to 10 cm" in rows["Gauge"]
+    assert "22 stitches and 31 rounds = 4 in / 10 cm" in rows["Gauge"]
     assert rows["Body table"] == "women"
     # The line that the Craft Yarn Council asks for.
     assert rows["Credit"] == "Source: Craft Yarn Council's www.YarnStandards.com"
