@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from grading_core.sentences import COUNT, COUNTS, Saying, Sentence, for_size
+from grading_core.sentences import COUNT, COUNTS, Saying, Sentence, for_size, for_sizes
 from grading_core.shaping import Phase
 from grading_core.wording import APART, Line, side_by_side
 
@@ -105,11 +105,11 @@ def shaping_sentences(
                     yield from for_size(shaping_sentences([size], [before], sayings, [label]), label)
             return
         steps += found
-    yield from _told(steps, stitches, sayings)
+    yield from _told(steps, stitches, sayings, labels)
 
 
 def _told(
-    steps: Iterable[Plain | Shaped], stitches: Sequence[int | None], sayings: ShapingSayings
+    steps: Iterable[Plain | Shaped], stitches: Sequence[int | None], sayings: ShapingSayings, labels: Sequence[str]
 ) -> Iterator[Sentence]:
     now = list(stitches)
     for step in steps:
@@ -126,7 +126,20 @@ def _told(
         if step.cycle:
             yield (sayings.increase_cycle if grows else sayings.decrease_cycle)(cycle=step.cycle, **values)
         else:
-            yield (sayings.increase if grows else sayings.decrease)(every=step.every, **values)
+            told = (sayings.increase if grows else sayings.decrease)(every=step.every, **values)
+            yield from _told_apart(told, step.every, labels)
+
+
+def _told_apart(told: Sentence, every: Run, labels: Sequence[str]) -> Iterator[Sentence]:
+    """The sentence, but one for sizes that shape in every round and one for the others: "every 1 round" is no words."""
+    each_round = [place for place, interval in enumerate(every) if interval == 1]
+    if not each_round or len(each_round) == len(every):
+        yield told
+        return
+    yield for_sizes(told, labels, each_round)
+    others = [place for place, interval in enumerate(every) if interval and interval != 1]
+    if others:
+        yield for_sizes(told, labels, others)
 
 
 _DONE = {"times": COUNT, "change": COUNT, "stitches": COUNT}

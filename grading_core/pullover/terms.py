@@ -31,14 +31,12 @@ _TERMS: Mapping[Saying, frozenset[str]] = MappingProxyType(
             ("neck.cast_on_joined", "neck.place_markers", "band.pick_up", "band.pick_up_drop")
         ),
         Saying("terms.wrong_side"): _ROWS,
-        Saying("terms.slip_marker"): frozenset(("yoke.lines", "yoke.no_lines")),
         Saying("terms.make_one"): _INCREASES,
         Saying("terms.lifted"): _INCREASES,
         Saying("terms.slip_slip_knit"): _DECREASES,
         Saying("terms.knit_together"): _DECREASES | {"rib.decrease"},
         Saying("terms.short_row"): _SHORT_ROWS,
         Saying("terms.double_stitch"): _SHORT_ROWS,
-        Saying("terms.hold"): frozenset(("split.first_sleeve",)),
         Saying("terms.pick_up"): frozenset(("sleeve.return", "band.pick_up", "band.pick_up_drop")),
         Saying("terms.float"): frozenset(("chart.rows",)),
     }

@@ -38,6 +38,7 @@ ENDS = Saying("finishing.ends")
 BLOCK = Saying("finishing.block")
 NO_CORDS = Saying("finishing.no_cords")
 TOLD_APART = Saying("warning.told_size_by_size", part=word("title"))
+SHAPED_APART = Saying("warning.told_size_by_size_shaped", part=word("title"))
 MANY = Saying("warning.many_sentences", part=word("title"), sentences=COUNT)
 
 MOST_SENTENCES = 60
@@ -92,7 +93,8 @@ def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
     """
     for part in parts:
         if any(sentence.saying is APART for sentence in part.sentences):
-            yield Remark(WarningCode.TOLD_SIZE_BY_SIZE, TOLD_APART(part=f"part_{part.part}"))
+            message = TOLD_APART if part.part == "neck" else SHAPED_APART
+            yield Remark(WarningCode.TOLD_SIZE_BY_SIZE, message(part=f"part_{part.part}"))
         if len(part.sentences) > MOST_SENTENCES:
             yield Remark(WarningCode.MANY_SENTENCES, MANY(part=f"part_{part.part}", sentences=len(part.sentences)))
 

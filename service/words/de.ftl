@@ -142,7 +142,6 @@ terms =
     .right_side = Vorderseite: die Seite, die beim Tragen außen liegt.
     .wrong_side = Rückseite: die andere Seite. In einer Hinreihe zeigt beim Stricken die Vorderseite nach vorn, in einer
         Rückreihe die Rückseite.
-    .slip_marker = Einen Maschenmarkierer abheben: von der linken auf die rechte Nadel heben.
     .make_one = Zunahme aus dem Querfaden zwischen zwei Maschen: linksgeneigt den Querfaden von vorn nach hinten auf die
         linke Nadel heben und rechts verschränkt stricken; rechtsgeneigt von hinten nach vorn heben und rechts stricken.
     .lifted = Zunahme aus der Masche der Vorrunde: linksgeneigt das linke Maschenglied der Masche, die zwei Runden unter
@@ -158,8 +157,6 @@ terms =
         den Faden über die Nadel nach hinten ziehen, bis zwei Maschenglieder auf der Nadel liegen (Doppelmasche); danach
         den Faden dorthin legen, wo die nächste Masche ihn braucht. Um die Lücke zu schließen, beide Maschenglieder
         zusammen als 1 Masche abstricken.
-    .hold = Stilllegen: die Maschen ungestrickt auf einen Hilfsfaden oder Maschenhalter nehmen, bis sie wieder auf die
-        Nadeln genommen werden.
     .pick_up = Auffassen: auf der Vorderseite von vorn nach hinten in die Kante einstechen und den Faden als neue Masche
         durchholen.
     .float = Spannfaden: der Faden einer Farbe, der locker über die Rückseite läuft, während eine andere Farbe gestrickt
@@ -1163,8 +1160,9 @@ warning =
     .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
-        beschrieben. Werden die Zu- und Abnahmen zuerst so dicht wie möglich statt gleichmäßig verteilt, können sie
-        nebeneinanderstehen.
+        beschrieben.
+    .told_size_by_size_shaped = { warning.told_size_by_size } Zu- und Abnahmen, die zuerst so dicht wie möglich liegen,
+        statt gleichmäßig verteilt zu sein, passen besser nebeneinander.
     .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
         brauchen weniger.
 

@@ -138,7 +138,6 @@ terms =
     .right_side = Right side: the side that is outside when the pullover is worn.
     .wrong_side = Wrong side: the other side. In a right-side row the right side faces you, in a wrong-side row the
         wrong side.
-    .slip_marker = Slip a marker: move it from the left needle to the right.
     .make_one = Make-one increase: left-leaning, lift the strand between two stitches onto the left needle from front to
         back, and knit it through the back loop; right-leaning, from back to front, and through the front loop.
     .lifted = Lifted increase: left-leaning, lift the left leg of the stitch two rounds below the last stitch on the
@@ -151,8 +150,6 @@ terms =
     .double_stitch = One way to turn: turn, bring the yarn to the front, slip 1 stitch as if to purl, and pull the yarn
         over the needle to the back until the stitch shows two legs; then bring the yarn to where the next stitch needs
         it. To close the gap, work both legs as 1 stitch.
-    .hold = On hold: slip the stitches unworked onto waste yarn or a stitch holder, until they are returned to the
-        needles.
     .pick_up = Pick up and knit: with the right side facing, put the needle through the edge from front to back, and
         draw a new stitch through.
     .float = Float: the strand of a color that runs loosely across the wrong side while another color is knitted.
@@ -1124,8 +1121,9 @@ warning =
         } in it, or take a larger margin.
     .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
         at them together in a gray picture, or knit a swatch.
-    .told_size_by_size = { $part }: the sizes differ too much to be told together, so each is told by itself. With
-        shaping spaced closest first, instead of evenly, they can stand side by side.
+    .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
+    .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
+        spread evenly, lets them stand side by side.
     .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or simpler choices, need
         fewer.
 

@@ -29,7 +29,7 @@ ROUND_OTHERS = {"sizes.only"}
 COUNTED = {"count", "counts", "text", "numbers", "names", "words", "sentences"}
 """Kinds of values beside which stands their number."""
 
-OF_SOME_COUNTRIES = {"thinnest_us", "thickest_us", "yards"}
+OF_SOME_COUNTRIES: set[str] = set()
 """What only some countries reckon in."""
 
 OF_ONE_SIZE = ("yoke.rounds_", "shaping.")

@@ -120,6 +120,16 @@ def test_a_chart_that_runs_on_makes_the_body_as_long_as_it_needs_and_says_so():
     assert [remark.code for remark in body.remarks] == ["body_longer_for_chart"]
 
 
+@in_a_hundred_cases(50)
+@given(st.integers(160, 300), st.integers(20, 40).map(Fraction), SPACINGS)
+def test_round_1_which_divides_body_and_sleeves_shapes_only_where_every_round_has_to(stitches, below, spacing):
+    levels = [Level("waist", Fraction(60), below / 4)]
+    body = shape_body(stitches, length_cm=Fraction(42), gauge=GAUGE, hem=HEM, levels=levels, spacing=spacing)
+    assume(isinstance(body, Body))
+    rounds = {number for number, _ in body.shaping}
+    assert 1 not in rounds or rounds == {*range(1, body.levels[0].round + 1)}
+
+
 def test_a_level_below_the_hem_is_impossible_and_the_rounds_that_reach_it_are_named():
     refused = shaped(224, Fraction(90), Fraction(100), length=30)
     assert isinstance(refused, Impossible)

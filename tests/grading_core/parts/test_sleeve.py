@@ -66,6 +66,14 @@ def test_taking_two_in_every_decrease_round_and_adjusting_gives_the_cuff(plan):
     assert 0 <= on_needle - sleeve.cuff.stitches <= 1 or not sleeve.decrease_rounds
 
 
+@in_a_hundred_cases(15)
+@given(st.integers(50, 90), st.integers(6, 10).map(Fraction), SPACINGS)
+def test_round_1_which_picks_up_the_underarm_decreases_only_where_every_round_has_to(stitches, length_cm, spacing):
+    sleeve = planned(stitches, length_cm, Fraction(16), spacing=spacing)
+    assume(isinstance(sleeve, Sleeve))
+    assert 1 not in sleeve.decrease_rounds or len(sleeve.decrease_rounds) == sleeve.rounds
+
+
 @in_a_hundred_cases(50)
 @given(plans)
 def test_decreases_keep_clear_of_the_plain_rounds_and_use_two_neighbouring_intervals(plan):

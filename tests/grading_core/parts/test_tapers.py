@@ -100,6 +100,13 @@ def test_the_sentences_of_all_sizes_worked_as_told_are_the_shaping_of_each():
     assert said == {"sizes.apart", "sleeve.plain", "sleeve.decrease", "sleeve.decrease_cycle"}
 
 
+def test_sizes_that_shape_in_every_round_are_told_apart_from_those_that_do_not():
+    stages = [[phases([Event(row, -2) for row in rows], 8)] for rows in ((1, 2, 3), (2, 4, 6), (3, 6))]
+    told = [*shaping_sentences(stages, [40] * 3, SHAPING, ["S", "M", "L"])]
+    shaped = [(each.labels, each.values["every"]) for each in told if each.id == "sleeve.decrease"]
+    assert shaped == [(("S",), (1, None, None)), (("M", "L"), (None, 2, 3))]
+
+
 def test_the_stages_of_all_sizes_are_told_one_after_another_with_the_stitches_of_all_before():
     one = [[Phase(1, 6, ((3, -4),), 2)], [Phase(1, 4, ((2, 4),), 2)]]
     two = [[Phase(1, 8, ((4, -4),), 2)], [Phase(1, 6, (), 0)]]
