@@ -105,7 +105,7 @@ class ReasonCode(Code):
 
     # measurements
     NOTHING_LEFT = "nothing_left", "What is asked leaves nothing of a measurement."
-    NECK_TOO_NARROW = "neck_too_narrow", "The neck has too few stitches beside the raglan lines."
+    NECK_TOO_NARROW = "neck_too_narrow", "The neck has too few stitches without the raglan lines."
 
     # counts of all sizes
     NO_PERMITTED_CAST_ON = "no_permitted_cast_on", "No multiple of the cast-on's rule lies near enough to its width."

@@ -81,7 +81,7 @@ finished_measurements =
     .reach = { title.finished_reach }: { measured.length }.
 
 gauge =
-    .counts = { $stitches } Maschen und { $rounds } Runden = 10 × 10 cm / 4 × 4 Zoll
+    .counts = { $stitches } Maschen und { $rounds } Runden auf 10 × 10 cm (10 cm = 4 Zoll)
     .plain = Glatt rechts, in Runden gestrickt und gespannt: { gauge.counts }.
     .stranded = Nach der Strickschrift, in Runden gestrickt und gespannt: { gauge.counts }.
     .rib = Im Rippenmuster, in Runden gestrickt und gespannt: { gauge.counts }.
@@ -1245,7 +1245,7 @@ across =
 
 picture =
     .chart = Wo die Strickschrift beginnt, Größe { $size }
-    .reading = Jede Reihe von rechts lesen; die Runden folgen von unten nach oben.
+    .reading = Jede Reihe von rechts nach links lesen; die Runden folgen von unten nach oben.
     .round = Runde
     .row = Reihe
     .column = Spalte
@@ -1319,7 +1319,7 @@ workbook =
     .message = Hinweis
     .place = Stelle in der Anfrage
     .what = Was
-    .which = Angabe
+    .which = Welche
     .note = Anmerkung
     .version = Version
     .gauge = Maschenprobe

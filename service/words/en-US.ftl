@@ -81,7 +81,7 @@ finished_measurements =
     .reach = { title.finished_reach }: { measured.length }.
 
 gauge =
-    .counts = { $stitches } stitches and { $rounds } rounds = 4 in / 10 cm
+    .counts = { $stitches } stitches and { $rounds } rounds to 10 cm = 4 in
     .plain = In stockinette stitch, worked in the round and blocked: { gauge.counts }.
     .stranded = In the chart pattern, worked in the round and blocked: { gauge.counts }.
     .rib = In the rib, worked in the round and blocked: { gauge.counts }.
@@ -1210,7 +1210,7 @@ across =
 
 picture =
     .chart = Where the chart starts, size { $size }
-    .reading = Read every row from the right; rounds go upwards.
+    .reading = Read every row from right to left; rounds go upwards.
     .round = round
     .row = chart row
     .column = column

@@ -28,13 +28,7 @@ EXPLAIN = (
 )  # fmt: skip
 """Sentences that leave the stitches on the needles as they are."""
 
-MEASURED = {
-    "yoke.depth": "depth",
-    "body.length": "body_length",
-    "sleeve.length": "sleeve_length",
-    "finishing.block": "bust",
-    "neck.edge": "neck",
-}
+MEASURED = {"yoke.depth": "depth", "body.length": "body_length", "sleeve.length": "sleeve_length", "neck.edge": "neck"}
 """Sentences with a length of the table's finished measurements, and its name there."""
 
 _LEARNT = (word_neck, word_tubes, word_yoke)

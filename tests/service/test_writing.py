@@ -145,7 +145,7 @@ def test_what_is_impossible_says_why_and_nothing_else():
         ("feasible", False),
         ("depth", {"cm": 10.0, "inch": 3.94}),
         ("fits", None),
-        ("reason", "The neck has 3.5 stitches beside the raglan lines, and needs 8."),
+        ("reason", "The neck has 3.5 stitches without the raglan lines, and needs 8."),
         ("nearest", [{"field": "sizes.0.rounds", "value": 62}]),
     ]
 

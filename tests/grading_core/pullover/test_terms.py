@@ -62,7 +62,6 @@ def test_each_rib_is_told_once():
         ("neck.short_rows", {"short_row", "double_stitch", "wrong_side"}),
         ("body.darts", {"short_row", "double_stitch", "wrong_side"}),
         ("neck.drop", {"wrong_side"}),
-        ("split.first_sleeve", {"hold"}),
         ("sleeve.return", {"pick_up"}),
         ("band.pick_up", {"pick_up", "right_side"}),
         ("chart.rows", {"float"}),
