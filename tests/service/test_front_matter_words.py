@@ -76,14 +76,14 @@ def test_a_length_is_told_in_both_units():
 def test_a_gauge_is_printed_as_the_trade_of_each_country_does():
     (plain,) = front_matter.gauge_words(Gauges(Gauge(Fraction(11, 5), Fraction(31, 10))))
     assert US.text(plain) == (
-        "In stockinette stitch, worked in the round and blocked: 22 stitches and 31 rounds = 4 in / 10 cm."
+        "In stockinette stitch, worked in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in."
     )
     assert GB.text(plain) == (
-        "In stocking stitch, worked in the round and blocked: 22 stitches and 31 rounds to 10 cm / 4 in."
+        "In stocking stitch, worked in the round and blocked: 22 stitches and 31 rounds to 10 cm = 4 in."
     )
     assert DE.text(plain) == (
         "Glatt rechts, in Runden gestrickt und gespannt: "
-        "22 Maschen und 31 Runden = 10 \N{MULTIPLICATION SIGN} 10 cm / 4 \N{MULTIPLICATION SIGN} 4 Zoll."
+        "22 Maschen und 31 Runden auf 10 \N{MULTIPLICATION SIGN} 10 cm (10 cm = 4 Zoll)."
     )
 
 
