@@ -1,7 +1,6 @@
-"""Numbers and schedules in the words of a printed pattern.
+"""Size runs, and schedules of all sizes side by side; English words for the details of what a request contradicts.
 
-A size run is the trade's way to print one number for every size: `84 (88, 92, 96)`. The words are the
-same on both sides of the ocean: no stitch is abbreviated.
+A size run is the trade's way to print one number for every size: `84 (88, 92, 96)`.
 """
 
 from __future__ import annotations

@@ -175,7 +175,7 @@ def chest_line_notes(rule: str, sizes: Sequence[str], outside: Collection[str], 
     """
     beyond = (
         f"{rule}; outside the chest girths that were measured ({measured}), so the line is carried on "
-        "as an estimate (common practice, no source): compare with a body"
+        "as an estimate (common practice, no source): measure the wearer"
     )
     return {size: beyond if size in outside else rule for size in sizes}
 

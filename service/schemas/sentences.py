@@ -24,40 +24,6 @@ def sentence_ids() -> list[Saying]:
     return [saying for id, saying in sorted(SAYINGS.items()) if id.partition(".")[0] not in NOT_INSTRUCTIONS]
 
 
-class SentenceSchema(StrictSchema):
-    """A sentence of the pattern, and its values by name."""
-
-    record = Sentence
-
-    id = Choice(
-        *[saying.id for saying in sentence_ids()],
-        required=True,
-        description="What is said, the same in every language.",
-    )
-    text = Prose("In the language asked.", required=True, source=text)
-    values = Values(
-        lambda sentence, length: written_values(sentence, length),
-        "Every number and name in it: one value, or one per size in the order of `sizes` with null for a size that "
-        "has none.",
-        required=True,
-        source=lambda sentence: sentence,
-    )
-    sizes = Items(Prose(), "The labels of the sizes that it is for, where it is not for all.", source="labels")
-
-    def about(self) -> str:
-        """The docstring, and every id with its values."""
-        lines = [super().about(), ""]
-        for saying in sentence_ids():
-            values = "; ".join(f"`{name}`: {kind.about}" for name, kind in saying.values.items())
-            lines.append(f"* `{saying.id}`: {values or 'no values'}")
-        return "\n".join(lines)
-
-    @cached_property
-    def writer(self) -> Write:
-        """Written by hand, since an answer has a hundred."""
-        return write_sentence
-
-
 def write_sentence(sentence: Sentence, length: LengthWriter) -> dict[str, Any]:
     """The JSON object of a sentence."""
     written: dict[str, Any] = {
@@ -77,6 +43,40 @@ def written_values(sentence: Sentence, length: LengthWriter) -> dict[str, Any]:
     for name, kind in sentence.saying.values.items():
         _WRITERS.get(kind.name, _plain)(written, name, values[name], length)
     return written
+
+
+class SentenceSchema(StrictSchema):
+    """A sentence of the pattern, and its values by name."""
+
+    record = Sentence
+
+    id = Choice(
+        *[saying.id for saying in sentence_ids()],
+        required=True,
+        description="What is said, the same in every language.",
+    )
+    text = Prose("In the language asked.", required=True, source=text)
+    values = Values(
+        written_values,
+        "Every number and name in it: one value, or one per size in the order of `sizes` with null for a size that "
+        "has none.",
+        required=True,
+        source=lambda sentence: sentence,
+    )
+    sizes = Items(Prose(), "The labels of the sizes that it is for, where it is not for all.", source="labels")
+
+    def about(self) -> str:
+        """The docstring, and every id with its values."""
+        lines = [super().about(), ""]
+        for saying in sentence_ids():
+            values = "; ".join(f"`{name}`: {kind.about}" for name, kind in saying.values.items())
+            lines.append(f"* `{saying.id}`: {values or 'no values'}")
+        return "\n".join(lines)
+
+    @cached_property
+    def writer(self) -> Write:
+        """Written by hand, since an answer has a hundred."""
+        return write_sentence
 
 
 def _plain(written: dict[str, Any], name: str, value: Any, _: LengthWriter) -> None:

@@ -1062,7 +1062,7 @@ warning =
     .far_from_wanted = The { $measure } comes to { $finished } cm instead of the { $wanted } cm wanted. { $because }
     .far_from_wanted_straight = { warning.far_from_wanted } The hem has the same stitches.
     .far_from_wanted_total = { warning.far_from_wanted } With a body length of { $body } cm it would be as wanted.
-    .girth_below_body = The { $measure } of the garment measures { $finished } cm and that of the body { $body } cm: it
+    .girth_below_body = The { $measure } of the jumper measures { $finished } cm and that of the body { $body } cm: it
         is stretched there when worn. { $because }
     .armhole_below_body = The armhole is { $armhole } cm deep (a yoke of { $yoke } cm and half the width of the sleeve
         at the neck), and that of the body is { $body } cm. { $because } A yoke of { $needed } cm would be deep enough.
