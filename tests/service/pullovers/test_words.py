@@ -11,8 +11,8 @@ from tests.oracles.sentence_kinds import KNITTED
 from tests.oracles.sentence_reader import reader
 from tests.oracles.words_and_values import Steps, disagreements, number
 
-REQUESTS = 180
-"""Each in one language, some five hundred garments; thousands in every language are knitted by hand."""
+REQUESTS = 400
+"""Each in one language; thousands in every language are knitted by hand."""
 
 SELDOM = {"neck.marker_here", "neck.start_here", "sizes.apart"} | {
     f"{part}.{way}_cycle" for part in ("body", "sleeve") for way in ("decrease", "increase")
@@ -41,7 +41,7 @@ def met(client):
 
 def test_random_pullovers_are_knitted_from_their_words_and_come_to_what_the_table_says(met):
     assert met.disagreements == []
-    assert met.sizes > 2 * REQUESTS
+    assert met.sizes >= 1000
     assert met.own > REQUESTS / 2
 
 
