@@ -7,22 +7,24 @@ counted among the rib's rounds, so that the height stays what was asked (common 
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
 from grading_core.codes import WarningCode
-from grading_core.errors import Remark
+from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sentences import COUNT, SENTENCE, Saying, Sentence, alone
+from grading_core.sentences import COUNT, SENTENCE, SENTENCES, Saying, Sentence, alone
+from grading_core.shaping_plans import AcrossPlan, Change, across_row
 
 KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
 ANY_RIB = Saying("ribbing.any")
 DECREASE = Saying("rib.decrease", many=COUNT, stitches=COUNT)
 INCREASE = Saying("rib.increase", many=COUNT, stitches=COUNT)
+SPREAD = Saying("rib.spread", steps=SENTENCES)
 WORK = Saying("rib.work", rounds=COUNT, rib=SENTENCE)
 BIND_OFF = Saying("rib.bind_off")
 
@@ -139,10 +141,22 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[Sentence, ...]:
         if any(changed):
             many = tuple([sign * edge.change if edge else None for edge in changed])
             sentences.append(saying(many=many, stitches=tuple([edge.stitches if edge else None for edge in changed])))
+    if len(edges) == 1:
+        sentences += _spread(known[0])
     rounds = tuple([(edge.ribbed_rounds or None) if edge else None for edge in edges])
     if any(rounds):
         sentences.append(WORK(rounds=rounds, rib=known[0].rib.sentence()))
     return tuple(sentences)
+
+
+def _spread(edge: RibbedEdge) -> Iterator[Sentence]:
+    """Where the adjusting round of one size gains or loses its stitches, if it can be spread."""
+    if not edge.change:
+        return
+    change: Change = "increase" if edge.change > 0 else "decrease"
+    spread = across_row(AcrossPlan(name="", stitches=edge.before, across=abs(edge.change), change=change))
+    if not isinstance(spread, Impossible):
+        yield SPREAD(steps=spread.steps())
 
 
 def lengthened(part: Literal["body", "sleeve"], asked: int, minimum: int, size: str | None) -> tuple[Remark, ...]:

@@ -562,6 +562,7 @@ rib =
         [one] { $many } Masche
        *[other] gleichmäßig verteilt { $many } Maschen
     } zunehmen. Es sind nun { $stitches } Maschen auf den Nadeln.
+    .spread = In dieser Runde: { $steps }.
     .work = { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
@@ -1229,11 +1230,11 @@ across =
        *[other] { $gap } Maschen stricken,{" "}
     }
     .increase = { $times_number ->
-        [1] { across.worked }1 Masche zunehmen
+        [1] ({ across.worked }1 Masche zunehmen)
        *[other] ({ across.worked }1 Masche zunehmen) { times.all }
     }
     .decrease = { $times_number ->
-        [1] { across.worked }2 Maschen zusammenstricken
+        [1] ({ across.worked }2 Maschen zusammenstricken)
        *[other] ({ across.worked }2 Maschen zusammenstricken) { times.all }
     }
     .work = { $stitches } { $stitches_number ->

@@ -529,6 +529,7 @@ rib =
         [one] stitch
        *[other] stitches evenly
     }. There are now { $stitches } stitches on the needles.
+    .spread = In this round: { $steps }.
     .work = Work { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
@@ -1194,11 +1195,11 @@ across =
        *[other] work { $gap } stitches,{" "}
     }
     .increase = { $times_number ->
-        [1] { across.worked }increase 1 stitch
+        [1] ({ across.worked }increase 1 stitch)
        *[other] ({ across.worked }increase 1 stitch) { times.all }
     }
     .decrease = { $times_number ->
-        [1] { across.worked }work 2 stitches together
+        [1] ({ across.worked }work 2 stitches together)
        *[other] ({ across.worked }work 2 stitches together) { times.all }
     }
     .work = work { $stitches } { $stitches_number ->

@@ -3,7 +3,7 @@
 GROUPED = {"once": "edges", "twice": "edges", "parts": "section", "sections": "chart_section"}
 """Variables that are words of a group, or several of them."""
 
-NESTED = {"steps": ("step",), "rib": ("ribbing",)}
+NESTED = {"steps": ("step", "across"), "rib": ("ribbing",)}
 """Variables that are sentences of groups, or several of them."""
 
 LISTS = {
@@ -22,7 +22,7 @@ KNITTED = ("neck", "yoke", "split", "body", "sleeve", "rib", "band", "finishing"
 NAMES = frozenset(("colour",))
 """Variables that are names, which may be anything."""
 
-COUNTED = frozenset((*KNITTED, "chart", "span", "times", "increases", "step", "ribbing", "shape"))
+COUNTED = frozenset((*KNITTED, "chart", "span", "times", "increases", "step", "across", "ribbing", "shape"))
 """Groups of which all other variables are whole numbers or lengths; elsewhere they may be anything."""
 
 ONLY = "sizes.only"
@@ -40,6 +40,7 @@ APART = frozenset(
         "ribbing",
         "increases",
         "step",
+        "across",
         "shape",
     )
 )
@@ -49,7 +50,7 @@ WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", 
 """Messages of other groups that only stand in others."""
 
 NO_INSTRUCTIONS = frozenset(
-    ("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping", "across", "advice", "counted")
+    ("warning", "reason", "cause", "why", "title", "picture", "workbook", "shaping", "advice", "counted")
 )
 """Groups of what is said elsewhere than in a pattern."""
 

@@ -164,16 +164,19 @@ def work_shaping(sentences: Iterable[Told], part: str, stitches: int) -> tuple[l
 
 def work_edge(sentences: Iterable[Told], stitches: int) -> tuple[int, int, tuple[int, int] | None]:
     """A ribbed edge as told: its stitches, its rounds, and the knit and purl stitches of its rib, if told."""
-    rounds, rib = 0, None
+    rounds, rib, before = 0, None, stitches
     for id, values in sentences:
         if id in ("rib.decrease", "rib.increase"):
             # one round, the first: two stitches become one, or one becomes more
             assert rounds == 0
             assert values["many"] >= 1, values
             assert id == "rib.increase" or 2 * values["many"] <= stitches, values
+            before = stitches
             stitches += values["many"] if id == "rib.increase" else -values["many"]
             assert values["stitches"] == stitches, values
             rounds += 1
+        elif id == "rib.spread":
+            assert spread_told(values["steps"]) == (before, stitches), values
         elif id == "rib.work":
             assert values["rounds"] >= 1, values
             rounds += values["rounds"]
@@ -182,6 +185,19 @@ def work_edge(sentences: Iterable[Told], stitches: int) -> tuple[int, int, tuple
                 rib = (named.values["knit"], named.values["purl"])
                 assert stitches % sum(rib) == 0
     return stitches, rounds, rib
+
+
+def spread_told(steps: Iterable[Told]) -> tuple[int, int]:
+    """The stitches before and after a round that is worked step by step."""
+    before = after = 0
+    for id, values in steps:
+        if id == "across.work":
+            before, after = before + values["stitches"], after + values["stitches"]
+            continue
+        taken = 2 if id == "across.decrease" else 0
+        before += values["times"] * (values["gap"] + taken)
+        after += values["times"] * (values["gap"] + 1)
+    return before, after
 
 
 def only(sentences: Iterable[Told], id: str) -> Mapping[str, Any]:

@@ -179,6 +179,22 @@ def adjust(piece: Piece, said: Said) -> None:
     expect(tube.stitches, said.count("stitches"), f"stitches of the rib of the {piece.part}")
 
 
+@says("rib.spread")
+def spread(piece: Piece, said: Said) -> None:
+    """Where the stitches of the round before are gained or lost: it has to use up all of them."""
+    tube = piece.tube
+    used = gained = 0
+    for step in said.nested("steps"):
+        if step.id == "across.work":
+            used += step.count("stitches")
+            continue
+        decrease = step.id == "across.decrease"
+        used += step.count("times") * (step.count("gap") + 2 * decrease)
+        gained += step.count("times") * (-1 if decrease else 1)
+    expect(gained, tube.adjusted, f"stitches gained or lost in the {piece.part}")
+    expect(used, tube.stitches - tube.adjusted, f"stitches of the round that adjusts the {piece.part}")
+
+
 @says("rib.work")
 def rib(piece: Piece, said: Said) -> None:
     """Rounds of rib, whose repeat goes up into the stitches."""

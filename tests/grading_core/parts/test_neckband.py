@@ -56,6 +56,7 @@ def test_all_rounds_of_a_double_band_are_told_the_adjusting_one_among_them():
     assert ids(told) == [
         "band.pick_up",
         "rib.increase",
+        "rib.spread",
         "rib.work",
         "band.fold",
         "band.inner",

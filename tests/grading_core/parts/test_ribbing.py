@@ -35,13 +35,13 @@ def test_the_edge_worked_as_told_has_the_ribs_count_and_all_its_rounds(counts):
 
 
 def test_the_adjusting_round_is_one_of_the_edges_rounds():
-    adjusting, ribbed = told_alone(RibbedEdge(rib(), 46, 44, 15).instructions())
+    adjusting, _, ribbed = told_alone(RibbedEdge(rib(), 46, 44, 15).instructions())
     assert adjusting == ("rib.decrease", {"many": 2, "stitches": 44})
     assert (ribbed.id, ribbed.values["rounds"]) == ("rib.work", 14)
 
 
 def test_an_edge_that_gains_stitches_increases():
-    adjusting, _ = told_alone(RibbedEdge(rib(), 45, 48, 15).instructions())
+    adjusting, *_ = told_alone(RibbedEdge(rib(), 45, 48, 15).instructions())
     assert adjusting == ("rib.increase", {"many": 3, "stitches": 48})
 
 
@@ -51,7 +51,15 @@ def test_an_edge_that_needs_no_adjusting_round_has_none():
 
 
 def test_an_edge_of_a_single_round_that_adjusts_has_nothing_else():
-    assert ids(RibbedEdge(rib(), 46, 44, 1).instructions()) == ["rib.decrease"]
+    assert ids(RibbedEdge(rib(), 46, 44, 1).instructions()) == ["rib.decrease", "rib.spread"]
+
+
+def test_where_the_adjusting_round_changes_is_told_for_one_size_and_not_for_several():
+    one, other = RibbedEdge(rib(), 46, 44, 1), RibbedEdge(rib(), 50, 48, 1)
+    assert [ids(run_edges(edges)) for edges in ([one], [one, other])] == [
+        ["rib.decrease", "rib.spread"],
+        ["rib.decrease"],
+    ]
 
 
 @pytest.mark.parametrize(

@@ -219,8 +219,9 @@ def test_rounds_start_and_decreases_are_worked_in_the_middle_of_the_underarm(und
 
 
 def test_the_end_of_the_sleeve_is_its_cuff_bound_off_and_a_second_one():
-    assert ids(planned(67, Fraction(45), Fraction(20)).instructions())[-5:] == [
+    assert ids(planned(67, Fraction(45), Fraction(20)).instructions())[-6:] == [
         "rib.decrease",
+        "rib.spread",
         "rib.work",
         "rib.bind_off",
         "sleeve.length",
