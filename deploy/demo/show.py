@@ -50,7 +50,7 @@ def show_pullover(answer: Answer) -> None:
     for told in answer["instructions"]:
         if told["part"] in ("yoke", "split"):
             for sentence in told["sentences"]:
-                print_text(sentence, "* ")
+                print_text(sentence["text"], "* ")
     print_warnings(answer)
 
 
@@ -110,7 +110,7 @@ def show_adjustment(answer: Answer) -> None:
     for title, schedule in (("As written:", before), ("Shallower:", after)):
         print(f"\n{title}\n")
         for sentence in schedule["instructions"]:
-            print_text(sentence, "* ")
+            print_text(sentence["text"], "* ")
     print_warnings(answer)
 
 
