@@ -198,10 +198,10 @@ PARAMETERS: dict[str, dict[str, Any]] = {
     },
     "AcceptLanguage": {
         "name": "Accept-Language",
-        "description": "Languages that the client prefers (RFC 9110, section 12.5.4). The first that there is counts; "
+        "description": "Languages that the client prefers (RFC 9110, section 12.5.4), as in "
+        "`de-AT, de;q=0.9, en-GB;q=0.5`. The first that there is counts; "
         f"`{USUAL_LANGUAGE}` where there is none of them. What `print.language` says goes before it.",
         "schema": {"type": "string"},
-        "example": "de-AT, de;q=0.9, en-GB;q=0.5",
     },
 }
 """Headers of a request, by the names of their components."""
