@@ -52,6 +52,8 @@ class Later:
         if "properties" in schema:
             changed = {name: self._value(below, schema["properties"][name]) for name, below in value.items()}
             return {**changed, FIELD: {"of": ["any", 1, None]}}
+        if schema["additionalProperties"] is True:
+            return value
         changed = {name: self._value(below, schema["additionalProperties"]) for name, below in value.items()}
         open_names = "x-extensible-enum" in schema.get("propertyNames", {})
         return {**changed, **({MEMBER: next(iter(changed.values()))} if open_names and changed else {})}

@@ -16,7 +16,7 @@ import yaml
 from tests.clients.exchanges import EXCHANGES, Exchange
 
 BIN = Path(sys.executable).parent
-NOT_PARAMETERS = ("x_request_id", "client", "body")
+NOT_PARAMETERS = ("x_request_id", "accept_language", "client", "body")
 
 
 def run(*command: str | Path, directory: Path) -> str:
