@@ -139,17 +139,20 @@ def test_bodies_beyond_the_buffer_are_computed_each(instances, proxy: str) -> No
 
 
 def test_the_longest_body_of_the_buffer_is_kept_with_the_longest_headers(proxy: str) -> None:
-    """Whatever fits into its buffer, with a quarter more of it that nginx takes, fits into the key."""
-    kept = []
+    """Whatever fits into its buffer fits into the key, and of a quarter more what nginx takes: that depends on how a
+    body arrives.
+    """
+    kept, bypassed = ["nginx; fwd=miss", "nginx; hit"], ["nginx; fwd=bypass"] * 2
     for length in range(28 * 1024, 44 * 1024, 1024):
         body = json.dumps(QUESTION).encode().ljust(length)
         kind = "application/json; a=" + "x" * 3900
         told = [post(proxy, body, Content_Type=kind).headers["Cache-Status"] for _ in range(2)]
-        assert told in (["nginx; fwd=miss", "nginx; hit"], ["nginx; fwd=bypass"] * 2), length
-        kept.append(told[1] == "nginx; hit")
-    assert kept == sorted(kept, reverse=True)
-    assert kept[4], "32 KiB"
-    assert not kept[-1]
+        if length <= 32 * 1024:
+            assert told == kept, length
+        elif length > 40 * 1024:
+            assert told == bypassed, length
+        else:
+            assert {*told} <= {*kept, *bypassed}, length
 
 
 def test_an_answer_of_more_than_half_a_megabyte_is_not_kept(proxy: str) -> None:
