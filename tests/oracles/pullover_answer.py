@@ -363,7 +363,7 @@ def _worked_short_rows(size: Json) -> int:
     if size["neck"]["way"] == "joined":
         # from the start of the round over the back, and after the last turn back to the start
         start = size["neck"]["markers"][0]["parts"][0]["name"]
-        assert start == "back"
+        assert start in ("back", "half_back")
         return sections["back"] + points[0] + between + points[-1]
     drop = size["neck"].get("front_drop")
     edge = drop["each_side"] if drop else sections["front"] // 2
