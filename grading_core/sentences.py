@@ -6,10 +6,10 @@ all sizes, or a run: a tuple of one value per size, None in a size that has none
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
-from typing import Any
+from typing import Any, TypeVar
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +53,9 @@ def words(group: str) -> Kind:
     """The kind of a value that stands for several words of a group."""
     return Kind("words", f"list of words of the group `{group}`", group)
 
+
+Part = TypeVar("Part")
+Value = TypeVar("Value")
 
 SAYINGS: dict[str, Saying] = {}
 """All that can be said, by id."""
@@ -107,6 +110,17 @@ class Saying:
         return f"Saying({self.id!r})"
 
 
+def run_of(sizes: Iterable[Part | None], of: Callable[[Part], Value]) -> tuple[Value | None, ...]:
+    """A run: a value of each size, None in a size that has nothing.
+
+    sizes: what each has, in their order. of: gets the value.
+
+    >>> run_of([3, None, 4], lambda stitches: 2 * stitches)
+    (6, None, 8)
+    """
+    return tuple([of(size) if size else None for size in sizes])
+
+
 def for_sizes(sentence: Sentence, labels: Sequence[str], places: Iterable[int]) -> Sentence:
     """A sentence that is for some of the sizes only, and names them; in its runs the others have no value.
 
@@ -120,7 +134,7 @@ def for_sizes(sentence: Sentence, labels: Sequence[str], places: Iterable[int]) 
     only, kinds = tuple(places), sentence.saying.values
     values = {
         name: tuple([each if place in only else None for place, each in enumerate(value)])
-        if _is_run(kinds[name], value)
+        if is_run(kinds[name], value)
         else value
         for name, value in sentence.values.items()
     }
@@ -143,7 +157,7 @@ def alone(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     """
     for sentence in sentences:
         kinds = sentence.saying.values
-        values = {name: value[0] if _is_run(kinds[name], value) else value for name, value in sentence.values.items()}
+        values = {name: value[0] if is_run(kinds[name], value) else value for name, value in sentence.values.items()}
         yield replace(sentence, values=values)
 
 
@@ -174,7 +188,7 @@ def has_gap(sentence: Sentence) -> bool:
     """
     for name, kind in sentence.saying.values.items():
         value, places = sentence.values[name], sentence.places
-        if type(value) is tuple and kind.name not in _LISTS:
+        if is_run(kind, value):
             shown = [value[place] for place in places] if places else value
             if None in shown:
                 return True
@@ -185,7 +199,12 @@ _LISTS = frozenset(("counts", "numbers", "names", "words", "sentences"))
 """Kinds of which a tuple is one value."""
 
 
-def _is_run(kind: Kind, value: object) -> bool:
+def is_run(kind: Kind, value: object) -> bool:
+    """Whether a value of a sentence has one part per size, and isn't one value for all.
+
+    >>> is_run(COUNT, (3, 4)), is_run(COUNTS, (3, 4)), is_run(COUNT, 3)
+    (True, False, False)
+    """
     return type(value) is tuple and kind.name not in _LISTS
 
 

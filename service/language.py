@@ -23,7 +23,7 @@ from fluent_compiler.compiler import compile_messages
 from fluent_compiler.resource import FtlResource
 
 from grading_core.printing import printing
-from grading_core.sentences import Kind, Sentence, shared
+from grading_core.sentences import Kind, Sentence, is_run, shared
 from grading_core.wording import size_run
 
 USUAL_LANGUAGE = "en-US"
@@ -68,7 +68,7 @@ class Language:
         values, places = sentence.values, sentence.places
         for name, kind in sentence.saying.values.items():
             value = values[name]
-            if places is not None and type(value) is tuple and len(value) > 1 and kind.name in _RUNS:
+            if places is not None and is_run(kind, value):
                 value = tuple([value[place] for place in places])
             _ARGUMENTS[kind.name](self, arguments, name, value, kind)
         text = self.message(sentence.saying.id, arguments)
@@ -249,7 +249,6 @@ def _sentences(language: Language, arguments: Arguments, name: str, value: Any, 
     arguments[f"{name}_number"] = len(value)
 
 
-_RUNS = frozenset(("count", "number", "length", "cm", "text"))
 _ARGUMENTS: Mapping[str, Callable[[Language, Arguments, str, Any, Kind], None]] = {
     "count": _count,
     "counts": _counts,

@@ -9,11 +9,11 @@ sides, and in fours, is common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, Remark, check, under
@@ -25,7 +25,7 @@ from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, ru
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
-from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, word
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, run_of, word
 from grading_core.shaping import Event, Phase, Spacing, phases, spread
 
 STITCHES_PER_SHAPING = 4
@@ -216,15 +216,15 @@ def run_instructions(bodies: Sequence[Body | None], labels: Sequence[str]) -> tu
     stages = [None if body is None else _stages(body) for body in bodies]
     sentences += shaping_sentences(stages, [body.stitches if body else None for body in bodies], SHAPING, labels)
 
-    def run(of: Callable[[Body], Any]) -> tuple[Any, ...]:
-        return tuple([of(body) if body else None for body in bodies])
-
     return (
         *sentences,
-        ROUNDS(rounds=run(lambda each: each.rounds), length=run(lambda each: each.length_cm - each.hem.height_cm)),
+        ROUNDS(
+            rounds=run_of(bodies, lambda each: each.rounds),
+            length=run_of(bodies, lambda each: each.length_cm - each.hem.height_cm),
+        ),
         *run_edges([body.hem if body else None for body in bodies]),
         BIND_OFF(),
-        LENGTH_DONE(length=run(lambda each: each.length_cm)),
+        LENGTH_DONE(length=run_of(bodies, lambda each: each.length_cm)),
     )
 
 

@@ -24,7 +24,7 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
-from grading_core.sentences import CM, COUNT, Saying, Sentence, alone
+from grading_core.sentences import CM, COUNT, Saying, Sentence, alone, run_of
 from grading_core.shaping import spread
 
 DARTS = Saying("body.darts", round=COUNT, rows=COUNT)
@@ -137,12 +137,7 @@ def run_instructions(darts: Sequence[BustDarts | None]) -> tuple[Sentence, ...]:
     most = max((each.rows for each in darts if each), default=0)
     if not most:
         return ()
-    sentences = [
-        DARTS(
-            round=tuple([each.round if each else None for each in darts]),
-            rows=tuple([each.rows if each else None for each in darts]),
-        )
-    ]
+    sentences = [DARTS(round=run_of(darts, lambda each: each.round), rows=run_of(darts, lambda each: each.rows))]
     for row in range(0, most, 2):
         stitches = tuple([each.turns[row].stitches if each and row < each.rows else None for each in darts])
         sentences.append(DART_TURNS(row=row + 1, next=row + 2, stitches=stitches))

@@ -16,7 +16,7 @@ from typing import Literal
 from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, run_edges
 from grading_core.rounding import NEAREST
-from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, alone
+from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, alone, run_of
 
 Construction = Literal["single", "double", "double_with_fold_round"]
 
@@ -143,7 +143,7 @@ def run_instructions(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
         *_pick_ups([band.picked_up if band else None for band in bands]),
         *run_edges([band.edge if band else None for band in bands]),
         *_finish(bands),
-        HEIGHT(length=tuple([band.height_cm if band else None for band in bands])),
+        HEIGHT(length=run_of(bands, lambda band: band.height_cm)),
     )
 
 
@@ -153,16 +153,16 @@ def _pick_ups(pick_ups: Sequence[PickUp | None]) -> tuple[Sentence, ...]:
     without = [each if each and not each.rows_each_side else None for each in pick_ups]
     sentences = []
     if any(without):
-        sentences.append(PICK_UP(stitches=tuple([each.stitches if each else None for each in without])))
+        sentences.append(PICK_UP(stitches=run_of(without, lambda each: each.stitches)))
     if any(with_rows):
         rhythms = [each.rhythm if each else None for each in with_rows]
         sentences.append(
             PICK_UP_DROP(
-                side=tuple([each.along_rows_each_side if each else None for each in with_rows]),
-                rows=tuple([each.rows_each_side if each else None for each in with_rows]),
-                rate=tuple([each.numerator if each else None for each in rhythms]),
-                per=tuple([each.denominator if each else None for each in rhythms]),
-                stitches=tuple([each.stitches if each else None for each in with_rows]),
+                side=run_of(with_rows, lambda each: each.along_rows_each_side),
+                rows=run_of(with_rows, lambda each: each.rows_each_side),
+                rate=run_of(rhythms, lambda each: each.numerator),
+                per=run_of(rhythms, lambda each: each.denominator),
+                stitches=run_of(with_rows, lambda each: each.stitches),
             )
         )
     return tuple(sentences)
@@ -173,4 +173,4 @@ def _finish(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
     if construction == "single":
         return (BIND_OFF(),)
     fold = (FOLD(),) if construction == "double_with_fold_round" else ()
-    return (*fold, INNER(rounds=tuple([band.edge.rounds if band else None for band in bands])), JOIN())
+    return (*fold, INNER(rounds=run_of(bands, lambda band: band.edge.rounds)), JOIN())

@@ -13,7 +13,7 @@ leaving the middle half of the front to be cast on is common practice, no source
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -23,7 +23,7 @@ from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
-from grading_core.sentences import CM, COUNT, TOKEN, Saying, Sentence, alone, words
+from grading_core.sentences import CM, COUNT, TOKEN, Saying, Sentence, alone, run_of, words
 
 Start = Literal["before_back", "centre_back"]
 Marker = Literal["start"] | int
@@ -269,7 +269,7 @@ def run_cast_on(cast_ons: Sequence[CastOn | None]) -> tuple[Sentence, ...]:
     if len({(each.way, tuple(gap.marker for gap in each.gaps)) for each in known}) > 1:
         return ()
     begin = CAST_ON_JOINED if way == "joined" else CAST_ON_FLAT
-    sentences = [begin(stitches=tuple([each.stitches if each else None for each in cast_ons])), PLACE_MARKERS(way=way)]
+    sentences = [begin(stitches=run_of(cast_ons, lambda each: each.stitches)), PLACE_MARKERS(way=way)]
     for place in range(len(known[0].gaps)):
         sentences.append(_gap_sentence([each.gaps[place] if each else None for each in cast_ons], way))
     return tuple(sentences)
@@ -284,16 +284,15 @@ def run_drop(drops: Sequence[FrontDrop | None]) -> tuple[Sentence, ...]:
     if not known:
         return ()
 
-    def run(of: Callable[[FrontDrop], int]) -> tuple[int | None, ...]:
-        return tuple([of(drop) if drop else None for drop in drops])
-
     odd = {drop.rows % 2 for drop in known}
     side = ("wrong" if odd == {0} else "right") if len(odd) == 1 else "last"
-    sentences = [DROP(rows=run(lambda drop: drop.rows), side=side)]
-    edges = tuple([(drop.edge_increases or None) if drop else None for drop in drops])
+    sentences = [DROP(rows=run_of(drops, lambda drop: drop.rows), side=side)]
+    edges = run_of(drops, lambda drop: drop.edge_increases or None)
     if any(edges):
         sentences.append(DROP_EDGES(times=edges))
-    joined = DROP_JOIN(stitches=run(lambda drop: drop.centre), round=run(lambda drop: drop.rows + 1))
+    joined = DROP_JOIN(
+        stitches=run_of(drops, lambda drop: drop.centre), round=run_of(drops, lambda drop: drop.rows + 1)
+    )
     return (*sentences, joined)
 
 
@@ -326,7 +325,7 @@ def _gap_sentence(gaps: Sequence[Gap | None], way: Way) -> Sentence:
     if not any(gap.stitches for gap in known):
         return START_HERE() if marker == "start" else MARKER_HERE(marker=marker)
     parts = tuple([name for name, _ in max((gap.parts for gap in known), key=len)])
-    counted = {"stitches": tuple([gap.stitches if gap else None for gap in gaps]), "parts": parts}
+    counted = {"stitches": run_of(gaps, lambda gap: gap.stitches), "parts": parts}
     if marker is None:
         return REST(**counted, way=way)
     return START_MARKER(**counted) if marker == "start" else MARKER(**counted, marker=marker)

@@ -17,7 +17,7 @@ from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sentences import COUNT, SENTENCE, SENTENCES, Saying, Sentence, alone
+from grading_core.sentences import COUNT, SENTENCE, SENTENCES, Saying, Sentence, alone, run_of
 from grading_core.shaping_plans import AcrossPlan, Change, across_row
 
 KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
@@ -139,11 +139,11 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[Sentence, ...]:
     for saying, sign in ((DECREASE, -1), (INCREASE, 1)):
         changed = [edge if edge and sign * edge.change > 0 else None for edge in edges]
         if any(changed):
-            many = tuple([sign * edge.change if edge else None for edge in changed])
-            sentences.append(saying(many=many, stitches=tuple([edge.stitches if edge else None for edge in changed])))
+            many = run_of(changed, lambda edge: abs(edge.change))
+            sentences.append(saying(many=many, stitches=run_of(changed, lambda edge: edge.stitches)))
     if len(edges) == 1:
         sentences += _spread(known[0])
-    rounds = tuple([(edge.ribbed_rounds or None) if edge else None for edge in edges])
+    rounds = run_of(edges, lambda edge: edge.ribbed_rounds or None)
     if any(rounds):
         sentences.append(WORK(rounds=rounds, rib=known[0].rib.sentence()))
     return tuple(sentences)

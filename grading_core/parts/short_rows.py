@@ -31,7 +31,7 @@ from grading_core.errors import Impossible, Nearest
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST
 from grading_core.sections import Sections
-from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, for_sizes, run_of
 from grading_core.shaping import spread
 
 Way = Literal["joined", "flat"]
@@ -183,7 +183,7 @@ def run_instructions(raises: Sequence[BackRaise | None], labels: Sequence[str]) 
     # there is no run in it in which a size without short rows could have a dash
     some = any(each and not each.rows for each in raises)
     told += _by_kind([_end(each) if each else None for each in working], labels, _ends, named=some)
-    return (*told, RAISED(length=tuple([each.height_cm if each else None for each in working])))
+    return (*told, RAISED(length=run_of(working, lambda each: each.height_cm)))
 
 
 def _by_kind(
@@ -205,13 +205,13 @@ def _begin(raised: BackRaise) -> str:
 
 
 def _begins(raises: Sequence[BackRaise | None], begin: str) -> Sentence:
-    return SHORT_ROWS(rows=tuple([each.rows if each else None for each in raises]), begin=begin)
+    return SHORT_ROWS(rows=run_of(raises, lambda each: each.rows), begin=begin)
 
 
 def _turns(turns: Sequence[Turn | None], at: tuple[Side, int]) -> Sentence:
     (row,) = {turn.row for turn in turns if turn}
     side, marker = at
-    return TURN(row=row, side=side, stitches=tuple([turn.stitches if turn else None for turn in turns]), marker=marker)
+    return TURN(row=row, side=side, stitches=run_of(turns, lambda turn: turn.stitches), marker=marker)
 
 
 def _end(raised: BackRaise) -> str:

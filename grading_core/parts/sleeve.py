@@ -7,10 +7,9 @@ takes one stitch (parity: two teaching articles on sleeves; the round that mends
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from typing import Any
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
@@ -18,7 +17,7 @@ from grading_core.fabric import Fabric
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
-from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone
+from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, run_of
 from grading_core.shaping import Phase, Spacing
 from grading_core.shaping_plans import RowPlan, along_rows
 
@@ -141,15 +140,15 @@ def run_instructions(sleeves: Sequence[Sleeve | None], labels: Sequence[str]) ->
     phases = [[_losses(sleeve.phases)] if sleeve else None for sleeve in sleeves]
     sentences += shaping_sentences(phases, [sleeve.stitches if sleeve else None for sleeve in sleeves], SHAPING, labels)
 
-    def run(of: Callable[[Sleeve], Any]) -> tuple[Any, ...]:
-        return tuple([of(sleeve) if sleeve else None for sleeve in sleeves])
-
     return (
         *sentences,
-        ROUNDS(rounds=run(lambda each: each.rounds), length=run(lambda each: each.length_cm - each.cuff.height_cm)),
+        ROUNDS(
+            rounds=run_of(sleeves, lambda each: each.rounds),
+            length=run_of(sleeves, lambda each: each.length_cm - each.cuff.height_cm),
+        ),
         *run_edges([sleeve.cuff if sleeve else None for sleeve in sleeves]),
         BIND_OFF(),
-        LENGTH_DONE(length=run(lambda each: each.length_cm)),
+        LENGTH_DONE(length=run_of(sleeves, lambda each: each.length_cm)),
         SECOND(),
     )
 

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from grading_core.sentences import COUNT, TOKEN, Kind
+from grading_core.sentences import COUNT, TOKEN, Kind, run_of
 
 PLACE: dict[str, Kind] = {"before": COUNT, "seams": TOKEN, "seam": COUNT}
 """Of a place in an underarm. before: stitches of it that lie before the place. seams: whether it has seam stitches,
@@ -48,7 +48,7 @@ def start_place(underarms: Sequence[Underarm | None]) -> dict[str, Any]:
     {'before': (9, None), 'seams': 'all', 'seam': (3, None)}
     """
     return {
-        "before": tuple([each.before_start if each else None for each in underarms]),
+        "before": run_of(underarms, lambda each: each.before_start),
         "seams": "all" if any_seams(underarms) else "none",
         "seam": seam_run(underarms),
     }
@@ -59,7 +59,7 @@ def seam_run(underarms: Sequence[Underarm | None]) -> tuple[int | None, ...]:
 
     underarms: as for `start_place`.
     """
-    return tuple([each.seam if each else None for each in underarms])
+    return run_of(underarms, lambda each: each.seam)
 
 
 def any_seams(underarms: Iterable[Underarm | None]) -> bool:

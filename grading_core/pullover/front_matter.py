@@ -10,7 +10,19 @@ from grading_core.pullover.request import Gauges, YarnWishes
 from grading_core.pullover.result import Sizes, each_size
 from grading_core.pullover.table import LINES, colour_values, yards
 from grading_core.rounding import NEAREST
-from grading_core.sentences import COUNT, LENGTH, NAMES, NUMBER, TEXT, TOKEN, Saying, Sentence, has_gap, throughout
+from grading_core.sentences import (
+    COUNT,
+    LENGTH,
+    NAMES,
+    NUMBER,
+    TEXT,
+    TOKEN,
+    Saying,
+    Sentence,
+    has_gap,
+    run_of,
+    throughout,
+)
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnCategory
 from grading_core.units import CM_PER_INCH
 
@@ -162,13 +174,13 @@ def yarn_words(sizes: Sizes, wishes: YarnWishes) -> tuple[Sentence, ...]:
         told += [
             AMOUNT(
                 **whose,
-                grams=tuple([NEAREST.round(need.grams.likely) if need else None for need in own]),
-                metres=tuple([NEAREST.round(need.metres) if need else None for need in own]),
-                yards=tuple([NEAREST.round(yards(need.metres)) if need else None for need in own]),
+                grams=run_of(own, lambda need: NEAREST.round(need.grams.likely)),
+                metres=run_of(own, lambda need: NEAREST.round(need.metres)),
+                yards=run_of(own, lambda need: NEAREST.round(yards(need.metres))),
             ),
             BALLS(
                 **whose,
-                balls=tuple([need.balls if need else None for need in own]),
+                balls=run_of(own, lambda need: need.balls),
                 ball_grams=wishes.ball_grams,
                 margin=100 * wishes.margin,
             ),

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import floor
+from operator import attrgetter
 
 from grading_core.chart.grid import progress
 from grading_core.chart.request import ChartRequest
@@ -31,7 +32,7 @@ from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
 from grading_core.pullover.table import garment_table
 from grading_core.pullover.yarn import colour_yarn
-from grading_core.sentences import CM, COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes
+from grading_core.sentences import CM, COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes, run_of
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
 from grading_core.yoke.adjustment import adjust
@@ -138,10 +139,7 @@ def run_instructions(sizes: Mapping[str, KnittedSize | None], own: Gauge) -> tup
     made = [size.at_own_gauge if size else None for size in sizes.values()]
     if not any(made):
         return ()
-    measured = [
-        saying(length=tuple([getattr(each.finished, name) if each else None for each in made]))
-        for name, saying in MEASURES.items()
-    ]
+    measured = [saying(length=run_of(made, attrgetter(f"finished.{name}"))) for name, saying in MEASURES.items()]
     corrections = [each.corrections if each else None for each in made]
     steps = (
         *_steps("yoke", [each.yoke if each else None for each in corrections]),
@@ -149,7 +147,7 @@ def run_instructions(sizes: Mapping[str, KnittedSize | None], own: Gauge) -> tup
         *_steps("body", [each.body if each else None for each in corrections]),
         *_steps("sleeve", [each.sleeve if each else None for each in corrections]),
     )
-    nearest = tuple([each.nearest_size if each else None for each in made])
+    nearest = run_of(made, lambda each: each.nearest_size)
     return (GAUGE(**swatch(own)), *measured, *(steps or (SAME(),)), NEAREST_SIZE(sizes=tuple(sizes), nearest=nearest))
 
 

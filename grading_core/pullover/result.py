@@ -21,7 +21,7 @@ from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
-from grading_core.sentences import Saying, Sentence
+from grading_core.sentences import Saying, Sentence, run_of
 from grading_core.standards.body import BodyTable
 from grading_core.units import to_places
 from grading_core.wording import known_run
@@ -303,7 +303,7 @@ def each_size(sizes: Sizes, of: Callable[[KnittedSize], Value]) -> tuple[Value |
 
     sizes: in their order. of: gets the value.
     """
-    return tuple([of(size) if size else None for size in sizes.values()])
+    return run_of(sizes.values(), of)
 
 
 def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:
