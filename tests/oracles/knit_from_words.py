@@ -12,20 +12,19 @@ with its request, and how often each sentence was met.
 from __future__ import annotations
 
 import argparse
-import json
 import random
 import sys
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
-from multiprocessing import Pool
 from typing import Any
 
 from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.oracles.many_seeds import knit_seeds
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.sentence_reader import Reader, reader
 from tests.oracles.word_knitter import PARTS, Parts, against_runs, against_table, knit
@@ -80,14 +79,7 @@ def main() -> None:
     arguments.add_argument("--processes", type=int, default=2)
     asked = arguments.parse_args()
     met, languages = Met(), asked.language or [*LANGUAGES]
-    with Pool(asked.processes, initializer=_start, initargs=(languages,)) as pool:
-        seeds = range(asked.seed * 1_000_000, asked.seed * 1_000_000 + asked.count)
-        for one in pool.imap_unordered(_knit_seed, seeds, chunksize=10):
-            met.add(one)
-            for kind, detail, request in one.disagreements:
-                print(f"{kind}: {detail}\n    {json.dumps(request)}", flush=True)
-            if met.requests % 500 == 0:
-                print(f"{met.requests} requests, {dict(met.kinds)}", file=sys.stderr, flush=True)
+    knit_seeds(met, asked, _knit_seed, _start, languages)
     report(met, languages)
     sys.exit(bool(met.disagreements))
 

@@ -11,7 +11,6 @@ held against the whole. What disagrees is printed with its request.
 from __future__ import annotations
 
 import argparse
-import json
 import re
 import sys
 import traceback
@@ -23,13 +22,13 @@ from fractions import Fraction
 from functools import partial
 from itertools import combinations, pairwise
 from math import isqrt
-from multiprocessing import Pool
 from typing import Any
 
 from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.oracles.many_seeds import knit_seeds
 from tests.oracles.part_of_answer import check_part, whole
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
 from tests.oracles.random_pullovers import TABLES, random_request
@@ -70,14 +69,7 @@ def main() -> None:
     arguments.add_argument("--processes", type=int, default=2)
     asked = arguments.parse_args()
     seen = Seen()
-    with Pool(asked.processes, initializer=_start) as pool:
-        seeds = range(asked.seed * 1_000_000, asked.seed * 1_000_000 + asked.count)
-        for one in pool.imap_unordered(_knit_seed, seeds, chunksize=10):
-            seen.add(one)
-            for kind, detail, request in one.disagreements:
-                print(f"{kind}: {detail}\n    {json.dumps(request)}", flush=True)
-            if seen.requests % 500 == 0:
-                print(f"{seen.requests} requests, {dict(seen.kinds)}", file=sys.stderr, flush=True)
+    knit_seeds(seen, asked, _knit_seed, _start)
     report(seen)
     sys.exit(bool(seen.disagreements))
 
