@@ -33,7 +33,8 @@ def knit_seeds(
 ) -> None:
     """Knit as many seeds as are asked for, and print each disagreement when it is found.
 
-    seen: takes in what is met. asked: `count`, `seed` and `processes`. knit: one seed. start: each process, with what it is given.
+    seen: takes in what is met. asked: `count`, `seed` and `processes`. knit: one seed. start: each process, with what
+    it is given.
     """
     with Pool(asked.processes, initializer=start, initargs=given) as pool:
         seeds = range(asked.seed * 1_000_000, asked.seed * 1_000_000 + asked.count)
