@@ -105,7 +105,7 @@ def change_problems(changes: Changes | None, levels: Sequence[LevelWish]) -> Che
         detail = "needs a gauge beside it: the written counts are measured at it."
         yield Problem(("changes", "keep_counts"), ProblemCode.KEEP_COUNTS_NEEDS_GAUGE, detail)
     for name in (each.name for each in fields(Changes)):
-        if name not in ("gauges", "keep_counts"):
+        if name not in ("gauges", "keep_counts", "yarn"):
             yield from under(("changes",), _beside_kept_counts(changes, name))
 
 

@@ -16,15 +16,16 @@ from grading_core.errors import Impossible
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
+from grading_core.pullover.colours import garment_colours
 from grading_core.pullover.garment import Outcomes, knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize, Row
+from grading_core.pullover.result import ChangedNumber, Instructions, KnittedSize, Pullover, PulloverSize, Row
 from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.pullover.words import instructions, word_remarks
-from grading_core.pullover.yarn import colour_yarn, yarn_remarks
+from grading_core.pullover.yarn import colour_yarn, spinning_of, yarn_remarks
 from grading_core.standards.body_tables import body_table
 
 
@@ -55,10 +56,12 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     placements = lay_chart(plan, charted, for_children=children)
     for placed in placements.sizes if placements else ():
         knitted[placed.label] = replace(knitted[placed.label], chart=placed)
-    if request.yarn:
+    colours = garment_colours(request)
+    own_yarn = request.changes.yarn if request.changes and not request.kept_at else None
+    spinning = spinning_of(request, version.gauges, own_yarn)
+    if spinning:
         for label in charted:
-            yarn = colour_yarn(knitted[label], plan, request.yarn, making.fabrics.rounds)
-            knitted[label] = replace(knitted[label], yarn=yarn)
+            knitted[label] = replace(knitted[label], yarn=colour_yarn(knitted[label], plan, colours, spinning))
 
     gauges = version.gauges.used(charted=request.chart is not None)
     knitted = at_own_gauge(knitted, making.wearers, request, plan)
@@ -66,17 +69,17 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     told = {label: answered.get(label, outcomes[label]) for label in labels}
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
-    instructed = (
-        instructions(told, gauges, neck.start, plan, request.kept_at, yarn=request.yarn, young=young, children=children)
-        if "instructions" in request.parts
-        else ()
-    )
-
+    instructed: tuple[Instructions, ...] = ()
+    if "instructions" in request.parts:
+        yarn = spinning.bought if spinning else None
+        instructed = instructions(
+            told, gauges, neck.start, plan, request.kept_at, yarn=yarn, young=young, children=children
+        )
     bodies = [body for body in garment.bodies if body.label in labels]
     remarks = (
         *body_remarks(bodies, version.lengths, request.body.levels, request.body_table),
         *garment_remarks(making, garment.solved.by_label, knitted),
-        *(yarn_remarks(request.yarn, told.values(), charted=plan is not None) if request.yarn else ()),
+        *yarn_remarks(told.values()),
         *chart_remarks(placements, neck.start),
         *own_gauge_remarks(answered.values()),
         *word_remarks(instructed),
