@@ -83,6 +83,7 @@ class ProblemCode(Code):
     LEVELS_OUT_OF_ORDER = "levels_out_of_order", "A level of the body does not lie below the one before it."
     CONFLICTING_RULES = "conflicting_rules", "Rules for counts cannot all be kept."
     KEEP_COUNTS_NEEDS_GAUGE = "keep_counts_needs_gauge", "Counts are to be kept, and no gauge says at which."
+    RIB_OFF_COUNT_RULE = "rib_off_count_rule", "A rib does not come out even in the counts that its count rule permits."
     NOT_BESIDE_KEEP_COUNTS = "not_beside_keep_counts", "A change makes other counts, and the counts are to be kept."
 
     # yarn

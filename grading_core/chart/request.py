@@ -26,6 +26,7 @@ MAX_LOOKUPS = 40_000
 """Rounds in all, times the colours of the chart row that has most: what the work grows with."""
 
 HalfStitch = Literal["refuse", "shift"]
+SeamStitch = Literal["knit", "purl"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,13 +51,22 @@ class MinimumWidth:
 
 @dataclass(frozen=True, slots=True)
 class SeamStitches:
-    """Stitches that break the chart at each side of the body and under the sleeve.
-
-    None takes one where the underarm is odd and none where it is even.
-    """
+    """Stitches that break the chart at each side of the body and under the sleeve. None takes `usual_seam`."""
 
     body: int | None = None
     sleeve: int | None = None
+
+
+def usual_seam(underarm: int, seam: SeamStitch) -> int:
+    """The seam stitches in the middle of an underarm where nobody says how many: as few as its parity allows, and where
+    they are purled, to be seen, at least one of the stitches that there are.
+
+    underarm: its stitches. seam: how they are worked.
+
+    >>> [usual_seam(underarm, "knit") for underarm in (9, 8)], [usual_seam(underarm, "purl") for underarm in (9, 8, 0)]
+    ([1, 0], [1, 2, 0])
+    """
+    return min(underarm, underarm % 2 or (2 if seam == "purl" else 0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,10 +146,10 @@ class ChartRequest(ChartOptions):
     """A chart and the sizes that it is placed on.
 
     anchor: the column on each section's centre. gauge: of the colourwork fabric. plain_gauge: of rounds without the
-    chart; None takes the same. line_stitches: of each raglan line,
-    0 to 8. line_to_body: how many of them go to the body at the split; None takes the half, rounded down.
-    seam_stitches: the breaks. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by
-    half a stitch. for_children: a garment for a baby or a child. answer_sizes: labels of the sizes that are answered.
+    chart; None takes the same. line_stitches: of each raglan line, 0 to 8. line_to_body: how many of them go to the
+    body at the split; None takes the half, rounded down. seam_stitches: the breaks. seam: how their stitches are
+    worked. half_stitch: "refuse" a section whose count and anchor don't agree, or "shift" it by half a stitch.
+    for_children: a garment for a baby or a child. answer_sizes: labels of the sizes that are answered.
     """
 
     anchor: Anchor
@@ -149,6 +159,7 @@ class ChartRequest(ChartOptions):
     line_stitches: int = 2
     line_to_body: int | None = None
     seam_stitches: SeamStitches = SeamStitches()
+    seam: SeamStitch = "knit"
     half_stitch: HalfStitch = "refuse"
     for_children: bool = False
     answer_sizes: AnswerSizes = None
@@ -166,7 +177,7 @@ class ChartRequest(ChartOptions):
 
     def seams(self, size: ChartSize) -> tuple[int, int]:
         """Stitches of each break at the body's sides and under the sleeve, in one size."""
-        default = size.underarm % 2
+        default = usual_seam(size.underarm, self.seam)
         body, sleeve = self.seam_stitches.body, self.seam_stitches.sleeve
         return default if body is None else body, default if sleeve is None else sleeve
 

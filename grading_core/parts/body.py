@@ -21,7 +21,7 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
 from grading_core.parts.bust_darts import BustDarts
-from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, edge_colour, lengthened, run_edges
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
@@ -216,13 +216,15 @@ def run_instructions(bodies: Sequence[Body | None], labels: Sequence[str]) -> tu
     stages = [None if body is None else _stages(body) for body in bodies]
     sentences += shaping_sentences(stages, [body.stitches if body else None for body in bodies], SHAPING, labels)
 
+    hems = [body.hem if body else None for body in bodies]
     return (
         *sentences,
         ROUNDS(
             rounds=run_of(bodies, lambda each: each.rounds),
             length=run_of(bodies, lambda each: each.length_cm - each.hem.height_cm),
         ),
-        *run_edges([body.hem if body else None for body in bodies]),
+        *edge_colour("hem", hems),
+        *run_edges(hems),
         BIND_OFF(),
         LENGTH_DONE(length=run_of(bodies, lambda each: each.length_cm)),
     )

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from grading_core.chart.result import SizePlacement
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check
 from grading_core.pullover.request import PulloverRequest
@@ -30,6 +31,20 @@ class GarmentColours:
     hem: str
     cuff: str
     band: str
+
+    def told(self, symbol: str) -> str | None:
+        """What a colour is called in words; None where the pullover has but one, of which nobody speaks.
+
+        symbol: of the colour.
+        """
+        return self.names[symbol] if len(self.names) > 1 else None
+
+    def underarm(self, chart: SizePlacement | None) -> str:
+        """The symbol of what is cast on at the underarms: that of plain rounds there, and the upper one within a chart.
+
+        chart: where it lies on the size, None without one.
+        """
+        return self.plain if chart and chart.progress.finishing_rounds else self.below
 
 
 class _Edge(NamedTuple):

@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Any, get_args
 
 from grading_core.chart.grid import FirstRow, Repeat
-from grading_core.chart.request import HalfStitch
+from grading_core.chart.request import HalfStitch, SeamStitch
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
@@ -49,6 +49,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "Repeat": get_args(Repeat),
     "RoundStart": get_args(Start),
     "Rounding": get_args(Rounding),
+    "SeamStitch": get_args(SeamStitch),
     "ShapingChange": get_args(Change),
     "SleeveStyle": get_args(SleeveStyle),
     "Smoothing": get_args(Smoothing),
