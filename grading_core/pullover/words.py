@@ -218,13 +218,11 @@ def _underarm_colour(sizes: Sizes, colours: GarmentColours) -> Iterator[Sentence
     below = colours.told(colours.below)
     if below is None or colours.below == colours.plain:
         return
-    known = [place for place, size in enumerate(sizes.values()) if size]
-    others = [
-        place for place, size in enumerate(sizes.values()) if size and colours.underarm(size.chart) != colours.plain
-    ]
+    known = {place: size for place, size in enumerate(sizes.values()) if size}
+    others = [place for place, size in known.items() if colours.underarm(size.chart) == colours.below]
     if others:
         told = UNDERARM_COLOUR(colour=below)
-        yield told if others == known else for_sizes(told, [*sizes], others)
+        yield told if len(others) == len(known) else for_sizes(told, [*sizes], others)
 
 
 def _sleeve(sizes: Sizes) -> Iterator[Sentence]:

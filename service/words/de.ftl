@@ -543,10 +543,10 @@ sleeve =
         { shape.start } der Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den
         Rundenbeginn einhängen.
     .seam_purl = { $seam_number ->
-        [one] Nach der ersten Runde die Nahtmasche bis zum Ärmelbündchen in jeder Runde links stricken; dort gehört sie zum
-            Rippenmuster.
-       *[other] Nach der ersten Runde die { $seam } Nahtmaschen bis zum Ärmelbündchen in jeder Runde links stricken; dort
-            gehören sie zum Rippenmuster.
+        [one] Nach der ersten Runde die Nahtmasche bis zum Ärmelbündchen in jeder Runde links stricken; dort gehört sie
+            zum Rippenmuster.
+       *[other] Nach der ersten Runde die { $seam } Nahtmaschen bis zum Ärmelbündchen in jeder Runde links stricken;
+            dort gehören sie zum Rippenmuster.
     }
     .return = Die { $held } stillgelegten Maschen des Ärmels wieder auf die Nadeln nehmen. In der ersten Runde aus
         { $underarm_number ->

@@ -512,8 +512,8 @@ sleeve =
         underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
     .seam_purl = { $seam_number ->
         [one] After the first round purl the seam stitch in every round down to the cuff, where it is part of the rib.
-       *[other] After the first round purl the { $seam } seam stitches in every round down to the cuff, where they are part of
-            the rib.
+       *[other] After the first round purl the { $seam } seam stitches in every round down to the cuff, where they are
+            part of the rib.
     }
     .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1
         stitch in { $underarm_number ->

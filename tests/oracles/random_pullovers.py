@@ -233,13 +233,8 @@ class _Requests:
         both = self.count_rule()
         if self.sometimes(0.9):
             both |= {"multiple": self.pick((1, sum(rib.values()))), "plus": 0}
-        rules: tuple[Json, ...] = (
-            {},
-            {"count_rule": self.count_rule()},
-            {"rib": rib},
-            {"rib": rib, "count_rule": both},
-        )
-        return self.pick(rules)
+        ruled = {"count_rule": self.count_rule()}
+        return self.pick(({}, ruled, {"rib": rib}, {"rib": rib, "count_rule": both}))
 
     def body(self) -> Json:
         def levels() -> list[Json]:

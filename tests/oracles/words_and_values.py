@@ -47,10 +47,13 @@ def disagreements(
     if list(only or ()) != list(named or ()):
         yield f"sizes {named}, in the text {only}"
     readings = [reading for reading in reader.read(rest) if reading.id == sentence["id"]]
+    places = [labels.index(label) for label in named] if named else list(range(len(labels)))
+    if len(readings) > 1:
+        # a name may be any text, as that of a strand called "strand 2"
+        readings = [reading for reading in readings if not [*_chosen(reading, sentence["values"], places)]]
     if len(readings) != 1:
         yield f"{len(readings)} readings as {sentence['id']}"
         return
-    places = [labels.index(label) for label in named] if named else list(range(len(labels)))
     yield from _compared(reader, readings[0], sentence["values"], places, steps)
     without = {labels[place] for place in _without(reader, sentence, places)} - {*impossible}
     for label in sorted(without - {labels[place] for place in _dashed(reader, readings[0], places)}):
