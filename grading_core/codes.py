@@ -162,6 +162,7 @@ class WarningCode(Code):
     MORE_THAN_TWO_COLOURS = "more_than_two_colours", "Some rounds use more than two colours at once."
     LONG_FLOAT = "long_float", "A float is longer than the limit."
     FLOAT_CAN_CATCH_FINGERS = "float_can_catch_fingers", "A float inside a child's garment can catch fingers."
+    LOW_CONTRAST = "low_contrast", "Two colours that meet are about equally light, and hardly read apart."
     CHART_STARTS_BEFORE_BACK = "chart_starts_before_back", "Floats over the start of the round lie elsewhere."
 
     # fit
@@ -195,4 +196,3 @@ class WarningCode(Code):
     # yarn
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."
     YARN_LEAVES_OUT = "yarn_leaves_out", "The yarn leaves out what is not counted by the stitch."
-    COLOURS_ALIKE = "colours_alike", "Two colours are about equally light."

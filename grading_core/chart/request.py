@@ -7,12 +7,12 @@ is a place in it.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
 from grading_core.answer_sizes import AnswerSizes
-from grading_core.chart.grid import Anchor, Chart
+from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.fabric import ChartedFabric, Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
@@ -180,3 +180,15 @@ class ChartPictureRequest:
 
     placements: ChartRequest
     size: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ContrastRequest:
+    """Colours that should read apart.
+
+    colours: by symbol, each with its hex. chart: whose symbols they stand for, whatever it has for colours itself; None
+    compares the colours alone.
+    """
+
+    colours: Mapping[str, Colour]
+    chart: Chart | None = None

@@ -10,17 +10,14 @@ from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
+from grading_core.lightness import READS_APART, lightness
 from grading_core.sentences import NUMBER, TEXT, Saying
 from grading_core.yarn.amounts import LOOP_WIDTHS, balls, estimated, measured
-from grading_core.yarn.contrast import lightness
 from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Contrast, Need, SizeNeeds, YarnEstimates
 
 ESTIMATED = Saying("warning.estimated_yarn", least=NUMBER, most=NUMBER)
 ALIKE = Saying("warning.colours_alike", first=TEXT, second=TEXT)
-
-READS_APART = 20
-"""Colours whose lightness differs by less are hard to tell apart in a chart (common practice, no source)."""
 
 
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
@@ -124,4 +121,4 @@ def _remarks(yarns: Mapping[str, Yarn], contrasts: Sequence[Contrast]) -> Iterat
         if contrast.difference < READS_APART:
             first, second = contrast.yarns
             message = ALIKE(first=first, second=second)
-            yield Remark(WarningCode.COLOURS_ALIKE, message, path=("yarns", second, "hex"))
+            yield Remark(WarningCode.LOW_CONTRAST, message, path=("yarns", second, "hex"))

@@ -1160,6 +1160,9 @@ warning =
         } enthält, oder eine größere Reserve nehmen.
     .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
+    .low_contrast = { $first } und { $second } sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0 bis
+        100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der anderen
+        kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
         beschrieben.
     .told_size_by_size_shaped = { warning.told_size_by_size } Zu- und Abnahmen, die zuerst so dicht wie möglich liegen,
@@ -1295,6 +1298,18 @@ picture =
         [one] Masche
        *[other] Maschen
     } im Vorderteil.
+    .contrast = Heben sich die Farben voneinander ab?
+    .in_colours = In Farbe
+    .in_greys = Dasselbe in Grau
+    .lightness = { $colour }: Helligkeit { $lightness } von 100
+    .hardly_apart = { $first } und { $second } sind kaum auseinanderzuhalten: Sie liegen { $difference } auseinander.
+    .contrast_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    }, einmal in ihren Farben und einmal in gleich hellen Grautönen.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

@@ -7,8 +7,8 @@ from fractions import Fraction
 import pytest
 from PIL import Image, ImageCms
 
+from grading_core.lightness import lightness
 from grading_core.yarn.amounts import balls, estimated, measured
-from grading_core.yarn.contrast import lightness
 from grading_core.yarn.request import Strand, StrandRequest
 from grading_core.yarn.strands import categories, hold_together
 

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from grading_core.yarn.contrast import lightness
+from grading_core.lightness import lightness
 
 
 @pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])
