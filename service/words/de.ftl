@@ -1160,9 +1160,9 @@ warning =
         } enthält, oder eine größere Reserve nehmen.
     .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
-    .low_contrast = { $first } und { $second } sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0 bis
-        100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der anderen
-        kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
+    .low_contrast = „{ $first }“ und „{ $second }“ sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0
+        bis 100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der
+        anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
         beschrieben.
     .told_size_by_size_shaped = { warning.told_size_by_size } Zu- und Abnahmen, die zuerst so dicht wie möglich liegen,

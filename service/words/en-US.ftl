@@ -1122,8 +1122,8 @@ warning =
         } in it, or take a larger margin.
     .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
         at them together in a gray picture, or knit a swatch.
-    .low_contrast = { $first } and { $second } hardly read apart: on a scale of lightness from 0 to 100 they differ by
-        { $difference }. Where they meet, one hardly shows on the other. Look at them together in a gray picture, or
+    .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
+        by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a gray picture, or
         knit a swatch.
     .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
     .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
