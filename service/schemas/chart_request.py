@@ -69,7 +69,10 @@ class ChartColourSchema(StrictSchema):
     record = Colour
 
     name = Text("For people.", required=True, most=60)
-    hex = Hex("Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG.")
+    hex = Hex(
+        "Its sRGB value as six hexadecimal digits after #: for pictures, to tell the pixels of a PNG, and to warn of "
+        "colours that hardly read apart."
+    )
 
 
 class ChartSchema(StrictSchema):

@@ -150,5 +150,5 @@ def test_what_is_plain_lies_beside_every_colour(field):
 
 
 def test_colours_that_nothing_is_worked_in_or_whose_hex_is_not_told_get_no_word():
-    assert placed({".": WHITE, "a": RED, "b": GREY}, ".a...") == []
+    assert placed({".": WHITE, "a": RED, "b": Colour("cream", "#fffff0")}, ".a...") == []
     assert placed({".": WHITE, "a": RED, "b": Colour("grey")}, ".ab..") == []
