@@ -12,12 +12,12 @@ from fractions import Fraction
 from itertools import combinations
 
 from grading_core.chart.grid import Chart, Colour
+from grading_core.chart.lightness import grey, lightness, reads, tenths
 from grading_core.chart.problems import chart_problems
 from grading_core.chart.request import ChartRequest, ContrastRequest
 from grading_core.chart.result import ColourContrasts, ColourPair, ComparedColour, Direction, Meetings, MeetingStitch
 from grading_core.codes import WarningCode
 from grading_core.errors import Check, Path, Remark, check, sound, under
-from grading_core.lightness import grey, lightness, reads, tenths
 from grading_core.sentences import NUMBER, TEXT, Saying
 
 LOW_CONTRAST = Saying("warning.low_contrast", first=TEXT, second=TEXT, difference=NUMBER)

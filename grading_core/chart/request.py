@@ -119,6 +119,17 @@ class ChartOptions:
         last = self.first_round + self.chart.height - 1 if self.chart.repeat == "once" else None
         return ChartedFabric(plain=plain, charted=charted, first=self.first_round, last=last)
 
+    def plain_colours(self) -> PlainColours:
+        """The colours of everything that isn't worked from the chart."""
+        plain = self.plain_colour
+        if plain is None:
+            plain = Counter("".join(map(known, self.chart.worked_rows()))).most_common(1)[0][0]
+        return PlainColours(
+            plain,
+            plain if self.line_colour is None else self.line_colour,
+            plain if self.seam_colour is None else self.seam_colour,
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartRequest(ChartOptions):
@@ -158,17 +169,6 @@ class ChartRequest(ChartOptions):
         default = size.underarm % 2
         body, sleeve = self.seam_stitches.body, self.seam_stitches.sleeve
         return default if body is None else body, default if sleeve is None else sleeve
-
-    def plain_colours(self) -> PlainColours:
-        """The colours of everything that isn't worked from the chart."""
-        plain = self.plain_colour
-        if plain is None:
-            plain = Counter("".join(map(known, self.chart.worked_rows()))).most_common(1)[0][0]
-        return PlainColours(
-            plain,
-            plain if self.line_colour is None else self.line_colour,
-            plain if self.seam_colour is None else self.seam_colour,
-        )
 
 
 @dataclass(frozen=True, slots=True)

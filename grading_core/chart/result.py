@@ -14,8 +14,8 @@ from typing import Literal, NamedTuple
 
 from grading_core.chart.grid import ChartDescription, Progress
 from grading_core.chart.layout import Part, StretchKind
+from grading_core.chart.lightness import Reads, reads
 from grading_core.errors import Remark
-from grading_core.lightness import Reads, reads
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,9 +11,9 @@ from zlib import crc32
 import svg
 
 from grading_core.chart.grid import Chart
+from grading_core.chart.lightness import tenths
 from grading_core.chart.result import ColourContrasts, ComparedColour
 from grading_core.chart.views import ContrastView
-from grading_core.lightness import tenths
 from grading_core.sentences import COUNT, NUMBER, TEXT, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter

@@ -15,7 +15,7 @@ from xml.sax.saxutils import escape
 import svg
 
 from grading_core.chart.grid import Colour
-from grading_core.lightness import READS_APART, lightness
+from grading_core.chart.lightness import READS_APART, lightness
 from grading_core.sentences import Sentence
 from service.language import language
 from service.language import text as said

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_LOW, colour_contrasts, contrast_problems
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
+from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.placement import place_charts
 from grading_core.chart.problems import placement_problems
 from grading_core.chart.request import MAX_LOOKUPS
@@ -16,7 +17,6 @@ from grading_core.chart.views import (
     front_problems,
     front_view,
 )
-from grading_core.lightness import READS_APART, READS_CLEARLY
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG

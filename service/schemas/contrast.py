@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_PLACES
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Colour
+from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.request import ContrastRequest
 from grading_core.chart.result import ColourContrasts, ColourPair, ComparedColour, Meetings, MeetingStitch
-from grading_core.lightness import READS_APART, READS_CLEARLY
 from service.schemas.base import StrictSchema
 from service.schemas.chart_request import ChartSchema
 from service.schemas.common import ComputedSchema

@@ -107,15 +107,20 @@ yarn =
        *[several] Yarn in { $colour }
     }
     .amount = { yarn.whose }: about { $grams } g, which is { $yards } yd / { $metres } m.
-    .balls = { yarn.whose }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
+    .strand = { $strands ->
+        [one] { "" }
+        [named] , { $name }
+       *[numbered] , strand { $strand }
+    }
+    .balls = { yarn.whose }{ yarn.strand }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
         [one] ball
        *[other] balls
     } of { $ball_grams } g.
     .basis = { $basis ->
-        [measured] The amounts are worked out from a weighed swatch. Cast-on, bind-off, and ends take more: the spare
-            yarn is for them.
-       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, bind-off, and ends take
-            more: the spare yarn is for them.
+        [measured] What the stitches take is worked out from a weighed swatch, and cast-on, bind-off, and ends by the
+            usual allowances.
+       *[estimated] The amounts are estimated from the width of a stitch, and by the usual allowances for ribs, floats,
+            cast-on, bind-off, and ends.
     }
 
 notions =
@@ -635,7 +640,7 @@ title =
     .yarn_grams = { yarn.whose }, grams
     .yarn_metres = { yarn.whose }, meters
     .yarn_yards = { yarn.whose }, yards
-    .yarn_balls = { yarn.whose }, balls
+    .yarn_balls = { yarn.whose }{ yarn.strand }, balls
 
 ## Warnings, reasons and causes
 
@@ -1109,19 +1114,9 @@ warning =
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
-    .estimated_yarn = The yarn is estimated for stockinette stitch: each stitch takes { $least } to { $most } times its
-        width in yarn. Ribs, floats, cast-on, and ends take more. A weighed swatch tells more exactly.
-    .yarn_leaves_out = The yarn is worked out from the number of stitches, all as in stockinette stitch, though
-        { $ribs } of them are rib, which takes a different amount. Not counted are { $chart ->
-            [floats] the floats behind the chart, the
-           *[none] the
-        } cast-on, bind-off, joins, and ends; the margin of { $margin }% has to cover all of that. Weigh a swatch that
-        has { $chart ->
-            [floats] rib and chart
-           *[none] rib
-        } in it, or take a larger margin.
-    .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
-        at them together in a gray picture, or knit a swatch.
+    .estimated_yarn = The yarn is estimated: in stockinette stitch, each stitch takes { $least } to { $most } times its width in
+        yarn; ribs, floats, cast-on, bind-off, and ends are reckoned by the usual allowances. Cables and other textures take
+        more. A weighed swatch tells more exactly.
     .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
         by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a gray picture, or
         knit a swatch.

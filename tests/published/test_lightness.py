@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from PIL import Image, ImageCms
 
-from grading_core.lightness import READS_CLEARLY, grey, lightness
+from grading_core.chart.lightness import READS_CLEARLY, grey, lightness
 
 with warnings.catch_warnings():
     # it tells of what isn't installed for its plots

@@ -74,7 +74,7 @@ def test_colours_of_like_lightness_get_a_word(client: FlaskClient) -> None:
     contrasts = {frozenset(pair["yarns"]): pair for pair in answer["contrasts"]}
     assert sorted(contrasts[frozenset(("red", "green"))]["lightness"]) == [53.2, 87.7]
     assert contrasts[frozenset(("red", "grey"))]["difference"] < 1
-    assert [warning["code"] for warning in answer["warnings"]] == ["low_contrast"]
+    assert [warning["code"] for warning in answer["warnings"]] == ["colours_alike"]
 
 
 def test_every_wrong_place_is_named(client: FlaskClient) -> None:

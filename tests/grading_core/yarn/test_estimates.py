@@ -55,7 +55,7 @@ def test_every_two_told_colours_are_compared_and_those_alike_in_lightness_get_a_
     assert made.remarks == ()
     # L* of #444444 is 28.9 and of #1b1b1b 9.5: 19.4 apart; of #191919 8.7: 20.2 apart
     dark = replace(WEIGHED, hex="#444444")
-    assert codes({"a": dark, "b": replace(WEIGHED, hex="#1b1b1b")}) == ["low_contrast"]
+    assert codes({"a": dark, "b": replace(WEIGHED, hex="#1b1b1b")}) == ["colours_alike"]
     assert codes({"a": dark, "b": replace(WEIGHED, hex="#191919")}) == []
 
 

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.lightness import READS_APART, READS_CLEARLY, lightness, reads
+from grading_core.chart.lightness import READS_APART, READS_CLEARLY, lightness, reads
 
 
 @pytest.mark.parametrize("text", ["", "#fff", "#12345g", "##123456", "#1234567", "# 12345", "+12345"])
