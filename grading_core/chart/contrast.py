@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from fractions import Fraction
 from itertools import combinations
 
-from grading_core.chart.grid import Chart, Colour
+from grading_core.chart.grid import Chart
 from grading_core.chart.lightness import grey, lightness, reads, tenths
 from grading_core.chart.problems import chart_problems
 from grading_core.chart.request import ChartRequest, ContrastRequest
@@ -34,11 +33,13 @@ Symbols = tuple[str, str]
 def colour_contrasts(request: ContrastRequest) -> ColourContrasts:
     """Every two colours compared by lightness, and where those that hardly read apart meet.
 
-    request: the colours; of one without a hex nothing is told.
+    request: the colours, and the chart.
 
     Raises ContradictionError for a chart that is empty or uneven, or has other symbols than the colours.
 
-    >>> colours = {"#": Colour("rust", "#a0522d"), "o": Colour("moss", "#556b2f"), ".": Colour("sand", "#e8d9b5")}
+    >>> from grading_core.chart.request import ToldColour
+    >>> hexes = {"#": "#a0522d", "o": "#556b2f", ".": "#e8d9b5"}
+    >>> colours = {symbol: ToldColour(hex, hex) for symbol, hex in hexes.items()}
     >>> made = colour_contrasts(ContrastRequest(colours, Chart(("#o.", "#.o"), {})))
     >>> [(pair.colours, round(float(pair.difference), 1), pair.reads) for pair in made.pairs]
     [(('#', '.'), 43.3, 'clearly'), (('#', 'o'), 1.6, 'hardly'), (('.', 'o'), 44.8, 'clearly')]
@@ -47,13 +48,10 @@ def colour_contrasts(request: ContrastRequest) -> ColourContrasts:
     """
     sound(contrast_problems(request))
     colours, chart = request.colours, request.chart
-    compared = {
-        symbol: ComparedColour(name=colours[symbol].name, hex=hex, lightness=light, grey=grey(light))
-        for symbol, (hex, light) in _told(colours).items()
-    }
-    pairs = _compare(colours, chart)
+    compared = {symbol: _compared(told.name, told.hex) for symbol, told in sorted(colours.items())}
+    pairs = _pairs(compared, chart)
     low = _lowest(pair for pair in pairs if pair.is_low)
-    remarks = [_remark(pair, colours, ("colours", pair.colours[1])) for pair in low]
+    remarks = [_remark(pair, compared, ("colours", pair.colours[1])) for pair in low]
     return ColourContrasts(compared, pairs, low, tuple(remarks))
 
 
@@ -75,22 +73,27 @@ def contrast_remarks(request: ChartRequest) -> Iterator[Remark]:
     """
     chart, plain = request.chart, request.plain_colours()
     around = {plain.plain, plain.line, plain.seam}
-    used = {symbol: chart.colours[symbol] for symbol in around.union(*chart.rows)}
-    pairs = _compare(used, chart)
+    worked = around.union(*chart.rows)
+    used = {
+        symbol: _compared(colour.name, colour.hex)
+        for symbol, colour in sorted(chart.colours.items())
+        if symbol in worked and colour.hex is not None
+    }
+    pairs = _pairs(used, chart)
     for pair in _lowest(pair for pair in pairs if pair.is_low or (pair.reads == "hardly" and around & {*pair.colours})):
         yield _remark(pair, used, ("chart",))
 
 
-def _told(colours: Mapping[str, Colour]) -> dict[str, tuple[str, Fraction]]:
-    """The hex and the lightness of each colour that has one, in the order of the symbols."""
-    hexes = {symbol: colours[symbol].hex for symbol in sorted(colours)}
-    return {symbol: (hex, lightness(hex)) for symbol, hex in hexes.items() if hex is not None}
+def _compared(name: str, hex: str) -> ComparedColour:
+    light = lightness(hex)
+    return ComparedColour(name=name, hex=hex, lightness=light, grey=grey(light))
 
 
-def _compare(colours: Mapping[str, Colour], chart: Chart | None) -> tuple[ColourPair, ...]:
-    """Every two colours that have a hex; of those that hardly read apart, where they meet in a chart."""
-    light = {symbol: light for symbol, (_, light) in _told(colours).items()}
-    differences = {pair: abs(light[pair[0]] - light[pair[1]]) for pair in combinations(light, 2)}
+def _pairs(colours: Mapping[str, ComparedColour], chart: Chart | None) -> tuple[ColourPair, ...]:
+    """Every two colours; of those that hardly read apart, where they meet in a chart."""
+    differences = {
+        pair: abs(colours[pair[0]].lightness - colours[pair[1]].lightness) for pair in combinations(colours, 2)
+    }
     hardly = [pair for pair, difference in differences.items() if reads(difference) == "hardly"]
     met = _meetings(chart, hardly) if chart else {}
     return tuple(ColourPair(pair, difference, met.get(pair)) for pair, difference in differences.items())
@@ -134,7 +137,7 @@ def _lowest(pairs: Iterable[ColourPair]) -> tuple[ColourPair, ...]:
     return tuple(sorted(pairs, key=lambda pair: (pair.difference, pair.colours))[:MAX_LOW])
 
 
-def _remark(pair: ColourPair, colours: Mapping[str, Colour], path: Path) -> Remark:
+def _remark(pair: ColourPair, colours: Mapping[str, ComparedColour], path: Path) -> Remark:
     first, second = (colours[symbol].name for symbol in pair.colours)
     message = LOW_CONTRAST(first=first, second=second, difference=tenths(pair.difference))
     return Remark(WarningCode.LOW_CONTRAST, message, path=path)

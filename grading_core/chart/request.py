@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from grading_core.answer_sizes import AnswerSizes
-from grading_core.chart.grid import Anchor, Chart, Colour
+from grading_core.chart.grid import Anchor, Chart
 from grading_core.fabric import ChartedFabric, Fabric
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
@@ -183,12 +183,20 @@ class ChartPictureRequest:
 
 
 @dataclass(frozen=True, slots=True)
+class ToldColour:
+    """A colour whose hex is told. name: for people. hex: its sRGB value as "#rrggbb"."""
+
+    name: str
+    hex: str
+
+
+@dataclass(frozen=True, slots=True)
 class ContrastRequest:
     """Colours that should read apart.
 
-    colours: by symbol, each with its hex. chart: whose symbols they stand for, whatever it has for colours itself; None
+    colours: by symbol. chart: whose symbols they stand for, whatever it has for colours itself; None
     compares the colours alone.
     """
 
-    colours: Mapping[str, Colour]
+    colours: Mapping[str, ToldColour]
     chart: Chart | None = None

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_PLACES
-from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Colour
+from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.lightness import READS_APART, READS_CLEARLY
-from grading_core.chart.request import ContrastRequest
+from grading_core.chart.request import ContrastRequest, ToldColour
 from grading_core.chart.result import ColourContrasts, ColourPair, ComparedColour, Meetings, MeetingStitch
 from service.schemas.base import StrictSchema
 from service.schemas.chart_request import ChartSchema
@@ -21,7 +21,7 @@ class ToldColourSchema(StrictSchema):
 
     example = '{"name": "sand", "hex": "#e8d9b5"}'
 
-    record = Colour
+    record = ToldColour
 
     name = Text("For people.", required=True, most=60)
     hex = Hex("Its sRGB value as six hexadecimal digits after #.", required=True)
