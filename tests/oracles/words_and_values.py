@@ -19,6 +19,7 @@ UNSAID: Mapping[str, frozenset[tuple[str, str]]] = {
     "seam": frozenset({("seams", "none")}),
     "first": frozenset({("rounds_number", "one")}),
     "colour": frozenset({("colours", "one")}),
+    "name": frozenset({("strands", "one")}),
     "strand": frozenset({("strands", "one"), ("strands", "named")}),
     "yards": frozenset(),
     "thinnest_us": frozenset(),
