@@ -343,6 +343,8 @@ class _Requests:
                 request["yarn"]["main_colour"] = self.pick(symbols)
             if self.sometimes(0.5) and "yarn" in request.get("changes", {}):
                 request["changes"]["yarn"] = self.each_in(symbols)
+                if "main_colour" in request["yarn"] and self.sometimes(0.5):
+                    request["changes"]["yarn"]["main_colour"] = request["yarn"]["main_colour"]
         elif not drawn:
             symbols = []
         if self.sometimes(0.05):
