@@ -92,6 +92,7 @@ class ProblemCode(Code):
     COLOUR_WITHOUT_YARN = "colour_without_yarn", "A colour of the garment has no yarn, where each has its own."
     SWATCH_TOO_LIGHT = "swatch_too_light", "A swatch weighs less than its floats alone."
     NO_BASIS_FOR_YARN = "no_basis_for_yarn", "A yarn has neither a weighed swatch nor a gauge to be estimated from."
+    FLOATS_NEED_GAUGE = "floats_need_gauge", "Floats are sent, and no gauge says how wide they are."
     UNKNOWN_YARN = "unknown_yarn", "No yarn of the request has this name."
 
 

@@ -16,6 +16,10 @@ from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Need, SizeNeeds, YarnEstimates
 
 ESTIMATED = Saying("warning.estimated_yarn", least=NUMBER, most=NUMBER)
+"""Of a whole garment."""
+
+ESTIMATED_STITCHES = Saying("warning.estimated_yarn_of_stitches", least=NUMBER, most=NUMBER)
+"""Of stitches and floats alone."""
 
 _NO_SUCH_YARN = "is the name of no yarn in `yarns`."
 _FLOATS_NEED_GAUGE = "needs the request's `gauge`: a float is as long as the stitches that it passes over are wide."
@@ -24,8 +28,8 @@ _FLOATS_NEED_GAUGE = "needs the request's `gauge`: a float is as long as the sti
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
 
-    Raises ContradictionError for labels used twice or not at all, stitches in a yarn that isn't there, half a swatch,
-    a yarn with neither swatch nor gauge, and floats without a gauge.
+    Raises ContradictionError for labels used twice or not at all, stitches or floats of a yarn that isn't there, a
+    swatch that lacks something or weighs too little, a yarn with neither swatch nor gauge, and floats without a gauge.
 
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
     >>> request = YarnEstimateRequest(yarns={"oat": yarn}, sizes=(SizeStitches("S", {"oat": 40000}),))
@@ -45,8 +49,8 @@ def _needs(request: YarnEstimateRequest, size: SizeStitches) -> Iterator[Need]:
     # without a gauge a stitch's width says nothing, and nothing is asked of it
     width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
     for name, yarn in request.yarns.items():
-        if name in size.stitches:
-            work = Work(plain=size.stitches[name], floats=size.floats.get(name, 0))
+        if name in size.stitches or name in size.floats:
+            work = Work(plain=size.stitches.get(name, 0), floats=size.floats.get(name, 0))
             loops = loops_of(yarn, width)
             yield need(name, work, yarn, loops=loops, widths=Widths(width, width), margin=request.margin)
 
@@ -73,7 +77,7 @@ def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
         detail = "has no weighed swatch, and the request no gauge to estimate from."
         yield Problem((), ProblemCode.NO_BASIS_FOR_YARN, detail)
     if gauge is None and yarn.swatch_floats:
-        yield Problem(("swatch_floats",), ProblemCode.NO_BASIS_FOR_YARN, _FLOATS_NEED_GAUGE)
+        yield Problem(("swatch_floats",), ProblemCode.FLOATS_NEED_GAUGE, _FLOATS_NEED_GAUGE)
 
 
 @check
@@ -97,9 +101,9 @@ def _floats_problems(size: SizeStitches, yarns: Mapping[str, Yarn], gauge: Gauge
         if name not in yarns:
             yield Problem(("floats", name), ProblemCode.UNKNOWN_YARN, _NO_SUCH_YARN)
         elif gauge is None:
-            yield Problem(("floats", name), ProblemCode.NO_BASIS_FOR_YARN, _FLOATS_NEED_GAUGE)
+            yield Problem(("floats", name), ProblemCode.FLOATS_NEED_GAUGE, _FLOATS_NEED_GAUGE)
 
 
 def _remarks(yarns: Mapping[str, Yarn]) -> Iterator[Remark]:
     if any(yarn.swatch_grams is None for yarn in yarns.values()):
-        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED(least=STITCH.low, most=STITCH.high))
+        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED_STITCHES(least=STITCH.low, most=STITCH.high))

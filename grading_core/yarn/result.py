@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple, Self
 
 from grading_core.errors import Remark
 from grading_core.standards.sources import Source
@@ -59,17 +59,32 @@ class Combination:
         return tuple(dict.fromkeys(row.source for row in self.categories))
 
 
-@dataclass(frozen=True, slots=True)
-class Amount:
-    """How much yarn something takes, in grams or metres: the least, the likely and the most."""
+class Estimate(NamedTuple):
+    """What something takes: the least, the likely and the most, in whatever it is told in."""
 
     low: Fraction
     likely: Fraction
     high: Fraction
 
-    def times(self, factor: Fraction) -> Amount:
+    @classmethod
+    def of(cls, exact: Fraction) -> Self:
+        """What is known exactly."""
+        return cls(exact, exact, exact)
+
+    def times(self, factor: Fraction | int) -> Estimate:
         """All three times a factor."""
-        return Amount(self.low * factor, self.likely * factor, self.high * factor)
+        return Estimate(self.low * factor, self.likely * factor, self.high * factor)
+
+    def times_each(self, factors: Estimate) -> Estimate:
+        """Each of the three times its own factor, none of which is below zero."""
+        return Estimate(self.low * factors.low, self.likely * factors.likely, self.high * factors.high)
+
+    def plus(self, more: Estimate) -> Estimate:
+        """All three and as much more."""
+        return Estimate(self.low + more.low, self.likely + more.likely, self.high + more.high)
+
+
+NOTHING = Estimate.of(Fraction(0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +92,7 @@ class StrandNeed:
     """How much of one strand is needed, as long as the yarn that it is held with. balls: to buy, with the margin."""
 
     name: str | None
-    grams: Amount
+    grams: Estimate
     ball_grams: Fraction
     balls: int
 
@@ -95,9 +110,9 @@ class Need:
     symbol: str | None = None
     stitches: int
     basis: Basis
-    metres: Amount
+    metres: Estimate
     metres_for: Mapping[str, Fraction]
-    grams: Amount
+    grams: Estimate
     strands: tuple[StrandNeed, ...]
 
     @property

@@ -35,7 +35,8 @@ YARN_ESTIMATES = Operation(
     description="""\
 From the exact stitches of every size and yarn: grams, metres, and balls to buy with a margin. Best from a weighed
 swatch (its weight over its stitches, times the garment's); without one an estimate from the width of a stitch, with
-its range and a word on what it assumes. Where the yarns' colours are sent, every two are compared by lightness.""",
+its range and a word on what it assumes. Floats take yarn too, and are told apart in a swatch that has some. Casting on,
+binding off and ends aren't reckoned here, since stitches don't tell them; `POST /v1/pullovers` does that.""",
     request=YarnEstimatesRequestSchema,
     answer=YarnEstimatesSchema,
     call=yarn_estimates,

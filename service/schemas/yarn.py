@@ -7,10 +7,10 @@ from typing import get_args
 from grading_core.yarn.amounts import Purpose
 from grading_core.yarn.request import SizeStitches, Strand, StrandRequest, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import (
-    Amount,
     CategoryRow,
     Combination,
     CombinedStrand,
+    Estimate,
     Need,
     SizeNeeds,
     StrandNeed,
@@ -41,7 +41,7 @@ class StrandSchema(StrictSchema):
     name = Text("Comes back with the answer.", most=100)
     metres = Number("So many metres ...", minimum=1, maximum=100_000, unit="metres")
     grams = Number(
-        "... weigh so many grams, 100 unless sent; the weight of a ball where no `ball_grams` says it.",
+        "... weigh so many grams, 100 unless sent; that is a ball, where no `ball_grams` says another weight.",
         minimum=1,
         maximum=100_000,
         unit="grams",
@@ -109,7 +109,8 @@ class YarnFieldsSchema(StrictSchema):
         example='[{"metres": 200, "grams": 50}]',
     )
     ball_grams = Number(
-        "The weight of a ball of what has none of its own; 50 unless sent, where no `grams` of a strand say it.",
+        "The weight of a ball of every strand that has no `ball_grams` of its own. Unless sent it is what the strand's "
+        "`metres` weigh, and 50 where its thickness is told in another way.",
         minimum=1,
         maximum=10_000,
         unit="grams",
@@ -188,7 +189,7 @@ class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
 class GramsSchema(StrictSchema):
     """Grams, as a range; ends and edges make one even where a swatch was weighed."""
 
-    record = Amount
+    record = Estimate
 
     low = Number(required=True, minimum=0, unit="grams", places=1)
     likely = Number(required=True, minimum=0, unit="grams", places=1)

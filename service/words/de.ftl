@@ -1154,6 +1154,10 @@ warning =
     .estimated_yarn = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis { $most }-Fache ihrer
         Breite an Garn; Rippenmuster, Spannfäden, Anschlag, Abketten und Fadenenden sind nach üblichen Werten
         mitgerechnet. Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es mit einem gewogenen Probestück.
+    .estimated_yarn_of_stitches = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis
+        { $most }-Fache ihrer Breite an Garn, ein Spannfaden etwas mehr als die Breite, die er überspannt. Anschlag,
+        Abketten und Fadenenden sind nicht mitgerechnet; Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es
+        mit einem gewogenen Probestück.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
         beschrieben.
     .told_size_by_size_shaped = { warning.told_size_by_size } Zu- und Abnahmen, die zuerst so dicht wie möglich liegen,
