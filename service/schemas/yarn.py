@@ -25,6 +25,9 @@ from service.schemas.standards import SourceSchema
 
 MAX_STRANDS = 20
 
+MAX_HELD = 6
+"""Strands of one yarn of many in many sizes, each of which is answered; nobody holds more."""
+
 MAX_YARNS = 62
 
 MAX_GARMENT_STITCHES = 10_000_000
@@ -105,7 +108,7 @@ class YarnFieldsSchema(StrictSchema):
         Nested(StrandSchema),
         "The strands held together, each counted in balls of its own.",
         least=1,
-        most=MAX_STRANDS,
+        most=MAX_HELD,
         example='[{"metres": 200, "grams": 50}]',
     )
     ball_grams = Number(

@@ -1114,12 +1114,12 @@ warning =
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
-    .estimated_yarn = The yarn is estimated: in stocking stitch, each stitch takes { $least } to { $most } times its width in
-        yarn; ribs, floats, cast-on, cast-off and ends are reckoned by the usual allowances. Cables and other textures take
-        more. A weighed swatch tells more exactly.
-    .estimated_yarn_of_stitches = The yarn is estimated: in stocking stitch, each stitch takes { $least } to { $most } times
-        its width in yarn, and a float a little more than the width it passes over. Casting on, casting off and ends are
-        not reckoned; cables and other textures take more. A weighed swatch tells more exactly.
+    .estimated_yarn = The yarn is estimated: in stocking stitch, each stitch takes { $least } to { $most } times its
+        width in yarn; ribs, floats, cast-on, cast-off and ends are reckoned by the usual allowances. Cables and other
+        textures take more. A weighed swatch tells more exactly.
+    .estimated_yarn_of_stitches = The yarn is estimated: in stocking stitch, each stitch takes { $least } to
+        { $most } times its width in yarn, and a float a little more than the width it passes over. Casting on,
+        casting off and ends are not reckoned; cables and other textures take more. A weighed swatch tells more exactly.
     .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
     .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
         spread evenly, lets them stand side by side.

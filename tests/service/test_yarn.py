@@ -58,23 +58,36 @@ def test_an_estimate_says_its_range_and_what_it_assumes(client: FlaskClient) -> 
     assert [warning["code"] for warning in answer["warnings"]] == ["estimated_yarn"]
 
 
+def test_an_answer_says_what_takes_the_yarn(client: FlaskClient) -> None:
+    request = estimate(yarns={"oat": {"metres_per_100g": 200}}, gauge={"stitches": 20, "rows": 28})
+    request["sizes"][0]["floats"] = {"oat": 10000}
+    (yarn,) = client.post(ESTIMATES, json=request).json["sizes"][0]["yarns"]
+    # 40,000 stitches of half a cm take 4 times that; 50 m of floats a tenth more than that (common practice, no source)
+    assert yarn["metres_for"] == {"stitches": 800.0, "floats": 55.0}
+    assert yarn["metres"] == 855.0
+
+
+def test_each_strand_has_balls_of_its_own(client: FlaskClient) -> None:
+    strands = [{"name": "oat", "metres": 200, "grams": 50}, {"name": "mist", "nm": 8.4, "ball_grams": 25}]
+    request = estimate(yarns={"oat": {"strands": strands}}, gauge={"stitches": 20, "rows": 28}, margin=0)
+    (yarn,) = client.post(ESTIMATES, json=request).json["sizes"][0]["yarns"]
+    # at most 4.2 times the width: 840 m, which are 210 g of the one and 100 g of the other
+    assert [(strand["name"], strand["grams"]["high"], strand["balls"]) for strand in yarn["strands"]] == [
+        ("oat", 210.0, 5),
+        ("mist", 100.0, 4),
+    ]
+
+
+def test_one_strand_is_not_told_twice(client: FlaskClient) -> None:
+    (yarn,) = client.post(ESTIMATES, json=estimate()).json["sizes"][0]["yarns"]
+    assert "strands" not in yarn
+
+
 def test_a_size_without_a_yarn_shows_a_dash_in_its_run(client: FlaskClient) -> None:
     request = estimate()
     request["yarns"]["kelp"] = request["yarns"]["oat"]
     request["sizes"].append({"label": "M", "stitches": {"oat": 40000, "kelp": 1000}})
     assert client.post(ESTIMATES, json=request).json["runs"] == {"oat": "9", "kelp": "\N{EN DASH} (1)"}
-
-
-def test_colours_of_like_lightness_get_a_word(client: FlaskClient) -> None:
-    # L* of pure sRGB red and green, 53.2 and 87.7, and of black and white, 0 and 100: from memory, and WCAG's for grey
-    request = estimate()
-    for name, colour in (("red", "#ff0000"), ("green", "#00ff00"), ("grey", "#7f7f7f")):
-        request["yarns"][name] = {**request["yarns"]["oat"], "hex": colour}
-    answer = client.post(ESTIMATES, json=request).json
-    contrasts = {frozenset(pair["yarns"]): pair for pair in answer["contrasts"]}
-    assert sorted(contrasts[frozenset(("red", "green"))]["lightness"]) == [53.2, 87.7]
-    assert contrasts[frozenset(("red", "grey"))]["difference"] < 1
-    assert [warning["code"] for warning in answer["warnings"]] == ["colours_alike"]
 
 
 def test_every_wrong_place_is_named(client: FlaskClient) -> None:

@@ -8,13 +8,13 @@ from hypothesis import strategies as st
 
 from grading_core.standards.yarn_weights import SPINNERS_CHART
 from grading_core.yarn.request import Strand, StrandRequest
-from grading_core.yarn.strands import categories, hold_together, tex
+from grading_core.yarn.strands import categories, hold_together
 
 metres = st.integers(40, 2000).map(Fraction)
 
 
 def together(strands):
-    return hold_together(StrandRequest(tuple(map(Strand, strands))))
+    return hold_together(StrandRequest(tuple(Strand(metres=strand) for strand in strands)))
 
 
 @given(st.lists(metres, min_size=1, max_size=6))
@@ -58,7 +58,3 @@ def test_a_thickness_on_the_border_of_two_rows_is_named_by_both():
 def test_the_standards_own_name_stands_beside_the_charts():
     (match,) = [match for match in categories(Fraction(225)) if match.thickness.name.startswith("DK")]
     assert (match.standard_name, match.thickness.name) == ("Light", "DK (8 ply)")
-
-
-def test_tex_is_grams_per_kilometre():
-    assert tex(Fraction(250)) == 400
