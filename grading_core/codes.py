@@ -198,4 +198,5 @@ class WarningCode(Code):
     MANY_SENTENCES = "many_sentences", "A part takes more sentences than a knitter keeps in view."
 
     # yarn
+    CATEGORY_NOT_CHARTED = "category_not_charted", "No chart says how thick the yarn of the wanted category is."
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."

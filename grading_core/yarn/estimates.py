@@ -11,7 +11,7 @@ from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
 from grading_core.sentences import NUMBER, Saying
 from grading_core.unknown import told
-from grading_core.yarn.amounts import STITCH, Widths, Work, loops_of, need, swatch_problems
+from grading_core.yarn.amounts import STITCH, Loops, Widths, Work, loops_of, need, swatch_problems
 from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Need, SizeNeeds, YarnEstimates
 
@@ -37,22 +37,24 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     {'oat': '9'}
     """
     sound(estimate_problems(request))
+    # without a gauge a stitch's width says nothing, and nothing is asked of it
+    width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
+    loops = {name: loops_of(yarn, width) for name, yarn in request.yarns.items()}
     sizes = tuple(
-        SizeNeeds(size.label, tuple(_needs(request, size)))
+        SizeNeeds(size.label, tuple(_needs(request, size, loops, Widths(width, width))))
         for size in request.sizes
         if is_answered(size.label, request.answer_sizes)
     )
     return YarnEstimates(sizes, tuple(_remarks(request.yarns)))
 
 
-def _needs(request: YarnEstimateRequest, size: SizeStitches) -> Iterator[Need]:
-    # without a gauge a stitch's width says nothing, and nothing is asked of it
-    width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
+def _needs(
+    request: YarnEstimateRequest, size: SizeStitches, loops: Mapping[str, Loops], widths: Widths
+) -> Iterator[Need]:
     for name, yarn in request.yarns.items():
         if name in size.stitches or name in size.floats:
             work = Work(plain=size.stitches.get(name, 0), floats=size.floats.get(name, 0))
-            loops = loops_of(yarn, width)
-            yield need(name, work, yarn, loops=loops, widths=Widths(width, width), margin=request.margin)
+            yield need(name, work, yarn, loops=loops[name], widths=widths, margin=request.margin)
 
 
 def estimate_problems(request: YarnEstimateRequest) -> Check[None]:

@@ -18,7 +18,7 @@ USUAL_BALL_GRAMS = Fraction(50)
 USUAL_MARGIN = Fraction(1, 10)
 """Bought beyond what is needed, as a part of it (common practice, no source)."""
 
-_TEX = 100_000
+TEX_TIMES_METRES = 100_000
 """Tex times metres per 100 g: tex are grams per 1000 m (ISO 1144)."""
 
 
@@ -50,7 +50,7 @@ class Strand:
         if self.nm is not None:
             return 1000 / self.nm
         if self.metres_per_100g is not None:
-            return _TEX / self.metres_per_100g
+            return TEX_TIMES_METRES / self.metres_per_100g
         assert self.metres is not None
         return 1000 * (USUAL_LABEL_GRAMS if self.grams is None else self.grams) / self.metres
 
@@ -98,9 +98,13 @@ class Yarn:
 
 @dataclass(frozen=True, slots=True)
 class StrandRequest:
-    """Strands to hold together, at least one."""
+    """Strands to hold together, at least one.
+
+    wanted_category: of the standard, as thick as which another strand is to make them; None asks for none.
+    """
 
     strands: tuple[Strand, ...]
+    wanted_category: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

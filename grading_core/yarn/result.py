@@ -9,7 +9,7 @@ from typing import Literal, NamedTuple, Self
 
 from grading_core.errors import Remark
 from grading_core.standards.sources import Source
-from grading_core.standards.yarn_weights import YarnThickness
+from grading_core.standards.yarn_weights import YarnCategory, YarnThickness
 from grading_core.wording import size_run
 
 Basis = Literal["measured", "estimated"]
@@ -29,14 +29,41 @@ class CombinedStrand:
 class CategoryRow:
     """A row of a published chart that a thickness falls in.
 
-    source: the chart. thickness: its row. standard_name: of the standard's category. between: True where the
-    chart leaves a gap there and this is the nearer row.
+    source: the chart. thickness: its row. standard: the category of the standard, with the gauge and the needle at
+    which such yarn is usually knitted. between: True where the chart leaves a gap there and this is the nearer row.
     """
 
     source: Source
     thickness: YarnThickness
-    standard_name: str
+    standard: YarnCategory
     between: bool
+
+
+ReachState = Literal["needs_strand", "already_there", "too_thick"]
+
+
+@dataclass(frozen=True, slots=True)
+class FittingStrand:
+    """Which strands do, in metres per 100 g: from the thinnest to the thickest, None where none is too thin or too
+    thick.
+    """
+
+    thinnest: Fraction | None
+    thickest: Fraction | None
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """What it takes for strands to be as thick as a row of a chart.
+
+    source: the chart. thickness: its row. state: whether they need another strand, are as thick without one, or are
+    too thick already. strand: which strand makes or leaves them as thick, None where every one makes them too thick.
+    """
+
+    source: Source
+    thickness: YarnThickness
+    state: ReachState
+    strand: FittingStrand | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,19 +71,22 @@ class Combination:
     """Strands held together.
 
     metres_per_100g: of all of them. tex: the same as grams per 1000 m. strands: in the order of the request.
-    categories: by every built-in chart.
+    categories: by every built-in chart. to_reach: what it takes to be as thick as the wanted category, chart by chart;
+    None where none is wanted.
     """
 
     metres_per_100g: Fraction
     tex: Fraction
     strands: tuple[CombinedStrand, ...]
     categories: tuple[CategoryRow, ...]
-    remarks: tuple[Remark, ...] = ()
+    to_reach: tuple[Reach, ...] | None
+    remarks: tuple[Remark, ...]
 
     @property
     def sources(self) -> tuple[Source, ...]:
-        """The charts that name a category, each once."""
-        return tuple(dict.fromkeys(row.source for row in self.categories))
+        """The charts that name a category, and the standard, each once."""
+        charts = [row.source for row in self.categories] + [way.source for way in self.to_reach or ()]
+        return tuple(dict.fromkeys((*charts, *(row.standard.source for row in self.categories))))
 
 
 class Estimate(NamedTuple):

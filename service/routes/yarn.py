@@ -21,7 +21,8 @@ STRAND_COMBINATIONS = Operation(
     description="""\
 How thick strands are together: their linear densities in tex add, so two yarns of 400 m per 100 g give 200, and 400
 and 840 give 271, never the 620 of their average. With it the yarn category by every built-in chart (retail usage
-overlaps), and each strand's part of the weight. What gauge the fabric gets, only a swatch tells.""",
+overlaps), the gauge and the needle at which such yarn is usually knitted, and each strand's part of the weight. With
+`wanted_category` also which further strand makes them as thick. What gauge the fabric gets, only a swatch tells.""",
     request=StrandCombinationsRequestSchema,
     answer=StrandCombinationsSchema,
     call=hold_together,

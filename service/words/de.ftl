@@ -1151,6 +1151,8 @@ warning =
         [one] nur 1 kann
        *[other] nur { $spare } können
     } wegfallen: Er bleibt { $excess } cm zu lang.
+    .category_not_charted = Keine der eingebauten Tabellen sagt, wie viele Meter 100 g der Kategorie { $category }
+        haben; der Standard nennt nur ihre Maschenprobe und Nadeln.
     .estimated_yarn = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis { $most }-Fache ihrer
         Breite an Garn; Rippenmuster, Spannfäden, Anschlag, Abketten und Fadenenden sind nach üblichen Werten
         mitgerechnet. Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es mit einem gewogenen Probestück.

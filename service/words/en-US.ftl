@@ -1114,6 +1114,8 @@ warning =
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
+    .category_not_charted = No built-in chart says how many meters 100 g of category { $category } have; the standard
+        tells its gauge and needles only.
     .estimated_yarn = The yarn is estimated: in stockinette stitch, each stitch takes { $least } to { $most } times its
         width in yarn; ribs, floats, cast-on, bind-off, and ends are reckoned by the usual allowances. Cables and other
         textures take more. A weighed swatch tells more exactly.

@@ -35,7 +35,49 @@ def test_every_chart_says_its_category_of_the_combination(client: FlaskClient) -
         ("uk_trade", 4),
         ("southern_usage", 4),
     ]
-    assert {match["source"] for match in answer["categories"]} == {s["key"] for s in answer["sources"]}
+    assert {source["key"] for source in answer["sources"]} == {
+        "cyc_yarn",
+        *(match["source"] for match in answer["categories"]),
+    }
+
+
+def test_a_category_comes_with_the_charts_metres_and_the_standards_gauge_and_needles(client: FlaskClient) -> None:
+    # the magazine's 121 to 181 m; category 4 of the standard: 16 to 20 stitches to 4 in, 4.5 to 5.5 mm, US 7 to 9
+    row = client.post(STRANDS, json={"strands": [{"metres": 150}]}).json["categories"][0]
+    assert row["metres_per_100g"] == {"low": 121, "high": 181}
+    assert row["stitches_per_4_inches"] == {"low": 16, "high": 20}
+    # 10 cm are 3.937 in
+    assert row["stitches_per_10_cm"] == {"low": 15.7, "high": 19.7}
+    assert (row["needle_mm"], row["needle_us"]) == ({"low": 4.5, "high": 5.5}, {"low": "7", "high": "9"})
+
+
+def test_what_reaches_a_category_is_told_chart_by_chart(client: FlaskClient) -> None:
+    request = {"strands": [{"metres": 400}], "wanted_category": 4}
+    ways = client.post(STRANDS, json=request).json["to_reach"]
+    assert [(way["source"], way["name"]) for way in ways] == [
+        ("spinners_chart", "Medium"),
+        ("uk_trade", "Aran / worsted (10-12 ply)"),
+        ("southern_usage", "worsted (10 ply)"),
+        ("southern_usage", "aran (12 ply)"),
+    ]
+    # 240 m are 416.67 tex, of which 250 are there; 166.67 more are 600 m. 200 m are 500 tex: 250 more are 400 m
+    assert ways[2] == {
+        "source": "southern_usage",
+        "name": "worsted (10 ply)",
+        "metres_per_100g": {"low": 200, "high": 240},
+        "state": "needs_strand",
+        "strand": {"thinnest": 600.0, "thickest": 400.0},
+    }
+
+
+def test_no_chart_has_the_thickest_category_and_the_answer_says_so(client: FlaskClient) -> None:
+    answer = client.post(STRANDS, json={"strands": [{"metres": 400}], "wanted_category": 7}).json
+    assert answer["to_reach"] == []
+    assert [warning["code"] for warning in answer["warnings"]] == ["category_not_charted"]
+
+
+def test_nothing_is_to_be_reached_where_no_category_is_wanted(client: FlaskClient) -> None:
+    assert "to_reach" not in client.post(STRANDS, json={"strands": [{"metres": 400}]}).json
 
 
 def test_a_weighed_swatch_gives_grams_metres_and_balls(client: FlaskClient) -> None:
