@@ -198,5 +198,7 @@ class WarningCode(Code):
     MANY_SENTENCES = "many_sentences", "A part takes more sentences than a knitter keeps in view."
 
     # yarn
+    SWATCH_DECIDES = "swatch_decides", "Whether another yarn gives the pattern's gauge, only a swatch decides."
+    OTHER_YARN_CATEGORY = "other_yarn_category", "By every chart the yarn is of another category than the pattern's."
     CATEGORY_NOT_CHARTED = "category_not_charted", "No chart says how thick the yarn of the wanted category is."
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."

@@ -185,13 +185,16 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
         metres=metres,
         metres_for={purpose: length.likely / 100 for purpose, length in lengths.items()},
         grams=metres.times(yarn.linear_density / 1000),
-        strands=tuple(_strand_need(strand, metres, yarn.ball_of(strand), margin) for strand in yarn.held),
+        strands=tuple(
+            _strand_need(place, strand, metres, yarn.ball_of(strand), margin)
+            for place, strand in enumerate(yarn.held, 1)
+        ),
     )
 
 
-def _strand_need(strand: Strand, metres: Estimate, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
+def _strand_need(place: int, strand: Strand, metres: Estimate, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
     grams = metres.times(strand.linear_density / 1000)
-    return StrandNeed(strand.name, grams, ball_grams, balls(grams.high, ball_grams, margin))
+    return StrandNeed(place, strand.name, grams, ball_grams, balls(grams.high, ball_grams, margin))
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

@@ -1,13 +1,15 @@
-"""What is answered about yarn: strands held together, and the yarn of every colour and size."""
+"""What is answered about yarn: strands held together, the yarn of every colour and size, a yarn for another."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 from typing import Literal, NamedTuple, Self
 
 from grading_core.errors import Remark
+from grading_core.gauge import Gauge
 from grading_core.standards.sources import Source
 from grading_core.standards.yarn_weights import YarnCategory, YarnThickness
 from grading_core.wording import size_run
@@ -119,8 +121,12 @@ NOTHING = Estimate.of(Fraction(0))
 
 @dataclass(frozen=True, slots=True)
 class StrandNeed:
-    """How much of one strand is needed, as long as the yarn that it is held with. balls: to buy, with the margin."""
+    """How much of one strand is needed, as long as the yarn that it is held with.
 
+    strand: its place, from 1. balls: to buy, with the margin.
+    """
+
+    strand: int
     name: str | None
     grams: Estimate
     ball_grams: Fraction
@@ -172,3 +178,111 @@ class YarnEstimates:
         balls = [{need.yarn: need.balls for need in size.yarns} for size in self.sizes]
         names = dict.fromkeys(name for size in balls for name in size)
         return {name: size_run([size.get(name) for size in balls]) for name in names}
+
+
+Thickness = Literal["thinner", "same", "thicker"]
+
+
+@dataclass(frozen=True, slots=True)
+class ComparedYarn:
+    """How thick a yarn is, all its strands together. categories: by every built-in chart."""
+
+    metres_per_100g: Fraction
+    tex: Fraction
+    categories: tuple[CategoryRow, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class YarnComparison:
+    """A yarn beside the pattern's.
+
+    pattern, own: the two. likely_gauge: at which the fabric is as firm, where the pattern's gauge is known.
+    """
+
+    pattern: ComparedYarn
+    own: ComparedYarn
+    likely_gauge: Gauge | None
+
+    @property
+    def tex_ratio(self) -> Fraction:
+        """The own yarn's tex over the pattern's: how much as heavy the same length is."""
+        return self.own.tex / self.pattern.tex
+
+    @property
+    def thickness(self) -> Thickness:
+        """How the own yarn is beside the pattern's."""
+        if self.tex_ratio == 1:
+            return "same"
+        return "thicker" if self.tex_ratio > 1 else "thinner"
+
+    @property
+    def common_category(self) -> bool:
+        """Whether by any chart the two may be of one category."""
+        return not {(row.source, row.thickness.category) for row in self.pattern.categories}.isdisjoint(
+            (row.source, row.thickness.category) for row in self.own.categories
+        )
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """The charts and the standard, each once."""
+        rows = (*self.pattern.categories, *self.own.categories)
+        return tuple(dict.fromkeys([row.source for row in rows] + [row.standard.source for row in rows]))
+
+
+@dataclass(frozen=True, slots=True)
+class StrandSubstitute:
+    """What a size needs of one strand. strand: its place, from 1. balls: to buy, with the margin."""
+
+    strand: int
+    name: str | None
+    grams: Fraction
+    ball_grams: Fraction
+    balls: int
+
+
+@dataclass(frozen=True, slots=True)
+class SizeSubstitute:
+    """What one size needs. metres: of all strands together, as much as of the pattern's yarn; grams likewise."""
+
+    label: str
+    metres: Fraction
+    grams: Fraction
+    strands: tuple[StrandSubstitute, ...]
+
+    @property
+    def balls(self) -> int:
+        """Balls of its first strand."""
+        return self.strands[0].balls
+
+
+@dataclass(frozen=True, slots=True)
+class AmountRuns:
+    """Amounts as size runs, metres and grams to the next whole one. balls: of each strand."""
+
+    metres: str
+    grams: str
+    balls: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Substitution:
+    """What every size needs of another yarn, in the order of the request, and how the yarns compare."""
+
+    sizes: tuple[SizeSubstitute, ...]
+    comparison: YarnComparison
+    remarks: tuple[Remark, ...]
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """What the categories are from."""
+        return self.comparison.sources
+
+    @property
+    def runs(self) -> AmountRuns:
+        """All sizes side by side."""
+        by_strand = zip(*([strand.balls for strand in size.strands] for size in self.sizes), strict=True)
+        return AmountRuns(
+            size_run([ceil(size.metres) for size in self.sizes]),
+            size_run([ceil(size.grams) for size in self.sizes]),
+            tuple(size_run(balls) for balls in by_strand),
+        )

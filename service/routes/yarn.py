@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from grading_core.yarn.estimates import estimate_problems, yarn_estimates
 from grading_core.yarn.strands import hold_together
+from grading_core.yarn.substitution import substitute_yarn, substitution_problems
 from service.media import PER_SIZE
 from service.operation import Operation
-from service.schemas.yarn import (
-    StrandCombinationsRequestSchema,
-    StrandCombinationsSchema,
-    YarnEstimatesRequestSchema,
-    YarnEstimatesSchema,
-)
+from service.schemas.strands import StrandCombinationsRequestSchema, StrandCombinationsSchema
+from service.schemas.substitution import YarnSubstitutionsRequestSchema, YarnSubstitutionsSchema
+from service.schemas.yarn import YarnEstimatesRequestSchema, YarnEstimatesSchema
 
 STRAND_COMBINATIONS = Operation(
     path="/v1/strand-combinations",
@@ -45,4 +43,20 @@ binding off and ends aren't reckoned here, since stitches don't tell them; `POST
     media=PER_SIZE,
 )
 
-OPERATIONS = (STRAND_COMBINATIONS, YARN_ESTIMATES)
+YARN_SUBSTITUTIONS = Operation(
+    path="/v1/yarn-substitutions",
+    name="yarn-substitutions",
+    tag="Yarn",
+    summary="Put another yarn in place of a pattern's",
+    description="""\
+What a pattern says in metres, yards, grams or balls of its own yarn, in grams and balls of another: the length stays,
+and the weight follows from how thick the yarn is. With it both yarns' thickness and categories, and the gauge at which
+the other one makes as firm a fabric. It is a place to start a swatch from, which alone decides.""",
+    request=YarnSubstitutionsRequestSchema,
+    answer=YarnSubstitutionsSchema,
+    call=substitute_yarn,
+    check=substitution_problems,
+    media=PER_SIZE,
+)
+
+OPERATIONS = (STRAND_COMBINATIONS, YARN_ESTIMATES, YARN_SUBSTITUTIONS)

@@ -6,6 +6,7 @@ from flask.testing import FlaskClient
 
 STRANDS = "/v1/strand-combinations"
 ESTIMATES = "/v1/yarn-estimates"
+SUBSTITUTIONS = "/v1/yarn-substitutions"
 
 
 def estimate(**changes):
@@ -143,3 +144,53 @@ def test_every_wrong_place_is_named(client: FlaskClient) -> None:
         "/yarns/kelp",
         "/yarns/oat/swatch_stitches",
     ]
+
+
+def substitute(**changes):
+    sizes = [{"label": "S", "yards": 1000}, {"label": "M", "yards": 1100}]
+    yarns = {"pattern_yarn": {"metres_per_100g": 400}, "own_yarn": {"strands": [{"metres": 400}, {"metres": 840}]}}
+    return {**yarns, "gauge": {"stitches": 28, "rows": 40}, "sizes": sizes, **changes}
+
+
+def test_another_yarn_is_needed_in_the_same_length(client: FlaskClient) -> None:
+    answer = client.post(SUBSTITUTIONS, json=substitute()).json
+    # 914.4 m at 250 tex and at 119.05
+    assert answer["sizes"][0] == {
+        "label": "S",
+        "metres": 914.4,
+        "grams": 337.5,
+        "strands": [
+            {"strand": 1, "grams": 228.6, "ball_grams": 100.0, "balls": 3},
+            {"strand": 2, "grams": 108.9, "ball_grams": 100.0, "balls": 2},
+        ],
+    }
+    assert answer["runs"] == {"metres": "915 (1006)", "grams": "338 (372)", "balls": ["3", "2"]}
+
+
+def test_the_two_yarns_are_compared(client: FlaskClient) -> None:
+    comparison = client.post(SUBSTITUTIONS, json=substitute()).json["comparison"]
+    assert (comparison["thickness"], comparison["pattern"]["tex"], comparison["own"]["tex"]) == ("thicker", 250, 369.05)
+    assert comparison["tex_ratio"] == 1.4762
+    # 28 and 40 over the root of 1.4762, which is 1.215
+    assert comparison["likely_gauge"]["per_10_cm"] == {"stitches": 23.05, "rows": 32.92}
+    assert [match["category"] for match in comparison["pattern"]["categories"]] == [1, 1, 1, 2]
+
+
+def test_what_is_said_of_another_yarn(client: FlaskClient) -> None:
+    answer = client.post(SUBSTITUTIONS, json=substitute(own_yarn={"metres_per_100g": 200})).json
+    assert [(each["code"], each.get("pointer")) for each in answer["warnings"]] == [
+        ("swatch_decides", None),
+        ("other_yarn_category", "/own_yarn"),
+    ]
+
+
+def test_a_table_has_a_row_for_each_strand(client: FlaskClient) -> None:
+    table = client.post(SUBSTITUTIONS, json=substitute(), headers={"Accept": "text/csv"}).text
+    rows = [line.split(",")[:4] for line in table.splitlines()]
+    assert ["strands", "2.balls", "balls", "2"] in rows
+    assert [item for _, item, *_ in rows if item.endswith("strand")] == []
+
+
+def test_a_swatch_is_no_part_of_a_label(client: FlaskClient) -> None:
+    request = substitute(own_yarn={"metres_per_100g": 200, "swatch_grams": 10, "swatch_stitches": 900})
+    assert pointers(client.post(SUBSTITUTIONS, json=request)) == ["/own_yarn/swatch_grams", "/own_yarn/swatch_stitches"]
