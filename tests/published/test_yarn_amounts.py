@@ -102,8 +102,8 @@ def length_that_fits_the_smallest():
 
 
 def test_with_the_body_as_long_as_the_smallest_size_tells_every_other_size_takes_what_is_published():
-    # That length is over 90 cm from the underarm, a dress, in plain knit and without a margin: what is published has more
-    # than a long pullover of plain knit takes. So this tells how yarn grows with size, not how much a size takes.
+    # That length is over 90 cm from the underarm, a dress, in plain knit and without a margin: what is published has
+    # more than a long pullover of plain knit takes. So this tells how yarn grows with size, not how much a size takes.
     sizes = long_pullovers(length_that_fits_the_smallest(), LONG_BUSTS)
     for size, published in zip(sizes, LONG_METRES, strict=True):
         assert metres(size).low <= published <= metres(size).high

@@ -71,6 +71,19 @@ def test_what_reaches_a_category_is_told_chart_by_chart(client: FlaskClient) -> 
     }
 
 
+def test_the_strands_that_are_printed_as_the_thinnest_and_the_thickest_still_do(client: FlaskClient) -> None:
+    tried = 0
+    for have, wanted in ((380, 3), (400, 3), (410, 4), (777, 2)):
+        ways = client.post(STRANDS, json={"strands": [{"metres": have}], "wanted_category": wanted}).json["to_reach"]
+        for place, way in enumerate(ways):
+            for strand in way["strand"].values():
+                request = {"strands": [{"metres": have}, {"metres": strand}], "wanted_category": wanted}
+                again = client.post(STRANDS, json=request).json["to_reach"][place]
+                assert again["state"] == "already_there", (have, way)
+                tried += 1
+    assert tried > 20
+
+
 def test_no_chart_has_the_thickest_category_and_the_answer_says_so(client: FlaskClient) -> None:
     answer = client.post(STRANDS, json={"strands": [{"metres": 400}], "wanted_category": 7}).json
     assert answer["to_reach"] == []

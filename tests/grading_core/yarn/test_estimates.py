@@ -36,7 +36,10 @@ def test_a_yarn_without_a_swatch_is_estimated_from_the_width_of_a_stitch_and_say
     # stitches of half a cm take 4 times that: 20 m, which are 10 g
     ((need,),) = [size.yarns for size in made.sizes]
     assert (need.metres.likely, need.grams.likely, need.basis) == (20, 10, "estimated")
-    assert [remark.code for remark in made.remarks] == ["estimated_yarn"]
+    # edges and ends of strands aren't reckoned here, and the sentence says so
+    assert [(remark.code, remark.message.id) for remark in made.remarks] == [
+        ("estimated_yarn", "warning.estimated_yarn_of_stitches")
+    ]
 
 
 def test_a_swatch_of_every_yarn_leaves_nothing_to_say():
