@@ -167,6 +167,7 @@ class WarningCode(Code):
     MORE_THAN_TWO_COLOURS = "more_than_two_colours", "Some rounds use more than two colours at once."
     LONG_FLOAT = "long_float", "A float is longer than the limit."
     FLOAT_CAN_CATCH_FINGERS = "float_can_catch_fingers", "A float inside a child's garment can catch fingers."
+    LOW_CONTRAST = "low_contrast", "Two colours that meet are about equally light, and hardly read apart."
     CHART_STARTS_BEFORE_BACK = "chart_starts_before_back", "Floats over the start of the round lie elsewhere."
 
     # fit

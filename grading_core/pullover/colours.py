@@ -37,10 +37,10 @@ class _Edge(NamedTuple):
     colour: str | None
 
 
-def garment_colours(request: PulloverRequest) -> GarmentColours:
-    """The colours of the garment, with a maker's changes where there are any.
+def garment_colours(request: PulloverRequest, *, changed: bool = True) -> GarmentColours:
+    """The colours of the garment.
 
-    request: free of `colour_problems`.
+    request: free of `colour_problems`. changed: with a maker's changes where there are any, or as designed.
     """
     names = _names(request)
     if request.chart is None:
@@ -48,7 +48,7 @@ def garment_colours(request: PulloverRequest) -> GarmentColours:
     else:
         colours = request.chart.plain_colours()
         plain, below = colours.plain, colours.plain
-    band = request.changes.band.of(request.band) if request.changes else request.band
+    band = request.changes.band.of(request.band) if request.changes and changed else request.band
     return GarmentColours(
         names=names or {ONE_COLOUR: ONE_COLOUR},
         plain=plain,

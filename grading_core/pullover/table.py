@@ -12,6 +12,7 @@ from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.neckline import FrontDrop
 from grading_core.parts.short_rows import BackRaise
 from grading_core.printing import printing
+from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
 from grading_core.pullover.result import KnittedSize, Row, TablePart, Unit
 from grading_core.sentences import COUNT, TEXT, TOKEN, Kind, Saying, Sentence, run_of
 from grading_core.yarn.result import Need
@@ -128,14 +129,16 @@ def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ..
     )
 
 
-def yarn_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
+def yarn_table(outcomes: Iterable[KnittedSize | Impossible], colours: GarmentColours) -> tuple[Row, ...]:
     """The yarn of each colour: grams, metres and yards that are likely needed, and balls to buy of each strand.
 
-    outcomes: as for `garment_table`, with their yarn, which may be none. An item ends with the colour's place: grams_1,
-    balls of a second strand with its place too: balls_1_2.
+    outcomes: as for `garment_table`, with their yarn, which may be none. colours: of the garment; an item ends with the
+    place of its colour among all of them, grams_1, balls of a second strand with its place too, balls_1_2.
     """
+    places = {symbol: place for place, symbol in enumerate(colours.names, 1)}
     rows: list[Row] = []
-    for place, (colour, own) in enumerate(by_colour(outcomes), 1):
+    for colour, own in by_colour(outcomes):
+        place = places[colour.symbol or ONE_COLOUR]
         for amount, of in _AMOUNTS:
             title = _YARN_TITLES[amount](**colour_values(colour))
             rows.append(_row("yarn", f"{amount}_{place}", amount, title, run_of(own, of), colour.yarn))
@@ -155,7 +158,7 @@ def by_colour(outcomes: Iterable[KnittedSize | Impossible | None]) -> list[tuple
     needs = [{need.symbol: need for need in size.yarn} if isinstance(size, KnittedSize) else {} for size in outcomes]
     return [
         (next(size[symbol] for size in needs if symbol in size), tuple([size.get(symbol) for size in needs]))
-        for symbol in sorted({symbol for size in needs for symbol in size}, key=str)
+        for symbol in dict.fromkeys(symbol for size in needs for symbol in size)
     ]
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
@@ -104,7 +104,9 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
         for symbol, count in charted.stitches_by_colour.total.items():
             works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol])
             fabric -= count
-    works[colours.plain]["plain"] += fabric
+    darts = size.body.bust_darts.stitches if size.body.bust_darts else 0
+    works[colours.below]["plain"] += darts
+    works[colours.plain]["plain"] += fabric - darts
 
     hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
     works[colours.hem] += Counter(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
@@ -114,7 +116,8 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     )
     drop = size.neck.drop
     works[colours.plain]["cast_on"] += size.neck.cast_on.stitches + (drop.centre if drop else 0)
-    works[colours.below] += Counter(cast_on=2 * size.counts.underarm, picked_up=2 * size.counts.underarm)
+    under = colours.plain if charted and charted.progress.finishing_rounds else colours.below
+    works[under] += Counter(cast_on=2 * size.counts.underarm, picked_up=2 * size.counts.underarm)
     for symbol, pieces in _pieces(charted, colours).items():
         works[symbol]["ends"] += 2 * pieces
     return {symbol: Work(**work) for symbol, work in works.items() if any(work.values())}
@@ -165,7 +168,9 @@ def colour_yarn(
     size, chart, colours: as for `colour_work`. spinning: the yarns, and the gauges they are worked at.
     """
     works = colour_work(size, chart, colours)
-    return tuple(spinning.need(symbol, colours.names[symbol], works[symbol]) for symbol in sorted(works))
+    return tuple(
+        spinning.need(symbol, name, works[symbol]) for symbol, name in colours.names.items() if symbol in works
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +210,18 @@ class Spinning:
             margin=own.margin,
         )
         return made if symbol == ONE_COLOUR else replace(made, symbol=symbol)
+
+
+def with_yarn(
+    sizes: Mapping[str, KnittedSize], chart: ChartRequest | None, colours: GarmentColours, spinning: Spinning | None
+) -> dict[str, KnittedSize]:
+    """Sizes with the yarn of their colours; as they are where no yarn is asked for.
+
+    sizes: by label, with their chart placed. chart, colours, spinning: as for `colour_yarn`.
+    """
+    if spinning is None:
+        return dict(sizes)
+    return {label: replace(size, yarn=colour_yarn(size, chart, colours, spinning)) for label, size in sizes.items()}
 
 
 def spinning_of(request: PulloverRequest, worked: Gauges, own: YarnWishes | None) -> Spinning | None:

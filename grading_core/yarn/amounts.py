@@ -93,8 +93,6 @@ class Loops:
     basis: Basis
 
 
-_HALF_A_SWATCH = "is missing: a swatch needs both its weight and its stitches."
-
 ESTIMATED = Loops(STITCH, FLOAT, "estimated")
 
 
@@ -128,8 +126,9 @@ def swatch_problems(yarn: Yarn, width_cm: Fraction | None) -> Check[None]:
     told = {"swatch_grams": known(yarn.swatch_grams), "swatch_stitches": known(yarn.swatch_stitches)}
     lacking = [name for name, amount in told.items() if amount is None]
     if len(lacking) == 1 or (lacking and yarn.swatch_floats):
+        detail = "is missing: a swatch needs both its weight and its stitches."
         for name in lacking:
-            yield Problem((name,), ProblemCode.HALF_A_SWATCH, _HALF_A_SWATCH)
+            yield Problem((name,), ProblemCode.HALF_A_SWATCH, detail)
     elif not lacking and width_cm is not None and _stitches_cm(yarn, width_cm) <= 0:
         detail = f"is less than {yarn.swatch_floats} stitches of floats weigh without any stitch."
         yield Problem(("swatch_grams",), ProblemCode.SWATCH_TOO_LIGHT, detail)
@@ -194,7 +193,8 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
 
 def _strand_need(place: int, strand: Strand, metres: Estimate, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
     grams = metres.times(strand.linear_density / 1000)
-    return StrandNeed(place, strand.name, grams, ball_grams, balls(grams.high, ball_grams, margin))
+    bought = balls(grams.high, ball_grams, margin)
+    return StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball_grams, balls=bought)
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

@@ -21,9 +21,6 @@ ESTIMATED = Saying("warning.estimated_yarn", least=NUMBER, most=NUMBER)
 ESTIMATED_STITCHES = Saying("warning.estimated_yarn_of_stitches", least=NUMBER, most=NUMBER)
 """Of stitches and floats alone."""
 
-_NO_SUCH_YARN = "is the name of no yarn in `yarns`."
-_FLOATS_NEED_GAUGE = "needs the request's `gauge`: a float is as long as the stitches that it passes over are wide."
-
 
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
@@ -79,31 +76,35 @@ def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
         detail = "has no weighed swatch, and the request no gauge to estimate from."
         yield Problem((), ProblemCode.NO_BASIS_FOR_YARN, detail)
     if gauge is None and yarn.swatch_floats:
-        yield Problem(("swatch_floats",), ProblemCode.FLOATS_NEED_GAUGE, _FLOATS_NEED_GAUGE)
+        yield _lacks_gauge("swatch_floats")
 
 
 @check
 def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
     yield from label_problems(request.answer_sizes, [size.label for size in request.sizes])
     for index, size in enumerate(request.sizes):
-        yield from under(("sizes", index), _stitches_problems(size, request.yarns))
-        yield from under(("sizes", index), _floats_problems(size, request.yarns, request.gauge))
+        yield from under(("sizes", index, "stitches"), _names_problems(size.stitches, request.yarns))
+        yield from under(("sizes", index, "floats"), _names_problems(size.floats, request.yarns))
+        yield from under(("sizes", index, "floats"), _floats_problems(size.floats, request))
 
 
 @check
-def _stitches_problems(size: SizeStitches, yarns: Mapping[str, Yarn]) -> Check[None]:
-    for name in size.stitches:
+def _names_problems(amounts: Mapping[str, int], yarns: Mapping[str, Yarn]) -> Check[None]:
+    for name in amounts:
         if name not in yarns:
-            yield Problem(("stitches", name), ProblemCode.UNKNOWN_YARN, _NO_SUCH_YARN)
+            yield Problem((name,), ProblemCode.UNKNOWN_YARN, "is the name of no yarn in `yarns`.")
 
 
 @check
-def _floats_problems(size: SizeStitches, yarns: Mapping[str, Yarn], gauge: Gauge | None) -> Check[None]:
-    for name in size.floats:
-        if name not in yarns:
-            yield Problem(("floats", name), ProblemCode.UNKNOWN_YARN, _NO_SUCH_YARN)
-        elif gauge is None:
-            yield Problem(("floats", name), ProblemCode.FLOATS_NEED_GAUGE, _FLOATS_NEED_GAUGE)
+def _floats_problems(floats: Mapping[str, int], request: YarnEstimateRequest) -> Check[None]:
+    for name in floats:
+        if request.gauge is None and name in request.yarns:
+            yield _lacks_gauge(name)
+
+
+def _lacks_gauge(*path: str) -> Problem:
+    detail = "needs the request's `gauge`: a float is as long as the stitches that it passes over are wide."
+    return Problem(path, ProblemCode.FLOATS_NEED_GAUGE, detail)
 
 
 def _remarks(yarns: Mapping[str, Yarn]) -> Iterator[Remark]:

@@ -119,7 +119,7 @@ class Estimate(NamedTuple):
 NOTHING = Estimate.of(Fraction(0))
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class StrandNeed:
     """How much of one strand is needed, as long as the yarn that it is held with.
 
@@ -229,7 +229,7 @@ class YarnComparison:
         return tuple(dict.fromkeys([row.source for row in rows] + [row.standard.source for row in rows]))
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class StrandSubstitute:
     """What a size needs of one strand. strand: its place, from 1. balls: to buy, with the margin."""
 

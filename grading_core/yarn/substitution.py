@@ -86,7 +86,8 @@ def _substitute(label: str, metres: Fraction, yarn: Yarn, margin: Fraction) -> S
     strands = []
     for place, strand in enumerate(yarn.held, 1):
         grams, ball = metres * strand.linear_density / 1000, yarn.ball_of(strand)
-        strands.append(StrandSubstitute(place, strand.name, grams, ball, balls(grams, ball, margin)))
+        bought = balls(grams, ball, margin)
+        strands.append(StrandSubstitute(strand=place, name=strand.name, grams=grams, ball_grams=ball, balls=bought))
     return SizeSubstitute(label, metres, sum((strand.grams for strand in strands), Fraction(0)), tuple(strands))
 
 

@@ -1167,6 +1167,9 @@ warning =
         { $most }-Fache ihrer Breite an Garn, ein Spannfaden etwas mehr als die Breite, die er überspannt. Anschlag,
         Abketten und Fadenenden sind nicht mitgerechnet; Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es
         mit einem gewogenen Probestück.
+    .low_contrast = „{ $first }“ und „{ $second }“ sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0
+        bis 100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der
+        anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
         beschrieben.
     .told_size_by_size_shaped = { warning.told_size_by_size } Zu- und Abnahmen, die zuerst so dicht wie möglich liegen,
@@ -1302,6 +1305,18 @@ picture =
         [one] Masche
        *[other] Maschen
     } im Vorderteil.
+    .contrast = Heben sich die Farben voneinander ab?
+    .in_colours = In Farbe
+    .in_greys = Dasselbe in Grau
+    .lightness = { $colour }: Helligkeit { $lightness } von 100
+    .hardly_apart = { $first } und { $second } sind kaum auseinanderzuhalten: Sie liegen { $difference } auseinander.
+    .contrast_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    }, einmal in ihren Farben und einmal in gleich hellen Grautönen.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

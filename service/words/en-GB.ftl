@@ -1127,6 +1127,9 @@ warning =
     .estimated_yarn_of_stitches = The yarn is estimated: in stocking stitch, each stitch takes { $least } to
         { $most } times its width in yarn, and a float a little more than the width it passes over. Casting on,
         casting off and ends are not reckoned; cables and other textures take more. A weighed swatch tells more exactly.
+    .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
+        by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a grey picture, or
+        knit a swatch.
     .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
     .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
         spread evenly, lets them stand side by side.
@@ -1261,6 +1264,18 @@ picture =
         [one] stitch
        *[other] stitches
     } across the front.
+    .contrast = Do the colours read apart?
+    .in_colours = In colour
+    .in_greys = The same in greys
+    .lightness = { $colour }: lightness { $lightness } of 100
+    .hardly_apart = { $first } and { $second } hardly read apart: they differ by { $difference }.
+    .contrast_described = A chart of { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    }, once in its colours and once in greys of the same lightness.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

@@ -1128,6 +1128,9 @@ warning =
         { $most } times its width in yarn, and a float a little more than the width it passes over. Casting on,
         binding off, and ends are not reckoned; cables and other textures take more. A weighed swatch tells more
         exactly.
+    .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
+        by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a gray picture, or
+        knit a swatch.
     .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
     .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
         spread evenly, lets them stand side by side.
@@ -1262,6 +1265,18 @@ picture =
         [one] stitch
        *[other] stitches
     } across the front.
+    .contrast = Do the colors read apart?
+    .in_colours = In color
+    .in_greys = The same in grays
+    .lightness = { $colour }: lightness { $lightness } of 100
+    .hardly_apart = { $first } and { $second } hardly read apart: they differ by { $difference }.
+    .contrast_described = A chart of { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    }, once in its colors and once in grays of the same lightness.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

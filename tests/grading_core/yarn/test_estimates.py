@@ -62,8 +62,8 @@ def test_floats_need_a_gauge():
         estimates({"oat": replace(WEIGHED, swatch_floats=3)}, [SizeStitches("S", {"oat": 1}, {"oat": 1, "moss": 1})])
     assert [(problem.path, problem.code) for problem in refused.value.problems] == [
         (("yarns", "oat", "swatch_floats"), "floats_need_gauge"),
-        (("sizes", 0, "floats", "oat"), "floats_need_gauge"),
         (("sizes", 0, "floats", "moss"), "unknown_yarn"),
+        (("sizes", 0, "floats", "oat"), "floats_need_gauge"),
     ]
 
 

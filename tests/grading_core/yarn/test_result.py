@@ -5,7 +5,10 @@ from grading_core.yarn.result import NOTHING, Estimate, Need, SizeNeeds, StrandN
 
 
 def need(yarn: str, *balls: int) -> Need:
-    strands = tuple(StrandNeed(place, None, NOTHING, Fraction(50), each) for place, each in enumerate(balls, 1))
+    strands = tuple(
+        StrandNeed(strand=place, name=None, grams=NOTHING, ball_grams=Fraction(50), balls=each)
+        for place, each in enumerate(balls, 1)
+    )
     return Need(yarn=yarn, stitches=0, basis="measured", metres=NOTHING, metres_for={}, grams=NOTHING, strands=strands)
 
 
