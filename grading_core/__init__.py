@@ -28,8 +28,9 @@ from grading_core.sizes.grading import grade_sizes
 from grading_core.sizes.request import EvenSteps, SentSize, SizeGradingRequest, SizeMatchRequest
 from grading_core.standards import BODY_TABLES, body_table
 from grading_core.yarn.estimates import yarn_estimates
-from grading_core.yarn.request import Strand, StrandRequest, Yarn, YarnEstimateRequest
+from grading_core.yarn.request import SizeAmount, Strand, StrandRequest, SubstitutionRequest, Yarn, YarnEstimateRequest
 from grading_core.yarn.strands import hold_together
+from grading_core.yarn.substitution import substitute_yarn
 from grading_core.yoke.all_sizes import raglan_schedules, yoke_adjustments
 from grading_core.yoke.request import Adjustment, Options, RaglanRequest, YokeAdjustmentRequest, YokeRequest
 
@@ -65,10 +66,12 @@ __all__ = [
     "Sections",
     "SentSize",
     "ShapingRequest",
+    "SizeAmount",
     "SizeGradingRequest",
     "SizeMatchRequest",
     "Strand",
     "StrandRequest",
+    "SubstitutionRequest",
     "WarningCode",
     "Yarn",
     "YarnEstimateRequest",
@@ -84,6 +87,7 @@ __all__ = [
     "printed_as",
     "raglan_schedules",
     "shaping_schedules",
+    "substitute_yarn",
     "yarn_estimates",
     "yoke_adjustments",
 ]

@@ -94,6 +94,7 @@ class ProblemCode(Code):
     COLOUR_WITHOUT_YARN = "colour_without_yarn", "A colour of the garment has no yarn, where each has its own."
     SWATCH_TOO_LIGHT = "swatch_too_light", "A swatch weighs less than its floats alone."
     NO_BASIS_FOR_YARN = "no_basis_for_yarn", "A yarn has neither a weighed swatch nor a gauge to be estimated from."
+    FLOATS_NEED_GAUGE = "floats_need_gauge", "Floats are sent, and no gauge says how wide they are."
     UNKNOWN_YARN = "unknown_yarn", "No yarn of the request has this name."
 
 
@@ -200,4 +201,7 @@ class WarningCode(Code):
     MANY_SENTENCES = "many_sentences", "A part takes more sentences than a knitter keeps in view."
 
     # yarn
+    SWATCH_DECIDES = "swatch_decides", "Whether another yarn gives the pattern's gauge, only a swatch decides."
+    OTHER_YARN_CATEGORY = "other_yarn_category", "By every chart the yarn is of another category than the pattern's."
+    CATEGORY_NOT_CHARTED = "category_not_charted", "No chart says how thick the yarn of the wanted category is."
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."

@@ -29,6 +29,17 @@ class Range:
             raise ValueError("a range with an open end has no middle")
         return (self.low + self.high) / 2
 
+    def times(self, factor: Fraction) -> Range:
+        """The same in another unit; an open end stays open.
+
+        factor: of the units.
+
+        >>> figure("6-").times(Fraction(1, 2))
+        Range(low=None, high=Fraction(3, 1))
+        """
+        low, high = (None if end is None else end * factor for end in (self.low, self.high))
+        return Range(low, high)
+
 
 def figure(text: str) -> Range:
     """A cell as it is printed.

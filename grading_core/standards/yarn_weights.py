@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from grading_core.standards.ranges import Range, figure
 from grading_core.standards.sources import CYC_YARN, Source, Sourced
+from grading_core.units import CM_PER_INCH
 
 SPINNERS_CHART = Source(
     "spinners_chart",
@@ -50,6 +51,11 @@ class YarnCategory:
     needle_us: NeedleNumbers
     source: Source
     note: str | None = None
+
+    @property
+    def stitches_per_10_cm(self) -> Range:
+        """Of stockinette, exactly converted; printed beside one another, 4 in and 10 cm are often taken as equal."""
+        return self.stitches_per_4_inches.times(10 / (4 * CM_PER_INCH))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

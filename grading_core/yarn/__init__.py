@@ -1,1 +1,1 @@
-"""Strands, amounts, and how colours differ in lightness."""
+"""Strands, amounts, and a yarn in place of another."""

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import reduce
 from types import MappingProxyType
 from typing import Literal, NamedTuple
 
@@ -18,48 +19,34 @@ from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
 from grading_core.unknown import known
 from grading_core.yarn.request import Strand, Yarn
-from grading_core.yarn.result import Amount, Basis, Need, StrandNeed
+from grading_core.yarn.result import NOTHING, Basis, Estimate, Need, StrandNeed
 
 Purpose = Literal["stitches", "ribs", "floats", "edges", "ends"]
 """What takes yarn. edges: casting on, picking up and binding off."""
 
 
-class Range(NamedTuple):
-    """Least, likely and most."""
-
-    low: Fraction
-    likely: Fraction
-    high: Fraction
-
-    def times(self, factor: Fraction | int) -> Range:
-        """All three times a factor."""
-        return Range(*(each * factor for each in self))
+def _estimate(low: str, likely: str, high: str) -> Estimate:
+    return Estimate(Fraction(low), Fraction(likely), Fraction(high))
 
 
-def _range(low: str, likely: str, high: str) -> Range:
-    return Range(Fraction(low), Fraction(likely), Fraction(high))
-
-
-NOTHING = _range("0", "0", "0")
-
-STITCH = _range("3.8", "4", "4.2")
+STITCH = _estimate("3.8", "4", "4.2")
 """Of a stitch, where no swatch was weighed: see the module's docstring."""
 
-RIB = _range("0.9", "1", "1.15")
+RIB = _estimate("0.9", "1", "1.15")
 """A stitch of rib as a part of one of plain knit: thinner needles take less, the steps from knit to purl more (common
 practice, no source)."""
 
-FLOAT = _range("1", "1.1", "1.2")
+FLOAT = _estimate("1", "1.1", "1.2")
 """For every stitch that a strand is carried behind: the stitch's width, and ease (common practice, no source)."""
 
-CAST_ON = _range("3.8", "7.3", "8.4")
-"""Of a stitch cast on: a loop alone, or a stitch and a tail of three widths and a tenth more (a knitting teacher's rule
-for the long tail); the most is two stitches' worth (common practice, no source)."""
+CAST_ON = _estimate("3.8", "7.3", "8.4")
+"""Of a stitch cast on: a loop alone, or a stitch of 4 widths and a tail of three and a tenth more, 3.3 (a knitting
+teacher's rule for the long tail); the most is two stitches' worth (common practice, no source)."""
 
-BIND_OFF = _range("3", "4", "5")
+BIND_OFF = _estimate("3", "4", "5")
 """Of a stitch bound off: about a stitch's worth (common practice, no source)."""
 
-END_CM = _range("10", "15", "20")
+END_CM = _estimate("10", "15", "20")
 """Left at each end of a strand, to be woven in (common practice, no source)."""
 
 
@@ -101,8 +88,8 @@ class Loops:
     stitch, float_over: of one stitch each. basis: how they are known.
     """
 
-    stitch: Range
-    float_over: Range
+    stitch: Estimate
+    float_over: Estimate
     basis: Basis
 
 
@@ -121,12 +108,14 @@ def loops_of(yarn: Yarn, width_cm: Fraction) -> Loops:
     if yarn.swatch_grams is None or yarn.swatch_stitches is None:
         return ESTIMATED
     stitch = _stitches_cm(yarn, width_cm) / width_cm / yarn.swatch_stitches
-    return Loops(Range(stitch, stitch, stitch), Range(FLOAT.likely, FLOAT.likely, FLOAT.likely), "measured")
+    # floats weighed with their stitches: taken as more, they leave less for these
+    float_over = Estimate.of(FLOAT.likely) if yarn.swatch_floats else FLOAT
+    return Loops(Estimate.of(stitch), float_over, "measured")
 
 
 @check
 def swatch_problems(yarn: Yarn, width_cm: Fraction | None) -> Check[None]:
-    """What is wrong with a swatch: only its weight is sent or only its stitches, or its floats alone would weigh more.
+    """What is wrong with a swatch: it lacks its weight or its stitches, or its floats alone would weigh more.
 
     yarn: any. width_cm: of a stitch of the swatch, None where it isn't known.
 
@@ -134,11 +123,13 @@ def swatch_problems(yarn: Yarn, width_cm: Fraction | None) -> Check[None]:
     >>> [problem.path for problem in swatch_problems(yarn, None)]
     [('swatch_stitches',)]
     """
-    if (known(yarn.swatch_grams) is None) != (known(yarn.swatch_stitches) is None):
-        lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
+    told = {"swatch_grams": known(yarn.swatch_grams), "swatch_stitches": known(yarn.swatch_stitches)}
+    lacking = [name for name, amount in told.items() if amount is None]
+    if len(lacking) == 1 or (lacking and yarn.swatch_floats):
         detail = "is missing: a swatch needs both its weight and its stitches."
-        yield Problem((lacking,), ProblemCode.HALF_A_SWATCH, detail)
-    elif width_cm is not None and yarn.swatch_grams is not None and _stitches_cm(yarn, width_cm) <= 0:
+        for name in lacking:
+            yield Problem((name,), ProblemCode.HALF_A_SWATCH, detail)
+    elif not lacking and width_cm is not None and _stitches_cm(yarn, width_cm) <= 0:
         detail = f"is less than {yarn.swatch_floats} stitches of floats weigh without any stitch."
         yield Problem(("swatch_grams",), ProblemCode.SWATCH_TOO_LIGHT, detail)
 
@@ -149,7 +140,7 @@ def _stitches_cm(yarn: Yarn, width_cm: Fraction) -> Fraction:
     return yarn.swatch_grams * 100_000 / yarn.linear_density - yarn.swatch_floats * FLOAT.likely * width_cm
 
 
-def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Range]:
+def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Estimate]:
     """The length in cm that each part of the work takes.
 
     work: of one colour. loops: of its yarn. widths: of the fabrics that are worked.
@@ -159,23 +150,17 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Ran
     >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
     {'stitches': 200, 'ends': 30}
     """
-    plain = widths.plain
-    lengths: dict[Purpose, Range] = {
-        "stitches": loops.stitch.times(work.plain * plain + work.stranded * widths.stranded),
-        "ribs": Range(*(stitch * part * work.rib * plain for stitch, part in zip(loops.stitch, RIB, strict=True))),
+    plain, stitch = widths.plain, loops.stitch
+    lengths: dict[Purpose, Estimate] = {
+        "stitches": stitch.times(work.plain * plain + work.stranded * widths.stranded),
+        "ribs": stitch.times_each(RIB).times(work.rib * plain),
         "floats": loops.float_over.times(work.floats * widths.stranded),
-        "edges": _sum(
-            CAST_ON.times(work.cast_on * plain),
-            loops.stitch.times(work.picked_up * plain),
-            BIND_OFF.times(work.bound_off * plain),
-        ),
+        "edges": CAST_ON.times(work.cast_on * plain)
+        .plus(stitch.times(work.picked_up * plain))
+        .plus(BIND_OFF.times(work.bound_off * plain)),
         "ends": END_CM.times(work.ends),
     }
     return MappingProxyType({purpose: length for purpose, length in lengths.items() if length.high})
-
-
-def _sum(*ranges: Range) -> Range:
-    return Range(*(sum(each, Fraction(0)) for each in zip(NOTHING, *ranges, strict=True)))
 
 
 def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:
@@ -191,7 +176,7 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
     (Fraction(400, 1), Fraction(800, 1), 8)
     """
     lengths = lengths_cm(work, loops, widths)
-    metres = Amount(*_sum(*lengths.values()).times(Fraction(1, 100)))
+    metres = reduce(Estimate.plus, lengths.values(), NOTHING).times(Fraction(1, 100))
     return Need(
         yarn=name,
         stitches=work.stitches,
@@ -199,13 +184,17 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
         metres=metres,
         metres_for={purpose: length.likely / 100 for purpose, length in lengths.items()},
         grams=metres.times(yarn.linear_density / 1000),
-        strands=tuple(_strand_need(strand, metres, yarn.ball_of(strand), margin) for strand in yarn.held),
+        strands=tuple(
+            _strand_need(place, strand, metres, yarn.ball_of(strand), margin)
+            for place, strand in enumerate(yarn.held, 1)
+        ),
     )
 
 
-def _strand_need(strand: Strand, metres: Amount, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
+def _strand_need(place: int, strand: Strand, metres: Estimate, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
     grams = metres.times(strand.linear_density / 1000)
-    return StrandNeed(strand.name, grams, ball_grams, balls(grams.high, ball_grams, margin))
+    bought = balls(grams.high, ball_grams, margin)
+    return StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball_grams, balls=bought)
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

@@ -11,21 +11,22 @@ from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
 from grading_core.sentences import NUMBER, Saying
 from grading_core.unknown import told
-from grading_core.yarn.amounts import STITCH, Widths, Work, loops_of, need, swatch_problems
+from grading_core.yarn.amounts import STITCH, Loops, Widths, Work, loops_of, need, swatch_problems
 from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Need, SizeNeeds, YarnEstimates
 
 ESTIMATED = Saying("warning.estimated_yarn", least=NUMBER, most=NUMBER)
+"""Of a whole garment."""
 
-_NO_SUCH_YARN = "is the name of no yarn in `yarns`."
-_FLOATS_NEED_GAUGE = "needs the request's `gauge`: a float is as long as the stitches that it passes over are wide."
+ESTIMATED_STITCHES = Saying("warning.estimated_yarn_of_stitches", least=NUMBER, most=NUMBER)
+"""Of stitches and floats alone."""
 
 
 def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     """The yarn of every colour and size.
 
-    Raises ContradictionError for labels used twice or not at all, stitches in a yarn that isn't there, half a swatch,
-    a yarn with neither swatch nor gauge, and floats without a gauge.
+    Raises ContradictionError for labels used twice or not at all, stitches or floats of a yarn that isn't there, a
+    swatch that lacks something or weighs too little, a yarn with neither swatch nor gauge, and floats without a gauge.
 
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
     >>> request = YarnEstimateRequest(yarns={"oat": yarn}, sizes=(SizeStitches("S", {"oat": 40000}),))
@@ -33,22 +34,24 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     {'oat': '9'}
     """
     sound(estimate_problems(request))
+    # without a gauge a stitch's width says nothing, and nothing is asked of it
+    width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
+    loops = {name: loops_of(yarn, width) for name, yarn in request.yarns.items()}
     sizes = tuple(
-        SizeNeeds(size.label, tuple(_needs(request, size)))
+        SizeNeeds(size.label, tuple(_needs(request, size, loops, Widths(width, width))))
         for size in request.sizes
         if is_answered(size.label, request.answer_sizes)
     )
     return YarnEstimates(sizes, tuple(_remarks(request.yarns)))
 
 
-def _needs(request: YarnEstimateRequest, size: SizeStitches) -> Iterator[Need]:
-    # without a gauge a stitch's width says nothing, and nothing is asked of it
-    width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
+def _needs(
+    request: YarnEstimateRequest, size: SizeStitches, loops: Mapping[str, Loops], widths: Widths
+) -> Iterator[Need]:
     for name, yarn in request.yarns.items():
-        if name in size.stitches:
-            work = Work(plain=size.stitches[name], floats=size.floats.get(name, 0))
-            loops = loops_of(yarn, width)
-            yield need(name, work, yarn, loops=loops, widths=Widths(width, width), margin=request.margin)
+        if name in size.stitches or name in size.floats:
+            work = Work(plain=size.stitches.get(name, 0), floats=size.floats.get(name, 0))
+            yield need(name, work, yarn, loops=loops[name], widths=widths, margin=request.margin)
 
 
 def estimate_problems(request: YarnEstimateRequest) -> Check[None]:
@@ -73,33 +76,37 @@ def _yarn_problems(yarn: Yarn, gauge: Gauge | None) -> Check[None]:
         detail = "has no weighed swatch, and the request no gauge to estimate from."
         yield Problem((), ProblemCode.NO_BASIS_FOR_YARN, detail)
     if gauge is None and yarn.swatch_floats:
-        yield Problem(("swatch_floats",), ProblemCode.NO_BASIS_FOR_YARN, _FLOATS_NEED_GAUGE)
+        yield _lacks_gauge("swatch_floats")
 
 
 @check
 def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
     yield from label_problems(request.answer_sizes, [size.label for size in request.sizes])
     for index, size in enumerate(request.sizes):
-        yield from under(("sizes", index), _stitches_problems(size, request.yarns))
-        yield from under(("sizes", index), _floats_problems(size, request.yarns, request.gauge))
+        yield from under(("sizes", index, "stitches"), _names_problems(size.stitches, request.yarns))
+        yield from under(("sizes", index, "floats"), _names_problems(size.floats, request.yarns))
+        yield from under(("sizes", index, "floats"), _floats_problems(size.floats, request))
 
 
 @check
-def _stitches_problems(size: SizeStitches, yarns: Mapping[str, Yarn]) -> Check[None]:
-    for name in size.stitches:
+def _names_problems(amounts: Mapping[str, int], yarns: Mapping[str, Yarn]) -> Check[None]:
+    for name in amounts:
         if name not in yarns:
-            yield Problem(("stitches", name), ProblemCode.UNKNOWN_YARN, _NO_SUCH_YARN)
+            yield Problem((name,), ProblemCode.UNKNOWN_YARN, "is the name of no yarn in `yarns`.")
 
 
 @check
-def _floats_problems(size: SizeStitches, yarns: Mapping[str, Yarn], gauge: Gauge | None) -> Check[None]:
-    for name in size.floats:
-        if name not in yarns:
-            yield Problem(("floats", name), ProblemCode.UNKNOWN_YARN, _NO_SUCH_YARN)
-        elif gauge is None:
-            yield Problem(("floats", name), ProblemCode.NO_BASIS_FOR_YARN, _FLOATS_NEED_GAUGE)
+def _floats_problems(floats: Mapping[str, int], request: YarnEstimateRequest) -> Check[None]:
+    for name in floats:
+        if request.gauge is None and name in request.yarns:
+            yield _lacks_gauge(name)
+
+
+def _lacks_gauge(*path: str) -> Problem:
+    detail = "needs the request's `gauge`: a float is as long as the stitches that it passes over are wide."
+    return Problem(path, ProblemCode.FLOATS_NEED_GAUGE, detail)
 
 
 def _remarks(yarns: Mapping[str, Yarn]) -> Iterator[Remark]:
     if any(yarn.swatch_grams is None for yarn in yarns.values()):
-        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED(least=STITCH.low, most=STITCH.high))
+        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED_STITCHES(least=STITCH.low, most=STITCH.high))

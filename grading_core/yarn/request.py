@@ -1,4 +1,4 @@
-"""What is asked about yarn: strands to hold together, and the stitches of every size and yarn."""
+"""What is asked about yarn: strands to hold together, the stitches of every size and yarn, a yarn for another."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from grading_core.answer_sizes import AnswerSizes
 from grading_core.gauge import Gauge
+from grading_core.units import CM_PER_INCH
 
 USUAL_LABEL_GRAMS = Fraction(100)
 """What the metres of a yarn are told for, where its label says no weight (common practice, no source)."""
@@ -18,7 +19,9 @@ USUAL_BALL_GRAMS = Fraction(50)
 USUAL_MARGIN = Fraction(1, 10)
 """Bought beyond what is needed, as a part of it (common practice, no source)."""
 
-_TEX = 100_000
+METRES_PER_YARD = 36 * CM_PER_INCH / 100
+
+TEX_TIMES_METRES = 100_000
 """Tex times metres per 100 g: tex are grams per 1000 m (ISO 1144)."""
 
 
@@ -50,7 +53,7 @@ class Strand:
         if self.nm is not None:
             return 1000 / self.nm
         if self.metres_per_100g is not None:
-            return _TEX / self.metres_per_100g
+            return TEX_TIMES_METRES / self.metres_per_100g
         assert self.metres is not None
         return 1000 * (USUAL_LABEL_GRAMS if self.grams is None else self.grams) / self.metres
 
@@ -98,9 +101,13 @@ class Yarn:
 
 @dataclass(frozen=True, slots=True)
 class StrandRequest:
-    """Strands to hold together, at least one."""
+    """Strands to hold together, at least one.
+
+    wanted_category: of the standard, as thick as which another strand is to make them; None asks for none.
+    """
 
     strands: tuple[Strand, ...]
+    wanted_category: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,4 +134,35 @@ class YarnEstimateRequest:
     sizes: tuple[SizeStitches, ...]
     margin: Fraction = USUAL_MARGIN
     gauge: Gauge | None = None
+    answer_sizes: AnswerSizes = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeAmount:
+    """What one size needs as a pattern prints it, in one of these ways.
+
+    metres, yards, grams: of all strands together. balls: of the first strand.
+    """
+
+    label: str
+    metres: Fraction | None = None
+    yards: Fraction | None = None
+    grams: Fraction | None = None
+    balls: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SubstitutionRequest:
+    """A yarn in place of a pattern's.
+
+    pattern_yarn, own_yarn: the two. sizes: what the pattern says they need of its yarn. gauge: the pattern's, for a
+    likely one of the other yarn. margin: bought beyond what is needed, as a part of it; none, since what patterns print
+    has one. answer_sizes: labels of those that are answered.
+    """
+
+    pattern_yarn: Yarn
+    own_yarn: Yarn
+    sizes: tuple[SizeAmount, ...]
+    gauge: Gauge | None = None
+    margin: Fraction = Fraction(0)
     answer_sizes: AnswerSizes = None

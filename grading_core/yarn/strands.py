@@ -6,11 +6,18 @@ tex; textile calculation texts for the sum of parallel strands).
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
+from grading_core.codes import WarningCode
+from grading_core.errors import Remark
+from grading_core.sentences import NUMBER, Saying
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnThickness
-from grading_core.yarn.request import StrandRequest
-from grading_core.yarn.result import CategoryRow, Combination, CombinedStrand
+from grading_core.yarn.reach import ways_to_reach
+from grading_core.yarn.request import TEX_TIMES_METRES, StrandRequest
+from grading_core.yarn.result import CategoryRow, Combination, CombinedStrand, Reach
+
+NOT_CHARTED = Saying("warning.category_not_charted", category=NUMBER)
 
 
 def hold_together(request: StrandRequest) -> Combination:
@@ -22,16 +29,26 @@ def hold_together(request: StrandRequest) -> Combination:
     """
     densities = [strand.linear_density for strand in request.strands]
     total = sum(densities, Fraction(0))
-    metres_per_100g = 100_000 / total
+    wanted = request.wanted_category
+    to_reach = None if wanted is None else ways_to_reach(wanted, total)
+    metres_per_100g = TEX_TIMES_METRES / total
     return Combination(
         metres_per_100g=metres_per_100g,
         tex=total,
         strands=tuple(
-            CombinedStrand(strand.name, 100_000 / density, density, density / total)
+            CombinedStrand(strand.name, TEX_TIMES_METRES / density, density, density / total)
             for strand, density in zip(request.strands, densities, strict=True)
         ),
         categories=categories(metres_per_100g),
+        to_reach=to_reach,
+        remarks=tuple(_remarks(request, to_reach)),
     )
+
+
+def _remarks(request: StrandRequest, to_reach: Sequence[Reach] | None) -> Iterator[Remark]:
+    if request.wanted_category is not None and not to_reach:
+        message = NOT_CHARTED(category=request.wanted_category)
+        yield Remark(WarningCode.CATEGORY_NOT_CHARTED, message, path=("wanted_category",))
 
 
 def categories(metres_per_100g: Fraction) -> tuple[CategoryRow, ...]:
@@ -43,7 +60,7 @@ def categories(metres_per_100g: Fraction) -> tuple[CategoryRow, ...]:
     >>> [row.thickness.name for row in categories(Fraction(200))]
     ['Light', 'DK (8 ply)', 'Aran / worsted (10-12 ply)', 'worsted (10 ply)']
     """
-    names = {category.category: category.name for category in YARN_WEIGHTS.categories}
+    standard = {category.category: category for category in YARN_WEIGHTS.categories}
     named = []
     for chart in YARN_WEIGHTS.charts:
         away = [_distance(metres_per_100g, row) for row in chart.rows]
@@ -51,7 +68,7 @@ def categories(metres_per_100g: Fraction) -> tuple[CategoryRow, ...]:
         found = [row for row, distance in zip(chart.rows, away, strict=True) if distance == nearest]
         if nearest:
             found = found[-1:]
-        named += [CategoryRow(chart.source, row, names[row.category], nearest > 0) for row in found]
+        named += [CategoryRow(chart.source, row, standard[row.category], nearest > 0) for row in found]
     return tuple(named)
 
 

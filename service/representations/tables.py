@@ -30,7 +30,7 @@ LONG = ("size", *KEYS, "value")
 OF_THE_SIZE = "size"
 """The part of what stands in a size itself."""
 
-_NAMES = ("method", "yarn", "colour")
+_NAMES = ("method", "yarn", "colour", "strand")
 """Fields by which the objects of a list are told apart."""
 
 _UNITS = frozenset(
@@ -124,7 +124,8 @@ def _quantities(value: Any, path: tuple[str, ...], unit: str) -> Iterator[tuple[
     elif kind is list and value and type(value[0]) is dict:
         named = next((name for name in _NAMES if name in value[0]), None)
         for each in value if named else ():
-            yield from _quantities(each, (*path, each[named]), "")
+            told = {name: below for name, below in each.items() if name != named}
+            yield from _quantities(told, (*path, str(each[named])), "")
 
 
 def _row(path: tuple[str, ...], unit: str, values: Sequence[Any]) -> Row:

@@ -6,7 +6,8 @@ from fractions import Fraction
 from typing import Any, get_args
 
 from grading_core.conversions import Conversion, ConversionRequest, Conversions, Item, Kind
-from grading_core.gauge import Comparison
+from grading_core.gauge import Comparison, Gauge, Swatch
+from grading_core.units import cm_per_inch
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import (
     MAX_COUNT,
@@ -19,10 +20,38 @@ from service.schemas.common import (
 )
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Length, Number, Spoken, Text, Whole
+from service.schemas.writing import Write
 
 KINDS: tuple[Kind, ...] = get_args(Kind)
 
 MAX_ITEMS = 500
+
+
+class SwatchSchema(StrictSchema):
+    """What is counted over a span, to two decimals."""
+
+    record = Swatch
+
+    stitches = Number(required=True, minimum=0, unit="stitches", places=2)
+    rows = Number(required=True, minimum=0, unit="rows", places=2)
+
+
+class OverFourInches(Nested):
+    """What a gauge counts over 4 in, by the convention of the request."""
+
+    def writer(self) -> Write:
+        """Writes the counts."""
+        write = super().writer()
+        return lambda gauge, length: write(gauge.swatch(4 * cm_per_inch(length.convention)), length)
+
+
+class UsedGaugeSchema(StrictSchema):
+    """One gauge over the usual spans."""
+
+    record = Gauge
+
+    per_10_cm = Nested(SwatchSchema, required=True, source=lambda gauge: gauge.swatch(Fraction(10)))
+    per_4_in = OverFourInches(SwatchSchema, "By `inch_convention`.", required=True, source=lambda gauge: gauge)
 
 
 class ConversionItemSchema(StrictSchema):

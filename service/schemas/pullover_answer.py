@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from functools import cached_property
 from operator import methodcaller
 from typing import get_args
 
 from grading_core.counts.request import Targets
-from grading_core.gauge import Gauge, Swatch
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.pullover.result import (
     AtOwnGauge,
@@ -24,7 +22,6 @@ from grading_core.pullover.result import (
     as_answered,
 )
 from grading_core.pullover.table import TABLE_ITEMS, YARN_ITEM
-from grading_core.units import cm_per_inch
 from grading_core.yoke.result import SizeSchedule
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import (
@@ -48,6 +45,7 @@ from service.schemas.codes import CodeField
 from service.schemas.common import ComputedSchema, LengthSchema, NearestSchema
 from service.schemas.containers import Items, Nested
 from service.schemas.fields import Choice, Flag, Number, OpenChoice, Prose, Spoken, Whole
+from service.schemas.gauge import UsedGaugeSchema
 from service.schemas.pullover_parts import (
     HeadCheckSchema,
     PulloverBandSchema,
@@ -305,33 +303,6 @@ class ChangedNumberSchema(StrictSchema):
         nullable=True,
         source=lambda number: as_answered(number.changed, number.unit),
     )
-
-
-class SwatchSchema(StrictSchema):
-    """What is counted over a span, to two decimals."""
-
-    record = Swatch
-
-    stitches = Number(required=True, minimum=0, unit="stitches", places=2)
-    rows = Number(required=True, minimum=0, unit="rows", places=2)
-
-
-class OverFourInches(Nested):
-    """What a gauge counts over 4 in, by the convention of the request."""
-
-    def writer(self) -> Write:
-        """Writes the counts."""
-        write = super().writer()
-        return lambda gauge, length: write(gauge.swatch(4 * cm_per_inch(length.convention)), length)
-
-
-class UsedGaugeSchema(StrictSchema):
-    """One gauge over the usual spans."""
-
-    record = Gauge
-
-    per_10_cm = Nested(SwatchSchema, required=True, source=lambda gauge: gauge.swatch(Fraction(10)))
-    per_4_in = OverFourInches(SwatchSchema, "By `inch_convention`.", required=True, source=lambda gauge: gauge)
 
 
 class UsedGaugesSchema(StrictSchema):

@@ -1,119 +1,50 @@
-"""Requests and answers about yarn."""
+"""Requests and answers about the yarn of every size."""
 
 from __future__ import annotations
 
 from typing import get_args
 
 from grading_core.yarn.amounts import Purpose
-from grading_core.yarn.request import SizeStitches, Strand, StrandRequest, Yarn, YarnEstimateRequest
-from grading_core.yarn.result import (
-    Amount,
-    CategoryRow,
-    Combination,
-    CombinedStrand,
-    Need,
-    SizeNeeds,
-    StrandNeed,
-    YarnEstimates,
-)
+from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
+from grading_core.yarn.result import Estimate, Need, SizeNeeds, StrandNeed, YarnEstimates
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema
 from service.schemas.containers import Items, Mapping, Nested
-from service.schemas.fields import Choice, Flag, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Number, Prose, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
-from service.schemas.standards import SourceSchema
+from service.schemas.strands import StrandSchema
 
-MAX_STRANDS = 20
+MAX_HELD = 6
+"""Strands of one yarn of many in many sizes, each of which is answered; nobody holds more."""
 
 MAX_YARNS = 62
 
 MAX_GARMENT_STITCHES = 10_000_000
 
 
-class StrandSchema(StrictSchema):
-    """A strand, its thickness in one of the ways in which labels and mills tell it."""
-
-    example = '{"metres": 200, "grams": 50}'
-
-    record = Strand
-    one_thickness = exactly_one_of("metres", "metres_per_100g", "tex", "nm")
-
-    name = Text("Comes back with the answer.", most=100)
-    metres = Number("So many metres ...", minimum=1, maximum=100_000, unit="metres")
-    grams = Number(
-        "... weigh so many grams, 100 unless sent; the weight of a ball where no `ball_grams` says it.",
-        minimum=1,
-        maximum=100_000,
-        unit="grams",
-    )
-    metres_per_100g = Number(minimum=1, maximum=100_000, unit="metres")
-    tex = Number("Grams per 1000 m.", minimum=1, maximum=100_000)
-    nm = Number("The metric count Nm: metres per gram.", minimum=0.01, maximum=1000)
-    ball_grams = Number("The weight of a ball of this strand.", minimum=1, maximum=10_000, unit="grams")
-
-
-class StrandCombinationsRequestSchema(StrictSchema):
-    """Strands to be held together."""
-
-    record = StrandRequest
-
-    strands = Items(Nested(StrandSchema), "One or more.", required=True, least=1, most=MAX_STRANDS)
-
-
-class StrandInCombinationSchema(StrictSchema):
-    """One strand of a combination."""
-
-    record = CombinedStrand
-
-    name = Prose("As sent.")
-    metres_per_100g = Number("Of this strand.", required=True, minimum=0, unit="metres", places=2)
-    tex = Number("Grams per 1000 m.", required=True, minimum=0, places=2)
-    weight_share = Number("Its part of the weight.", required=True, minimum=0, places=4)
-
-
-class YarnCategoryMatchSchema(StrictSchema):
-    """A row of a published chart that the thickness falls in."""
-
-    record = CategoryRow
-
-    source = Prose("The chart's key in `sources`.", required=True, source="source.key")
-    category = Whole("Of the standard, 0 to 7.", required=True, minimum=0, source="thickness.category")
-    standard_name = Prose("Of that category.", required=True)
-    name = Prose("The chart's own name.", required=True, source="thickness.name")
-    between = Flag("Whether the chart leaves a gap there, and this is the nearer row.", required=True)
-
-
-class StrandCombinationsSchema(ComputedSchema):
-    """What the strands give together."""
-
-    record = Combination
-
-    metres_per_100g = Number("Of all strands together.", required=True, minimum=0, unit="metres", places=2)
-    tex = Number("Grams per 1000 m: the sum of the strands'.", required=True, minimum=0, places=2)
-    strands = Items(Nested(StrandInCombinationSchema), "In the order of the request.", required=True)
-    categories = Items(
-        Nested(YarnCategoryMatchSchema), "By every built-in chart; charts overlap and differ.", required=True
-    )
-    sources = Items(Nested(SourceSchema), "Of the charts.", required=True)
-
-
-class YarnFieldsSchema(StrictSchema):
-    """A yarn, or strands held together: the fields that are the same wherever one is sent."""
+class HeldYarnFieldsSchema(StrictSchema):
+    """How thick a yarn is, and its balls: the fields that are the same wherever one is sent."""
 
     metres_per_100g = Number("Of all strands together.", minimum=1, maximum=100_000, unit="metres")
     strands = Items(
         Nested(StrandSchema),
         "The strands held together, each counted in balls of its own.",
         least=1,
-        most=MAX_STRANDS,
+        most=MAX_HELD,
         example='[{"metres": 200, "grams": 50}]',
     )
     ball_grams = Number(
-        "The weight of a ball of what has none of its own; 50 unless sent, where no `grams` of a strand say it.",
+        "The weight of a ball of every strand that has no `ball_grams` of its own. Unless sent it is what the strand's "
+        "`metres` weigh, and 50 where its thickness is told in another way.",
         minimum=1,
         maximum=10_000,
         unit="grams",
     )
+
+
+class YarnFieldsSchema(HeldYarnFieldsSchema):
+    """A yarn, or strands held together, with a swatch."""
+
     swatch_grams = Number(
         "The weight of a swatch: of this colour's yarn in it.", minimum=0.01, maximum=10_000, unit="grams"
     )
@@ -188,7 +119,7 @@ class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
 class GramsSchema(StrictSchema):
     """Grams, as a range; ends and edges make one even where a swatch was weighed."""
 
-    record = Amount
+    record = Estimate
 
     low = Number(required=True, minimum=0, unit="grams", places=1)
     likely = Number(required=True, minimum=0, unit="grams", places=1)
@@ -200,6 +131,7 @@ class StrandNeedSchema(StrictSchema):
 
     record = StrandNeed
 
+    strand = Whole("Its place, from 1.", required=True, minimum=1)
     name = Prose("As sent.")
     grams = Nested(GramsSchema, required=True)
     ball_grams = Number("The weight of a ball.", required=True, minimum=0, unit="grams", places=2)

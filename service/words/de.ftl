@@ -1170,9 +1170,22 @@ warning =
         [one] nur 1 kann
        *[other] nur { $spare } können
     } wegfallen: Er bleibt { $excess } cm zu lang.
+    .swatch_decides = Ob das Garn das der Anleitung ersetzt, entscheidet nur ein Probestück: Gleich viele Meter braucht
+        es nur, wenn die Maschenprobe der Anleitung stimmt und das Gestrick gefällt. Vor dem Einkauf der ganzen Menge
+        eines stricken.
+    .other_yarn_category = Nach jeder eingebauten Tabelle gehört das Garn zu einer anderen Kategorie als das der
+        Anleitung: Mit deren Maschenprobe würde das Gestrick viel fester oder viel lockerer. Ein ähnlicheres Garn
+        wählen, mehr oder weniger Fäden zusammen stricken oder das Kleidungsstück mit der Maschenprobe berechnen, die zu
+        diesem Garn passt.
+    .category_not_charted = Keine der eingebauten Tabellen sagt, wie viele Meter 100 g der Kategorie { $category }
+        haben; der Standard nennt nur ihre Maschenprobe und Nadeln.
     .estimated_yarn = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis { $most }-Fache ihrer
         Breite an Garn; Rippenmuster, Spannfäden, Anschlag, Abketten und Fadenenden sind nach üblichen Werten
         mitgerechnet. Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es mit einem gewogenen Probestück.
+    .estimated_yarn_of_stitches = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis
+        { $most }-Fache ihrer Breite an Garn, ein Spannfaden etwas mehr als die Breite, die er überspannt. Anschlag,
+        Abketten und Fadenenden sind nicht mitgerechnet; Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es
+        mit einem gewogenen Probestück.
     .low_contrast = „{ $first }“ und „{ $second }“ sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0
         bis 100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.

@@ -1132,9 +1132,20 @@ warning =
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
-    .estimated_yarn = The yarn is estimated: in stockinette stitch, each stitch takes { $least } to { $most } times its width in
-        yarn; ribs, floats, cast-on, bind-off, and ends are reckoned by the usual allowances. Cables and other textures take
-        more. A weighed swatch tells more exactly.
+    .swatch_decides = Only a swatch decides whether the yarn takes the place of the pattern's: it needs the same length
+        only where it is knitted at the pattern's gauge and makes a fabric you like. Knit one before you buy it all.
+    .other_yarn_category = By every built-in chart the yarn is of another category than the pattern's: at the pattern's
+        gauge the fabric would be much firmer or much looser. Choose a yarn nearer to it, hold more or fewer strands
+        together, or grade the garment for the gauge that suits this yarn.
+    .category_not_charted = No built-in chart says how many meters 100 g of category { $category } have; the standard
+        tells its gauge and needles only.
+    .estimated_yarn = The yarn is estimated: in stockinette stitch, each stitch takes { $least } to { $most } times its
+        width in yarn; ribs, floats, cast-on, bind-off, and ends are reckoned by the usual allowances. Cables and other
+        textures take more. A weighed swatch tells more exactly.
+    .estimated_yarn_of_stitches = The yarn is estimated: in stockinette stitch, each stitch takes { $least } to
+        { $most } times its width in yarn, and a float a little more than the width it passes over. Casting on,
+        binding off, and ends are not reckoned; cables and other textures take more. A weighed swatch tells more
+        exactly.
     .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
         by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a gray picture, or
         knit a swatch.

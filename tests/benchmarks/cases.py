@@ -108,15 +108,13 @@ def shaping_schedules(plans: int) -> Body:
 
 def yarn_estimates(sizes: int) -> Body:
     """Five yarns, one of them weighed in a swatch."""
-    yarns = {
-        f"yarn {place}": {"metres_per_100g": 200 + 50 * place, "hex": f"#{40 * place:02x}7d4a"} for place in range(5)
-    }
+    yarns: dict[str, Body] = {f"yarn {place}": {"metres_per_100g": 200 + 50 * place} for place in range(5)}
     yarns["yarn 0"] |= {"swatch_grams": 8.5, "swatch_stitches": 900}
     stitches = [dict.fromkeys(yarns, 9000 + 700 * place) for place in range(sizes)]
     return {
         "gauge": GAUGE,
         "yarns": yarns,
-        "sizes": [{"label": str(place + 1), "stitches": each} for place, each in enumerate(stitches)],
+        "sizes": [{"label": str(place + 1), "stitches": each, "floats": each} for place, each in enumerate(stitches)],
     }
 
 

@@ -100,7 +100,7 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     for about, wishes in MISFITS.items():
         yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
-    yield "yarn-estimates", "40 sizes of 62 yarns", yarn_estimates(), JSON
+    yield "yarn-estimates", "40 sizes of 62 yarns of 6 strands", yarn_estimates(), JSON
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
     yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
     yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
@@ -254,10 +254,13 @@ def contrasted(width: int, height: int) -> Body:
 
 def yarn_estimates() -> Body:
     names = [f"{number:060}" for number in range(62)]
-    yarn = {"metres_per_100g": 123.456789, "swatch_grams": 9.87654321, "swatch_stitches": 997}
-    sizes = [{"label": str(size), "stitches": dict.fromkeys(names, 9999991 - size)} for size in range(MAX_SIZES)]
-    yarns = {name: {**yarn, "hex": f"#7d{place:02x}4a"} for place, name in enumerate(names)}
-    return {"gauge": ODD_GAUGE, "yarns": yarns, "sizes": sizes}
+    strands = strand_combinations()["strands"][:6]
+    yarn = {"strands": strands, "swatch_grams": 9876.54321, "swatch_stitches": 997, "swatch_floats": 991}
+    sizes = [
+        {"label": str(size), **dict.fromkeys(("stitches", "floats"), dict.fromkeys(names, 9999991 - size))}
+        for size in range(MAX_SIZES)
+    ]
+    return {"gauge": ODD_GAUGE, "margin": 0.123456789, "yarns": dict.fromkeys(names, yarn), "sizes": sizes}
 
 
 def strand_combinations() -> Body:

@@ -149,9 +149,16 @@ RIGHT: dict[str, dict[str, Any]] = {
     "/v1/yarn-estimates": {
         "yarns": {
             "oat": {"metres_per_100g": 400, "swatch_grams": 10, "swatch_stitches": 1000},
-            "rust": {"metres_per_100g": 350, "swatch_grams": 9, "swatch_stitches": 900},
+            "rust": {"strands": [{"metres": 175, "grams": 50}], "swatch_grams": 9, "swatch_stitches": 900},
         },
+        "gauge": GAUGE,
         "sizes": [{"label": label, "stitches": {"oat": 40000, "rust": 9000}} for label in ("S", "M")],
+    },
+    "/v1/yarn-substitutions": {
+        "pattern_yarn": {"metres_per_100g": 200},
+        "own_yarn": {"strands": [{"metres": 200, "grams": 50}, {"tex": 120}]},
+        "gauge": GAUGE,
+        "sizes": [{"label": label, "yards": 1200} for label in ("S", "M", "L")],
     },
 }
 RIGHT["/v1/colour-contrasts"] = RIGHT["/v1/colour-contrasts/picture"] = {
@@ -320,11 +327,24 @@ MISTAKES: dict[str, list[Mistake]] = {
     "/v1/yarn-estimates": [
         Mistake("margin", "10 %"),
         Mistake("yarns.oat.swatch_stitches", GONE, ("yarns.oat.swatch_grams",)),
-        Mistake("yarns.rust.hex", "red"),
+        Mistake("yarns.rust.strands.0.metres", GONE),
+        Mistake("yarns.rust.swatch_floats", 9_000_000, ("yarns.rust", "gauge")),
         Mistake("yarns.oat.metres_per_100g", GONE),
         Mistake("sizes.1.label", "S", ("sizes.0.label",)),
         Mistake("sizes.0.stitches.wool", 5, (f"yarns.{COUNT}", "yarns.wool")),
         Mistake("sizes.1.stitches.oat", -1),
+        Mistake("sizes.1.floats.wool", 5, (f"yarns.{COUNT}", "yarns.wool")),
         Mistake("answer_sizes", ["S", "Q"], ("sizes.0.label", "sizes.1.label")),
+    ],
+    "/v1/yarn-substitutions": [
+        Mistake("margin", "10 %"),
+        Mistake("pattern_yarn.strands", [{"metres": 400}], ("pattern_yarn.metres_per_100g",)),
+        Mistake("own_yarn.strands.1.nm", 4, ("own_yarn.strands.1.tex",)),
+        Mistake("own_yarn.swatch_grams", 12),
+        Mistake("sizes.1.label", "S", ("sizes.0.label",)),
+        Mistake("sizes.0.metres", 900, ("sizes.0.yards",)),
+        Mistake("sizes.2.yards", GONE),
+        Mistake("gauge.rows", 0),
+        Mistake("answer_sizes", ["S", "Q"], of_sizes("label")),
     ],
 }

@@ -1,23 +1,46 @@
+"""Strands and yarns. Units: tex, ISO 1144; the metric count Nm, metres per gram (textile reference texts)."""
+
 from fractions import Fraction
 
 import pytest
 
 from grading_core.yarn.request import Strand, Yarn
 
-
-def test_a_label_of_another_weight_comes_to_metres_per_100_grams():
-    # 175 m in a ball of 50 g are 350 m in 100 g; a label without a weight tells 100 g
-    assert Strand(Fraction(175), Fraction(50)).metres_per_100g == 350
-    assert Strand(Fraction(350)).metres_per_100g == 350
+BALL = Fraction(50)
 
 
 @pytest.mark.parametrize(
-    ("grams", "stitches", "lacking"),
-    [(None, None, None), (10, 1000, None), (10, None, "swatch_stitches"), (None, 1000, "swatch_grams")],
+    "strand",
+    [
+        Strand(metres=Fraction(200), grams=Fraction(50)),
+        Strand(metres=Fraction(400)),  # a label without a weight tells 100 g
+        Strand(metres_per_100g=Fraction(400)),
+        Strand(tex=Fraction(250)),
+        Strand(nm=Fraction(4)),
+    ],
 )
-def test_half_a_swatch_is_told_by_what_it_lacks(grams, stitches, lacking):
-    yarn = Yarn(
-        metres_per_100g=Fraction(200), swatch_grams=None if grams is None else Fraction(grams), swatch_stitches=stitches
-    )
-    problem = yarn.half_a_swatch()
-    assert (problem.path if problem else None) == (None if lacking is None else (lacking,))
+def test_all_ways_to_tell_a_strands_thickness_agree(strand):
+    assert strand.linear_density == 250
+    assert Yarn(strands=(strand,)).linear_density == 250
+
+
+def test_the_thickness_of_all_strands_is_told_in_one_way_or_strand_by_strand():
+    strands = (Strand(metres=Fraction(400)), Strand(tex=Fraction(250)))
+    assert Yarn(strands=strands).linear_density == Yarn(metres_per_100g=Fraction(200)).linear_density == 500
+
+
+@pytest.mark.parametrize(
+    ("yarn", "strand", "grams"),
+    [
+        (Yarn(ball_grams=Fraction(100)), Strand(metres=Fraction(210), grams=Fraction(25), ball_grams=BALL), 50),
+        (Yarn(ball_grams=Fraction(100)), Strand(metres=Fraction(210), grams=Fraction(25)), 100),
+        (Yarn(), Strand(metres=Fraction(210), grams=Fraction(25)), 25),
+        (Yarn(), Strand(metres=Fraction(400)), 100),
+        (Yarn(), Strand(tex=Fraction(250)), 50),
+        (Yarn(), Strand(nm=Fraction(4)), 50),
+        (Yarn(), Strand(metres_per_100g=Fraction(400)), 50),
+    ],
+)
+def test_a_ball_is_the_strands_own_or_the_yarns_or_what_the_label_tells_or_the_usual_one(yarn, strand, grams):
+    # 50 g is common practice, no source
+    assert yarn.ball_of(strand) == grams

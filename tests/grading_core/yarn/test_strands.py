@@ -6,15 +6,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.standards.yarn_weights import SPINNERS_CHART
+from grading_core.standards.ranges import figure
+from grading_core.standards.yarn_weights import SPINNERS_CHART, NeedleNumbers
 from grading_core.yarn.request import Strand, StrandRequest
-from grading_core.yarn.strands import categories, hold_together, tex
+from grading_core.yarn.strands import categories, hold_together
 
 metres = st.integers(40, 2000).map(Fraction)
 
 
 def together(strands):
-    return hold_together(StrandRequest(tuple(map(Strand, strands))))
+    return hold_together(StrandRequest(tuple(Strand(metres=strand) for strand in strands)))
 
 
 @given(st.lists(metres, min_size=1, max_size=6))
@@ -57,8 +58,23 @@ def test_a_thickness_on_the_border_of_two_rows_is_named_by_both():
 
 def test_the_standards_own_name_stands_beside_the_charts():
     (match,) = [match for match in categories(Fraction(225)) if match.thickness.name.startswith("DK")]
-    assert (match.standard_name, match.thickness.name) == ("Light", "DK (8 ply)")
+    assert (match.standard.name, match.thickness.name) == ("Light", "DK (8 ply)")
 
 
-def test_tex_is_grams_per_kilometre():
-    assert tex(Fraction(250)) == 400
+def test_a_category_has_the_gauge_and_the_needle_of_the_published_standard():
+    # Standard Yarn Weight System: category 3, light, 21 to 24 stitches to 4 in on 3.75 to 4.5 mm, US 5 to 7
+    (match,) = [match for match in categories(Fraction(225)) if match.source == SPINNERS_CHART]
+    assert match.standard.stitches_per_4_inches == figure("21-24")
+    assert match.standard.needle_mm == figure("3.75-4.5")
+    assert match.standard.needle_us == NeedleNumbers("5", "7")
+    # 4 in are 10.16 cm
+    assert match.standard.stitches_per_10_cm.times(Fraction(1016, 1000)) == figure("21-24")
+
+
+def test_the_standard_is_among_the_sources():
+    assert [source.key for source in together([400]).sources] == [
+        "spinners_chart",
+        "uk_trade",
+        "southern_usage",
+        "cyc_yarn",
+    ]
