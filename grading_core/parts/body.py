@@ -140,7 +140,7 @@ def shape_body(
     lengthened to it, and a remark says so. underarm: at each side, for the words. size: its label, for remarks.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> hem = Rib(gauge, Fraction(5), CountRule(4))
+    >>> hem = Rib(gauge=gauge, height_cm=Fraction(5), rule=CountRule(4))
     >>> body = shape_body(222, length_cm=Fraction(38), gauge=gauge, hem=hem)
     >>> body.rounds, body.hem.rounds, body.hem.stitches
     (102, 16, 224)

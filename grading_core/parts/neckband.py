@@ -126,7 +126,7 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge(Fraction(2), Fraction(4))
-    >>> rib = Rib(gauge, Fraction(5, 2), CountRule(4))
+    >>> rib = Rib(gauge=gauge, height_cm=Fraction(5, 2), rule=CountRule(4))
     >>> made = neckband(pick_up(98, gauge), rib, "double_with_fold_round")
     >>> made.edge.stitches, made.rounds
     (100, 21)

@@ -50,14 +50,14 @@ class RibRepeat:
         return self.knit + self.purl
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Rib:
     """How an edge is to be ribbed.
 
     gauge: of the rib. height_cm: wanted. rule: the multiple that the rib repeats over. repeat: as asked, which goes up
     into the rule's counts; None takes the usual one for them. colour: its name, None where the garment has but one.
 
-    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4))
     >>> rib.rounds, rib.nearest(Fraction(50)), rib.for_circumference(Fraction(21))
     (15, 52, 44)
     """
@@ -92,7 +92,7 @@ class Rib:
         """Its name, where it leaves no stitches over in the round: knit and purl stitches in turn, as asked, or as many
         of both in the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch.
 
-        >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
+        >>> dict(Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4)).sentence().values)
         {'knit': 2, 'purl': 2}
         """
         if self.repeat:
@@ -155,7 +155,7 @@ def edge_colour(called: Literal["hem", "cuff"], edges: Sequence[RibbedEdge | Non
 
     called: the edge. edges: as for `colour_of`.
 
-    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4), colour="oat")
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4), colour="oat")
     >>> [sentence.values["colour"] for sentence in edge_colour("hem", [None, RibbedEdge(rib, 46, 44, 15)])]
     ['oat']
     """
@@ -169,7 +169,7 @@ def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[Sentence, ...]:
 
     edges: one per size, None where the size has none; their ribs repeat over the same multiple.
 
-    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4))
     >>> adjusting, ribbed = run_edges([RibbedEdge(rib, 46, 44, 15), RibbedEdge(rib, 48, 48, 15)])
     >>> adjusting.id, adjusting.values["many"], ribbed.values["rounds"]
     ('rib.decrease', (2, None), (14, 15))

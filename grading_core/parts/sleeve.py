@@ -84,7 +84,7 @@ def shape_sleeve(
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
+    >>> cuff = Rib(gauge=gauge, height_cm=Fraction(5), rule=CountRule(4))
     >>> sleeve = shape_sleeve(67, length_cm=Fraction(45), gauge=gauge, cuff=cuff, wrist_cm=Fraction(20))
     >>> sleeve.rounds, len(sleeve.decrease_rounds), sleeve.cuff.before, sleeve.cuff.stitches
     (124, 11, 45, 44)

@@ -141,8 +141,10 @@ def _yarn_problems(request: PulloverRequest, names: Mapping[str, str]) -> Check[
 
 
 def _unknown(path: Path, colour: str, names: Mapping[str, str]) -> Problem:
-    there = f"among {some(sorted(names))}" if names else "there: neither a chart nor `yarn.colours` is sent"
-    return Problem(path, ProblemCode.UNKNOWN_SYMBOL, f"{colour!r} is not {there}.")
+    detail = f"{colour!r} is not among {some(sorted(names))}."
+    if not names:
+        detail = f"{colour!r} is a colour of a chart or of `yarn.colours`, and neither is sent."
+    return Problem(path, ProblemCode.UNKNOWN_SYMBOL, detail)
 
 
 def _yarns(request: PulloverRequest) -> Iterator[_Sent]:

@@ -83,7 +83,7 @@ def knit_band(neck: Neck, wishes: BandWishes, fabrics: Fabrics, colour: str | No
     height_cm = USUAL_BAND_HEIGHT_CM if wishes.height is None else wishes.height
     rows, centre = (neck.drop.rows, neck.drop.centre) if neck.drop else (0, 0)
     picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.rounds, rows)
-    rib = Rib(fabrics.rib, height_cm, wishes.rule, wishes.rib, colour)
+    rib = Rib(gauge=fabrics.rib, height_cm=height_cm, rule=wishes.rule, repeat=wishes.rib, colour=colour)
     return neckband(picked_up, rib, wishes.construction)
 
 

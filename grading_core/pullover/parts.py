@@ -315,7 +315,7 @@ def _dart_front(
 def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool, colour: str | None) -> Rib:
     """The rib of a hem or cuff."""
     height_cm = usual_edge_height_cm(young=young) if edge.height is None else edge.height
-    return Rib(gauge, height_cm, edge.rule, edge.rib, colour)
+    return Rib(gauge=gauge, height_cm=height_cm, rule=edge.rule, repeat=edge.rib, colour=colour)
 
 
 def _half(section: int, counts: Counts, shaping: int) -> int:

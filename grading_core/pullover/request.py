@@ -258,7 +258,7 @@ class SleeveWishes:
     plain_after: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BandWishes(Ribbed):
     """The neckband. height: as worn; None takes 1 in. colour: its symbol, None for that of what is plain."""
 
@@ -281,7 +281,7 @@ class RuleChange:
         return replace(rule, **{name: value for name, value in changed.items() if value is not None})
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BandChange:
     """Another neckband; None stays as it is."""
 

@@ -107,7 +107,7 @@ def test_a_band_is_1_in_high_at_the_rib_s_gauge_unless_asked_otherwise():
     neck = shape()
     assert knit_band(neck, BandWishes(), FABRICS, None).rounds == 10
     # two layers of 3 cm, and the round of the fold
-    folded = BandWishes(Fraction(3), construction="double_with_fold_round")
+    folded = BandWishes(height=Fraction(3), construction="double_with_fold_round")
     assert knit_band(neck, folded, FABRICS, None).rounds == 2 * 12 + 1
 
 
