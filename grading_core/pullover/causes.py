@@ -18,7 +18,7 @@ from grading_core.counts.solver import Solved, conflicts
 from grading_core.errors import Impossible, Path
 from grading_core.pullover.lengths import place
 from grading_core.pullover.making import Making
-from grading_core.pullover.request import Ribbed
+from grading_core.pullover.request import Ribbed, RuleChange
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sentences import COUNT, SENTENCES, TOKEN, Saying, Sentence, word
@@ -332,7 +332,7 @@ def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
         ribbed: Ribbed = getattr(getattr(making, part), edge)
         if _demands(ribbed.rule):
             cause = Cause(rule_name(ribbed.rule, edge), (part, edge, ribbed.told_by))
-            yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST, rib=None))
+            yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=_ANY_COUNT, rib=None))
         lowest = 1 / making.fabrics.rib.rows_per_cm
         cause = Cause(EDGE_HEIGHT(edge=edge), (part, edge, "height"))
         yield Relaxation(cause, height_touches, _with_edge(part, edge, height=lowest))
@@ -340,11 +340,15 @@ def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
     if _demands(rule):
 
         def plain_band(making: Making) -> Making:
-            band = replace(making.version.band, count_rule=NEAREST, rib=None)
+            band = replace(making.version.band, count_rule=_ANY_COUNT, rib=None)
             return replace(making, version=replace(making.version, band=band))
 
         cause = Cause(rule_name(rule, "neckband"), making.version.band_rule)
         yield Relaxation(cause, frozenset({"neckband"}), plain_band)
+
+
+_ANY_COUNT = RuleChange(NEAREST.multiple, NEAREST.plus, NEAREST.rounding)
+"""Of an edge that may have any number of stitches."""
 
 
 def _demands(rule: CountRule) -> bool:

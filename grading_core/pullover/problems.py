@@ -76,13 +76,14 @@ def _band_change_problems(request: PulloverRequest) -> Check[None]:
 def _rib_problems(edge: Ribbed) -> Check[None]:
     """Counts that a rib doesn't go up into: in the round it has to come out even."""
     rule, rib = edge.count_rule, edge.rib
-    if rule is None or rib is None:
+    if rib is None:
         return
-    if rule.multiple not in (1, rib.stitches):
+    if rule.multiple not in (None, 1, rib.stitches):
         detail = f"is not what the rib repeats over: {rib.knit} knit and {rib.purl} purl stitches."
         yield Problem(("count_rule", "multiple"), ProblemCode.RIB_OFF_COUNT_RULE, detail)
-    if rule.plus % rib.stitches:
-        detail = f"leaves {counted(rule.plus % rib.stitches, 'stitch')} over at the end of the round, beyond the rib."
+    over = (rule.plus or 0) % rib.stitches
+    if over:
+        detail = f"leaves {counted(over, 'stitch')} over at the end of the round, beyond the rib."
         yield Problem(("count_rule", "plus"), ProblemCode.RIB_OFF_COUNT_RULE, detail)
 
 

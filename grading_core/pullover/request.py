@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, fields, replace
 from fractions import Fraction
 from types import MappingProxyType
-from typing import Literal
+from typing import Literal, TypeVar
 
 from grading_core.chart.grid import Anchor
 from grading_core.chart.request import ChartOptions, SeamStitch
@@ -166,27 +166,48 @@ class YokeWishes:
     options: Options = USUAL_INCREASES
 
 
+Rule = TypeVar("Rule", CountRule, "RuleChange")
+
+
+@dataclass(frozen=True, slots=True)
+class RuleChange:
+    """What is asked of a count rule; None stays as it is."""
+
+    multiple: int | None = None
+    plus: int | None = None
+    rounding: Rounding | None = None
+
+    def of(self, rule: Rule) -> Rule:
+        """The changed rule.
+
+        rule: a rule, or what was asked of one before.
+        """
+        changed = {each.name: getattr(self, each.name) for each in fields(self)}
+        return replace(rule, **{name: value for name, value in changed.items() if value is not None})
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ribbed:
     """How a rib repeats.
 
-    count_rule: of its stitches. rib: what is repeated; None takes what is usual for the rule's multiple.
+    count_rule: what is asked of the counts that it may have, beside the usual. rib: what is repeated; None takes what
+    is usual for the rule's multiple.
     """
 
-    count_rule: CountRule | None = None
+    count_rule: RuleChange = RuleChange()
     rib: RibRepeat | None = None
 
     @property
     def rule(self) -> CountRule:
         """Which counts the edge may have: multiples of its rib, else of its rule, else the usual ones.
 
-        >>> ribs = Ribbed(rib=RibRepeat(3, 2)), Ribbed(count_rule=CountRule(4)), Ribbed()
-        >>> [ribbed.rule.multiple for ribbed in ribs]
-        [5, 4, 2]
+        >>> ribs = Ribbed(rib=RibRepeat(3, 2)), Ribbed(count_rule=RuleChange(4)), Ribbed(count_rule=RuleChange(plus=1))
+        >>> [(ribbed.rule.multiple, ribbed.rule.plus) for ribbed in ribs]
+        [(5, 0), (4, 0), (2, 1)]
         """
         if self.rib is None:
-            return self.count_rule or USUAL_RIB
-        return replace(self.count_rule or NEAREST, multiple=self.rib.stitches)
+            return self.count_rule.of(USUAL_RIB)
+        return replace(self.count_rule.of(NEAREST), multiple=self.rib.stitches)
 
     @property
     def told_by(self) -> str:
@@ -267,20 +288,6 @@ class BandWishes(Ribbed):
     colour: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class RuleChange:
-    """Another count rule; None stays as it is."""
-
-    multiple: int | None = None
-    plus: int | None = None
-    rounding: Rounding | None = None
-
-    def of(self, rule: CountRule) -> CountRule:
-        """The changed rule."""
-        changed = {each.name: getattr(self, each.name) for each in fields(self)}
-        return replace(rule, **{name: value for name, value in changed.items() if value is not None})
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BandChange:
     """Another neckband; None stays as it is."""
@@ -301,18 +308,15 @@ class BandChange:
     def of(self, band: BandWishes) -> BandWishes:
         """The changed band. Another rib or multiple takes the place of both of the design's.
 
-        >>> [BandChange(rib=RibRepeat(2, 2)).of(BandWishes(count_rule=CountRule(6))).rule.multiple]
+        >>> [BandChange(rib=RibRepeat(2, 2)).of(BandWishes(count_rule=RuleChange(6))).rule.multiple]
         [4]
         """
         rib, rule = band.rib, band.count_rule
         if self.rib or self.count_rule.multiple:
-            rib = self.rib
-            rule = rule and replace(rule, multiple=1)
-        if self.count_rule != RuleChange():
-            rule = self.count_rule.of(rule or (NEAREST if rib else USUAL_RIB))
+            rib, rule = self.rib, replace(rule, multiple=None)
         return BandWishes(
             height=band.height if self.height is None else self.height,
-            count_rule=rule,
+            count_rule=self.count_rule.of(rule),
             rib=rib,
             construction=self.construction or band.construction,
             colour=band.colour if self.colour is None else self.colour,

@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from typing import Any, ClassVar, get_args
+from typing import Any, get_args
 
 from grading_core.chart.grid import MAX_COLOURS
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.parts.ribbing import RibRepeat
 from grading_core.pullover.request import (
     AnswerPart,
-    BandChange,
-    BandWishes,
     BodyWishes,
     Changes,
     ChartWishes,
     ColourYarn,
     DartWishes,
-    EdgeWishes,
     Gauges,
     LevelWish,
     NeckWishes,
     PulloverRequest,
-    RuleChange,
     Shares,
     SleeveWishes,
     YarnWishes,
@@ -33,6 +28,7 @@ from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
+from service.schemas.edges import BandChangeSchema, BandWishesSchema, RibbedEdgeWishesSchema
 from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
@@ -68,14 +64,6 @@ def _extra_per_size(description: str) -> ByType:
 
 def _count_rule(of: str) -> Nested:
     return Nested(CountRuleSchema, f"Which counts are permitted for {of}.")
-
-
-def _rib_field(description: str) -> Whole:
-    return Whole(description, required=True, minimum=1, maximum=100, unit="stitches")
-
-
-def _edge_colour(usual: str) -> Text:
-    return Text(f"Its colour, by a symbol of the chart or of `yarn.colours`; {usual} unless sent.", least=1, most=1)
 
 
 class PulloverGaugesSchema(StrictSchema):
@@ -171,39 +159,6 @@ class YokeWishesSchema(IncreaseOptionsSchema):
     seam = Choice(description="How the seam stitches are worked: purled, they stand as a line in the fabric.")
 
 
-class RibRepeatSchema(StrictSchema):
-    """What a rib repeats in the round: so many knit stitches, then so many purl stitches."""
-
-    example = '{"knit": 2, "purl": 2}'
-
-    record = RibRepeat
-
-    knit = _rib_field("Knit stitches.")
-    purl = _rib_field("Purl stitches after them.")
-
-
-def _ribbed_fields() -> tuple[Nested, Nested]:
-    """The fields that say how a rib repeats."""
-    return _count_rule("the rib; unless sent, multiples of what `rib` repeats, or else of 2"), Nested(
-        RibRepeatSchema,
-        "What the rib repeats. Both kinds together are the count rule's multiple, which needs not be sent beside it; "
-        "`plus` leaves no stitch over. Unless sent, multiples of 2, 4 and 6 are k1 p1, k2 p2 and k3 p3, and others 1 "
-        "purl stitch after knit ones.",
-    )
-
-
-class RibbedEdgeWishesSchema(StrictSchema):
-    """A ribbed hem or cuff."""
-
-    example = '{"height": 5}'
-
-    record = EdgeWishes
-
-    height = _length("2 in, for a young child 1 in, unless sent.")
-    count_rule, rib = _ribbed_fields()
-    colour = _edge_colour("that of the fabric above")
-
-
 class BodyLevelSchema(StrictSchema):
     """A height at which the body is to have its own circumference."""
 
@@ -264,40 +219,6 @@ class SleeveWishesSchema(StrictSchema):
     spacing = Choice(description="As in `POST /v1/shaping-schedules`.")
     plain_before = Whole("Rounds without decreases at the top.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
     plain_after = Whole("Rounds without decreases before the cuff.", minimum=0, maximum=MAX_ROUNDS, unit="rounds")
-
-
-class BandWishesSchema(StrictSchema):
-    """The neckband."""
-
-    example = '{"height": 2.5}'
-
-    record: ClassVar[type[Any] | None] = BandWishes
-
-    height = _length("As worn; 1 in unless sent.")
-    count_rule, rib = _ribbed_fields()
-    colour = _edge_colour("that of what is plain")
-    construction = Choice(
-        description="Single, or worked to twice its height, folded and joined to its base, with or without a "
-        "fold round."
-    )
-
-
-class RuleChangeSchema(CountRuleSchema):
-    """Another count rule; what isn't sent stays as designed."""
-
-    record = RuleChange
-
-
-class BandChangeSchema(BandWishesSchema):
-    """Another neckband; what isn't sent stays as designed."""
-
-    record = BandChange
-
-    height = _length("As worn.")
-    count_rule = Nested(
-        RuleChangeSchema, "Which counts are permitted for the rib. Its multiple takes the place of the design's `rib`."
-    )
-    rib = Nested(RibRepeatSchema, "What the rib repeats, in place of the design's rib and multiple.")
 
 
 class PulloverChartSchema(ChartOptionsSchema):

@@ -259,8 +259,7 @@ def edge_rule(edge: Json) -> Json:
     """The counts that an edge may have: multiples of its rib, else by its rule, else even ones."""
     if "rib" in edge:
         return {**edge.get("count_rule", {}), "multiple": sum(edge["rib"].values())}
-    rule: Json = edge.get("count_rule", {"multiple": 2})
-    return rule
+    return {"multiple": 2, **edge.get("count_rule", {})}
 
 
 def band_rule(designed: Json, changed: Json) -> Json:

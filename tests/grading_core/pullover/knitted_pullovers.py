@@ -19,6 +19,7 @@ from grading_core.pullover.request import (
     LevelWish,
     NeckWishes,
     PulloverRequest,
+    RuleChange,
     Shares,
     SleeveWishes,
     YokeWishes,
@@ -70,8 +71,8 @@ REQUESTS = {
     "everything on a multiple": PulloverRequest(
         gauges=Gauges(GAUGE),
         neck=NeckWishes(count_rule=CountRule(4)),
-        body=BodyWishes(count_rule=CountRule(4), hem=EdgeWishes(count_rule=CountRule(4))),
-        sleeve=SleeveWishes(count_rule=CountRule(4), cuff=EdgeWishes(count_rule=CountRule(4))),
+        body=BodyWishes(count_rule=CountRule(4), hem=EdgeWishes(count_rule=RuleChange(4))),
+        sleeve=SleeveWishes(count_rule=CountRule(4), cuff=EdgeWishes(count_rule=RuleChange(4))),
     ),
     "a narrower front": PulloverRequest(
         gauges=Gauges(GAUGE), neck=NeckWishes(shares=Shares(Fraction(36), Fraction(30), Fraction(17)))

@@ -13,7 +13,15 @@ from grading_core.pullover.garment import knit_garment
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.making import Making
 from grading_core.pullover.remarks import garment_remarks
-from grading_core.pullover.request import BodyWishes, EdgeWishes, Gauges, NeckWishes, SleeveWishes, YokeWishes
+from grading_core.pullover.request import (
+    BodyWishes,
+    EdgeWishes,
+    Gauges,
+    NeckWishes,
+    RuleChange,
+    SleeveWishes,
+    YokeWishes,
+)
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
@@ -25,8 +33,8 @@ DEMANDING = replace(
     PLAIN,
     ease={"bust": Fraction(12), "upper_arm": Fraction(6), "wrist": Fraction(3)},
     neck=NeckWishes(count_rule=CountRule(12), circumference=Fraction(50)),
-    body=BodyWishes(count_rule=CountRule(8), length=Fraction(30), hem=EdgeWishes(count_rule=CountRule(16))),
-    sleeve=SleeveWishes(count_rule=CountRule(10), length=Fraction(40), cuff=EdgeWishes(count_rule=CountRule(12))),
+    body=BodyWishes(count_rule=CountRule(8), length=Fraction(30), hem=EdgeWishes(count_rule=RuleChange(16))),
+    sleeve=SleeveWishes(count_rule=CountRule(10), length=Fraction(40), cuff=EdgeWishes(count_rule=RuleChange(12))),
     yoke=YokeWishes(
         depth=Fraction(19),
         underarm=Fraction(7),

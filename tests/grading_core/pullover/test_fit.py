@@ -15,6 +15,7 @@ from grading_core.pullover.request import (
     EdgeWishes,
     LevelWish,
     NeckWishes,
+    RuleChange,
     Shares,
     SleeveWishes,
     YokeWishes,
@@ -75,10 +76,10 @@ WAIST = BodyWishes(levels=(LevelWish("waist", Fraction(16)),))
         # a wrist of 15.5 cm has a hand of 18.7 cm: a cuff of 13 cm stretches to 18.2 cm
         (eased(wrist=-3), "cuff_too_tight_for_hand", ("ease", "wrist"), eased(wrist=-1)),
         (
-            replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=CountRule(25, 0, "down")))),
+            replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=RuleChange(25, 0, "down")))),
             "cuff_too_tight_for_hand",
             ("sleeve", "cuff", "count_rule"),
-            replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=CountRule(5, 0, "down")))),
+            replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=RuleChange(5, 0, "down")))),
         ),
         (eased(wrist=-1), "cuff_binds", ("ease", "wrist"), eased(wrist=1)),
     ],

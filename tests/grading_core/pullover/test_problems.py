@@ -89,8 +89,8 @@ def two(**measurements):
             )
             for extra in (Fraction(2), (Fraction(0), Fraction(2)), EvenSteps(Fraction(0), Fraction(2)))
         ),
-        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=CountRule(6)))), (*HEM, "multiple")),
-        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=CountRule(1, 2)))), (*HEM, "plus")),
+        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=RuleChange(6)))), (*HEM, "multiple")),
+        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=RuleChange(1, 2)))), (*HEM, "plus")),
         *(
             (replace(PLAIN, band=BandWishes(rib=K2P2), changes=Changes(band=change)), ("changes", "band", *path))
             for change, path in (
@@ -100,7 +100,7 @@ def two(**measurements):
         ),
         # what a maker's rib leaves over of the design's counts
         (
-            replace(PLAIN, band=BandWishes(count_rule=CountRule(2, 1)), changes=Changes(band=BandChange(rib=K2P2))),
+            replace(PLAIN, band=BandWishes(count_rule=RuleChange(2, 1)), changes=Changes(band=BandChange(rib=K2P2))),
             ("changes", "band", "rib"),
         ),
         (replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))), ("changes", "sleeve_length")),

@@ -9,8 +9,15 @@ import pytest
 
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import BandWishes, BodyWishes, Changes, EdgeWishes, Gauges, PulloverRequest
-from grading_core.rounding import CountRule
+from grading_core.pullover.request import (
+    BandWishes,
+    BodyWishes,
+    Changes,
+    EdgeWishes,
+    Gauges,
+    PulloverRequest,
+    RuleChange,
+)
 from grading_core.standards import BODY_TABLES
 from tests.grading_core.pullover.knitted_pullovers import PLAIN
 
@@ -28,8 +35,8 @@ MISFITS = {
 @pytest.mark.parametrize(
     "wishes",
     [
-        {"band": BandWishes(count_rule=CountRule(300))},
-        {"body": BodyWishes(hem=EdgeWishes(count_rule=CountRule(300)))},
+        {"band": BandWishes(count_rule=RuleChange(300))},
+        {"body": BodyWishes(hem=EdgeWishes(count_rule=RuleChange(300)))},
         {"body": BodyWishes(length=Fraction(1))},
     ],
 )

@@ -67,25 +67,25 @@ def test_steps_are_even_where_bodies_and_eases_are_left_to_the_service_or_where_
 
 
 def test_what_a_maker_does_not_change_in_a_band_stays_as_designed():
-    design = BandWishes(height=Fraction(4), count_rule=CountRule(4, 2, "up"), construction="double")
+    design = BandWishes(height=Fraction(4), count_rule=RuleChange(4, 2, "up"), construction="double")
     assert BandChange().of(design) == design
     assert BandChange(construction="single").of(design) == replace(design, construction="single")
     changed = BandChange(height=Fraction(2), count_rule=RuleChange(multiple=6)).of(design)
-    assert changed == BandWishes(height=Fraction(2), count_rule=CountRule(6, 2, "up"), construction="double")
+    assert changed == BandWishes(height=Fraction(2), count_rule=RuleChange(6, 2, "up"), construction="double")
 
 
 @pytest.mark.parametrize(
     ("edge", "multiple"),
     [
         (EdgeWishes(), 2),
-        (EdgeWishes(count_rule=CountRule(4)), 4),
+        (EdgeWishes(count_rule=RuleChange(4)), 4),
         (EdgeWishes(rib=RibRepeat(3, 2)), 5),
-        (EdgeWishes(rib=RibRepeat(3, 2), count_rule=CountRule(1, 0, "up")), 5),
-        (BandWishes(rib=RibRepeat(3, 3), count_rule=CountRule(6)), 6),
+        (EdgeWishes(rib=RibRepeat(3, 2), count_rule=RuleChange(1, rounding="up")), 5),
+        (BandWishes(rib=RibRepeat(3, 3), count_rule=RuleChange(6)), 6),
     ],
 )
 def test_an_edge_has_multiples_of_its_rib_or_of_its_rule_or_even_counts(edge, multiple):
-    rounding = edge.count_rule.rounding if edge.count_rule else "nearest"
+    rounding = edge.count_rule.rounding or "nearest"
     assert edge.rule == CountRule(multiple, 0, rounding)
 
 
@@ -104,7 +104,7 @@ def test_an_edge_has_multiples_of_its_rib_or_of_its_rule_or_even_counts(edge, mu
         # another rib, or multiple, stands for both
         (BandWishes(rib=RibRepeat(2, 2)), BandChange(count_rule=RuleChange(multiple=6)), None, CountRule(6)),
         (
-            BandWishes(count_rule=CountRule(6, 0, "down")),
+            BandWishes(count_rule=RuleChange(6, 0, "down")),
             BandChange(rib=RibRepeat(2, 2)),
             RibRepeat(2, 2),
             CountRule(4, 0, "down"),

@@ -82,19 +82,19 @@ CASES = {
         replace(M, sleeve=SleeveWishes(count_rule=CountRule(2))),
     ),
     "hem": (
-        replace(M, body=BodyWishes(hem=EdgeWishes(count_rule=CountRule(60)))),
+        replace(M, body=BodyWishes(hem=EdgeWishes(count_rule=RuleChange(60)))),
         ("body", "hem", "count_rule"),
-        replace(M, body=BodyWishes(hem=EdgeWishes(count_rule=CountRule(4)))),
+        replace(M, body=BodyWishes(hem=EdgeWishes(count_rule=RuleChange(4)))),
     ),
     "cuff": (
-        replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=CountRule(30)))),
+        replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=RuleChange(30)))),
         ("sleeve", "cuff", "count_rule"),
-        replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=CountRule(4)))),
+        replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(count_rule=RuleChange(4)))),
     ),
     "neckband": (
-        replace(M, band=BandWishes(count_rule=CountRule(60))),
+        replace(M, band=BandWishes(count_rule=RuleChange(60))),
         ("band", "count_rule"),
-        replace(M, band=BandWishes(count_rule=CountRule(4))),
+        replace(M, band=BandWishes(count_rule=RuleChange(4))),
     ),
     # the hem alone is 5.08 cm high
     "body_length": (
@@ -201,7 +201,7 @@ def test_causes_of_which_each_alone_would_do_are_all_named():
 
 def test_what_only_goes_together_is_said_to_go_together():
     # the hem is far by its own multiple and by the body's
-    request_ = replace(M, body=BodyWishes(count_rule=CountRule(40), hem=EdgeWishes(count_rule=CountRule(27))))
+    request_ = replace(M, body=BodyWishes(count_rule=CountRule(40), hem=EdgeWishes(count_rule=RuleChange(27))))
     assert "bust" in far(request_)
     hem = far(request_)["hem"]
     because = hem.message.values["because"]
@@ -211,7 +211,7 @@ def test_what_only_goes_together_is_said_to_go_together():
         (27, "hem"),
     }
     assert hem.path is None
-    for wishes in (BodyWishes(count_rule=CountRule(40)), BodyWishes(hem=EdgeWishes(count_rule=CountRule(27)))):
+    for wishes in (BodyWishes(count_rule=CountRule(40)), BodyWishes(hem=EdgeWishes(count_rule=RuleChange(27)))):
         (size,) = grade_pullover(replace(request_, body=wishes)).sizes
         assert abs(size.outcome.finished.hem - size.outcome.target.bust) > 1
     assert "hem" not in far(M)
@@ -281,7 +281,7 @@ def test_a_makers_yoke_that_changes_the_total_length_is_its_cause_and_says_what_
 def test_a_makers_band_is_blamed_where_the_maker_asks_for_it():
     changed = replace(M, changes=Changes(band=BandChange(count_rule=RuleChange(multiple=60))))
     assert far(changed)["neckband"].path == ("changes", "band", "count_rule")
-    kept = replace(M, band=BandWishes(count_rule=CountRule(60)), changes=Changes(body_length=Fraction(40)))
+    kept = replace(M, band=BandWishes(count_rule=RuleChange(60)), changes=Changes(body_length=Fraction(40)))
     assert far(kept)["neckband"].path == ("band", "count_rule")
 
 
