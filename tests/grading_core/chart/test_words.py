@@ -25,13 +25,14 @@ LARGE = replace(SMALL, label="L", neck=Sections(7, 7, 3), rounds=5)
 BOTH = [SMALL, LARGE]
 
 
-def told(plan, *, seams=False, drop_rows=None, for_children=False):
+def told(plan, *, seams=False, short_rows=False, drop_rows=None, for_children=False):
     sizes = place_charts(plan).sizes
     return run_instructions(
         plan,
         sizes,
         before_start=tuple([1 for _ in sizes]),
         seams=seams,
+        short_rows=short_rows,
         drop_rows=drop_rows or tuple([None for _ in sizes]),
         for_children=for_children,
     )
