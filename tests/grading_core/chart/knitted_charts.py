@@ -2,7 +2,8 @@
 
 The chart is an endless wallpaper: every stitch carries the wallpaper column that it stands on. New stitches
 go on next to the edge stitch, decreased ones come off, and the split joins lists of stitches. A motif is whole where
-every column of it is there. Floats are found by looking at every stitch. Shares no code with the package beyond the plan's data.
+every column of it is there. Floats are found by looking at every stitch. Shares no code with the package beyond the
+plan's data.
 """
 
 from collections import Counter
