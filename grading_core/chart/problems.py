@@ -19,6 +19,12 @@ from grading_core.wording import counted, some
 COLOURS = ("plain_colour", "below_colour", "line_colour", "seam_colour")
 """Colours of stitches that aren't worked from the chart."""
 
+ONLY_COLOURS = (*COLOURS, "exchange")
+"""Wishes on which nothing but the colours of stitches depends."""
+
+NO_COUNTS = (*ONLY_COLOURS, "motif_columns")
+"""Wishes on which no count of a garment depends."""
+
 
 def placement_problems(request: ChartRequest) -> Check[dict[int, Layout]]:
     """Every place where a request contradicts itself or is too large; makes every round of the sizes that are answered.
@@ -89,7 +95,7 @@ def _layout(request: ChartRequest, index: int, colours: PlainColours, found: Seq
 
 def _bears_on(path: Path, index: int) -> bool:
     """Whether a problem at a place bears on the rounds of a size: colours and labels don't, nor do other sizes."""
-    if path[0] in (*COLOURS, "exchange", "answer_sizes") or path[2:] == ("label",):
+    if path[0] in (*ONLY_COLOURS, "answer_sizes") or path[2:] == ("label",):
         return False
     return path[0] != "sizes" or path[1:2] in ((), (index,))
 

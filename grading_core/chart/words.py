@@ -205,12 +205,12 @@ def _appearing(sizes: Sequence[Sequence[Motifs]]) -> Iterator[tuple[int, Run]]:
     sizes: the motifs of a section of the yoke, which become no fewer while the chart is worked.
     """
     most = max((each.motifs for size in sizes for each in size), default=0)
-    numbers = range(1, most + 1)
     rounds = [
-        tuple([next((one.from_round for one in size if one.motifs >= n), None) for size in sizes]) for n in numbers
+        tuple([next((one.from_round for one in size if one.motifs >= number), None) for size in sizes])
+        for number in range(1, most + 1)
     ]
-    for motifs, here, after in zip(numbers, rounds, [*rounds[1:], None], strict=True):
-        if here != after:
+    for motifs, (here, after) in enumerate(pairwise([*rounds, None]), 1):
+        if here is not None and here != after:
             yield motifs, here
 
 

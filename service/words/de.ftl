@@ -1293,6 +1293,12 @@ picture =
         [both] von Rücken- und Vorderteil
        *[sleeve] jedes Ärmels
     }
+    .first_motif = erstes ganzes Motiv { $of ->
+        [back] des Rückenteils
+        [front] des Vorderteils
+        [both] von Rücken- und Vorderteil
+       *[sleeve] jedes Ärmels
+    }
     .chart_described = Eine Strickschrift mit { $columns } { $columns_number ->
         [one] Spalte
        *[other] Spalten

@@ -1258,6 +1258,7 @@ picture =
        *[sleeve] each sleeve
     }
     .first_stitch = first stitch of { picture.section }
+    .first_motif = first whole motif of { picture.section }
     .chart_described = A chart of { $columns } { $columns_number ->
         [one] column
        *[other] columns

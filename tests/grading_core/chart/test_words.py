@@ -203,6 +203,13 @@ def test_a_size_without_room_for_a_motif_has_a_dash():
     assert values(told(plan), "chart.sleeve_motifs") == [{"motifs": (0, 1)}]
 
 
+def test_sections_without_room_for_any_motif_are_told_none():
+    narrow = replace(GROWING, neck=Sections(3, 3, 3), increase_rounds=[])
+    sentences = told(motif_plan(narrow, partial_motifs="plain"))
+    assert "chart.whole_chart" in ids(sentences)
+    assert not {"chart.motifs", "chart.body_motifs", "chart.sleeve_motifs"} & ids(sentences)
+
+
 def test_motifs_narrower_than_the_chart_are_told_by_their_columns():
     chart = Chart(("#..#..",), {".": Colour("ground"), "#": Colour("motif")})
     plan = replace(motif_plan(GROWING, partial_motifs="plain", motif_columns=3), chart=chart)
