@@ -93,11 +93,16 @@ class _Starts(dict[Stretch, SectionStart]):
     def __missing__(self, stretch: Stretch) -> SectionStart:
         stitches, start, _, before, after = stretch
         if start is None:
-            found = SectionStart(stitches, None, None)
+            found = SectionStart(stitches=stitches, first_column=None, last_column=None)
         else:
             last = (start + stitches - before - after - 1) % self._width + 1
-            plain = (before, after) if self._whole else (None, None)
-            found = SectionStart(stitches, start + 1, last, *plain)
+            found = SectionStart(
+                stitches=stitches,
+                first_column=start + 1,
+                last_column=last,
+                plain_before=before if self._whole else None,
+                plain_after=after if self._whole else None,
+            )
         self[stretch] = found
         return found
 
@@ -121,18 +126,18 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
             _changes(layout, "yoke", "first_sleeve"),
         ),
         body=BodyPlacement(
-            body,
-            SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
-            body[-1].chart_row if body else None,
-            max(0, len(body) - plain_after),
-            motifs.body if motifs else None,
+            rounds=body,
+            changes=SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
+            last_chart_row=body[-1].chart_row if body else None,
+            plain_rounds=max(0, len(body) - plain_after),
+            motifs=motifs.body if motifs else None,
         ),
         sleeve=SleevePlacement(
-            sleeve,
-            _changes(layout, "sleeve", "sleeve"),
-            sleeve[-1].chart_row if sleeve else None,
-            max(0, len(sleeve) - plain_after),
-            motifs.sleeve if motifs else None,
+            rounds=sleeve,
+            changes=_changes(layout, "sleeve", "sleeve"),
+            last_chart_row=sleeve[-1].chart_row if sleeve else None,
+            plain_rounds=max(0, len(sleeve) - plain_after),
+            motifs=motifs.sleeve if motifs else None,
         ),
         progress=come,
         shortest_body=finish,

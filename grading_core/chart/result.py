@@ -16,7 +16,7 @@ from grading_core.chart.layout import Part, StretchKind
 from grading_core.errors import Remark
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SectionStart:
     """A section in one round: its stitches, and the columns of the first and last worked from the chart.
 
@@ -97,7 +97,7 @@ class SectionMotifs:
     sleeve: tuple[Motifs, ...] | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BodyPlacement:
     """The body below the split.
 
@@ -113,7 +113,7 @@ class BodyPlacement:
     motifs: SectionMotifs | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SleevePlacement:
     """A sleeve below the split; as `BodyPlacement`, for its one section."""
 

@@ -113,14 +113,6 @@ def test_a_sleeve_decrease_cuts_a_motif_which_is_plain_again():
     assert [(each.motifs, each.from_round) for each in sleeve.motifs] == [(3, 1), (1, 2)]
 
 
-def test_motifs_that_appear_at_once_are_told_as_one_number():
-    """One motif in five stitches, and with fifteen one more on either side of it."""
-    size = ChartSize(label="S", rounds=4, neck=Sections(5, 5, 3), increase_rounds=[IncreaseRound(3, 5, 5, 1)])
-    motifs = place_charts(plan_of(size, partial_motifs="plain", first_round=2)).sizes[0].motifs
-    assert [(each.motifs, each.from_round) for each in motifs.back] == [(1, 2), (3, 3)]
-    assert [(each.motifs, each.from_round) for each in motifs.sleeve] == [(1, 3)]
-
-
 def test_rounds_before_the_charts_first_are_plain():
     rounds = (
         place_charts(motif_plan(ChartSize(label="S", rounds=4, neck=Sections(5, 5, 5)), first_round=3)).sizes[0].rounds
