@@ -33,7 +33,7 @@ class Box(NamedTuple):
     height: float
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Piece:
     """A flat piece: rows of stitches, one below the other, from a place of its own to the page's.
 
@@ -87,7 +87,14 @@ def front_piece(view: FrontView) -> Piece:
     """The front between its two raglan lines, and the body below."""
     rows = (*(seen.line + seen.front + seen.line for seen in view.yoke), *view.body)
     purl = view.body_seam if view.seam == "purl" else 0
-    return Piece(rows, tuple(-len(text) / 2 for text in rows), 0, (0, 0), (purl, purl), len(view.yoke))
+    return Piece(
+        rows=rows,
+        left=tuple(-len(text) / 2 for text in rows),
+        angle=0,
+        origin=(0, 0),
+        purled=(purl, purl),
+        split=len(view.yoke),
+    )
 
 
 def sleeve_pieces(view: FrontView, stitch: float, row: float) -> tuple[Piece, Piece]:
@@ -103,11 +110,25 @@ def sleeve_pieces(view: FrontView, stitch: float, row: float) -> tuple[Piece, Pi
     # The lower end of the sleeve's raglan edge comes to lie on that of the front's.
     purl = view.sleeve_seam if view.seam == "purl" else 0
     split = len(view.yoke)
-    turned = Piece(second, tuple(-float(len(text)) for text in second), -angle, (0, 0), (purl, 0), split)
+    turned = Piece(
+        rows=second,
+        left=tuple(-float(len(text)) for text in second),
+        angle=-angle,
+        origin=(0, 0),
+        purled=(purl, 0),
+        split=split,
+    )
     x, y = turned.place(-reach[0], reach[1])
     origin = (corner[0] - x, corner[1] - y)
     return (
-        Piece(first, (0.0,) * len(first), angle, (-origin[0], origin[1]), (0, purl), split),
+        Piece(
+            rows=first,
+            left=(0.0,) * len(first),
+            angle=angle,
+            origin=(-origin[0], origin[1]),
+            purled=(0, purl),
+            split=split,
+        ),
         replace(turned, origin=origin),
     )
 
