@@ -89,6 +89,10 @@ class ProblemCode(Code):
 
     # yarn
     HALF_A_SWATCH = "half_a_swatch", "Of a swatch only the weight is known, or only the stitches."
+    MAIN_COLOUR_MISSING = "main_colour_missing", "Of several colours none is told to be the pullover's own."
+    MAIN_COLOUR_BESIDE_CHART = "main_colour_beside_chart", "A main colour is sent where the chart says what is plain."
+    COLOUR_WITHOUT_YARN = "colour_without_yarn", "A colour of the garment has no yarn, where each has its own."
+    SWATCH_TOO_LIGHT = "swatch_too_light", "A swatch weighs less than its floats alone."
     NO_BASIS_FOR_YARN = "no_basis_for_yarn", "A yarn has neither a weighed swatch nor a gauge to be estimated from."
     UNKNOWN_YARN = "unknown_yarn", "No yarn of the request has this name."
 
@@ -164,6 +168,7 @@ class WarningCode(Code):
     MORE_THAN_TWO_COLOURS = "more_than_two_colours", "Some rounds use more than two colours at once."
     LONG_FLOAT = "long_float", "A float is longer than the limit."
     FLOAT_CAN_CATCH_FINGERS = "float_can_catch_fingers", "A float inside a child's garment can catch fingers."
+    LOW_CONTRAST = "low_contrast", "Two colours that meet are about equally light, and hardly read apart."
     CHART_STARTS_BEFORE_BACK = "chart_starts_before_back", "Floats over the start of the round lie elsewhere."
 
     # fit
@@ -196,5 +201,3 @@ class WarningCode(Code):
 
     # yarn
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."
-    YARN_LEAVES_OUT = "yarn_leaves_out", "The yarn leaves out what is not counted by the stitch."
-    COLOURS_ALIKE = "colours_alike", "Two colours are about equally light."

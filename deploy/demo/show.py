@@ -139,10 +139,7 @@ def show_colourwork(answer: Answer) -> None:
             ["longest float, stitches", *(chart["longest_float"]["stitches"] for chart in charts)],
             ["  cm", *(tenths(chart["longest_float"]["length"]) for chart in charts)],
             ["rounds with long floats", *(long_float_rounds(chart) for chart in charts)],
-            *(
-                [f"{colour['colour']}, balls of 50 g", *(size["yarn"][place]["balls"] for size in sizes)]
-                for place, colour in enumerate(sizes[0]["yarn"])
-            ),
+            *([row["title"], *row["values"]] for row in answer["table"] if row["unit"] == "balls"),
         ],
     )
     (medium,) = [size["chart"] for size in sizes if size["label"] == "M"]

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from typing import Literal
 
+from grading_core.chart.contrast import contrast_remarks
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
 from grading_core.chart.grid import describe, progress
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
@@ -68,7 +69,7 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     windows = Windows(request.worked_chart.worked_rows())
     chart = describe(request.chart)
     sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
-    remarks = [*chart_remarks(request, chart.mirror_axes, off_centre)]
+    remarks = [*chart_remarks(request, chart.mirror_axes, off_centre), *contrast_remarks(request)]
     for index, placed in sizes.items():
         remarks += size_remarks(request, index, placed)
     return ChartPlacements(chart, tuple(sizes.values()), tuple(remarks))

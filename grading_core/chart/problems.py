@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from itertools import accumulate
 
 from grading_core.answer_sizes import is_answered, label_problems
@@ -51,7 +51,7 @@ def request_problems(request: ChartRequest) -> Check[None]:
 
     request: any, with counts of zero or more.
     """
-    yield from under(("chart",), _chart_problems(request.chart))
+    yield from under(("chart",), chart_problems(request.chart, request.chart.colours))
     yield from _exchange_problems(request)
     for section in SECTIONS:
         yield from _anchor_problems(request, section)
@@ -101,10 +101,14 @@ def _bears_on(path: Path, index: int) -> bool:
 
 
 @check
-def _chart_problems(chart: Chart) -> Check[None]:
+def chart_problems(chart: Chart, symbols: Collection[str]) -> Check[None]:
+    """Where a chart has no stitch, rows of several lengths, or symbols that stand for nothing.
+
+    chart: any. symbols: of the colours.
+    """
     yield from _empty_problems(chart)
     for index, row in enumerate(chart.rows):
-        yield from under(("rows", index), _row_problems(row, chart))
+        yield from under(("rows", index), _row_problems(row, chart, symbols))
 
 
 @check
@@ -114,16 +118,16 @@ def _empty_problems(chart: Chart) -> Check[None]:
 
 
 @check
-def _row_problems(row: str, chart: Chart) -> Check[None]:
-    yield from _symbol_problems(row, chart)
+def _row_problems(row: str, chart: Chart, symbols: Collection[str]) -> Check[None]:
+    yield from _symbol_problems(row, symbols)
     if len(row) != len(chart.rows[0]):
         detail = f"has {len(row)} stitches where the first row has {len(chart.rows[0])}."
         yield Problem((), ProblemCode.UNEVEN_ROWS, detail)
 
 
 @check
-def _symbol_problems(row: str, chart: Chart) -> Check[None]:
-    unknown = sorted(set(row) - set(chart.colours))
+def _symbol_problems(row: str, symbols: Collection[str]) -> Check[None]:
+    unknown = sorted(set(row) - set(symbols))
     if unknown:
         detail = f"has symbols that are not among the colours: {some(unknown)}"
         yield Problem((), ProblemCode.UNKNOWN_SYMBOL, detail)

@@ -7,7 +7,7 @@ is a place in it.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -217,3 +217,23 @@ class ChartPictureRequest:
 
     placements: ChartRequest
     size: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ToldColour:
+    """A colour whose hex is told. name: for people. hex: its sRGB value as "#rrggbb"."""
+
+    name: str
+    hex: str
+
+
+@dataclass(frozen=True, slots=True)
+class ContrastRequest:
+    """Colours that should read apart.
+
+    colours: by symbol. chart: whose symbols they stand for, whatever it has for colours itself; None
+    compares the colours alone.
+    """
+
+    colours: Mapping[str, ToldColour]
+    chart: Chart | None = None

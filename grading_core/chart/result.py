@@ -1,7 +1,8 @@
 """Where a chart lies on every size of a pullover, as data: the answer of `placement.place_charts`.
 
 Columns and chart rows are counted from 1, columns from the right. A plain section has no columns. Rounds are named
-tuples, since an answer holds thousands of them.
+tuples, since an answer holds thousands of them. Beside it, how a chart's colours read: the answer of
+`contrast.colour_contrasts`.
 """
 
 from __future__ import annotations
@@ -9,10 +10,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from grading_core.chart.grid import ChartDescription, Progress
 from grading_core.chart.layout import Part, StretchKind
+from grading_core.chart.lightness import Reads, reads
 from grading_core.errors import Remark
 
 
@@ -234,4 +236,75 @@ class ChartPlacements:
 
     chart: ChartDescription
     sizes: tuple[SizePlacement, ...]
+    remarks: tuple[Remark, ...]
+
+
+Direction = Literal["next_column", "next_row"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ComparedColour:
+    """A colour by its lightness: CIE L*, 0 to 100. grey: the sRGB grey as light, which a grey copy shows."""
+
+    name: str
+    hex: str
+    lightness: Fraction
+    grey: str
+
+
+class MeetingStitch(NamedTuple):
+    """A stitch of a chart, and where its neighbour in the other colour lies: in the next column, or in the next row."""
+
+    row: int
+    column: int
+    direction: Direction
+
+
+@dataclass(frozen=True, slots=True)
+class Meetings:
+    """How often two colours lie beside each other in one repeat of a chart.
+
+    side_by_side: within rows. one_above_other: between rows. places: the first of them in working order.
+    """
+
+    side_by_side: int
+    one_above_other: int
+    places: tuple[MeetingStitch, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ColourPair:
+    """Two colours side by side.
+
+    colours: their symbols. difference: of their lightnesses. meetings: where they meet, if they hardly read apart; None
+    where they do, or without a chart.
+    """
+
+    colours: tuple[str, str]
+    difference: Fraction
+    meetings: Meetings | None = None
+
+    @property
+    def reads(self) -> Reads:
+        """Whether they read apart."""
+        return reads(self.difference)
+
+    @property
+    def is_low(self) -> bool:
+        """Whether they hardly read apart and meet, or may meet in a chart that isn't known."""
+        meetings = self.meetings
+        return self.reads == "hardly" and (not meetings or meetings.side_by_side + meetings.one_above_other > 0)
+
+
+@dataclass(frozen=True, slots=True)
+class ColourContrasts:
+    """How colours read beside each other.
+
+    colours: by symbol. pairs: every two of them. low: those that hardly read apart and are named one by one, the most
+    alike first. remarks: words about these.
+    """
+
+    colours: Mapping[str, ComparedColour]
+    pairs: tuple[ColourPair, ...]
+    low: tuple[ColourPair, ...]
     remarks: tuple[Remark, ...]

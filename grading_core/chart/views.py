@@ -10,15 +10,16 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from grading_core.chart.contrast import colour_contrasts, contrast_problems
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section, StretchKind
 from grading_core.chart.placement import place_size
 from grading_core.chart.problems import picture_problems
-from grading_core.chart.request import ChartPictureRequest, PlainColours, SeamStitch
-from grading_core.chart.result import SectionStart, SizePlacement, SleeveRound
+from grading_core.chart.request import ChartPictureRequest, ContrastRequest, PlainColours, SeamStitch
+from grading_core.chart.result import ColourContrasts, SectionStart, SizePlacement, SleeveRound
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Path, Problem, check, sound
+from grading_core.errors import Check, Path, Problem, check, places, sound
 from grading_core.gauge import Gauge
 
 MAX_STITCHES_DRAWN = 100_000
@@ -89,6 +90,36 @@ class ChartView:
     plain: PlainColours
     size: SizePlacement
     traces: tuple[Trace, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ContrastView:
+    """Colours beside their greys. chart: drawn in both; None where there is none."""
+
+    contrasts: ColourContrasts
+    chart: Chart | None
+
+
+def contrast_view(request: ContrastRequest) -> ContrastView:
+    """The colours compared, and the chart that is drawn in them.
+
+    request: the colours, and the chart.
+
+    Raises ContradictionError as `colour_contrasts` does, and for a chart of more stitches than `MAX_STITCHES_DRAWN`.
+    """
+    sound(contrast_view_problems(request))
+    return ContrastView(colour_contrasts(request), request.chart)
+
+
+@check
+def contrast_view_problems(request: ContrastRequest) -> Check[None]:
+    """As `contrast_problems`, and a chart of too many stitches to draw.
+
+    request: any.
+    """
+    found = yield from places(contrast_problems(request))
+    if request.chart is not None and not found:
+        yield from _too_many_problems(request.chart.width * request.chart.height, ("chart",))
 
 
 def front_view(request: ChartPictureRequest) -> FrontView:

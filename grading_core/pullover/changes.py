@@ -105,7 +105,7 @@ def change_problems(changes: Changes | None, levels: Sequence[LevelWish]) -> Che
         detail = "needs a gauge beside it: the written counts are measured at it."
         yield Problem(("changes", "keep_counts"), ProblemCode.KEEP_COUNTS_NEEDS_GAUGE, detail)
     for name in (each.name for each in fields(Changes)):
-        if name not in ("gauges", "keep_counts"):
+        if name not in ("gauges", "keep_counts", "yarn"):
             yield from under(("changes",), _beside_kept_counts(changes, name))
 
 
@@ -154,17 +154,20 @@ def nearest_adjustment(adjustment: Adjustment, rounds: int, written: int, gauge:
 def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Sequence[Row]) -> Iterator[ChangedNumber]:
     """Every number of the table that the changes changed for a reader, size by size.
 
-    labels: of the sizes. design, changed: the tables of both versions. Lengths are compared as answers write them.
+    labels: of the sizes. design, changed: the tables of both versions; a row that one doesn't have has no numbers.
+    Lengths are compared as answers write them.
     """
-    rows = [(row, row.answered, other, other.answered) for row, other in zip(design, changed, strict=True)]
+    before, after = ({(row.part, row.item): row for row in table} for table in (design, changed))
+    nothing = (None,) * len(labels)
     for index, label in enumerate(labels):
-        for before, was, after, now in rows:
-            if was[index] != now[index]:
+        for key, row in (before | after).items():
+            was, now = before.get(key), after.get(key)
+            if (was.answered if was else nothing)[index] != (now.answered if now else nothing)[index]:
                 yield ChangedNumber(
                     size=label,
-                    part=before.part,
-                    item=before.item,
-                    unit=before.unit,
-                    designed=before.values[index],
-                    changed=after.values[index],
+                    part=row.part,
+                    item=row.item,
+                    unit=row.unit,
+                    designed=was.values[index] if was else None,
+                    changed=now.values[index] if now else None,
                 )

@@ -102,6 +102,15 @@ def lay_chart(
         raise ContradictionError(problems) from error
 
 
+def with_chart(sizes: Mapping[str, KnittedSize], placements: ChartPlacements | None) -> dict[str, KnittedSize]:
+    """Sizes with the chart where it lies on them; as they are without one.
+
+    sizes: by label. placements: from `lay_chart`.
+    """
+    placed = {each.label: each for each in placements.sizes} if placements else {}
+    return {label: replace(size, chart=placed.get(label)) for label, size in sizes.items()}
+
+
 def _plan(wishes: ChartWishes, anchor: Anchor, gauge: Gauge) -> ChartRequest:
     options = {each.name: getattr(wishes, each.name) for each in fields(ChartOptions)}
     return ChartRequest(**options, anchor=anchor, gauge=gauge, sizes=())

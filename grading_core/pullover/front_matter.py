@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from fractions import Fraction
 
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import Gauges, YarnWishes
 from grading_core.pullover.result import Sizes, each_size
-from grading_core.pullover.table import LINES, colour_values, yards
+from grading_core.pullover.table import LINES, STRAND, balls_of, by_colour, colour_values, strands_told, yards
 from grading_core.rounding import NEAREST
 from grading_core.sentences import (
     COUNT,
@@ -54,7 +54,7 @@ DOUBLE_POINTED = Saying("needles.double_pointed")
 
 _WHOSE = {"colours": TOKEN, "colour": TEXT}
 AMOUNT = Saying("yarn.amount", **_WHOSE, grams=COUNT, metres=COUNT, yards=COUNT)
-BALLS = Saying("yarn.balls", **_WHOSE, balls=COUNT, ball_grams=NUMBER, margin=NUMBER)
+BALLS = Saying("yarn.balls", **_WHOSE, **STRAND, balls=COUNT, ball_grams=NUMBER, margin=NUMBER)
 BASIS = Saying("yarn.basis", basis=TOKEN)
 
 
@@ -162,33 +162,24 @@ def needle_words(gauges: Gauges) -> tuple[Sentence, ...]:
 
 
 def yarn_words(sizes: Sizes, wishes: YarnWishes) -> tuple[Sentence, ...]:
-    """The yarn of each colour: what is knitted of it, and what to buy.
+    """The yarn of each colour: what is knitted of it, and what to buy of each strand.
 
-    sizes: as for `size_words`, with their yarn. wishes: for the yarn.
+    sizes: as for `size_words`, with their yarn. wishes: for the yarn that is bought.
     """
-    needs = [{need.yarn: need for need in size.yarn} if size else {} for size in sizes.values()]
     told = []
-    for colour in dict.fromkeys(name for size in needs for name in size):
-        own = [size.get(colour) for size in needs]
+    for colour, own in by_colour(sizes.values()):
         whose = colour_values(colour)
-        told += [
+        told.append(
             AMOUNT(
                 **whose,
                 grams=run_of(own, lambda need: NEAREST.round(need.grams.likely)),
-                metres=run_of(own, lambda need: NEAREST.round(need.metres)),
-                yards=run_of(own, lambda need: NEAREST.round(yards(need.metres))),
-            ),
-            BALLS(
-                **whose,
-                balls=run_of(own, lambda need: need.balls),
-                ball_grams=wishes.ball_grams,
-                margin=100 * wishes.margin,
-            ),
-        ]
-    bases = dict.fromkeys(need.grams.basis for size in needs for need in size.values())
-    return (*told, *_bases(bases))
-
-
-def _bases(bases: Iterable[str]) -> Iterator[Sentence]:
-    for basis in bases:
-        yield BASIS(basis=basis)
+                metres=run_of(own, lambda need: NEAREST.round(need.metres.likely)),
+                yards=run_of(own, lambda need: NEAREST.round(yards(need.metres.likely))),
+            )
+        )
+        for place, strand in enumerate(strands_told(colour)):
+            balls = run_of(own, balls_of(place))
+            ball_grams = colour.strands[place].ball_grams
+            told.append(BALLS(**whose, **strand, balls=balls, ball_grams=ball_grams, margin=100 * wishes.margin))
+    bases = dict.fromkeys(need.basis for size in sizes.values() if size for need in size.yarn)
+    return (*told, *(BASIS(basis=basis) for basis in bases))

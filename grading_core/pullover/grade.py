@@ -8,23 +8,23 @@ the chart laid over what there is; yarn; table and words; words of warning.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import replace
 
 from grading_core.answer_sizes import is_answered
 from grading_core.chart.grid import describe
 from grading_core.errors import Impossible
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
-from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart
+from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart, with_chart
+from grading_core.pullover.colours import GarmentColours, garment_colours
 from grading_core.pullover.garment import Outcomes, knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import ChangedNumber, KnittedSize, Pullover, PulloverSize, Row
+from grading_core.pullover.result import ChangedNumber, Instructions, KnittedSize, Pullover, PulloverSize, Row
 from grading_core.pullover.table import garment_table, yarn_table
 from grading_core.pullover.words import instructions, word_remarks
-from grading_core.pullover.yarn import colour_yarn, yarn_remarks
+from grading_core.pullover.yarn import spinning_of, with_yarn, yarn_remarks
 from grading_core.standards.body_tables import body_table
 
 
@@ -49,16 +49,14 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     making, neck = garment.making, request.neck
     version = making.version
     plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, version.gauges)
-    charted = {label: knitted[label] for label in labels if label in knitted}
     young = any(wearer.young for wearer in making.wearers)
     children = any(wearer.child for wearer in making.wearers)
-    placements = lay_chart(plan, charted, for_children=children)
-    for placed in placements.sizes if placements else ():
-        knitted[placed.label] = replace(knitted[placed.label], chart=placed)
-    if request.yarn:
-        for label in charted:
-            yarn = colour_yarn(knitted[label], plan, request.yarn, making.fabrics.rounds)
-            knitted[label] = replace(knitted[label], yarn=yarn)
+    answerable = {label: knitted[label] for label in labels if label in knitted}
+    placements = lay_chart(plan, answerable, for_children=children)
+    colours = garment_colours(request)
+    own_yarn = request.changes.yarn if request.changes and not request.kept_at else None
+    spinning = spinning_of(request, version.gauges, own_yarn)
+    knitted |= with_yarn(with_chart(answerable, placements), plan, colours, spinning)
 
     gauges = version.gauges.used(charted=request.chart is not None)
     knitted = at_own_gauge(knitted, making.wearers, request, plan)
@@ -66,17 +64,17 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     told = {label: answered.get(label, outcomes[label]) for label in labels}
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
 
-    instructed = (
-        instructions(told, gauges, neck.start, plan, request.kept_at, yarn=request.yarn, young=young, children=children)
-        if "instructions" in request.parts
-        else ()
-    )
-
+    instructed: tuple[Instructions, ...] = ()
+    if "instructions" in request.parts:
+        yarn = spinning.bought if spinning else None
+        instructed = instructions(
+            told, gauges, neck.start, plan, request.kept_at, yarn=yarn, young=young, children=children
+        )
     bodies = [body for body in garment.bodies if body.label in labels]
     remarks = (
         *body_remarks(bodies, version.lengths, request.body.levels, request.body_table),
         *garment_remarks(making, garment.solved.by_label, knitted),
-        *(yarn_remarks(request.yarn, told.values(), charted=plan is not None) if request.yarn else ()),
+        *yarn_remarks(told.values()),
         *chart_remarks(placements, neck.start),
         *own_gauge_remarks(answered.values()),
         *word_remarks(instructed),
@@ -89,16 +87,16 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=tuple(_table(told.values())) if "table" in request.parts else (),
+        table=tuple(_table(told.values(), colours)) if "table" in request.parts else (),
         instructions=instructed,
         changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
 
 
-def _table(outcomes: Collection[KnittedSize | Impossible]) -> Iterator[Row]:
+def _table(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColours) -> Iterator[Row]:
     """The rows of the table in which any size has a number."""
-    for row in (*garment_table(outcomes), *yarn_table(outcomes)):
+    for row in _numbers(outcomes, colours):
         if any(value is not None for value in row.values):
             yield row
 
@@ -106,5 +104,24 @@ def _table(outcomes: Collection[KnittedSize | Impossible]) -> Iterator[Row]:
 def _changed(request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize]) -> Iterator[ChangedNumber]:
     """What a maker's changes have changed in the sizes that are answered."""
     labels, outcomes = [size.label for size in sizes], [size.outcome for size in sizes]
-    compared = own_gauge_table(outcomes) if request.kept_at else garment_table(outcomes)
-    return changed_numbers(labels, garment_table(designed[label] for label in labels), compared)
+    colours, designed_colours = garment_colours(request), garment_colours(request, changed=False)
+    before = _with_design_yarn(request, {label: designed[label] for label in labels}, designed_colours)
+    after = own_gauge_table(outcomes, colours) if request.kept_at else _numbers(outcomes, colours)
+    return changed_numbers(labels, _numbers(before, designed_colours), after)
+
+
+def _with_design_yarn(
+    request: PulloverRequest, designed: Outcomes, colours: GarmentColours
+) -> Collection[KnittedSize | Impossible]:
+    """The sizes as designed with their yarn, for which the chart is laid over them."""
+    spinning = spinning_of(request, request.gauges, None)
+    knitted = {label: size for label, size in designed.items() if isinstance(size, KnittedSize)}
+    if spinning:
+        plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, request.gauges)
+        knitted = with_chart(knitted, lay_chart(plan, knitted, for_children=False))
+        knitted = with_yarn(knitted, plan, colours, spinning)
+    return [knitted.get(label, size) for label, size in designed.items()]
+
+
+def _numbers(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColours) -> tuple[Row, ...]:
+    return (*garment_table(outcomes), *yarn_table(outcomes, colours))

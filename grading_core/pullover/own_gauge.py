@@ -24,14 +24,15 @@ from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import DOES_NOT_PASS, HeadCheck, neck_edge_cm
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.pullover.bodies import Wearer
+from grading_core.pullover.colours import GarmentColours, garment_colours
 from grading_core.pullover.front_matter import swatch
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
 from grading_core.pullover.parts import measure
 from grading_core.pullover.request import Fabrics, PulloverRequest
 from grading_core.pullover.result import AtOwnGauge, Corrections, KnittedSize, Row
-from grading_core.pullover.table import garment_table
-from grading_core.pullover.yarn import colour_yarn
+from grading_core.pullover.table import garment_table, yarn_table
+from grading_core.pullover.yarn import colour_yarn, spinning_of
 from grading_core.sentences import CM, COUNT, LENGTH, NUMBER, TEXT, TOKEN, Saying, Sentence, for_sizes, run_of
 from grading_core.sizes.choice import choose_size
 from grading_core.sizes.request import FinishedSize
@@ -76,6 +77,8 @@ def at_own_gauge(
     if request.kept_at is None:
         return dict(sizes)
     own = request.kept_at.fabrics(request.chart)
+    own_yarn = request.changes.yarn if request.changes else None
+    colours, spinning = garment_colours(request), spinning_of(request, request.kept_at, own_yarn)
     raise_if_any(_too_many_rounds(sizes.values(), own))
     finished = {
         label: measure(
@@ -101,24 +104,25 @@ def at_own_gauge(
             nearest_size=choose_size(busts, wanted=size.target.bust).best.label,
             corrections=corrections,
             head=head,
-            yarn=colour_yarn(size, chart, request.yarn, own.rounds) if request.yarn else (),
+            yarn=colour_yarn(size, chart, colours, spinning) if spinning else (),
             remarks=(*_head_remarks(head), *remarks),
         )
         made[label] = replace(size, at_own_gauge=measured)
     return made
 
 
-def own_gauge_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
-    """The table of all sizes with the finished measurements of the maker's gauge.
+def own_gauge_table(outcomes: Iterable[KnittedSize | Impossible], colours: GarmentColours) -> tuple[Row, ...]:
+    """The table of all sizes with the finished measurements and the yarn of the maker's gauge.
 
-    outcomes: of all sizes in order, those that are possible from `at_own_gauge`.
+    outcomes: of all sizes in order, those that are possible from `at_own_gauge`. colours: of the garment.
     """
-    return garment_table(
-        replace(size, finished=size.at_own_gauge.finished)
+    made = [
+        replace(size, finished=size.at_own_gauge.finished, yarn=size.at_own_gauge.yarn)
         if isinstance(size, KnittedSize) and size.at_own_gauge
         else size
         for size in outcomes
-    )
+    ]
+    return (*garment_table(made), *yarn_table(made, colours))
 
 
 def own_gauge_remarks(sizes: Iterable[KnittedSize]) -> Iterator[Remark]:

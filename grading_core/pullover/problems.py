@@ -5,7 +5,9 @@ from __future__ import annotations
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, under
 from grading_core.pullover.chart import chart_problems
-from grading_core.pullover.request import NeckWishes, PulloverRequest, YarnWishes, YokeWishes
+from grading_core.pullover.colours import colour_problems
+from grading_core.pullover.request import NeckWishes, PulloverRequest, YokeWishes
+from grading_core.pullover.yarn import yarn_problems
 from grading_core.sizes.request import EvenSteps, PerSize
 from grading_core.wording import counted
 
@@ -24,10 +26,12 @@ def wish_problems(request: PulloverRequest) -> Check[None]:
     """
     yield from _share_problems(request.neck)
     yield from _line_problems(request.yoke)
-    yield from _swatch_problems(request.yarn)
+    yield from under(("yarn",), yarn_problems(request.yarn, request.gauges))
+    yield from _own_yarn_problems(request)
     yield from _dart_problems(request)
     if request.chart is not None:
         yield from under(("chart",), chart_problems(request.chart))
+    yield from colour_problems(request)
 
 
 @check
@@ -46,10 +50,9 @@ def _line_problems(yoke: YokeWishes) -> Check[None]:
 
 
 @check
-def _swatch_problems(yarn: YarnWishes | None) -> Check[None]:
-    half = yarn.half_a_swatch() if yarn else None
-    if half:
-        yield half.under("yarn")
+def _own_yarn_problems(request: PulloverRequest) -> Check[None]:
+    if changes := request.changes:
+        yield from under(("changes", "yarn"), yarn_problems(changes.yarn, changes.gauges or request.gauges))
 
 
 @check

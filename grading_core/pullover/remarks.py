@@ -58,7 +58,7 @@ def chart_remarks(placements: ChartPlacements | None, start: Start) -> Iterator[
         yield Remark(WarningCode.CHART_STARTS_BEFORE_BACK, STARTS_BEFORE_BACK(), path=("neck", "start"))
     for remark in placements.remarks:
         path = remark.path or ()
-        yield replace(remark, path=("chart", *path) if path[:1] == ("anchor",) else None)
+        yield replace(remark, path=("chart", *path) if path[:1] in (("anchor",), ("chart",)) else None)
 
 
 def _at_own_gauge(size: KnittedSize) -> KnittedSize:

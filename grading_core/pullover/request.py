@@ -38,6 +38,8 @@ AnswerPart = Literal["table", "instructions", "sizes", "size_instructions", "cha
 Both stand in the sizes.
 """
 
+SwatchFabric = Literal["plain", "stranded"]
+
 _PARTS: Mapping[LowerFront, tuple[Fraction, Fraction]] = MappingProxyType(
     {
         "short_rows": (Fraction(1), Fraction(0)),
@@ -165,10 +167,15 @@ class YokeWishes:
 
 @dataclass(frozen=True, slots=True)
 class EdgeWishes:
-    """A ribbed hem or cuff. height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over."""
+    """A ribbed hem or cuff.
+
+    height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over. colour: its symbol, None
+    for that of the fabric above.
+    """
 
     height: Fraction | None = None
     count_rule: CountRule = USUAL_RIB
+    colour: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,11 +233,16 @@ class SleeveWishes:
 
 @dataclass(frozen=True, slots=True)
 class BandWishes:
-    """The neckband. height: as worn; None takes 1 in. count_rule: what the rib repeats over."""
+    """The neckband.
+
+    height: as worn; None takes 1 in. count_rule: what the rib repeats over. colour: its symbol, None for that of what
+    is plain.
+    """
 
     height: Fraction | None = None
     count_rule: CountRule = USUAL_RIB
     construction: Construction = "single"
+    colour: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,6 +266,7 @@ class BandChange:
     height: Fraction | None = None
     count_rule: RuleChange = RuleChange()
     construction: Construction | None = None
+    colour: str | None = None
 
     def of(self, band: BandWishes) -> BandWishes:
         """The changed band."""
@@ -261,6 +274,7 @@ class BandChange:
             height=band.height if self.height is None else self.height,
             count_rule=self.count_rule.of(band.count_rule),
             construction=self.construction or band.construction,
+            colour=band.colour if self.colour is None else self.colour,
         )
 
 
@@ -275,10 +289,35 @@ class ChartWishes(ChartOptions):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class YarnWishes(Yarn):
-    """The yarn, one for all colours. margin: bought beyond what is needed, as a part of it."""
+class PulloverYarn(Yarn):
+    """A yarn of a pullover. swatch_fabric: what its swatch is of, and so how wide that swatch's stitches are."""
 
+    swatch_fabric: SwatchFabric = "plain"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ColourYarn(PulloverYarn):
+    """The yarn of one colour. name: of a colour that the chart doesn't have; None takes its symbol."""
+
+    name: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class YarnWishes(PulloverYarn):
+    """The yarn.
+
+    Either one for all colours, or colours: one for each, by its symbol. main_colour: the symbol of what no chart and no
+    edge says, where there is no chart; None takes the only colour that no edge has. margin: bought beyond what is
+    needed, as a part of it.
+    """
+
+    colours: Mapping[str, ColourYarn] | None = None
+    main_colour: str | None = None
     margin: Fraction = USUAL_MARGIN
+
+    def of(self, symbol: str) -> PulloverYarn:
+        """The yarn of a colour."""
+        return self if self.colours is None else self.colours[symbol]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -288,7 +327,8 @@ class Changes:
     Another gauge or ease makes the counts anew, unless keep_counts says that the written ones are knitted at the other
     gauge. Everything else keeps the design's counts at neck and split: yoke says how much deeper or shallower;
     body_length and sleeve_length are from the underarm; sleeve_style ends the sleeves elsewhere, as long as the style
-    has it where no length is sent beside it; band is what differs in the neckband.
+    has it where no length is sent beside it; band is what differs in the neckband; yarn is knitted in place of the
+    design's, as much of it in length.
     """
 
     gauges: Gauges | None = None
@@ -299,6 +339,7 @@ class Changes:
     sleeve_length: PerSize | None = None
     sleeve_style: SleeveStyle | None = None
     band: BandChange = BandChange()
+    yarn: YarnWishes | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

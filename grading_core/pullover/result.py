@@ -209,7 +209,7 @@ class Row:
 
     part, item: its key. title: for people. values: one per size, None where the size is impossible or doesn't have it.
     printed, printed_inch: the same as `printing` had it, the latter None where it is no length. colour: whose yarn it
-    is.
+    is. strand: which of several strands of it, counted from 1.
     """
 
     part: TablePart
@@ -220,6 +220,7 @@ class Row:
     printed: tuple[str, ...]
     printed_inch: tuple[str, ...] | None = None
     colour: str | None = None
+    strand: int | None = None
 
     @property
     def answered(self) -> tuple[int | float | None, ...]:

@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from fractions import Fraction
 from functools import partial
-from typing import Literal, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from grading_core.errors import Impossible
 from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.neckline import FrontDrop
 from grading_core.parts.short_rows import BackRaise
 from grading_core.printing import printing
+from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
 from grading_core.pullover.result import KnittedSize, Row, TablePart, Unit
-from grading_core.pullover.yarn import ONE_COLOUR
-from grading_core.sentences import TEXT, TOKEN, Saying, Sentence
+from grading_core.sentences import COUNT, TEXT, TOKEN, Kind, Saying, Sentence, run_of
 from grading_core.yarn.result import Need
 
 Value = int | Fraction | None
@@ -98,19 +98,23 @@ LINES: tuple[Line, ...] = (
 )  # fmt: skip
 """The rows of the garment in their order."""
 
-_AMOUNTS: tuple[tuple[Literal["grams", "metres", "yards", "balls"], Callable[[Need], int | Fraction]], ...] = (
+STRAND: dict[str, Kind] = {"strands": TOKEN, "strand": COUNT, "name": TEXT}
+"""Of a strand. strands: whether there is "one", or several which are "named" or "numbered"."""
+
+_AMOUNTS: tuple[tuple[Literal["grams", "metres", "yards"], Callable[[Need], Fraction]], ...] = (
     ("grams", lambda need: need.grams.likely),
-    ("metres", lambda need: need.metres),
-    ("yards", lambda need: yards(need.metres)),
-    ("balls", lambda need: need.balls),
+    ("metres", lambda need: need.metres.likely),
+    ("yards", lambda need: yards(need.metres.likely)),
 )
 _YARN_TITLES = {amount: Saying(f"title.yarn_{amount}", colours=TOKEN, colour=TEXT) for amount, _ in _AMOUNTS}
+_BALLS = Saying("title.yarn_balls", colours=TOKEN, colour=TEXT, **STRAND)
 
 TABLE_ITEMS: tuple[str, ...] = tuple(dict.fromkeys(line.item for line in LINES))
 """The items of every part but the yarn, each name once."""
 
-YARN_ITEM = rf"({'|'.join(amount for amount, *_ in _AMOUNTS)})_[1-9][0-9]*"
-"""A regular expression of the yarn's items: an amount, and the place of the colour."""
+YARN_ITEM = rf"(({'|'.join(amount for amount, _ in _AMOUNTS)})_[1-9][0-9]*|balls_[1-9][0-9]*(_[1-9][0-9]*)?)"
+"""A regular expression of the yarn's items: an amount, and the place of the colour; balls of a further strand with its
+place after it."""
 
 
 def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
@@ -125,31 +129,71 @@ def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ..
     )
 
 
-def yarn_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ...]:
-    """The yarn of each colour: grams, metres and yards that are likely needed, and balls to buy.
+def yarn_table(outcomes: Iterable[KnittedSize | Impossible], colours: GarmentColours) -> tuple[Row, ...]:
+    """The yarn of each colour: grams, metres and yards that are likely needed, and balls to buy of each strand.
 
-    outcomes: as for `garment_table`, with their yarn, which may be none. An item ends with the colour's place: grams_1.
+    outcomes: as for `garment_table`, with their yarn, which may be none. colours: of the garment; an item ends with the
+    place of its colour among all of them, grams_1, balls of a second strand with its place too, balls_1_2.
     """
-    needs = [() if isinstance(size, Impossible) else size.yarn for size in outcomes]
-    colours = dict.fromkeys(need.yarn for size in needs for need in size)
-    by_colour = [{need.yarn: need for need in size} for size in needs]
-    rows = []
-    for place, colour in enumerate(colours, 1):
-        own = [size.get(colour) for size in by_colour]
+    places = {symbol: place for place, symbol in enumerate(colours.names, 1)}
+    rows: list[Row] = []
+    for colour, own in by_colour(outcomes):
+        place = places[colour.symbol or ONE_COLOUR]
         for amount, of in _AMOUNTS:
-            values = [None if need is None else of(need) for need in own]
             title = _YARN_TITLES[amount](**colour_values(colour))
-            rows.append(_row("yarn", f"{amount}_{place}", amount, title, values, colour))
+            rows.append(_row("yarn", f"{amount}_{place}", amount, title, run_of(own, of), colour.yarn))
+        for strand, told in enumerate(strands_told(colour), 1):
+            title = _BALLS(**colour_values(colour), **told)
+            item = f"balls_{place}" if strand == 1 else f"balls_{place}_{strand}"
+            number = strand if len(colour.strands) > 1 else None
+            rows.append(_row("yarn", item, "balls", title, run_of(own, balls_of(strand - 1)), colour.yarn, number))
     return tuple(rows)
 
 
-def colour_values(colour: str) -> dict[str, str]:
+def by_colour(outcomes: Iterable[KnittedSize | Impossible | None]) -> list[tuple[Need, tuple[Need | None, ...]]]:
+    """Each colour's yarn, as the first size has it that needs any, and what every size needs of it.
+
+    outcomes: of all sizes in order; one that isn't knitted needs nothing.
+    """
+    needs = [{need.symbol: need for need in size.yarn} if isinstance(size, KnittedSize) else {} for size in outcomes]
+    return [
+        (next(size[symbol] for size in needs if symbol in size), tuple([size.get(symbol) for size in needs]))
+        for symbol in dict.fromkeys(symbol for size in needs for symbol in size)
+    ]
+
+
+def colour_values(colour: Need) -> dict[str, str]:
     """Whose yarn it is, as values of a sentence.
 
-    colour: its name. In the sentence `colours` is "one" where all of the garment has one colour, whose name says
+    colour: any need of it. In the sentence `colours` is "one" where all of the garment has one colour, whose name says
     nothing, and else "several".
     """
-    return {"colours": "one" if colour == ONE_COLOUR else "several", "colour": colour}
+    return {"colours": "one" if colour.symbol is None else "several", "colour": colour.yarn}
+
+
+def strands_told(colour: Need) -> list[dict[str, Any]]:
+    """Each strand of a yarn, as values of a sentence.
+
+    colour: any need of it. In the sentence `strands` is "one" where nothing is held together, and else "named" or
+    "numbered".
+    """
+    several = len(colour.strands) > 1
+    return [
+        {
+            "strands": ("named" if strand.name else "numbered") if several else "one",
+            "strand": number,
+            "name": strand.name or "",
+        }
+        for number, strand in enumerate(colour.strands, 1)
+    ]
+
+
+def balls_of(place: int) -> Callable[[Need], int]:
+    """Gets the balls of one strand of a need.
+
+    place: of the strand, counted from 0.
+    """
+    return lambda need: need.strands[place].balls
 
 
 def yards(metres: Fraction) -> Fraction:
@@ -158,7 +202,13 @@ def yards(metres: Fraction) -> Fraction:
 
 
 def _row(
-    part: TablePart, item: str, unit: Unit, title: Sentence, values: Sequence[Value], colour: str | None = None
+    part: TablePart,
+    item: str,
+    unit: Unit,
+    title: Sentence,
+    values: Sequence[Value],
+    colour: str | None = None,
+    strand: int | None = None,
 ) -> Row:
     settings, write = printing(), _writer(unit)
     missing = settings.missing
@@ -172,6 +222,7 @@ def _row(
         printed=tuple([missing if value is None else write(value) for value in values]),
         printed_inch=None if inches is None else tuple(inches),
         colour=colour,
+        strand=strand,
     )
 
 

@@ -1,30 +1,28 @@
-"""How many stitches a pullover has, in all and of each colour, and the yarn for them."""
+"""What is done with each colour of a pullover, stitch by stitch, and the yarn for it."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
+from grading_core.chart.result import SizePlacement
 from grading_core.codes import WarningCode
 from grading_core.counts.result import Counts
-from grading_core.errors import Impossible, Remark
-from grading_core.fabric import Fabric
+from grading_core.errors import Check, Impossible, Remark, check, under
 from grading_core.parts.body import Body
-from grading_core.parts.neckband import Neckband
-from grading_core.parts.ribbing import RibbedEdge
 from grading_core.parts.sleeve import Sleeve
-from grading_core.pullover.request import YarnWishes
+from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
+from grading_core.pullover.request import Gauges, PulloverRequest, PulloverYarn, YarnWishes
 from grading_core.pullover.result import KnittedSize, Neck
-from grading_core.sentences import COUNT, NUMBER, TOKEN, Saying
-from grading_core.yarn.estimates import need
+from grading_core.unknown import told
+from grading_core.yarn.amounts import STITCH, Widths, Work, loops_of, need, swatch_problems
+from grading_core.yarn.estimates import ESTIMATED
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
-
-LEAVES_OUT = Saying("warning.yarn_leaves_out", ribs=COUNT, margin=NUMBER, chart=TOKEN)
-
-ONE_COLOUR = "yarn"
-"""What the only colour is called where there is no chart."""
 
 
 def yoke_stitches(schedule: Schedule, neck: Neck) -> int:
@@ -91,56 +89,176 @@ def sleeve_stitches(sleeve: Sleeve) -> int:
     return sleeve.stitches * sleeve.rounds - left_out
 
 
-def rib_stitches(body: Body, sleeve: Sleeve, band: Neckband) -> int:
-    """Stitches of hem, both cuffs and band.
+def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentColours) -> dict[str, Work]:
+    """What is done with each colour of one size, by its symbol; colours that nothing is worked in are left out.
 
-    body, sleeve, band: of the size.
+    size: with its chart placed. chart: as planned, None without one. colours: of the parts. Short rows are in the plain
+    colour, and so is the difference that a dropped front makes.
     """
-    return _edge(body.hem) + 2 * _edge(sleeve.cuff) + band.edge.stitches * band.rounds
+    works: defaultdict[str, Counter[str]] = defaultdict(Counter)
+    charted = size.chart if chart else None
+    fabric = yoke_stitches(size.yoke, size.neck) + body_stitches(size.body) + 2 * sleeve_stitches(size.sleeve)
+    fabric += raise_stitches(size.neck, size.counts)
+    if chart and charted:
+        plain = _plain_stitches(size, charted, chart)
+        for symbol, count in charted.stitches_by_colour.total.items():
+            works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol])
+            fabric -= count
+    darts = size.body.bust_darts.stitches if size.body.bust_darts else 0
+    works[colours.below]["plain"] += darts
+    works[colours.plain]["plain"] += fabric - darts
+
+    hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
+    works[colours.hem] += Counter(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
+    works[colours.cuff] += Counter(rib=2 * cuff.stitches * cuff.rounds, bound_off=2 * cuff.stitches)
+    works[colours.band] += Counter(
+        rib=band.edge.stitches * band.rounds, picked_up=band.picked_up.stitches, bound_off=band.edge.stitches
+    )
+    drop = size.neck.drop
+    works[colours.plain]["cast_on"] += size.neck.cast_on.stitches + (drop.centre if drop else 0)
+    under = colours.plain if charted and charted.progress.finishing_rounds else colours.below
+    works[under] += Counter(cast_on=2 * size.counts.underarm, picked_up=2 * size.counts.underarm)
+    for symbol, pieces in _pieces(charted, colours).items():
+        works[symbol]["ends"] += 2 * pieces
+    return {symbol: Work(**work) for symbol, work in works.items() if any(work.values())}
 
 
-def _edge(edge: RibbedEdge) -> int:
-    return edge.stitches * edge.rounds
+def _plain_stitches(size: KnittedSize, placed: SizePlacement, chart: ChartRequest) -> Counter[str]:
+    """The stitches of each colour in the rounds in which no row of the chart is worked."""
+    colours, seam = chart.plain_colours(), size.body.underarm.seam
+    found: Counter[str] = Counter()
+    for yoke in placed.rounds:
+        if yoke.chart_row is None:
+            found[colours.plain] += yoke.back.stitches + yoke.front.stitches + 2 * yoke.sleeve.stitches
+            found[colours.line] += 4 * chart.line_stitches
+    for body in placed.body.rounds:
+        if body.chart_row is None:
+            found[colours.plain] += body.back.stitches + body.front.stitches
+            found[colours.seam] += 2 * seam
+    for sleeve in placed.sleeve.rounds:
+        if sleeve.chart_row is None:
+            found[colours.plain] += 2 * sleeve.stitches
+            found[colours.seam] += 2 * seam
+    return found
 
 
-def colour_yarn(size: KnittedSize, chart: ChartRequest | None, wishes: YarnWishes, rounds: Fabric) -> tuple[Need, ...]:
+def _pieces(placed: SizePlacement | None, colours: GarmentColours) -> Counter[str]:
+    """How often each colour is begun: in yoke and body, each sleeve, and each edge that is in another than what it is
+    worked on.
+    """
+    pieces: Counter[str] = Counter()
+    if placed:
+        stitches = placed.stitches_by_colour
+        for symbol in stitches.total:
+            pieces[symbol] += bool(stitches.yoke[symbol] or stitches.body[symbol]) + 2 * bool(stitches.sleeves[symbol])
+    else:
+        pieces[colours.plain] += 3
+    pieces[colours.plain] = max(pieces[colours.plain], 1)
+    pieces[colours.band] += 1
+    pieces[colours.hem] += colours.hem != colours.below
+    pieces[colours.cuff] += 2 * (colours.cuff != colours.below)
+    return pieces
+
+
+def colour_yarn(
+    size: KnittedSize, chart: ChartRequest | None, colours: GarmentColours, spinning: Spinning
+) -> tuple[Need, ...]:
     """Yarn of each colour of one size.
 
-    size, chart: as for `stitches_by_colour`. wishes: the yarn and a swatch, where one was weighed. rounds: of the
-    yoke, and on below it; an estimate goes by the first round below the split.
+    size, chart, colours: as for `colour_work`. spinning: the yarns, and the gauges they are worked at.
     """
-    stitches, gauge = stitches_by_colour(size, chart), rounds.at(size.counts.rounds + 1)
-    return tuple(need(colour, count, wishes, wishes.margin, gauge) for colour, count in stitches.items())
+    works = colour_work(size, chart, colours)
+    return tuple(
+        spinning.need(symbol, name, works[symbol]) for symbol, name in colours.names.items() if symbol in works
+    )
 
 
-def yarn_remarks(wishes: YarnWishes, sizes: Iterable[KnittedSize | Impossible], *, charted: bool) -> Iterator[Remark]:
-    """What the yarn of all sizes leaves out.
+@dataclass(frozen=True, slots=True)
+class Spinning:
+    """The yarns of a pullover, and how wide their stitches are.
 
-    wishes: the yarn. sizes: all of them, in order. charted: whether there is a chart, which has floats.
+    wishes: the yarns. swatched: the gauges that their swatches have. worked: those at which the pullover is knitted.
+    own: a maker's yarns in their place, None where there are none.
     """
-    known = [size if isinstance(size, KnittedSize) else None for size in sizes]
-    if not any(known):
-        return
-    ribs = tuple(rib_stitches(size.body, size.sleeve, size.band) if size else None for size in known)
-    message = LEAVES_OUT(ribs=ribs, margin=wishes.margin * 100, chart="floats" if charted else "none")
-    yield Remark(WarningCode.YARN_LEAVES_OUT, message, path=("yarn",))
+
+    wishes: YarnWishes
+    swatched: Gauges
+    worked: Gauges
+    own: YarnWishes | None = None
+
+    @property
+    def bought(self) -> YarnWishes:
+        """The yarns to buy."""
+        return self.own or self.wishes
+
+    def need(self, symbol: str, name: str, work: Work) -> Need:
+        """How much of the yarn of one colour some work needs: as long as the design's, which a maker's own swatch alone
+        knows better.
+
+        symbol, name: of the colour. work: what is done with it.
+        """
+        own = self.bought
+        weighed, gauges = (own, self.worked) if own.of(symbol).swatch_grams else (self.wishes, self.swatched)
+        yarn = weighed.of(symbol)
+        width = swatch_width_cm(yarn, gauges)
+        made = need(
+            name,
+            work,
+            own.of(symbol),
+            loops=loops_of(yarn, width),
+            widths=Widths(self.worked.plain.width_cm(1), (self.worked.stranded or self.worked.plain).width_cm(1)),
+            margin=own.margin,
+        )
+        return made if symbol == ONE_COLOUR else replace(made, symbol=symbol)
 
 
-def stitches_by_colour(size: KnittedSize, chart: ChartRequest | None) -> dict[str, int]:
-    """Stitches of each colour of the whole garment, by the colour's name.
+def with_yarn(
+    sizes: Mapping[str, KnittedSize], chart: ChartRequest | None, colours: GarmentColours, spinning: Spinning | None
+) -> dict[str, KnittedSize]:
+    """Sizes with the yarn of their colours; as they are where no yarn is asked for.
 
-    size: with its chart placed. chart: the chart; short rows, hem, cuffs and band are in its plain colour, and so is
-    the difference that a dropped front makes.
+    sizes: by label, with their chart placed. chart, colours, spinning: as for `colour_yarn`.
     """
-    yoke, body, sleeve = (yoke_stitches(size.yoke, size.neck), body_stitches(size.body), sleeve_stitches(size.sleeve))
-    ribs = rib_stitches(size.body, size.sleeve, size.band)
-    total = yoke + body + 2 * sleeve + raise_stitches(size.neck, size.counts) + ribs
-    if chart is None or size.chart is None:
-        return {ONE_COLOUR: total}
-    placed = size.chart.stitches_by_colour.total
-    symbols = {symbol: colour.name for symbol, colour in chart.chart.colours.items()}
-    counts = dict.fromkeys(symbols.values(), 0)
-    for symbol, count in placed.items():
-        counts[symbols[symbol]] += count
-    counts[symbols[chart.plain_colours().plain]] += total - sum(placed.values())
-    return counts
+    if spinning is None:
+        return dict(sizes)
+    return {label: replace(size, yarn=colour_yarn(size, chart, colours, spinning)) for label, size in sizes.items()}
+
+
+def spinning_of(request: PulloverRequest, worked: Gauges, own: YarnWishes | None) -> Spinning | None:
+    """The yarns that are asked for, None where none are.
+
+    request: the design's yarns. worked: the gauges at which the pullover is knitted. own: a maker's yarns in their
+    place.
+    """
+    wishes = request.yarn or own
+    return Spinning(wishes, request.gauges, worked, own) if wishes else None
+
+
+def swatch_width_cm(yarn: PulloverYarn, gauges: Gauges) -> Fraction:
+    """How wide a stitch of a yarn's swatch is.
+
+    yarn: with the fabric of its swatch. gauges: of the fabrics.
+    """
+    stranded = gauges.stranded if yarn.swatch_fabric == "stranded" else None
+    return (stranded or gauges.plain).width_cm(1)
+
+
+@check
+def yarn_problems(yarn: YarnWishes | None, gauges: Gauges) -> Check[None]:
+    """What contradicts itself in the swatches of the yarns.
+
+    yarn: as asked, None where it isn't. gauges: that their swatches have.
+    """
+    if yarn is not None:
+        yield from swatch_problems(yarn, told(swatch_width_cm, yarn, gauges))
+        for symbol, each in (yarn.colours or {}).items():
+            yield from under(("colours", symbol), swatch_problems(each, told(swatch_width_cm, each, gauges)))
+
+
+def yarn_remarks(sizes: Iterable[KnittedSize | Impossible]) -> Iterator[Remark]:
+    """What the yarn of all sizes rests on.
+
+    sizes: all of them, in order, with their yarn.
+    """
+    if any(need.basis == "estimated" for size in sizes if isinstance(size, KnittedSize) for need in size.yarn):
+        yield Remark(WarningCode.ESTIMATED_YARN, ESTIMATED(least=STITCH.low, most=STITCH.high), path=("yarn",))

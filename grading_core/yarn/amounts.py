@@ -1,56 +1,219 @@
-"""How much yarn something takes.
+"""How much yarn something takes: a length for every stitch, and for what its stitches don't say.
 
-Amounts are best measured: swatch weight over swatch stitches. The estimate without a swatch rests on the loop
-length of relaxed plain knit, 3.8 to 4.2 times the width of a stitch (constants of dry relaxed and fully
-relaxed plain knit, the first from memory, the second from an examination question), 4 as the middle value.
+The yarn in a stitch goes with the stitch's width: 3.8 to 4.2 times it in relaxed plain knit (constants of dry relaxed
+and fully relaxed plain knit, the first from memory, the second from an examination question), 4 as the middle value and
+in a handspinner's worked example. A weighed swatch tells it exactly, and for other fabrics of the garment in the
+proportion of their stitches' widths. Lengths are in widths of a stitch where nothing else is said.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import dataclass
 from fractions import Fraction
+from types import MappingProxyType
+from typing import Literal, NamedTuple
 
-from grading_core.yarn.result import Amount
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Problem, check
+from grading_core.unknown import known
+from grading_core.yarn.request import Strand, Yarn
+from grading_core.yarn.result import Amount, Basis, Need, StrandNeed
 
-LOOP_WIDTHS = (Fraction(38, 10), Fraction(4), Fraction(42, 10))
-"""Yarn in one stitch over the width of that stitch: least, middle, most."""
+Purpose = Literal["stitches", "ribs", "floats", "edges", "ends"]
+"""What takes yarn. edges: casting on, picking up and binding off."""
 
 
-def measured(stitches: int, swatch_grams: Fraction, swatch_stitches: int) -> Amount:
-    """Yarn for so many stitches from a weighed swatch of the same fabric.
+class Range(NamedTuple):
+    """Least, likely and most."""
 
-    stitches: of one colour, or of all. swatch_grams: weight of the swatch, of that colour's yarn in it.
-    swatch_stitches: stitches of that colour in it, edge stitches too, without the cast-on's tail.
+    low: Fraction
+    likely: Fraction
+    high: Fraction
 
-    >>> measured(25200, Fraction(4), 240).likely
-    Fraction(420, 1)
+    def times(self, factor: Fraction | int) -> Range:
+        """All three times a factor."""
+        return Range(*(each * factor for each in self))
+
+
+def _range(low: str, likely: str, high: str) -> Range:
+    return Range(Fraction(low), Fraction(likely), Fraction(high))
+
+
+NOTHING = _range("0", "0", "0")
+
+STITCH = _range("3.8", "4", "4.2")
+"""Of a stitch, where no swatch was weighed: see the module's docstring."""
+
+RIB = _range("0.9", "1", "1.15")
+"""A stitch of rib as a part of one of plain knit: thinner needles take less, the steps from knit to purl more (common
+practice, no source)."""
+
+FLOAT = _range("1", "1.1", "1.2")
+"""For every stitch that a strand is carried behind: the stitch's width, and ease (common practice, no source)."""
+
+CAST_ON = _range("3.8", "7.3", "8.4")
+"""Of a stitch cast on: a loop alone, or a stitch and a tail of three widths and a tenth more (a knitting teacher's rule
+for the long tail); the most is two stitches' worth (common practice, no source)."""
+
+BIND_OFF = _range("3", "4", "5")
+"""Of a stitch bound off: about a stitch's worth (common practice, no source)."""
+
+END_CM = _range("10", "15", "20")
+"""Left at each end of a strand, to be woven in (common practice, no source)."""
+
+
+class Widths(NamedTuple):
+    """How wide a stitch of each fabric is, in cm. stranded: of what is worked from a chart."""
+
+    plain: Fraction
+    stranded: Fraction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Work:
+    """What is done with one colour.
+
+    plain, stranded, rib: stitches worked in each fabric. floats: stitches that its strand is carried behind. cast_on,
+    picked_up, bound_off: stitches, at underarms and neckband too. ends: of strands, at the start and the end of each
+    piece.
     """
-    grams = stitches * swatch_grams / swatch_stitches
-    return Amount(grams, grams, grams, "measured")
+
+    plain: int = 0
+    stranded: int = 0
+    rib: int = 0
+    floats: int = 0
+    cast_on: int = 0
+    picked_up: int = 0
+    bound_off: int = 0
+    ends: int = 0
+
+    @property
+    def stitches(self) -> int:
+        """All stitches worked."""
+        return self.plain + self.stranded + self.rib
 
 
-def estimated(stitches: int, stitch_width_cm: Fraction, metres_per_100g: Fraction) -> Amount:
-    """Yarn for so many stitches of stockinette where no swatch was weighed; ribs, floats, cast-on and ends take more.
+@dataclass(frozen=True, slots=True)
+class Loops:
+    """What a stitch and a float take, in widths of a stitch.
 
-    stitches: of one colour, or of all. stitch_width_cm: one over the stitches per cm. metres_per_100g: of
-    the yarn, or of the strands together.
-
-    >>> amount = estimated(1000, Fraction(1, 2), Fraction(200))
-    >>> [int(metres * 10) for metres in amount.metres(Fraction(200))]
-    [190, 200, 210]
+    stitch, float_over: of one stitch each. basis: how they are known.
     """
-    low, likely, high = (
-        stitches * width * stitch_width_cm / metres_per_100g  # cm over 100 and per 100 g cancel
-        for width in LOOP_WIDTHS
+
+    stitch: Range
+    float_over: Range
+    basis: Basis
+
+
+ESTIMATED = Loops(STITCH, FLOAT, "estimated")
+
+
+def loops_of(yarn: Yarn, width_cm: Fraction) -> Loops:
+    """What a stitch takes of a yarn: measured where a swatch was weighed, else estimated.
+
+    yarn: with its swatch, all of it or none. width_cm: of a stitch of that swatch.
+
+    >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+    >>> loops_of(yarn, Fraction(1, 2)).stitch.likely
+    Fraction(4, 1)
+    """
+    if yarn.swatch_grams is None or yarn.swatch_stitches is None:
+        return ESTIMATED
+    stitch = _stitches_cm(yarn, width_cm) / width_cm / yarn.swatch_stitches
+    return Loops(Range(stitch, stitch, stitch), Range(FLOAT.likely, FLOAT.likely, FLOAT.likely), "measured")
+
+
+@check
+def swatch_problems(yarn: Yarn, width_cm: Fraction | None) -> Check[None]:
+    """What is wrong with a swatch: only its weight is sent or only its stitches, or its floats alone would weigh more.
+
+    yarn: any. width_cm: of a stitch of the swatch, None where it isn't known.
+
+    >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10))
+    >>> [problem.path for problem in swatch_problems(yarn, None)]
+    [('swatch_stitches',)]
+    """
+    if (known(yarn.swatch_grams) is None) != (known(yarn.swatch_stitches) is None):
+        lacking = "swatch_grams" if yarn.swatch_grams is None else "swatch_stitches"
+        detail = "is missing: a swatch needs both its weight and its stitches."
+        yield Problem((lacking,), ProblemCode.HALF_A_SWATCH, detail)
+    elif width_cm is not None and yarn.swatch_grams is not None and _stitches_cm(yarn, width_cm) <= 0:
+        detail = f"is less than {yarn.swatch_floats} stitches of floats weigh without any stitch."
+        yield Problem(("swatch_grams",), ProblemCode.SWATCH_TOO_LIGHT, detail)
+
+
+def _stitches_cm(yarn: Yarn, width_cm: Fraction) -> Fraction:
+    """The yarn in all stitches of a swatch, its floats left out."""
+    assert yarn.swatch_grams is not None
+    return yarn.swatch_grams * 100_000 / yarn.linear_density - yarn.swatch_floats * FLOAT.likely * width_cm
+
+
+def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Range]:
+    """The length in cm that each part of the work takes.
+
+    work: of one colour. loops: of its yarn. widths: of the fabrics that are worked.
+
+    >>> widths = Widths(Fraction(1, 2), Fraction(1, 2))
+    >>> lengths = lengths_cm(Work(plain=100, ends=2), ESTIMATED, widths)
+    >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
+    {'stitches': 200, 'ends': 30}
+    """
+    plain = widths.plain
+    lengths: dict[Purpose, Range] = {
+        "stitches": loops.stitch.times(work.plain * plain + work.stranded * widths.stranded),
+        "ribs": Range(*(stitch * part * work.rib * plain for stitch, part in zip(loops.stitch, RIB, strict=True))),
+        "floats": loops.float_over.times(work.floats * widths.stranded),
+        "edges": _sum(
+            CAST_ON.times(work.cast_on * plain),
+            loops.stitch.times(work.picked_up * plain),
+            BIND_OFF.times(work.bound_off * plain),
+        ),
+        "ends": END_CM.times(work.ends),
+    }
+    return MappingProxyType({purpose: length for purpose, length in lengths.items() if length.high})
+
+
+def _sum(*ranges: Range) -> Range:
+    return Range(*(sum(each, Fraction(0)) for each in zip(NOTHING, *ranges, strict=True)))
+
+
+def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:
+    """How much of one yarn some work needs.
+
+    name: of the yarn. work, loops, widths: as for `lengths_cm`. yarn: its strands and balls. margin: as a part of what
+    is needed, 1/10 for ten percent more, on top of the most that it may be.
+
+    >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+    >>> widths = Widths(Fraction(1, 2), Fraction(1, 2))
+    >>> made = need("oat", Work(plain=40000), yarn, loops=loops_of(yarn, Fraction(1, 2)), widths=widths)
+    >>> made.grams.likely, made.metres.likely, made.balls
+    (Fraction(400, 1), Fraction(800, 1), 8)
+    """
+    lengths = lengths_cm(work, loops, widths)
+    metres = Amount(*_sum(*lengths.values()).times(Fraction(1, 100)))
+    return Need(
+        yarn=name,
+        stitches=work.stitches,
+        basis=loops.basis,
+        metres=metres,
+        metres_for={purpose: length.likely / 100 for purpose, length in lengths.items()},
+        grams=metres.times(yarn.linear_density / 1000),
+        strands=tuple(_strand_need(strand, metres, yarn.ball_of(strand), margin) for strand in yarn.held),
     )
-    return Amount(low, likely, high, "estimated")
 
 
-def balls(amount: Amount, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:
-    """Whole balls that suffice for the most that an amount may be, with a margin on top.
+def _strand_need(strand: Strand, metres: Amount, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
+    grams = metres.times(strand.linear_density / 1000)
+    return StrandNeed(strand.name, grams, ball_grams, balls(grams.high, ball_grams, margin))
 
-    amount: of one yarn. ball_grams: weight of a ball. margin: as a part of the amount, 1/10 for ten percent more.
 
-    >>> balls(measured(1000, Fraction(10), 100), Fraction(50), Fraction(1, 10))
+def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:
+    """Whole balls that suffice for a weight, with a margin on top.
+
+    grams: the most that may be needed. ball_grams: weight of a ball. margin: as a part of it.
+
+    >>> balls(Fraction(100), Fraction(50), Fraction(1, 10))
     3
     """
-    return -(-(amount.high * (1 + margin)) // ball_grams)
+    return -(-(grams * (1 + margin)) // ball_grams)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -60,37 +61,49 @@ class Combination:
 
 @dataclass(frozen=True, slots=True)
 class Amount:
-    """How much yarn something takes, in grams.
-
-    low, likely, high: alike where it was measured. basis: how it is known.
-    """
+    """How much yarn something takes, in grams or metres: the least, the likely and the most."""
 
     low: Fraction
     likely: Fraction
     high: Fraction
-    basis: Basis
 
-    def metres(self, metres_per_100g: Fraction) -> tuple[Fraction, Fraction, Fraction]:
-        """Least, likely and most metres.
+    def times(self, factor: Fraction) -> Amount:
+        """All three times a factor."""
+        return Amount(self.low * factor, self.likely * factor, self.high * factor)
 
-        metres_per_100g: of the yarn.
 
-        >>> Amount(Fraction(50), Fraction(50), Fraction(50), "measured").metres(Fraction(240))[1]
-        Fraction(120, 1)
-        """
-        per_gram = metres_per_100g / 100
-        return self.low * per_gram, self.likely * per_gram, self.high * per_gram
+@dataclass(frozen=True, slots=True)
+class StrandNeed:
+    """How much of one strand is needed, as long as the yarn that it is held with. balls: to buy, with the margin."""
+
+    name: str | None
+    grams: Amount
+    ball_grams: Fraction
+    balls: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Need:
-    """How much of one yarn is needed. metres: the likely length. balls: to buy, with the margin."""
+    """How much of one yarn is needed.
+
+    symbol: of the colour that it is for, None where it is for none. stitches: worked in it. basis: how the amount is
+    known. metres: of all strands held together, and metres_for: the likely ones by what takes them. grams: of all
+    strands together. strands: in their order, at least one.
+    """
 
     yarn: str
+    symbol: str | None = None
     stitches: int
+    basis: Basis
+    metres: Amount
+    metres_for: Mapping[str, Fraction]
     grams: Amount
-    metres: Fraction
-    balls: int
+    strands: tuple[StrandNeed, ...]
+
+    @property
+    def balls(self) -> int:
+        """Balls of its first strand."""
+        return self.strands[0].balls
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,24 +115,10 @@ class SizeNeeds:
 
 
 @dataclass(frozen=True, slots=True)
-class Contrast:
-    """Two yarns side by side. lightness: CIE L* of each, 0 to 100."""
-
-    yarns: tuple[str, str]
-    lightness: tuple[Fraction, Fraction]
-
-    @property
-    def difference(self) -> Fraction:
-        """By how much they differ."""
-        return abs(self.lightness[0] - self.lightness[1])
-
-
-@dataclass(frozen=True, slots=True)
 class YarnEstimates:
-    """Every size's needs, in the order of the request, and every two yarns whose colours are told."""
+    """Every size's needs, in the order of the request."""
 
     sizes: tuple[SizeNeeds, ...]
-    contrasts: tuple[Contrast, ...]
     remarks: tuple[Remark, ...]
 
     @property

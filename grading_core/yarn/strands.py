@@ -13,30 +13,21 @@ from grading_core.yarn.request import StrandRequest
 from grading_core.yarn.result import CategoryRow, Combination, CombinedStrand
 
 
-def tex(metres_per_100g: Fraction) -> Fraction:
-    """Grams per 1000 m of a yarn.
-
-    >>> tex(Fraction(400))
-    Fraction(250, 1)
-    """
-    return 100_000 / metres_per_100g
-
-
 def hold_together(request: StrandRequest) -> Combination:
     """What strands held together give.
 
     >>> from grading_core.yarn.request import Strand
-    >>> hold_together(StrandRequest((Strand(Fraction(400)), Strand(Fraction(400))))).metres_per_100g
+    >>> hold_together(StrandRequest((Strand(metres=Fraction(400)), Strand(tex=Fraction(250))))).metres_per_100g
     Fraction(200, 1)
     """
-    densities = [tex(strand.metres_per_100g) for strand in request.strands]
+    densities = [strand.linear_density for strand in request.strands]
     total = sum(densities, Fraction(0))
     metres_per_100g = 100_000 / total
     return Combination(
         metres_per_100g=metres_per_100g,
         tex=total,
         strands=tuple(
-            CombinedStrand(strand.name, strand.metres_per_100g, density, density / total)
+            CombinedStrand(strand.name, 100_000 / density, density, density / total)
             for strand, density in zip(request.strands, densities, strict=True)
         ),
         categories=categories(metres_per_100g),

@@ -15,8 +15,8 @@ from xml.sax.saxutils import escape
 import svg
 
 from grading_core.chart.grid import Colour
+from grading_core.chart.lightness import READS_APART, lightness
 from grading_core.sentences import Sentence
-from grading_core.yarn.contrast import lightness
 from service.language import language
 from service.language import text as said
 
@@ -24,9 +24,6 @@ TEXT_COLOUR = "currentColor"
 
 LEGEND_LINE = 22
 """Pixels from one line of a legend to the next."""
-
-_MOST_GREY_ALIKE = 20
-"""Lightnesses (CIE L*) that differ by less are hard to tell apart in grey; a judgement."""
 
 _DARK, _PALE = 0.8, 0.14
 """How much of the text colour a colour without hex gets: the first after the ground, and the others."""
@@ -133,11 +130,11 @@ def inks(colours: Mapping[str, Colour], ground: str) -> dict[str, Ink]:
             ink = Ink(hex, mark_paint="#000000" if light > 50 else "#ffffff")
         elif symbol == ground:
             light, ink = _PAPER_LIGHTNESS, Ink(None)
-        elif not any(abs(light - _DARK_LIGHTNESS) < _MOST_GREY_ALIKE for light in seen):
+        elif not any(abs(light - _DARK_LIGHTNESS) < READS_APART for light in seen):
             light, ink = _DARK_LIGHTNESS, Ink(TEXT_COLOUR, _DARK)
         else:
             light, ink = _PALE_LIGHTNESS, Ink(TEXT_COLOUR, _PALE)
-        if any(abs(light - other) < _MOST_GREY_ALIKE for other in seen):
+        if any(abs(light - other) < READS_APART for other in seen):
             ink = Ink(ink.fill, ink.opacity, marks % _MARKS, ink.mark_paint)
             marks += 1
         seen.append(light)

@@ -2,21 +2,33 @@
 
 from __future__ import annotations
 
+from grading_core.chart.contrast import MAX_LOW, colour_contrasts, contrast_problems
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
+from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.placement import place_charts
 from grading_core.chart.problems import placement_problems
 from grading_core.chart.request import MAX_LOOKUPS
-from grading_core.chart.views import MAX_STITCHES_DRAWN, chart_view, chart_view_problems, front_problems, front_view
+from grading_core.chart.views import (
+    MAX_STITCHES_DRAWN,
+    chart_view,
+    chart_view_problems,
+    contrast_view,
+    contrast_view_problems,
+    front_problems,
+    front_view,
+)
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG
 from service.operation import Operation
 from service.png_chart import MAX_BYTES
 from service.representations.chart_picture import chart_picture
+from service.representations.contrast_picture import contrast_picture
 from service.representations.garment_picture import garment_picture
 from service.schemas.base import NothingSchema
 from service.schemas.chart_answer import ChartPlacementsSchema, ReadChartSchema
 from service.schemas.chart_request import ChartPictureRequestSchema, ChartPlacementsRequestSchema
+from service.schemas.contrast import ColourContrastsRequestSchema, ColourContrastsSchema
 
 CHART_PLACEMENTS = Operation(
     path="/v1/chart-placements",
@@ -103,4 +115,42 @@ sample; it is not animated and nothing in it is transparent. The other operation
     takes=PNG,
 )
 
-OPERATIONS = (CHARTS, CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE)
+COLOUR_CONTRASTS = Operation(
+    path="/v1/colour-contrasts",
+    name="colour-contrasts",
+    tag="Colourwork",
+    summary="Tell whether colours read apart",
+    description=f"""\
+Compares every two colours by lightness (CIE L*), as knitters do by a grey photograph: two that are equally light look
+alike in it whatever their hues, and a motif in one hardly shows on the other. From a difference of {READS_CLEARLY} on
+they read apart `clearly`: their contrast ratio is then at least 3:1, which WCAG 2.2 asks of what is to be made out in
+graphics (1.4.11). Below {READS_APART} they `hardly` do (common practice, no source), and between the two `softly`.
+
+With a chart, each pair that hardly reads apart has `meetings`: how often its stitches lie side by side and one above
+the other in one repeat, and the first places. A word (`low_contrast`) is given of at most {MAX_LOW} pairs, the most
+alike, and with a chart only of those that meet in it. `POST /v1/chart-placements` and `POST /v1/pullovers` give the
+same word.""",
+    request=ColourContrastsRequestSchema,
+    answer=ColourContrastsSchema,
+    call=colour_contrasts,
+    check=contrast_problems,
+)
+
+CONTRAST_PICTURE = Operation(
+    path="/v1/colour-contrasts/picture",
+    name="colour-contrasts-picture",
+    tag="Colourwork",
+    summary="Draw a chart in its colours and in greys",
+    description=f"""\
+Draws the chart as it was sent and, beside it, the same in greys of the same lightness, as a grey photograph of the
+fabric would show it. Below stand each colour with its grey and its lightness, and the pairs that hardly read apart.
+Without a chart, only these. The chart has at most {MAX_STITCHES_DRAWN:,} stitches.""",
+    request=ColourContrastsRequestSchema,
+    answer=None,
+    call=contrast_view,
+    check=contrast_view_problems,
+    represent=contrast_picture,
+    media=PICTURE,
+)
+
+OPERATIONS = (CHARTS, CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE, COLOUR_CONTRASTS, CONTRAST_PICTURE)

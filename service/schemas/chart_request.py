@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from base64 import b64decode
+from collections.abc import Sequence
 from typing import Any, ClassVar
 
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS, Anchor, Chart, Colour
@@ -15,7 +16,7 @@ from grading_core.chart.request import (
     SeamStitches,
 )
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
-from grading_core.unknown import known
+from grading_core.unknown import known, told
 from service.charts import chart_of_pixels
 from service.flaws import FormError
 from service.lengths import LengthWriter
@@ -68,7 +69,10 @@ class ChartColourSchema(StrictSchema):
     record = Colour
 
     name = Text("For people.", required=True, most=60)
-    hex = Hex("Its sRGB value as six hexadecimal digits after #: for pictures, and to tell the pixels of a PNG.")
+    hex = Hex(
+        "Its sRGB value as six hexadecimal digits after #: for pictures, to tell the pixels of a PNG, and to warn of "
+        "colours that hardly read apart."
+    )
 
 
 class ChartSchema(StrictSchema):
@@ -112,7 +116,7 @@ class ChartSchema(StrictSchema):
         png, colours = loaded.pop("png", None), loaded.pop("colours", None)
         if png is None:
             if colours is None:
-                colours = {symbol: Colour(symbol) for symbol in dict.fromkeys("".join(map(known, loaded["rows"])))}
+                colours = told(_named_by_themselves, loaded["rows"])
             return Chart(colours=colours, **loaded)
         try:
             pixels = read_png(b64decode(png))
@@ -125,6 +129,11 @@ class ChartSchema(StrictSchema):
         colours = self.fields["colours"]
         assert isinstance(colours, Mapping)
         return {"rows": list(value.rows), "colours": colours.writer()(value.colours, length)}
+
+
+def _named_by_themselves(rows: Sequence[str]) -> dict[str, Colour]:
+    """The colours of rows whose symbols nobody named."""
+    return {symbol: Colour(symbol) for symbol in dict.fromkeys("".join(map(known, rows)))}
 
 
 def _anchor_field(section: str) -> Column:

@@ -14,7 +14,7 @@ from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
 from grading_core.printing import DecimalMark, FractionStyle
 from grading_core.pullover.proportions import SleeveStyle
-from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing
+from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing, SwatchFabric
 from grading_core.pullover.size_run import GIRTHS
 from grading_core.rounding import Rounding
 from grading_core.shaping import Spacing, Where
@@ -55,6 +55,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "SleeveStyle": get_args(SleeveStyle),
     "Smoothing": get_args(Smoothing),
     "Spacing": get_args(Spacing),
+    "SwatchFabric": get_args(SwatchFabric),
     "Unit": get_args(Unit),
     "Where": get_args(Where),
     "Within": get_args(Within),

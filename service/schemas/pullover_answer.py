@@ -66,6 +66,7 @@ class ColourNameSchema(StrictSchema):
     """Whose yarn it is."""
 
     colour = Prose("Its name.", required=True, source="yarn")
+    symbol = Prose("Its symbol, where the chart or the yarn has any.")
 
 
 class ColourYarnSchema(YarnNeedSchema, ColourNameSchema):
@@ -144,7 +145,7 @@ class AtOwnGaugeSchema(StrictSchema):
     head = Nested(HeadCheckSchema, "Where the size's head is known.")
     yarn = Items(
         Nested(ColourYarnSchema),
-        "By colour, where yarn is asked for: a swatch's weight stays, an estimate goes by the stitches of this gauge.",
+        "By colour, where yarn is asked for: as long as the stitches of this gauge are wide.",
         source=lambda size: size.yarn or None,
     )
 
@@ -252,7 +253,7 @@ class TableRowSchema(StrictSchema):
         others=YARN_ITEM,
         required=True,
         description="What it is. Of `yarn`: `grams_1`, `metres_1`, `yards_1` and `balls_1`, with the place of the "
-        "colour, counted from 1.",
+        "colour, counted from 1; `balls_1_2` of its second strand.",
     )
     unit = Choice(required=True, description="What it counts.")
     title = Spoken("For people, in the language asked.", required=True)
@@ -268,6 +269,7 @@ class TableRowSchema(StrictSchema):
     run = Prose("The same as a size run: a number once where all sizes agree, a dash where a size has none.")
     run_inch = Prose("Lengths likewise in inches.")
     colour = Prose("Of `yarn`, the colour's name.")
+    strand = Whole("Of `yarn`, which of several strands held together, counted from 1.", minimum=1)
 
 
 class PartInstructionsSchema(StrictSchema):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, ClassVar, get_args
 
+from grading_core.chart.grid import MAX_COLOURS
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
 from grading_core.pullover.request import (
     AnswerPart,
@@ -12,6 +13,7 @@ from grading_core.pullover.request import (
     BodyWishes,
     Changes,
     ChartWishes,
+    ColourYarn,
     DartWishes,
     EdgeWishes,
     Gauges,
@@ -28,12 +30,13 @@ from grading_core.pullover.size_run import GIRTHS
 from grading_core.unknown import told
 from service.schemas.base import StrictSchema, at_most_one_of, exactly_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
-from service.schemas.common import MAX_COUNT, MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
+from service.schemas.common import MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
-from service.schemas.fields import Choice, Flag, Length, Number, Whole
+from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
+from service.schemas.yarn import YarnFieldsSchema
 
 
 def _length(description: str = "", **options: Any) -> Length:
@@ -64,6 +67,10 @@ def _extra_per_size(description: str) -> ByType:
 
 def _count_rule(of: str) -> Nested:
     return Nested(CountRuleSchema, f"Which counts are permitted for {of}.")
+
+
+def _edge_colour(usual: str) -> Text:
+    return Text(f"Its colour, by a symbol of the chart or of `yarn.colours`; {usual} unless sent.", least=1, most=1)
 
 
 class PulloverGaugesSchema(StrictSchema):
@@ -167,6 +174,7 @@ class RibbedEdgeWishesSchema(StrictSchema):
 
     height = _length("2 in, for a young child 1 in, unless sent.")
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    colour = _edge_colour("that of the fabric above")
 
 
 class BodyLevelSchema(StrictSchema):
@@ -240,6 +248,7 @@ class BandWishesSchema(StrictSchema):
 
     height = _length("As worn; 1 in unless sent.")
     count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    colour = _edge_colour("that of what is plain")
     construction = Choice(
         description="Single, or worked to twice its height, folded and joined to its base, with or without a "
         "fold round."
@@ -275,20 +284,52 @@ class PulloverChartSchema(ChartOptionsSchema):
     )
 
 
-class YarnWishesSchema(StrictSchema):
-    """The yarn, one for all colours."""
+class PulloverYarnFieldsSchema(YarnFieldsSchema):
+    """A yarn of a pullover."""
+
+    swatch_fabric = Choice(
+        description="What its swatch is of, and so which gauge it has: plain, or worked from the chart, where "
+        "`swatch_floats` count too."
+    )
+
+
+class ColourYarnWishesSchema(PulloverYarnFieldsSchema):
+    """The yarn of one colour."""
+
+    example = '{"strands": [{"metres": 200, "grams": 50}]}'
+
+    record = ColourYarn
+    one_thickness = exactly_one_of("metres_per_100g", "strands")
+
+    name = Text("For people, of a colour that the chart doesn't have; its symbol unless sent.", most=60)
+
+
+class YarnWishesSchema(PulloverYarnFieldsSchema):
+    """The yarn: one for all colours, or one for each of `colours`."""
 
     example = '{"metres_per_100g": 400}'
 
     record = YarnWishes
+    one_thickness = exactly_one_of("metres_per_100g", "strands", "colours")
+    own_balls = at_most_one_of("colours", "ball_grams")
+    own_swatches = at_most_one_of("colours", "swatch_grams")
+    own_counts = at_most_one_of("colours", "swatch_stitches")
 
-    metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=10_000, unit="metres")
-    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
-    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
-    swatch_grams = Number("The weight of a swatch.", minimum=0.01, maximum=10_000, unit="grams")
-    swatch_stitches = Whole(
-        "All stitches of that swatch, rows times stitches.", minimum=1, maximum=MAX_COUNT * 100, unit="stitches"
+    colours = Mapping(
+        Text("A symbol of the chart, or of a colour that only edges have.", least=1, most=1),
+        Nested(ColourYarnWishesSchema),
+        "The yarn of each colour of the pullover.",
+        least=1,
+        most=MAX_COLOURS,
+        example='{"#": {"strands": [{"metres": 200, "grams": 50}]}}',
     )
+    main_colour = Text(
+        "The symbol of the pullover's own colour where there is no chart; the only one of `colours` that neither hem, "
+        "cuffs nor neckband have, unless sent.",
+        least=1,
+        most=1,
+    )
+    margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
 
 
 def _ease() -> Mapping:
@@ -331,6 +372,10 @@ class PulloverChangesSchema(StrictSchema):
         "unless sent."
     )
     band = Nested(BandChangeSchema, "Another neckband.")
+    yarn = Nested(
+        YarnWishesSchema,
+        "Another yarn in place of the design's: as many metres are needed of it, unless a swatch of it was weighed.",
+    )
 
     def build(self, loaded: dict[str, Any]) -> Changes:
         """The changes."""

@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
+from typing import get_args
+
+from grading_core.yarn.amounts import Purpose
 from grading_core.yarn.request import SizeStitches, Strand, StrandRequest, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import (
     Amount,
     CategoryRow,
     Combination,
     CombinedStrand,
-    Contrast,
     Need,
     SizeNeeds,
+    StrandNeed,
     YarnEstimates,
 )
-from service.schemas.base import StrictSchema
+from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema
 from service.schemas.containers import Items, Mapping, Nested
-from service.schemas.fields import Choice, Flag, Hex, Number, Prose, Text, Whole
+from service.schemas.fields import Choice, Flag, Number, Prose, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
 from service.schemas.standards import SourceSchema
 
@@ -28,15 +31,25 @@ MAX_GARMENT_STITCHES = 10_000_000
 
 
 class StrandSchema(StrictSchema):
-    """A strand, as its label tells it."""
+    """A strand, its thickness in one of the ways in which labels and mills tell it."""
 
     example = '{"metres": 200, "grams": 50}'
 
     record = Strand
+    one_thickness = exactly_one_of("metres", "metres_per_100g", "tex", "nm")
 
     name = Text("Comes back with the answer.", most=100)
-    metres = Number("So many metres ...", required=True, minimum=1, maximum=100_000, unit="metres")
-    grams = Number("... weigh so many grams.", minimum=1, maximum=100_000, unit="grams")
+    metres = Number("So many metres ...", minimum=1, maximum=100_000, unit="metres")
+    grams = Number(
+        "... weigh so many grams, 100 unless sent; the weight of a ball where no `ball_grams` says it.",
+        minimum=1,
+        maximum=100_000,
+        unit="grams",
+    )
+    metres_per_100g = Number(minimum=1, maximum=100_000, unit="metres")
+    tex = Number("Grams per 1000 m.", minimum=1, maximum=100_000)
+    nm = Number("The metric count Nm: metres per gram.", minimum=0.01, maximum=1000)
+    ball_grams = Number("The weight of a ball of this strand.", minimum=1, maximum=10_000, unit="grams")
 
 
 class StrandCombinationsRequestSchema(StrictSchema):
@@ -84,22 +97,47 @@ class StrandCombinationsSchema(ComputedSchema):
     sources = Items(Nested(SourceSchema), "Of the charts.", required=True)
 
 
-class YarnSchema(StrictSchema):
+class YarnFieldsSchema(StrictSchema):
+    """A yarn, or strands held together: the fields that are the same wherever one is sent."""
+
+    metres_per_100g = Number("Of all strands together.", minimum=1, maximum=100_000, unit="metres")
+    strands = Items(
+        Nested(StrandSchema),
+        "The strands held together, each counted in balls of its own.",
+        least=1,
+        most=MAX_STRANDS,
+        example='[{"metres": 200, "grams": 50}]',
+    )
+    ball_grams = Number(
+        "The weight of a ball of what has none of its own; 50 unless sent, where no `grams` of a strand say it.",
+        minimum=1,
+        maximum=10_000,
+        unit="grams",
+    )
+    swatch_grams = Number(
+        "The weight of a swatch: of this colour's yarn in it.", minimum=0.01, maximum=10_000, unit="grams"
+    )
+    swatch_stitches = Whole(
+        "All stitches of this colour in that swatch, rows times stitches in a swatch of one colour.",
+        minimum=1,
+        maximum=MAX_GARMENT_STITCHES,
+        unit="stitches",
+    )
+    swatch_floats = Whole(
+        "Stitches of that swatch that this colour's strand is carried behind.",
+        minimum=0,
+        maximum=MAX_GARMENT_STITCHES,
+        unit="stitches",
+    )
+
+
+class YarnSchema(YarnFieldsSchema):
     """A yarn, or strands held together."""
 
     example = '{"metres_per_100g": 400}'
 
     record = Yarn
-
-    metres_per_100g = Number("Of all strands together.", required=True, minimum=1, maximum=100_000, unit="metres")
-    ball_grams = Number("The weight of a ball.", minimum=1, maximum=10_000, unit="grams")
-    swatch_grams = Number(
-        "The weight of a swatch: of this colour's yarn in it.", minimum=0.01, maximum=10_000, unit="grams"
-    )
-    swatch_stitches = Whole(
-        "All stitches of this colour in that swatch.", minimum=1, maximum=MAX_GARMENT_STITCHES, unit="stitches"
-    )
-    hex = Hex("Its sRGB colour, to compare lightness.")
+    one_thickness = exactly_one_of("metres_per_100g", "strands")
 
 
 class SizeStitchesSchema(StrictSchema):
@@ -119,6 +157,13 @@ class SizeStitchesSchema(StrictSchema):
         most=MAX_YARNS,
         example='{"oat": 40000}',
     )
+    floats = Mapping(
+        Text("The name of a yarn.", most=60),
+        Whole(minimum=0, maximum=MAX_GARMENT_STITCHES, unit="stitches"),
+        "Stitches that each yarn's strand is carried behind, as `POST /v1/chart-placements` counts them.",
+        most=MAX_YARNS,
+        example='{"oat": 9000}',
+    )
 
 
 class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
@@ -135,13 +180,13 @@ class YarnEstimatesRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
         most=MAX_YARNS,
         example='{"oat": {"metres_per_100g": 400}}',
     )
-    gauge = Nested(GaugeSchema, "Of the fabric; required where a yarn has no weighed swatch.")
+    gauge = Nested(GaugeSchema, "Of the fabric; required for floats, and where a yarn has no weighed swatch.")
     margin = Number("Bought beyond what is needed, as a part of it.", minimum=0, maximum=2)
     sizes = Items(Nested(SizeStitchesSchema), "In the order of the answer.", required=True, least=1, most=MAX_SIZES)
 
 
 class GramsSchema(StrictSchema):
-    """Grams: alike where they were measured, a range where they are an estimate."""
+    """Grams, as a range; ends and edges make one even where a swatch was weighed."""
 
     record = Amount
 
@@ -150,16 +195,41 @@ class GramsSchema(StrictSchema):
     high = Number(required=True, minimum=0, unit="grams", places=1)
 
 
+class StrandNeedSchema(StrictSchema):
+    """How much of one strand is needed; it is as long as all of them."""
+
+    record = StrandNeed
+
+    name = Prose("As sent.")
+    grams = Nested(GramsSchema, required=True)
+    ball_grams = Number("The weight of a ball.", required=True, minimum=0, unit="grams", places=2)
+    balls = Whole("To buy, with the margin.", required=True, minimum=0, unit="balls")
+
+
 class YarnNeedSchema(StrictSchema):
     """How much of one yarn is needed."""
 
     record = Need
 
     stitches = Whole("Worked in it.", required=True, minimum=0, unit="stitches")
-    basis = Choice(required=True, description="How the amount is known.", source="grams.basis")
-    grams = Nested(GramsSchema, required=True)
-    metres = Number("The likely length.", required=True, minimum=0, unit="metres", places=1)
-    balls = Whole("To buy, with the margin.", required=True, minimum=0, unit="balls")
+    basis = Choice(required=True, description="How a stitch's yarn is known.")
+    grams = Nested(GramsSchema, "Of all strands together.", required=True)
+    metres = Number("The likely length.", required=True, minimum=0, unit="metres", places=1, source="metres.likely")
+    metres_for = Mapping(
+        Choice(*get_args(Purpose)),
+        Number(minimum=0, unit="metres", places=1),
+        "The likely length by what takes it; edges are cast on, picked up and bound off.",
+        required=True,
+        most=len(get_args(Purpose)),
+    )
+    balls = Whole(
+        "To buy, with the margin: of the first strand, where there are several.", required=True, minimum=0, unit="balls"
+    )
+    strands = Items(
+        Nested(StrandNeedSchema),
+        "Each strand, where several are held together.",
+        source=lambda need: need.strands if len(need.strands) > 1 else None,
+    )
 
 
 class YarnNameSchema(StrictSchema):
@@ -181,18 +251,6 @@ class SizeYarnSchema(StrictSchema):
     yarns = Items(Nested(NamedYarnNeedSchema), "In the order of their names.", required=True)
 
 
-class ContrastSchema(StrictSchema):
-    """Two yarns side by side. They read apart when their lightness differs, whatever their hues."""
-
-    record = Contrast
-
-    yarns = Items(Prose(), "Their names.", required=True)
-    lightness = Items(
-        Number(minimum=0, maximum=100, places=1), "CIE 1976 L* of each, 0 for black to 100 for white.", required=True
-    )
-    difference = Number("By how much they differ.", required=True, minimum=0, places=1)
-
-
 class YarnEstimatesSchema(ComputedSchema):
     """The yarn of every size, in the order of the request."""
 
@@ -206,4 +264,3 @@ class YarnEstimatesSchema(ComputedSchema):
         required=True,
         most=MAX_YARNS,
     )
-    contrasts = Items(Nested(ContrastSchema), "Every two yarns whose `hex` was sent.", required=True)

@@ -108,12 +108,17 @@ yarn =
        *[several] Garn in { $colour }
     }
     .amount = { yarn.whose }: etwa { $grams } g, das sind { $metres } m / { $yards } Yards.
-    .balls = { yarn.whose }, Einkauf mit { $margin } % Reserve: { $balls } Knäuel zu { $ball_grams } g.
+    .strand = { $strands ->
+        [one] { "" }
+        [named] , { $name }
+       *[numbered] , Faden { $strand }
+    }
+    .balls = { yarn.whose }{ yarn.strand }, Einkauf mit { $margin } % Reserve: { $balls } Knäuel zu { $ball_grams } g.
     .basis = { $basis ->
-        [measured] Die Mengen sind nach einem gewogenen Probestück berechnet. Anschlag, Abketten und Fadenenden brauchen
-            mehr: Dafür ist die Reserve.
-       *[estimated] Die Mengen sind nach der Breite einer Masche geschätzt. Rippenmuster, Spannfäden, Anschlag, Abketten
-            und Fadenenden brauchen mehr: Dafür ist die Reserve.
+        [measured] Die Mengen der Maschen sind nach einem gewogenen Probestück berechnet, Anschlag, Abketten und
+            Fadenenden nach üblichen Werten.
+       *[estimated] Die Mengen sind nach der Breite einer Masche und üblichen Werten für Rippenmuster, Spannfäden,
+            Anschlag, Abketten und Fadenenden geschätzt.
     }
 
 notions =
@@ -699,7 +704,7 @@ title =
     .yarn_grams = { yarn.whose }, Gramm
     .yarn_metres = { yarn.whose }, Meter
     .yarn_yards = { yarn.whose }, Yards
-    .yarn_balls = { yarn.whose }, Knäuel
+    .yarn_balls = { yarn.whose }{ yarn.strand }, Knäuel
 
 ## Warnings, reasons and causes
 
@@ -1180,19 +1185,11 @@ warning =
         [one] nur 1 kann
        *[other] nur { $spare } können
     } wegfallen: Er bleibt { $excess } cm zu lang.
-    .estimated_yarn = Das Garn ist für glatt rechts geschätzt: Jede Masche braucht das { $least }- bis { $most }-Fache
-        ihrer Breite an Garn. Rippenmuster, Spannfäden, Anschlag und Fadenenden brauchen mehr. Genauer wird es mit einem
-        gewogenen Probestück.
-    .yarn_leaves_out = Das Garn ist nach der Maschenzahl berechnet, überall wie glatt rechts gestrickt, obwohl { $ribs }
-        Maschen davon im Rippenmuster sind, das eine andere Menge braucht. Nicht mitgerechnet sind { $chart ->
-            [floats] die Spannfäden der Strickschrift,{" "}
-           *[none] { "" }
-        }Anschlag, Abketten, Fadenwechsel und Fadenenden; die Reserve von { $margin } % muss für all das reichen. Ein
-        Probestück wiegen, das { $chart ->
-            [floats] Rippenmuster und Strickschrift
-           *[none] Rippenmuster
-        } enthält, oder eine größere Reserve nehmen.
-    .colours_alike = { $first } und { $second } sind etwa gleich hell: Ein Motiv in der einen Farbe hebt sich von der
+    .estimated_yarn = Das Garn ist geschätzt: Jede Masche braucht glatt rechts das { $least }- bis { $most }-Fache ihrer
+        Breite an Garn; Rippenmuster, Spannfäden, Anschlag, Abketten und Fadenenden sind nach üblichen Werten
+        mitgerechnet. Zöpfe und andere Strukturmuster brauchen mehr. Genauer wird es mit einem gewogenen Probestück.
+    .low_contrast = „{ $first }“ und „{ $second }“ sind kaum auseinanderzuhalten: Auf einer Skala der Helligkeit von 0
+        bis 100 liegen sie nur { $difference } auseinander. Wo sie sich treffen, hebt sich die eine Farbe von der
         anderen kaum ab. Beide zusammen in Graustufen ansehen oder ein Probestück stricken.
     .told_size_by_size = { $part }: Die Größen sind zu verschieden, um sie zusammen zu beschreiben; jede ist für sich
         beschrieben.
@@ -1337,6 +1334,18 @@ picture =
     } im Vorderteil.
     .seams_described = Die Nahtmaschen an den Seiten des Rumpfes und unter den Ärmeln sind linke Maschen.
     .purl = Nahtmaschen, links gestrickt
+    .contrast = Heben sich die Farben voneinander ab?
+    .in_colours = In Farbe
+    .in_greys = Dasselbe in Grau
+    .lightness = { $colour }: Helligkeit { $lightness } von 100
+    .hardly_apart = { $first } und { $second } sind kaum auseinanderzuhalten: Sie liegen { $difference } auseinander.
+    .contrast_described = Eine Strickschrift mit { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    }, einmal in ihren Farben und einmal in gleich hellen Grautönen.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

@@ -107,15 +107,20 @@ yarn =
        *[several] Yarn in { $colour }
     }
     .amount = { yarn.whose }: about { $grams } g, which is { $metres } m / { $yards } yd.
-    .balls = { yarn.whose }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
+    .strand = { $strands ->
+        [one] { "" }
+        [named] , { $name }
+       *[numbered] , strand { $strand }
+    }
+    .balls = { yarn.whose }{ yarn.strand }, to buy with { $margin }% to spare: { $balls } { $balls_number ->
         [one] ball
        *[other] balls
     } of { $ball_grams } g.
     .basis = { $basis ->
-        [measured] The amounts are worked out from a weighed swatch. Cast-on, cast-off and ends take more: the spare
-            yarn is for them.
-       *[estimated] The amounts are estimated from the width of a stitch. Ribs, floats, cast-on, cast-off and ends take
-            more: the spare yarn is for them.
+        [measured] What the stitches take is worked out from a weighed swatch, and cast-on, cast-off and ends by the
+            usual allowances.
+       *[estimated] The amounts are estimated from the width of a stitch, and by the usual allowances for ribs, floats,
+            cast-on, cast-off and ends.
     }
 
 notions =
@@ -666,7 +671,7 @@ title =
     .yarn_grams = { yarn.whose }, grams
     .yarn_metres = { yarn.whose }, metres
     .yarn_yards = { yarn.whose }, yards
-    .yarn_balls = { yarn.whose }, balls
+    .yarn_balls = { yarn.whose }{ yarn.strand }, balls
 
 ## Warnings, reasons and causes
 
@@ -1142,19 +1147,12 @@ warning =
             [0] none
            *[other] only { $spare }
         } can be: it stays { $excess } cm too long.
-    .estimated_yarn = The yarn is estimated for stocking stitch: each stitch takes { $least } to { $most } times its
-        width in yarn. Ribs, floats, cast-on and ends take more. A weighed swatch tells more exactly.
-    .yarn_leaves_out = The yarn is worked out from the number of stitches, all as in stocking stitch, though { $ribs }
-        of them are rib, which takes a different amount. Not counted are { $chart ->
-            [floats] the floats behind the chart, the
-           *[none] the
-        } cast-on, cast-off, joins and ends; the margin of { $margin }% has to cover all of that. Weigh a swatch that
-        has { $chart ->
-            [floats] rib and chart
-           *[none] rib
-        } in it, or take a larger margin.
-    .colours_alike = { $first } and { $second } are about equally light: a motif in one hardly shows on the other. Look
-        at them together in a grey picture, or knit a swatch.
+    .estimated_yarn = The yarn is estimated: in stocking stitch, each stitch takes { $least } to { $most } times its width in
+        yarn; ribs, floats, cast-on, cast-off and ends are reckoned by the usual allowances. Cables and other textures take
+        more. A weighed swatch tells more exactly.
+    .low_contrast = "{ $first }" and "{ $second }" hardly read apart: on a scale of lightness from 0 to 100 they differ
+        by { $difference }. Where they meet, one hardly shows on the other. Look at them together in a grey picture, or
+        knit a swatch.
     .told_size_by_size = { $part }: The sizes differ too much to be told together, so each is told by itself.
     .told_size_by_size_shaped = { warning.told_size_by_size } Shaping that is as close as possible first, instead of
         spread evenly, lets them stand side by side.
@@ -1292,6 +1290,18 @@ picture =
     } across the front.
     .seams_described = The seam stitches at the sides of the body and under the sleeves are purl stitches.
     .purl = seam stitches, purled
+    .contrast = Do the colours read apart?
+    .in_colours = In colour
+    .in_greys = The same in greys
+    .lightness = { $colour }: lightness { $lightness } of 100
+    .hardly_apart = { $first } and { $second } hardly read apart: they differ by { $difference }.
+    .contrast_described = A chart of { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    }, once in its colours and once in greys of the same lightness.
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import io
 import random
+import string
 from collections.abc import Iterator
 from functools import partial
 
@@ -103,6 +104,8 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
     yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
     yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
+    yield "colour-contrasts", "800 x 400 stitches of 62 colours at random, all alike", contrasted(800, 400), JSON
+    yield "colour-contrasts/picture", "the largest chart", contrasted(800, 125), SVG
     for operation in BUILDERS:
         yield operation, "1,000 wrong places", wrong(operation), JSON
     yield ("raglan-schedules", "1 MiB of nested lists", b'{"sizes":' + b"[[" * 49_000 + b"]]" * 49_000 + b"}", JSON)
@@ -239,6 +242,14 @@ def drawn(width: int, height: int) -> bytes:
     picture.putdata(chance.choices(range(62), k=width * height))
     picture.save(file, "PNG")
     return file.getvalue()
+
+
+def contrasted(width: int, height: int) -> Body:
+    """A chart in which every two of its colours hardly read apart, and meet."""
+    symbols, chance = string.ascii_letters + string.digits, random.Random(1)
+    colours = {symbol: {"name": symbol * 60, "hex": f"#8080{place + 64:02x}"} for place, symbol in enumerate(symbols)}
+    rows = ["".join(chance.choices(symbols, k=width)) for _ in range(height)]
+    return {"colours": colours, "chart": {"rows": rows}}
 
 
 def yarn_estimates() -> Body:

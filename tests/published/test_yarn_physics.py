@@ -1,14 +1,12 @@
-"""Yarn against published tables, worked examples and a colour management library."""
+"""Yarn against published tables and worked examples."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
 import pytest
-from PIL import Image, ImageCms
 
 from grading_core.yarn.amounts import balls, estimated, measured
-from grading_core.yarn.contrast import lightness
 from grading_core.yarn.request import Strand, StrandRequest
 from grading_core.yarn.strands import categories, hold_together
 
@@ -72,34 +70,3 @@ def test_a_garments_printed_weight_and_length_agree_with_its_yarn():
     ounce = Fraction(28349523125, 10**9)
     amount = measured(1, Fraction(31, 2) * ounce, 1)
     assert abs(amount.metres(Fraction(246))[1] - 1180 * M_PER_YARD) < 3
-
-
-@pytest.mark.parametrize(
-    ("colour", "expected"),
-    [
-        # L* of the sRGB primaries and secondaries under D65, as colour reference pages print them (from memory)
-        ("#ff0000", 53.24),
-        ("#00ff00", 87.73),
-        ("#0000ff", 32.30),
-        ("#ffff00", 97.14),
-        ("#00ffff", 91.11),
-        ("#ff00ff", 60.32),
-    ],
-)
-def test_primaries_have_the_lightness_that_references_print(colour, expected):
-    assert abs(float(lightness(colour)) - expected) < 0.01
-
-
-def test_greys_have_the_lightness_that_a_colour_management_library_computes():
-    # greys keep their lightness whatever the white point, so the library's D50 L* is comparable
-    transform = ImageCms.buildTransform(ImageCms.createProfile("sRGB"), ImageCms.createProfile("LAB"), "RGB", "LAB")
-    for grey in range(0, 256, 5):
-        pixel = ImageCms.applyTransform(Image.new("RGB", (1, 1), (grey, grey, grey)), transform)
-        in_255ths = pixel.getpixel((0, 0))[0]
-        assert abs(float(lightness(f"{grey:02x}" * 3)) - in_255ths / 2.55) < 0.3
-
-
-def test_the_grey_that_just_contrasts_with_white_has_the_luminance_of_its_published_ratio():
-    # #767676 on white has a contrast ratio of 4.54 : 1, (1 + 0.05) / (luminance + 0.05) (W3C, WCAG 2)
-    luminance = ((float(lightness("#767676")) + 16) / 116) ** 3
-    assert round(1.05 / (luminance + 0.05), 2) == 4.54

@@ -154,6 +154,10 @@ RIGHT: dict[str, dict[str, Any]] = {
         "sizes": [{"label": label, "stitches": {"oat": 40000, "rust": 9000}} for label in ("S", "M")],
     },
 }
+RIGHT["/v1/colour-contrasts"] = RIGHT["/v1/colour-contrasts/picture"] = {
+    "colours": {"s": {"name": "sand", "hex": "#e8d9b5"}, "r": {"name": "rust", "hex": "#a0522d"}},
+    "chart": {"rows": ["ssrss", "srrrs", "rrrrr"]},
+}
 RIGHT["/v1/chart-placements/picture"] = {**RIGHT["/v1/chart-placements"], "size": "M"}
 RIGHT["/v1/chart-placements/garment-picture"] = RIGHT["/v1/chart-placements/picture"]
 
@@ -191,6 +195,18 @@ _PLACED = [
     Mistake("sizes.2.neck", GONE),
     Mistake("sizes.1.rounds", 5001),
     Mistake("answer_sizes", ["M", "Q"], (*of_sizes("label"), f"sizes.{COUNT}")),
+]
+
+_CONTRASTED = [
+    Mistake("zzz", 1),
+    Mistake("colours.r.hex", GONE),
+    Mistake("colours.s.hex", "sand"),
+    Mistake("colours.r.name", 5),
+    Mistake("colours.rust", {"name": "rust", "hex": "#a0522d"}, ("chart.rows",)),
+    Mistake("chart.repeat", "row"),
+    Mistake("chart.rows.0", "ssoss", ("colours",)),
+    Mistake("chart.rows.1", "srrs", ("chart.rows.0", "colours")),
+    Mistake("chart.rows.2", ""),
 ]
 
 MISTAKES: dict[str, list[Mistake]] = {
@@ -309,6 +325,8 @@ MISTAKES: dict[str, list[Mistake]] = {
     ],
     "/v1/chart-placements/picture": [*_PLACED, Mistake("size", "Q", of_sizes("label"))],
     "/v1/chart-placements/garment-picture": [*_PLACED, Mistake("size", "Q", of_sizes("label"))],
+    "/v1/colour-contrasts": _CONTRASTED,
+    "/v1/colour-contrasts/picture": _CONTRASTED,
     "/v1/yarn-estimates": [
         Mistake("margin", "10 %"),
         Mistake("yarns.oat.swatch_stitches", GONE, ("yarns.oat.swatch_grams",)),

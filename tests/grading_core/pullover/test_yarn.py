@@ -1,16 +1,28 @@
-"""Stitches and yarn of a whole pullover."""
+"""What is done with each colour of a whole pullover, and the yarn for it."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
 
+from grading_core.pullover.colours import garment_colours
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import ChartWishes, YarnWishes
+from grading_core.pullover.request import (
+    BandWishes,
+    BodyWishes,
+    Changes,
+    ChartWishes,
+    ColourYarn,
+    EdgeWishes,
+    YarnWishes,
+)
 from grading_core.pullover.result import KnittedSize
-from grading_core.pullover.yarn import stitches_by_colour
+from grading_core.pullover.yarn import colour_work
 from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of
 from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
+
+ONE = garment_colours(PLAIN)
+"""Of a pullover without a chart: one colour."""
 
 
 def knit_yoke_stitches(size: KnittedSize) -> int:
@@ -57,35 +69,90 @@ def test_all_colours_together_are_every_stitch_worked(made):
         hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
         ribs = hem.rounds * hem.stitches + 2 * cuff.rounds * cuff.stitches + band.rounds * band.edge.stitches
         short_rows = knit_short_rows(size) + knit_dart_rows(size)
-        assert sum(stitches_by_colour(size, None).values()) == fabric + short_rows + ribs
+        (work,) = colour_work(size, None, ONE).values()
+        assert work.stitches == fabric + short_rows + ribs
         if size.chart:
             assert sum(size.chart.stitches_by_colour.total.values()) == fabric
 
 
-def test_a_weighed_swatch_tells_the_yarn_exactly():
+def test_a_weighed_swatch_tells_what_the_stitches_take_exactly():
     yarn = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
     for size in outcomes(grade_pullover(replace(PLAIN, yarn=yarn))):
-        (colour,) = size.yarn
-        assert colour.grams.likely == Fraction(colour.stitches, 100)
-        assert colour.balls == -(-colour.stitches * 11 // 50_000)
+        (need,) = size.yarn
+        # a hundredth of a gram a stitch, and of a rib stitch likely as much; 200 m weigh 100 g
+        made = need.metres_for["stitches"] + need.metres_for["ribs"]
+        assert (need.basis, made) == ("measured", Fraction(need.stitches, 100) * 2)
 
 
-def left_out(request_):
-    return [remark for remark in grade_pullover(request_).remarks if remark.code == "yarn_leaves_out"]
+def test_edges_and_ends_are_reckoned_by_their_counts():
+    (size,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=YarnWishes(metres_per_100g=Fraction(200)))))
+    (work,) = colour_work(size, None, ONE).values()
+    underarms = 2 * size.counts.underarm
+    assert work.cast_on == size.neck.cast_on.stitches + underarms
+    assert work.picked_up == size.band.picked_up.stitches + underarms
+    assert work.bound_off == size.body.hem.stitches + 2 * size.sleeve.cuff.stitches + size.band.edge.stitches
+    # yoke and body, each sleeve and the neckband begin and end
+    assert work.ends == 8
 
 
-def test_what_the_yarn_leaves_out_is_said_with_the_stitches_of_rib_that_the_parts_have():
+def test_a_float_takes_yarn_that_its_stitches_dont_say():
+    yarn = YarnWishes(metres_per_100g=Fraction(200))
+    (size,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=yarn, chart=ChartWishes(chart=DIAMOND))))
+    # at the gauge of 22 stitches, and a tenth for ease
+    for need in size.yarn:
+        carried = size.chart.float_stitches_by_colour.total[need.symbol]
+        assert need.metres_for["floats"] == Fraction(carried) * 10 / 22 * Fraction(11, 10) / 100
+
+
+def test_an_edge_takes_its_own_colour_and_the_garment_all_else():
+    colours = {
+        "A": ColourYarn(metres_per_100g=Fraction(200)),
+        "B": ColourYarn(metres_per_100g=Fraction(200), name="kelp"),
+    }
+    made = grade_pullover(
+        replace(
+            PLAIN,
+            labels=("M",),
+            yarn=YarnWishes(colours=colours),
+            body=BodyWishes(hem=EdgeWishes(colour="B")),
+            band=BandWishes(colour="B"),
+        )
+    )
+    (size,) = outcomes(made)
+    own, kelp = size.yarn
+    assert (own.symbol, own.yarn, kelp.symbol, kelp.yarn) == ("A", "A", "B", "kelp")
+    hem, band = size.body.hem, size.band
+    assert kelp.stitches == hem.stitches * hem.rounds + band.edge.stitches * band.rounds
+    assert {row.item for row in made.table if row.part == "yarn" and row.colour == "kelp"} == {
+        "grams_2", "metres_2", "yards_2", "balls_2"
+    }  # fmt: skip
+
+
+def test_another_yarn_takes_as_many_metres_as_the_designs():
+    design = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+    thicker = Changes(yarn=YarnWishes(metres_per_100g=Fraction(150)))
+    (before,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=design)))
+    made = grade_pullover(replace(PLAIN, labels=("M",), yarn=design, changes=thicker))
+    (after,) = outcomes(made)
+    assert after.yarn[0].metres == before.yarn[0].metres
+    assert after.yarn[0].grams.likely == before.yarn[0].grams.likely * Fraction(200, 150)
+    assert {number.item for number in made.changed} == {"grams_1", "balls_1"}
+
+
+def test_a_makers_weighed_swatch_tells_what_her_own_yarn_takes():
+    design = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+    own = Changes(yarn=YarnWishes(metres_per_100g=Fraction(150), swatch_grams=Fraction(16), swatch_stitches=1000))
+    (size,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=design, changes=own)))
+    (need,) = size.yarn
+    # 0.016 g a stitch are 0.024 m at 150 m to 100 g
+    assert need.metres_for["stitches"] + need.metres_for["ribs"] == need.stitches * Fraction(24, 1000)
+
+
+def test_an_estimate_says_what_it_rests_on_and_a_measured_amount_doesnt():
     plain = replace(PLAIN, labels=("S", "M"), yarn=YarnWishes(metres_per_100g=Fraction(200)))
-    (remark,) = left_out(plain)
-    assert remark.path == ("yarn",)
-    # hem, both cuffs and band as the answer has them, each stitches times rounds
-    ribs = [
-        size.body.hem.stitches * size.body.hem.rounds
-        + 2 * size.sleeve.cuff.stitches * size.sleeve.cuff.rounds
-        + size.band.edge.stitches * size.band.rounds
-        for size in sizes_of(grade_pullover(plain))
-    ]
-    assert remark.message.values == {"ribs": tuple(ribs), "margin": 10, "chart": "none"}
-    (charted,) = left_out(replace(plain, chart=ChartWishes(chart=DIAMOND)))
-    assert charted.message.values["chart"] == "floats"
-    assert left_out(replace(plain, yarn=None)) == []
+    (remark,) = [each for each in grade_pullover(plain).remarks if each.code == "estimated_yarn"]
+    assert (remark.path, remark.message.values) == (("yarn",), {"least": Fraction(38, 10), "most": Fraction(42, 10)})
+    weighed = replace(
+        plain, yarn=YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(9), swatch_stitches=900)
+    )
+    assert "estimated_yarn" not in [each.code for each in grade_pullover(weighed).remarks]

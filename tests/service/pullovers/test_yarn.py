@@ -35,6 +35,23 @@ def test_a_weighed_swatch_decides_the_grams(make):
     (yarn,) = size["yarn"]
     grams = yarn["stitches"] / 100
     assert yarn["basis"] == "measured"
-    assert yarn["grams"]["low"] == yarn["grams"]["high"] == pytest.approx(grams, abs=0.051)
-    assert yarn["metres"] == pytest.approx(2.5 * grams, abs=0.051)
-    assert yarn["balls"] == -(-grams * 1.1 // 50)
+    parts = yarn["metres_for"]
+    assert parts["stitches"] + parts["ribs"] == pytest.approx(2.5 * grams, abs=0.11)
+    assert yarn["metres"] == pytest.approx(sum(parts.values()), abs=0.21)
+    assert yarn["grams"]["likely"] == pytest.approx(yarn["metres"] / 2.5, abs=0.11)
+    assert yarn["balls"] == -(-yarn["grams"]["high"] * 1.1 // 50)
+
+
+def test_strands_held_together_are_counted_in_balls_of_their_own(make):
+    # 250 and 119 tex: of 369 g of both 250 are the first's; a strand's ball is its own, else what its metres weigh
+    yarn = {"strands": [{"metres": 200, "grams": 50}, {"tex": 119, "name": "halo", "ball_grams": 25}]}
+    answer = make(labels=["M"], yarn=yarn)
+    ((need,),) = [size["yarn"] for size in answer["sizes"]]
+    first, second = need["strands"]
+    assert first["grams"]["likely"] == pytest.approx(need["grams"]["likely"] * 250 / 369, abs=0.11)
+    assert (first["ball_grams"], second["ball_grams"], second["name"]) == (50, 25, "halo")
+    assert first["balls"] == need["balls"] == -(-first["grams"]["high"] * 1.1 // 50)
+    assert second["balls"] == -(-second["grams"]["high"] * 1.1 // 25)
+    rows = {row["item"]: (row["values"], row.get("strand")) for row in answer["table"] if row["part"] == "yarn"}
+    assert rows["balls_1"] == ([first["balls"]], 1)
+    assert rows["balls_1_2"] == ([second["balls"]], 2)
