@@ -72,7 +72,7 @@ def contrast_remarks(request: ChartRequest) -> Iterator[Remark]:
     raglan lines and seams beside every other. Colours without a hex are passed over.
     """
     chart, plain = request.worked_chart, request.plain_colours()
-    around = {symbol for here in (plain, plain.below) if here for symbol in (here.plain, here.line, here.seam)}
+    around = {symbol for here in (plain, plain.last) for symbol in (here.plain, here.line, here.seam)}
     worked = around.union(*chart.rows)
     used = {
         symbol: _compared(colour.name, colour.hex)

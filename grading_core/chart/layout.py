@@ -57,7 +57,7 @@ def lay_out(request: ChartRequest, size: ChartSize, colours: PlainColours) -> La
     straight through the split.
     """
     rounds = _rounds(request, size)
-    both = (colours, colours if colours.below is None else colours.below)
+    both = (colours, colours.last)
     back, front, sleeve = (_lay_section(request, size, section, rounds, both) for section in SECTIONS)
     lines = [Stretch(request.line_stitches, None, here.line) for here in both]
     sides, unders = ([Stretch(seam, None, here.seam) for here in both] for seam in request.seams(size))

@@ -73,6 +73,11 @@ class PlainColours:
     seam: str
     below: PlainColours | None = None
 
+    @property
+    def last(self) -> PlainColours:
+        """Those of the last rounds: below the chart where it has others there."""
+        return self if self.below is None else self.below
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartSize:

@@ -223,7 +223,7 @@ def _at_split(rounds: Sequence[BodyRound | SleeveRound], motifs: Sequence[Motifs
 
 def _plain(request: ChartRequest, *, seams: bool, short_rows: bool) -> Iterator[Sentence]:
     colours = request.plain_colours()
-    below = colours if colours.below is None else colours.below
+    below = colours.last
     names = {symbol: colour.name for symbol, colour in request.chart.colours.items()}
     minimum, plain = request.minimum_width, names[colours.plain]
     if minimum.body > 1:

@@ -395,15 +395,17 @@ class Wallpaper:
         self.first_round = self.wishes.get("first_round", 1)
         # of colours with as many stitches the one that is worked first
         self.plain = self.wishes.get("plain_colour") or Counter("".join(self.rows)).most_common(1)[0][0]
+        self.below = self.wishes.get("below_colour", self.plain) if self.once else self.plain
         whole = self.wishes.get("partial_motifs", "work") == "plain"
         self.motif = self.wishes.get("motif_columns", self.width) if whole else None
 
+    def ended(self, number: int) -> bool:
+        """Whether the last row of a chart that is worked once is behind when a round is done."""
+        return self.once and number >= self.first_round + self.height - 1
+
     def colour(self, kind: str, number: int) -> str:
         """The colour of lines and seams, or of what is plain, in a round counted from the yoke's first on."""
-        over = self.once and number >= self.first_round + self.height
-        found: str = self.plain
-        if over:
-            found = self.wishes.get("below_colour", found)
+        found: str = self.below if self.ended(number - 1) else self.plain
         return found if kind == "plain" else self.wishes.get(f"{kind}_colour") or found
 
     def row(self, number: int) -> int | None:
