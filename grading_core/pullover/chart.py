@@ -64,6 +64,7 @@ def plan_chart(
         line_stitches=yoke.options.line_stitches,
         line_to_body=yoke.line_to_body,
         seam_stitches=SeamStitches(yoke.seam_stitches, yoke.seam_stitches),
+        seam=yoke.seam,
     )
 
 

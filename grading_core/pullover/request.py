@@ -13,7 +13,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from grading_core.chart.grid import Anchor
-from grading_core.chart.request import ChartOptions
+from grading_core.chart.request import ChartOptions, SeamStitch
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
@@ -154,13 +154,14 @@ class YokeWishes:
 
     depth: without the raise. underarm: width of each. line_to_body: stitches of each raglan line that go to the body,
     None for half, rounded down. seam_stitches: of the breaks below the split, None for as few as the underarm's parity
-    allows. options: how it is increased.
+    allows. seam: how they are worked. options: how it is increased.
     """
 
     depth: PerSize | None = None
     underarm: PerSize | None = None
     line_to_body: int | None = None
     seam_stitches: int | None = None
+    seam: SeamStitch = "knit"
     options: Options = USUAL_INCREASES
 
 

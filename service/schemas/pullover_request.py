@@ -162,6 +162,7 @@ class YokeWishesSchema(IncreaseOptionsSchema):
         maximum=MAX_STITCHES,
         unit="stitches",
     )
+    seam = Choice(description="How the seam stitches are worked: purled, they stand as a line in the fabric.")
 
 
 class RibbedEdgeWishesSchema(StrictSchema):
