@@ -85,12 +85,14 @@ class ProblemCode(Code):
     LEVELS_OUT_OF_ORDER = "levels_out_of_order", "A level of the body does not lie below the one before it."
     CONFLICTING_RULES = "conflicting_rules", "Rules for counts cannot all be kept."
     KEEP_COUNTS_NEEDS_GAUGE = "keep_counts_needs_gauge", "Counts are to be kept, and no gauge says at which."
+    RIB_OFF_COUNT_RULE = "rib_off_count_rule", "A rib does not come out even in the counts that its count rule permits."
     NOT_BESIDE_KEEP_COUNTS = "not_beside_keep_counts", "A change makes other counts, and the counts are to be kept."
 
     # yarn
     HALF_A_SWATCH = "half_a_swatch", "Of a swatch only the weight is known, or only the stitches."
     MAIN_COLOUR_MISSING = "main_colour_missing", "Of several colours none is told to be the pullover's own."
     MAIN_COLOUR_BESIDE_CHART = "main_colour_beside_chart", "A main colour is sent where the chart says what is plain."
+    MAIN_COLOUR_CHANGED = "main_colour_changed", "A maker's yarn has another main colour than the design."
     COLOUR_WITHOUT_YARN = "colour_without_yarn", "A colour of the garment has no yarn, where each has its own."
     SWATCH_TOO_LIGHT = "swatch_too_light", "A swatch weighs less than its floats alone."
     NO_BASIS_FOR_YARN = "no_basis_for_yarn", "A yarn has neither a weighed swatch nor a gauge to be estimated from."

@@ -52,13 +52,22 @@ class MinimumWidth:
 
 @dataclass(frozen=True, slots=True)
 class SeamStitches:
-    """Stitches that break the chart at each side of the body and under the sleeve.
-
-    None takes one where the underarm is odd and none where it is even.
-    """
+    """Stitches that break the chart at each side of the body and under the sleeve. None takes `usual_seam`."""
 
     body: int | None = None
     sleeve: int | None = None
+
+
+def usual_seam(underarm: int, seam: SeamStitch) -> int:
+    """The seam stitches in the middle of an underarm where nobody says how many: as few as its parity allows, and where
+    they are purled, to be seen, at least one of the stitches that there are.
+
+    underarm: its stitches. seam: how they are worked.
+
+    >>> [usual_seam(underarm, "knit") for underarm in (9, 8)], [usual_seam(underarm, "purl") for underarm in (9, 8, 0)]
+    ([1, 0], [1, 2, 0])
+    """
+    return min(underarm, underarm % 2 or (2 if seam == "purl" else 0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,7 +217,7 @@ class ChartRequest(ChartOptions):
 
     def seams(self, size: ChartSize) -> tuple[int, int]:
         """Stitches of each break at the body's sides and under the sleeve, in one size."""
-        default = size.underarm % 2
+        default = usual_seam(size.underarm, self.seam)
         body, sleeve = self.seam_stitches.body, self.seam_stitches.sleeve
         return default if body is None else body, default if sleeve is None else sleeve
 

@@ -21,7 +21,7 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
 from grading_core.parts.bust_darts import BustDarts
-from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, edge_colour, lengthened, run_edges
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
@@ -140,7 +140,7 @@ def shape_body(
     lengthened to it, and a remark says so. underarm: at each side, for the words. size: its label, for remarks.
 
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> hem = Rib(gauge, Fraction(5), CountRule(4))
+    >>> hem = Rib(gauge=gauge, height_cm=Fraction(5), rule=CountRule(4))
     >>> body = shape_body(222, length_cm=Fraction(38), gauge=gauge, hem=hem)
     >>> body.rounds, body.hem.rounds, body.hem.stitches
     (102, 16, 224)
@@ -216,13 +216,15 @@ def run_instructions(bodies: Sequence[Body | None], labels: Sequence[str]) -> tu
     stages = [None if body is None else _stages(body) for body in bodies]
     sentences += shaping_sentences(stages, [body.stitches if body else None for body in bodies], SHAPING, labels)
 
+    hems = [body.hem if body else None for body in bodies]
     return (
         *sentences,
         ROUNDS(
             rounds=run_of(bodies, lambda each: each.rounds),
             length=run_of(bodies, lambda each: each.length_cm - each.hem.height_cm),
         ),
-        *run_edges([body.hem if body else None for body in bodies]),
+        *edge_colour("hem", hems),
+        *run_edges(hems),
         BIND_OFF(),
         LENGTH_DONE(length=run_of(bodies, lambda each: each.length_cm)),
     )

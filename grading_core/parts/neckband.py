@@ -14,12 +14,13 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.fabric import Fabric
-from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, run_edges
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, colour_of, run_edges
 from grading_core.rounding import NEAREST
-from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, alone, run_of
+from grading_core.sentences import COUNT, LENGTH, TEXT, Saying, Sentence, alone, run_of
 
 Construction = Literal["single", "double", "double_with_fold_round"]
 
+COLOUR = Saying("band.colour", colour=TEXT)
 PICK_UP = Saying("band.pick_up", stitches=COUNT)
 PICK_UP_DROP = Saying("band.pick_up_drop", side=COUNT, rows=COUNT, rate=COUNT, per=COUNT, stitches=COUNT)
 FOLD = Saying("band.fold")
@@ -125,7 +126,7 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge(Fraction(2), Fraction(4))
-    >>> rib = Rib(gauge, Fraction(5, 2), CountRule(4))
+    >>> rib = Rib(gauge=gauge, height_cm=Fraction(5, 2), rule=CountRule(4))
     >>> made = neckband(pick_up(98, gauge), rib, "double_with_fold_round")
     >>> made.edge.stitches, made.rounds
     (100, 21)
@@ -139,9 +140,12 @@ def run_instructions(bands: Sequence[Neckband | None]) -> tuple[Sentence, ...]:
 
     bands: one per size, all of one construction and one multiple, None where the size has none; at least one has.
     """
+    edges = [band.edge if band else None for band in bands]
+    colour = colour_of(edges)
     return (
+        *([] if colour is None else [COLOUR(colour=colour)]),
         *_pick_ups([band.picked_up if band else None for band in bands]),
-        *run_edges([band.edge if band else None for band in bands]),
+        *run_edges(edges),
         *_finish(bands),
         HEIGHT(length=run_of(bands, lambda band: band.height_cm)),
     )

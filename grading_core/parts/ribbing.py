@@ -1,6 +1,7 @@
 """A ribbed edge: its stitches on the multiple, its rounds, and the round that adjusts to it.
 
-Hem, cuff and neckband share this. Where the fabric before it doesn't have the count that the rib
+Hem, cuff and neckband share this. A rib in the round comes out even, so its stitches are a multiple of one repeat
+(arithmetic of the craft). Where the fabric before it doesn't have the count that the rib
 repeats over, the first round of the rib is worked plain and takes or adds the difference evenly. It is
 counted among the rib's rounds, so that the height stays what was asked (common practice, no source).
 """
@@ -17,7 +18,7 @@ from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
-from grading_core.sentences import COUNT, SENTENCE, SENTENCES, Saying, Sentence, alone, run_of
+from grading_core.sentences import COUNT, SENTENCE, SENTENCES, TEXT, TOKEN, Saying, Sentence, alone, run_of
 from grading_core.shaping_plans import AcrossPlan, Change, across_row
 
 KNIT_PURL = Saying("ribbing.knit_purl", knit=COUNT, purl=COUNT)
@@ -27,6 +28,7 @@ INCREASE = Saying("rib.increase", many=COUNT, stitches=COUNT)
 SPREAD = Saying("rib.spread", steps=SENTENCES)
 WORK = Saying("rib.work", rounds=COUNT, rib=SENTENCE)
 BIND_OFF = Saying("rib.bind_off")
+COLOUR = Saying("rib.colour", edge=TOKEN, colour=TEXT)
 
 _MORE = {"rounds": COUNT, "needed": COUNT, "more": COUNT}
 _LONGER: Mapping[str, tuple[WarningCode, Saying]] = {
@@ -36,12 +38,26 @@ _LONGER: Mapping[str, tuple[WarningCode, Saying]] = {
 
 
 @dataclass(frozen=True, slots=True)
+class RibRepeat:
+    """What a rib repeats in the round: so many knit stitches, then so many purl stitches."""
+
+    knit: int
+    purl: int
+
+    @property
+    def stitches(self) -> int:
+        """Of both kinds."""
+        return self.knit + self.purl
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Rib:
     """How an edge is to be ribbed.
 
-    gauge: of the rib. height_cm: wanted. rule: the multiple that the rib repeats over.
+    gauge: of the rib. height_cm: wanted. rule: the multiple that the rib repeats over. repeat: as asked, which goes up
+    into the rule's counts; None takes the usual one for them. colour: its name, None where the garment has but one.
 
-    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4))
     >>> rib.rounds, rib.nearest(Fraction(50)), rib.for_circumference(Fraction(21))
     (15, 52, 44)
     """
@@ -49,6 +65,8 @@ class Rib:
     gauge: Gauge
     height_cm: Fraction
     rule: CountRule
+    repeat: RibRepeat | None = None
+    colour: str | None = None
 
     @property
     def rounds(self) -> int:
@@ -71,12 +89,14 @@ class Rib:
         return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
 
     def sentence(self) -> Sentence:
-        """Its name, where it leaves no stitches over in the round: knit and purl stitches in turn, as many of both in
-        the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch.
+        """Its name, where it leaves no stitches over in the round: knit and purl stitches in turn, as asked, or as many
+        of both in the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch.
 
-        >>> dict(Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence().values)
+        >>> dict(Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4)).sentence().values)
         {'knit': 2, 'purl': 2}
         """
+        if self.repeat:
+            return KNIT_PURL(knit=self.repeat.knit, purl=self.repeat.purl)
         multiple = self.rule.multiple
         if multiple == 1 or self.rule.plus % multiple:
             return ANY_RIB()
@@ -122,12 +142,34 @@ class RibbedEdge:
         return tuple(alone(run_edges([self])))
 
 
+def colour_of(edges: Sequence[RibbedEdge | None]) -> str | None:
+    """The name of the colour that the edges of all sizes have, None where the garment has but one.
+
+    edges: one per size, None where the size has none.
+    """
+    return next((edge.rib.colour for edge in edges if edge), None)
+
+
+def edge_colour(called: Literal["hem", "cuff"], edges: Sequence[RibbedEdge | None]) -> Iterator[Sentence]:
+    """The colour of the edge that a part ends with, where the garment has several.
+
+    called: the edge. edges: as for `colour_of`.
+
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4), colour="oat")
+    >>> [sentence.values["colour"] for sentence in edge_colour("hem", [None, RibbedEdge(rib, 46, 44, 15)])]
+    ['oat']
+    """
+    colour = colour_of(edges)
+    if colour is not None:
+        yield COLOUR(edge=called, colour=colour)
+
+
 def run_edges(edges: Sequence[RibbedEdge | None]) -> tuple[Sentence, ...]:
     """The edge of every size in sentences with size runs.
 
     edges: one per size, None where the size has none; their ribs repeat over the same multiple.
 
-    >>> rib = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4))
+    >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4))
     >>> adjusting, ribbed = run_edges([RibbedEdge(rib, 46, 44, 15), RibbedEdge(rib, 48, 48, 15)])
     >>> adjusting.id, adjusting.values["many"], ribbed.values["rounds"]
     ('rib.decrease', (2, None), (14, 15))

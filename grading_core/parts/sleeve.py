@@ -14,9 +14,9 @@ from fractions import Fraction
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
-from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, edge_colour, lengthened, run_edges
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
-from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
+from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, purled_seams, shaped_at, start_place
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, run_of
 from grading_core.shaping import Phase, Spacing
 from grading_core.shaping_plans import RowPlan, along_rows
@@ -24,6 +24,7 @@ from grading_core.shaping_plans import RowPlan, along_rows
 STITCHES_PER_DECREASE = 2
 
 START = Saying("sleeve.start", **PLACE)
+SEAM_PURL = Saying("sleeve.seam_purl", seam=COUNT)
 DECREASES = Saying("sleeve.decreases", at=TOKEN)
 SHAPING = ShapingSayings("sleeve", increases=False)
 ROUNDS = Saying("sleeve.rounds", rounds=COUNT, length=LENGTH)
@@ -83,7 +84,7 @@ def shape_sleeve(
     >>> from grading_core.gauge import Gauge
     >>> from grading_core.rounding import CountRule
     >>> gauge = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-    >>> cuff = Rib(gauge, Fraction(5), CountRule(4))
+    >>> cuff = Rib(gauge=gauge, height_cm=Fraction(5), rule=CountRule(4))
     >>> sleeve = shape_sleeve(67, length_cm=Fraction(45), gauge=gauge, cuff=cuff, wrist_cm=Fraction(20))
     >>> sleeve.rounds, len(sleeve.decrease_rounds), sleeve.cuff.before, sleeve.cuff.stitches
     (124, 11, 45, 44)
@@ -134,19 +135,21 @@ def run_instructions(sleeves: Sequence[Sleeve | None], labels: Sequence[str]) ->
     sleeves: one per size; None, for which a dash stands, where the size has none. labels: of the sizes.
     """
     underarms = [sleeve.underarm if sleeve else None for sleeve in sleeves]
-    sentences = [START(**start_place(underarms))]
+    sentences = [START(**start_place(underarms)), *purled_seams(SEAM_PURL, underarms)]
     if any(sleeve.decrease_rounds for sleeve in sleeves if sleeve):
         sentences.append(DECREASES(at=shaped_at(underarms)))
     phases = [[_losses(sleeve.phases)] if sleeve else None for sleeve in sleeves]
     sentences += shaping_sentences(phases, [sleeve.stitches if sleeve else None for sleeve in sleeves], SHAPING, labels)
 
+    cuffs = [sleeve.cuff if sleeve else None for sleeve in sleeves]
     return (
         *sentences,
         ROUNDS(
             rounds=run_of(sleeves, lambda each: each.rounds),
             length=run_of(sleeves, lambda each: each.length_cm - each.cuff.height_cm),
         ),
-        *run_edges([sleeve.cuff if sleeve else None for sleeve in sleeves]),
+        *edge_colour("cuff", cuffs),
+        *run_edges(cuffs),
         BIND_OFF(),
         LENGTH_DONE(length=run_of(sleeves, lambda each: each.length_cm)),
         SECOND(),

@@ -7,11 +7,11 @@ stitches, or of a marker where there are none, is common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from grading_core.sentences import COUNT, TOKEN, Kind, run_of
+from grading_core.sentences import COUNT, TOKEN, Kind, Saying, Sentence, run_of
 
 PLACE: dict[str, Kind] = {"before": COUNT, "seams": TOKEN, "seam": COUNT}
 """Of a place in an underarm. before: stitches of it that lie before the place. seams: whether it has seam stitches,
@@ -22,12 +22,15 @@ PLACE: dict[str, Kind] = {"before": COUNT, "seams": TOKEN, "seam": COUNT}
 class Underarm:
     """The stitches cast on at each side at the split, and how many in their middle are seam stitches.
 
+    purled: whether these are purled, so that they stand as a line in the fabric.
+
     >>> Underarm(15, 3).before_start, Underarm(14, 0).before_start
     (9, 7)
     """
 
     stitches: int
     seam: int
+    purled: bool = False
 
     @property
     def before_start(self) -> int:
@@ -68,6 +71,16 @@ def any_seams(underarms: Iterable[Underarm | None]) -> bool:
     underarms: as for `start_place`.
     """
     return any(each and each.seam for each in underarms)
+
+
+def purled_seams(saying: Saying, underarms: Sequence[Underarm | None]) -> Iterator[Sentence]:
+    """That the seam stitches are purled, where any size has some and they are.
+
+    saying: with `seam`, how many they are. underarms: as for `start_place`.
+    """
+    seams = run_of(underarms, lambda each: each.seam if each.purled else None)
+    if any(seams):
+        yield saying(seam=tuple([seam or None for seam in seams]))
 
 
 def shaped_at(underarms: Sequence[Underarm | None]) -> str:

@@ -18,6 +18,7 @@ from grading_core.counts.solver import Solved, conflicts
 from grading_core.errors import Impossible, Path
 from grading_core.pullover.lengths import place
 from grading_core.pullover.making import Making
+from grading_core.pullover.request import Ribbed
 from grading_core.pullover.result import KnittedSize
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sentences import COUNT, SENTENCES, TOKEN, Saying, Sentence, word
@@ -328,18 +329,18 @@ def _edge_relaxations(making: Making) -> Iterator[Relaxation]:
         ("body", "hem", frozenset({"hem"}), frozenset({"body_length", "total_length", "total_steps"})),
         ("sleeve", "cuff", frozenset({"wrist", "hand", "arm"}), frozenset({"sleeve_length"})),
     ):
-        rule: CountRule = getattr(getattr(making, part), edge).count_rule
-        if _demands(rule):
-            cause = Cause(rule_name(rule, edge), (part, edge, "count_rule"))
-            yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST))
+        ribbed: Ribbed = getattr(getattr(making, part), edge)
+        if _demands(ribbed.rule):
+            cause = Cause(rule_name(ribbed.rule, edge), (part, edge, ribbed.told_by))
+            yield Relaxation(cause, rule_touches, _with_edge(part, edge, count_rule=NEAREST, rib=None))
         lowest = 1 / making.fabrics.rib.rows_per_cm
         cause = Cause(EDGE_HEIGHT(edge=edge), (part, edge, "height"))
         yield Relaxation(cause, height_touches, _with_edge(part, edge, height=lowest))
-    rule = making.version.band.count_rule
+    rule = making.version.band.rule
     if _demands(rule):
 
         def plain_band(making: Making) -> Making:
-            band = replace(making.version.band, count_rule=NEAREST)
+            band = replace(making.version.band, count_rule=NEAREST, rib=None)
             return replace(making, version=replace(making.version, band=band))
 
         cause = Cause(rule_name(rule, "neckband"), making.version.band_rule)

@@ -15,7 +15,7 @@ from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.proportions import SleeveStyle
-from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish, RuleChange
+from grading_core.pullover.request import BandWishes, Changes, Gauges, LevelWish
 from grading_core.pullover.result import ChangedNumber, Row
 from grading_core.unknown import known
 from grading_core.yoke.request import Adjustment
@@ -31,17 +31,22 @@ _MAKERS: Mapping[Path, Path] = {
 class Version:
     """A garment as it is designed, or as a maker changes it: all that a maker can change.
 
-    gauges, lengths, sleeve_style, band: as asked. band_rule: where the band's count rule is asked for. adjustment: of
-    the yoke, None for none. changed: whether a maker has changed it.
+    gauges, lengths, sleeve_style, band: as asked. band_change: the field by which a maker has the band's rib repeat
+    otherwise, None where nobody does. adjustment: of the yoke, None for none. changed: whether a maker has changed it.
     """
 
     gauges: Gauges
     lengths: Lengths
     sleeve_style: SleeveStyle
     band: BandWishes
-    band_rule: Path = ("band", "count_rule")
+    band_change: str | None = None
     adjustment: Adjustment | None = None
     changed: bool = False
+
+    @property
+    def band_rule(self) -> Path:
+        """Where the band's rib, or the rule for its counts, is asked for."""
+        return ("changes", "band", self.band_change) if self.band_change else ("band", self.band.told_by)
 
     def blame(self, problem: Problem) -> Problem:
         """A problem of this version where it comes from: the design is sound, so what a maker changes is to blame.
@@ -78,9 +83,7 @@ def versions(design: Version, changes: Changes | None, changed: Lengths) -> Iter
             lengths={**kept, **changed},
             sleeve_style=changes.sleeve_style or design.sleeve_style,
             band=changes.band.of(design.band),
-            band_rule=("band", "count_rule")
-            if changes.band.count_rule == RuleChange()
-            else ("changes", "band", "count_rule"),
+            band_change=changes.band.told_by,
             adjustment=changes.yoke,
             changed=True,
         )

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from grading_core.chart.result import SizePlacement
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check
-from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.request import PulloverRequest, YarnWishes
 from grading_core.unknown import is_unknown, told
 from grading_core.wording import some
 
@@ -31,10 +32,31 @@ class GarmentColours:
     cuff: str
     band: str
 
+    def told(self, symbol: str) -> str | None:
+        """What a colour is called in words; None where the pullover has but one, of which nobody speaks.
+
+        symbol: of the colour.
+        """
+        return self.names[symbol] if len(self.names) > 1 else None
+
+    def underarm(self, chart: SizePlacement | None) -> str:
+        """The symbol of what is cast on at the underarms: that of plain rounds there, and the upper one within a chart.
+
+        chart: where it lies on the size, None without one.
+        """
+        return self.plain if chart and chart.progress.finishing_rounds else self.below
+
 
 class _Edge(NamedTuple):
     path: Path
     colour: str | None
+
+
+class _Sent(NamedTuple):
+    """A yarn that is sent, and where."""
+
+    path: Path
+    yarn: YarnWishes
 
 
 def garment_colours(request: PulloverRequest, *, changed: bool = True) -> GarmentColours:
@@ -61,7 +83,7 @@ def garment_colours(request: PulloverRequest, *, changed: bool = True) -> Garmen
 
 @check
 def colour_problems(request: PulloverRequest) -> Check[None]:
-    """Colours that edges name and nothing has, and colours without a yarn.
+    """Colours that edges name and nothing has, colours without a yarn, and a main colour that isn't told, or twice.
 
     request: any.
     """
@@ -69,67 +91,100 @@ def colour_problems(request: PulloverRequest) -> Check[None]:
     if is_unknown(names):
         return
     for edge in _edges(request):
-        if edge.colour is not None and edge.colour not in names:
-            yield _unknown(edge.path, edge.colour, names)
+        yield from _edge_problems(edge, names)
     yield from _main_colour_problems(request, names)
+    yield from _main_colour_missing(request, names)
     yield from _yarn_problems(request, names)
 
 
 @check
+def _edge_problems(edge: _Edge, names: Mapping[str, str]) -> Check[None]:
+    if edge.colour is not None and edge.colour not in names:
+        yield _unknown(edge.path, edge.colour, names)
+
+
+@check
 def _main_colour_problems(request: PulloverRequest, names: Mapping[str, str]) -> Check[None]:
-    yarn = request.yarn
-    asked = yarn.main_colour if yarn else None
-    path: Path = ("yarn", "main_colour")
-    if request.chart is not None:
-        if asked is not None:
+    for path, yarn in _yarns(request):
+        asked, place = yarn.main_colour, (*path, "main_colour")
+        if asked is None:
+            continue
+        if request.chart is not None:
             detail = "has no say where there is a chart, whose `plain_colour` it is."
-            yield Problem(path, ProblemCode.MAIN_COLOUR_BESIDE_CHART, detail)
-    elif asked is not None and asked not in names:
-        yield _unknown(path, asked, names)
-    elif asked is None and names and _main_colour(request) is None:
+            yield Problem(place, ProblemCode.MAIN_COLOUR_BESIDE_CHART, detail)
+        elif asked not in names:
+            yield _unknown(place, asked, names)
+        elif asked != (_main_colour(request) or asked):
+            detail = "is another than the design's: the yarn of each colour can be changed, and the colour of the band."
+            yield Problem(place, ProblemCode.MAIN_COLOUR_CHANGED, detail)
+
+
+@check
+def _main_colour_missing(request: PulloverRequest, names: Mapping[str, str]) -> Check[None]:
+    sent = _coloured(request)
+    if request.chart is not None or sent is None or _main_colour(request) is not None:
+        return
+    # what edges really have would tell which colours are left
+    if all(edge.colour is None or edge.colour in names for edge in _edges(request)):
         detail = f"is missing: which of the colours is the pullover's own, {some(sorted(names))}?"
-        yield Problem(path, ProblemCode.MAIN_COLOUR_MISSING, detail)
+        yield Problem((*sent.path, "main_colour"), ProblemCode.MAIN_COLOUR_MISSING, detail)
 
 
 @check
 def _yarn_problems(request: PulloverRequest, names: Mapping[str, str]) -> Check[None]:
     """Colours of the garment that no yarn is sent for where each has its own."""
     used = [symbol for symbol in _used(request) if symbol in names]
-    own = request.changes.yarn if request.changes else None
-    for path, yarn in ((("yarn", "colours"), request.yarn), (("changes", "yarn", "colours"), own)):
-        without = [symbol for symbol in used if yarn and yarn.colours is not None and symbol not in yarn.colours]
+    for path, yarn in _yarns(request):
+        without = [symbol for symbol in used if yarn.colours is not None and symbol not in yarn.colours]
         if without:
-            yield Problem(path, ProblemCode.COLOUR_WITHOUT_YARN, f"has no yarn for {some(without)}.")
+            yield Problem((*path, "colours"), ProblemCode.COLOUR_WITHOUT_YARN, f"has no yarn for {some(without)}.")
 
 
 def _unknown(path: Path, colour: str, names: Mapping[str, str]) -> Problem:
-    there = f"among {some(sorted(names))}" if names else "there: neither a chart nor `yarn.colours` is sent"
-    return Problem(path, ProblemCode.UNKNOWN_SYMBOL, f"{colour!r} is not {there}.")
+    detail = f"{colour!r} is not among {some(sorted(names))}."
+    if not names:
+        detail = f"{colour!r} is a colour of a chart or of `yarn.colours`, and neither is sent."
+    return Problem(path, ProblemCode.UNKNOWN_SYMBOL, detail)
+
+
+def _yarns(request: PulloverRequest) -> Iterator[_Sent]:
+    if request.yarn:
+        yield _Sent(("yarn",), request.yarn)
+    if request.changes and request.changes.yarn:
+        yield _Sent(("changes", "yarn"), request.changes.yarn)
+
+
+def _coloured(request: PulloverRequest) -> _Sent | None:
+    """The yarn that tells which colours there are besides a chart's: the design's, or else a maker's."""
+    return next((sent for sent in _yarns(request) if sent.yarn.colours is not None), None)
 
 
 def _names(request: PulloverRequest) -> dict[str, str]:
     """Every colour that the chart or the yarn has, the chart's first; none where neither tells any."""
     charted = request.chart.chart.colours if request.chart else {}
-    yarns = (request.yarn.colours if request.yarn else None) or {}
+    sent = _coloured(request)
+    yarns = (sent.yarn.colours if sent else None) or {}
     told_names = {symbol: colour.name for symbol, colour in charted.items()}
     return told_names | {symbol: yarn.name or symbol for symbol, yarn in yarns.items() if symbol not in told_names}
 
 
-def _edges(request: PulloverRequest) -> Iterator[_Edge]:
-    yield _Edge(("body", "hem", "colour"), request.body.hem.colour)
-    yield _Edge(("sleeve", "cuff", "colour"), request.sleeve.cuff.colour)
-    yield _Edge(("band", "colour"), request.band.colour)
-    if request.changes:
-        yield _Edge(("changes", "band", "colour"), request.changes.band.colour)
+def _edges(request: PulloverRequest) -> tuple[_Edge, ...]:
+    return (
+        _Edge(("body", "hem", "colour"), told(lambda: request.body.hem.colour)),
+        _Edge(("sleeve", "cuff", "colour"), told(lambda: request.sleeve.cuff.colour)),
+        _Edge(("band", "colour"), told(lambda: request.band.colour)),
+        _Edge(("changes", "band", "colour"), told(lambda: request.changes.band.colour if request.changes else None)),
+    )
 
 
 def _main_colour(request: PulloverRequest) -> str | None:
     """The colour of a pullover without a chart: the one asked for, or the only one that no edge has."""
-    if request.yarn is None or request.yarn.colours is None:
+    sent = _coloured(request)
+    if sent is None or sent.yarn.colours is None:
         return None
-    if request.yarn.main_colour is not None:
-        return request.yarn.main_colour
-    left = set(request.yarn.colours) - {edge.colour for edge in _edges(request)}
+    if sent.yarn.main_colour is not None:
+        return sent.yarn.main_colour
+    left = set(sent.yarn.colours) - {edge.colour for edge in _edges(request)}
     return left.pop() if len(left) == 1 else None
 
 
@@ -137,7 +192,8 @@ def _used(request: PulloverRequest) -> dict[str, None]:
     """The colours that something of the garment has, each once."""
     edges = dict.fromkeys(edge.colour for edge in _edges(request) if edge.colour is not None)
     if request.chart is None:
-        return edges
+        main = _main_colour(request)
+        return edges if main is None else {main: None} | edges
     colours = request.chart.plain_colours()
     around = [symbol for here in (colours, colours.last) for symbol in (here.plain, here.line, here.seam)]
     return dict.fromkeys((*"".join(request.chart.worked_chart.rows), *around)) | edges

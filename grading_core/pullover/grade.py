@@ -68,7 +68,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     if "instructions" in request.parts:
         yarn = spinning.bought if spinning else None
         instructed = instructions(
-            told, gauges, neck.start, plan, request.kept_at, yarn=yarn, young=young, children=children
+            told, gauges, neck.start, plan, request.kept_at, colours=colours, yarn=yarn, young=young, children=children
         )
     bodies = [body for body in garment.bodies if body.label in labels]
     remarks = (

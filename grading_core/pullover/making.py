@@ -10,6 +10,7 @@ from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version
+from grading_core.pullover.colours import GarmentColours, garment_colours
 from grading_core.pullover.levels import level_stitches
 from grading_core.pullover.measurements import TargetMeasurements, target_measurements
 from grading_core.pullover.parts import knit_size
@@ -37,7 +38,7 @@ class Making:
 
     wearers, measurements: of all sizes, in the same order. labels: of the sizes that are made. version: as designed, or
     as a maker changes it. fabrics: the gauges. rules: of the counts. neck, yoke, body, sleeve, chart: the wishes for
-    each part. smooths: which girths go in even steps, as `PulloverRequest` has it.
+    each part. colours: of the parts. smooths: which girths go in even steps, as `PulloverRequest` has it.
     """
 
     wearers: tuple[Wearer, ...]
@@ -51,6 +52,7 @@ class Making:
     body: BodyWishes
     sleeve: SleeveWishes
     chart: ChartWishes | None
+    colours: GarmentColours
     smooths: tuple[bool, bool]
 
     @classmethod
@@ -71,6 +73,7 @@ class Making:
             body=request.body,
             sleeve=request.sleeve,
             chart=request.chart,
+            colours=told(garment_colours, request, changed=version.changed),
             smooths=told(lambda: request.smooths),
         )
         return replace(unmeasured, measurements=told(unmeasured.usual))
@@ -119,6 +122,7 @@ class Making:
             body=self.body,
             sleeve=self.sleeve,
             chart=self.chart,
+            colours=self.colours,
             level_stitches=levels.get(label, ()),
         )
 

@@ -74,15 +74,17 @@ def shape_neck(
     )
 
 
-def knit_band(neck: Neck, wishes: BandWishes, fabrics: Fabrics) -> Neckband:
+def knit_band(neck: Neck, wishes: BandWishes, fabrics: Fabrics, colour: str | None) -> Neckband:
     """The neckband.
 
-    neck: that it is picked up from. wishes: for the band. fabrics: the gauges.
+    neck: that it is picked up from. wishes: for the band. fabrics: the gauges. colour: its name, None where the garment
+    has but one.
     """
     height_cm = USUAL_BAND_HEIGHT_CM if wishes.height is None else wishes.height
     rows, centre = (neck.drop.rows, neck.drop.centre) if neck.drop else (0, 0)
     picked_up = pick_up(neck.cast_on.stitches + centre, fabrics.rounds, rows)
-    return neckband(picked_up, Rib(fabrics.rib, height_cm, wishes.count_rule), wishes.construction)
+    rib = Rib(gauge=fabrics.rib, height_cm=height_cm, rule=wishes.rule, repeat=wishes.rib, colour=colour)
+    return neckband(picked_up, rib, wishes.construction)
 
 
 def pass_head(wearer: Wearer, neck: Neck, band: Neckband, stretch: Fraction) -> HeadCheck | None:

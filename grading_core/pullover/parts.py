@@ -8,6 +8,7 @@ from fractions import Fraction
 from itertools import accumulate
 
 from grading_core.chart.grid import progress
+from grading_core.chart.request import usual_seam
 from grading_core.codes import ReasonCode
 from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
@@ -23,6 +24,7 @@ from grading_core.parts.sleeve import Sleeve, shape_sleeve
 from grading_core.parts.underarm import Underarm
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.changes import Version, nearest_adjustment
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.lengths import Lengths, place
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.neck import knit_band, pass_head, shape_neck, shoulder_remarks
@@ -60,12 +62,14 @@ def knit_size(
     body: BodyWishes,
     sleeve: SleeveWishes,
     chart: ChartWishes | None,
+    colours: GarmentColours,
     level_stitches: Sequence[int],
 ) -> KnittedSize | Impossible:
     """One size, or why it can't be knitted; its chart and yarn are still to come.
 
     solved: its counts, or why it has none. target: its measurements. wearer: who it is for. version: of the garment.
-    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part. level_stitches: of the body.
+    fabrics: the gauges. neck, yoke, body, sleeve, chart: the wishes for each part. colours: of the parts.
+    level_stitches: of the body.
     """
     if isinstance(solved, Impossible):
         return without_counts(solved, wearer, target.depth, version.lengths, fabrics)
@@ -79,16 +83,21 @@ def knit_size(
         return knitted_neck
     least = progress(chart.chart, chart.first_round, counts.rounds).finishing_rounds if chart else 0
     below = replace(fabrics, rounds=fabrics.rounds.below(counts.rounds))
-    underarm = Underarm(counts.underarm, seam_stitches(counts.underarm, yoke.seam_stitches, charted=chart is not None))
+    seam = seam_stitches(counts.underarm, yoke, charted=chart is not None)
+    underarm = Underarm(counts.underarm, seam, purled=yoke.seam == "purl")
+    hem, cuff = (
+        _rib(edge, fabrics.rib, young=wearer.young, colour=colours.told(symbol))
+        for edge, symbol in ((body.hem, colours.hem), (sleeve.cuff, colours.cuff))
+    )
     knitted_body = _knit_body(
         counts.body,
         target,
         body,
         version.lengths,
-        below,
+        below.rounds,
+        hem=hem,
         level_stitches=level_stitches,
         underarm=underarm,
-        young=wearer.young,
         least=least,
     )
     if isinstance(knitted_body, Impossible):
@@ -100,15 +109,15 @@ def knit_size(
     if isinstance(knitted_body, Impossible):
         return knitted_body
     knitted_sleeve = _knit_sleeve(
-        counts.sleeve, target, sleeve, version.lengths, below, underarm=underarm, young=wearer.young, least=least
+        counts.sleeve, target, sleeve, version.lengths, below.rounds, cuff=cuff, underarm=underarm, least=least
     )
     if isinstance(knitted_sleeve, Impossible):
         return knitted_sleeve
-    if yoke.seam_stitches:
-        seam_too_wide = _why_too_wide(yoke.seam_stitches, counts, knitted_body, knitted_sleeve)
+    if yoke.seam_stitches or yoke.seam == "purl":
+        seam_too_wide = _why_too_wide(seam, counts, knitted_body, knitted_sleeve)
         if seam_too_wide:
             return seam_too_wide
-    band = knit_band(knitted_neck, version.band, fabrics)
+    band = knit_band(knitted_neck, version.band, fabrics, colours.told(colours.band))
     deeper = counts.rounds - written.rounds
     knitted_neck = replace(
         knitted_neck,
@@ -163,13 +172,16 @@ def measure(
     )
 
 
-def seam_stitches(underarm: int, asked: int | None, *, charted: bool) -> int:
+def seam_stitches(underarm: int, yoke: YokeWishes, *, charted: bool) -> int:
     """The seam stitches in the middle of an underarm.
 
-    underarm: its stitches. asked: None where they aren't. charted: whether a chart is there, which where nothing is
-    asked is broken by as few as the underarm's parity allows; without one there is nothing to break.
+    underarm: its stitches. yoke: how many are asked for, and how they are worked. charted: whether a chart is there,
+    which where nothing is asked is broken by `usual_seam`; without one there is nothing to break, unless they are to
+    be seen.
     """
-    return (underarm % 2 if charted else 0) if asked is None else asked
+    if yoke.seam_stitches is not None:
+        return yoke.seam_stitches
+    return usual_seam(underarm, yoke.seam) if charted or yoke.seam == "purl" else 0
 
 
 def _knit_yoke(written: Yoke, adjustment: Adjustment | None, options: Options, gauge: Fabric) -> Schedule | Impossible:
@@ -192,15 +204,14 @@ def _knit_body(
     target: TargetMeasurements,
     wishes: BodyWishes,
     lengths: Lengths,
-    below: Fabrics,
+    gauge: Fabric,
     *,
+    hem: Rib,
     level_stitches: Sequence[int],
     underarm: Underarm,
-    young: bool,
     least: int,
 ) -> Body | Impossible:
     """The body, or why its shaping doesn't fit; of a length that isn't asked, long enough to finish a chart."""
-    gauge, hem = below.rounds, _rib(wishes.hem, below.rib, young=young)
     body = shape_body(
         stitches,
         length_cm=target.body_length,
@@ -230,15 +241,14 @@ def _knit_sleeve(
     target: TargetMeasurements,
     wishes: SleeveWishes,
     lengths: Lengths,
-    below: Fabrics,
+    gauge: Fabric,
     *,
+    cuff: Rib,
     underarm: Underarm,
-    young: bool,
     least: int,
 ) -> Sleeve | Impossible:
     """Each sleeve, or why its decreases don't fit; of a length that isn't asked, long enough to finish a chart, and for
     its decreases where these have all of it."""
-    gauge, cuff = below.rounds, _rib(wishes.cuff, below.rib, young=young)
     cuff_height_cm = cuff.gauge.height_cm(cuff.rounds)
 
     def shape(length_cm: Fraction, wrist_cm: Fraction) -> Sleeve | Impossible:
@@ -302,10 +312,10 @@ def _dart_front(
     return replace(body, bust_darts=darts)
 
 
-def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool) -> Rib:
+def _rib(edge: EdgeWishes, gauge: Gauge, *, young: bool, colour: str | None) -> Rib:
     """The rib of a hem or cuff."""
     height_cm = usual_edge_height_cm(young=young) if edge.height is None else edge.height
-    return Rib(gauge, height_cm, edge.count_rule)
+    return Rib(gauge=gauge, height_cm=height_cm, rule=edge.rule, repeat=edge.rib, colour=colour)
 
 
 def _half(section: int, counts: Counts, shaping: int) -> int:

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check, under
+from grading_core.errors import Check, Problem, check, places, under
 from grading_core.pullover.chart import chart_problems
 from grading_core.pullover.colours import colour_problems
-from grading_core.pullover.request import NeckWishes, PulloverRequest, YokeWishes
+from grading_core.pullover.request import NeckWishes, PulloverRequest, Ribbed, YokeWishes
 from grading_core.pullover.yarn import yarn_problems
 from grading_core.sizes.request import EvenSteps, PerSize
+from grading_core.unknown import told
 from grading_core.wording import counted
 
 
@@ -26,6 +29,7 @@ def wish_problems(request: PulloverRequest) -> Check[None]:
     """
     yield from _share_problems(request.neck)
     yield from _line_problems(request.yoke)
+    yield from _edge_problems(request)
     yield from under(("yarn",), yarn_problems(request.yarn, request.gauges))
     yield from _own_yarn_problems(request)
     yield from _dart_problems(request)
@@ -47,6 +51,39 @@ def _line_problems(yoke: YokeWishes) -> Check[None]:
     if yoke.line_to_body is not None and yoke.line_to_body > lines:
         detail = f"is more than the raglan line has: {counted(lines, 'stitch')}."
         yield Problem(("yoke", "line_to_body"), ProblemCode.MORE_THAN_LINE_HAS, detail)
+
+
+@check
+def _edge_problems(request: PulloverRequest) -> Check[None]:
+    yield from under(("body", "hem"), _rib_problems(told(lambda: request.body.hem)))
+    yield from under(("sleeve", "cuff"), _rib_problems(told(lambda: request.sleeve.cuff)))
+    if not (yield from places(under(("band",), _rib_problems(request.band)))):
+        yield from _band_change_problems(request)
+
+
+@check
+def _band_change_problems(request: PulloverRequest) -> Check[None]:
+    """A rib of the changed band against its count rule, where a maker changes one of them."""
+    sent = request.changes.band if request.changes else None
+    if sent and sent.told_by:
+        for problem in _rib_problems(sent.of(request.band)):
+            (name,) = problem.path[1:]
+            path = problem.path if getattr(sent.count_rule, str(name)) is not None else ("rib",)
+            yield replace(problem, path=("changes", "band", *path))
+
+
+@check
+def _rib_problems(edge: Ribbed) -> Check[None]:
+    """Counts that a rib doesn't go up into: in the round it has to come out even."""
+    rule, rib = edge.count_rule, edge.rib
+    if rule is None or rib is None:
+        return
+    if rule.multiple not in (1, rib.stitches):
+        detail = f"is not what the rib repeats over: {rib.knit} knit and {rib.purl} purl stitches."
+        yield Problem(("count_rule", "multiple"), ProblemCode.RIB_OFF_COUNT_RULE, detail)
+    if rule.plus % rib.stitches:
+        detail = f"leaves {counted(rule.plus % rib.stitches, 'stitch')} over at the end of the round, beyond the rib."
+        yield Problem(("count_rule", "plus"), ProblemCode.RIB_OFF_COUNT_RULE, detail)
 
 
 @check

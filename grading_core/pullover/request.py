@@ -18,6 +18,7 @@ from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
+from grading_core.parts.ribbing import RibRepeat
 from grading_core.parts.short_rows import Way
 from grading_core.pullover.proportions import USUAL_INCREASES, USUAL_RIB, USUAL_STRETCH, SleeveStyle
 from grading_core.rounding import NEAREST, CountRule, Rounding
@@ -165,16 +166,42 @@ class YokeWishes:
     options: Options = USUAL_INCREASES
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ribbed:
+    """How a rib repeats.
+
+    count_rule: of its stitches. rib: what is repeated; None takes what is usual for the rule's multiple.
+    """
+
+    count_rule: CountRule | None = None
+    rib: RibRepeat | None = None
+
+    @property
+    def rule(self) -> CountRule:
+        """Which counts the edge may have: multiples of its rib, else of its rule, else the usual ones.
+
+        >>> ribs = Ribbed(rib=RibRepeat(3, 2)), Ribbed(count_rule=CountRule(4)), Ribbed()
+        >>> [ribbed.rule.multiple for ribbed in ribs]
+        [5, 4, 2]
+        """
+        if self.rib is None:
+            return self.count_rule or USUAL_RIB
+        return replace(self.count_rule or NEAREST, multiple=self.rib.stitches)
+
+    @property
+    def told_by(self) -> str:
+        """The field that says over what the rib repeats."""
+        return "rib" if self.rib else "count_rule"
+
+
 @dataclass(frozen=True, slots=True)
-class EdgeWishes:
+class EdgeWishes(Ribbed):
     """A ribbed hem or cuff.
 
-    height: None takes 2 in, for a young child 1 in. count_rule: what the rib repeats over. colour: its symbol, None
-    for that of the fabric above.
+    height: None takes 2 in, for a young child 1 in. colour: its symbol, None for that of the fabric above.
     """
 
     height: Fraction | None = None
-    count_rule: CountRule = USUAL_RIB
     colour: str | None = None
 
 
@@ -231,16 +258,11 @@ class SleeveWishes:
     plain_after: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class BandWishes:
-    """The neckband.
-
-    height: as worn; None takes 1 in. count_rule: what the rib repeats over. colour: its symbol, None for that of what
-    is plain.
-    """
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BandWishes(Ribbed):
+    """The neckband. height: as worn; None takes 1 in. colour: its symbol, None for that of what is plain."""
 
     height: Fraction | None = None
-    count_rule: CountRule = USUAL_RIB
     construction: Construction = "single"
     colour: str | None = None
 
@@ -259,20 +281,39 @@ class RuleChange:
         return replace(rule, **{name: value for name, value in changed.items() if value is not None})
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BandChange:
     """Another neckband; None stays as it is."""
 
     height: Fraction | None = None
     count_rule: RuleChange = RuleChange()
+    rib: RibRepeat | None = None
     construction: Construction | None = None
     colour: str | None = None
 
+    @property
+    def told_by(self) -> str | None:
+        """The field that says over what the rib repeats, or which counts it may have; None where neither is sent."""
+        if self.rib:
+            return "rib"
+        return None if self.count_rule == RuleChange() else "count_rule"
+
     def of(self, band: BandWishes) -> BandWishes:
-        """The changed band."""
+        """The changed band. Another rib or multiple takes the place of both of the design's.
+
+        >>> [BandChange(rib=RibRepeat(2, 2)).of(BandWishes(count_rule=CountRule(6))).rule.multiple]
+        [4]
+        """
+        rib, rule = band.rib, band.count_rule
+        if self.rib or self.count_rule.multiple:
+            rib = self.rib
+            rule = rule and replace(rule, multiple=1)
+        if self.count_rule != RuleChange():
+            rule = self.count_rule.of(rule or (NEAREST if rib else USUAL_RIB))
         return BandWishes(
             height=band.height if self.height is None else self.height,
-            count_rule=self.count_rule.of(band.count_rule),
+            count_rule=rule,
+            rib=rib,
             construction=self.construction or band.construction,
             colour=band.colour if self.colour is None else self.colour,
         )

@@ -10,16 +10,18 @@ from grading_core.codes import WarningCode
 from grading_core.errors import Impossible, Remark
 from grading_core.parts import body, neckband, short_rows, sleeve
 from grading_core.parts.neckline import Start, run_cast_on, run_drop
-from grading_core.parts.underarm import PLACE, any_seams, seam_run, start_place
+from grading_core.parts.underarm import PLACE, any_seams, purled_seams, seam_run, start_place
 from grading_core.pullover import own_gauge
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.front_matter import finished_words, gauge_words, needle_words, size_words, yarn_words
 from grading_core.pullover.request import Gauges, YarnWishes
 from grading_core.pullover.result import Instructions, KnittedSize, Part, Sizes, each_size
 from grading_core.pullover.terms import notion_words, term_words
-from grading_core.sentences import COUNT, LENGTH, Saying, Sentence, for_size, word
+from grading_core.sentences import COUNT, LENGTH, TEXT, Saying, Sentence, for_size, for_sizes, word
 from grading_core.wording import APART
 from grading_core.yoke import words as yoke_words
 
+COLOUR = Saying("neck.colour", colour=TEXT)
 SECTIONS = Saying("neck.sections", stitches=COUNT, back=COUNT, front=COUNT, sleeve=COUNT, line=COUNT)
 EDGE = Saying("neck.edge", length=LENGTH)
 DEPTH = Saying("yoke.depth", rounds=COUNT, length=LENGTH)
@@ -32,6 +34,8 @@ START_UNDERARM = Saying("split.start_underarm", **PLACE)
 BODY = Saying("split.body", stitches=COUNT)
 FRONT_EXTRA = Saying("split.front_extra", stitches=COUNT)
 SEAM = Saying("split.seam", seam=COUNT)
+SEAM_PURL = Saying("split.seam_purl", seam=COUNT)
+UNDERARM_COLOUR = Saying("split.colour", colour=TEXT)
 RETURN = Saying("sleeve.return", held=COUNT, underarm=COUNT, stitches=COUNT)
 UNDERARM_GAPS = Saying("finishing.underarms")
 ENDS = Saying("finishing.ends")
@@ -52,6 +56,7 @@ def instructions(
     chart: ChartRequest | None,
     own: Gauges | None = None,
     *,
+    colours: GarmentColours,
     yarn: YarnWishes | None = None,
     young: bool = False,
     children: bool = False,
@@ -60,14 +65,14 @@ def instructions(
 
     outcomes: of all sizes by label; for an impossible one stands a dash. Where they are too unlike to be told together,
     each is told by itself. gauges: of the fabrics that are used. start: of the yoke's rounds. chart: as planned, None
-    without one. own: the gauges of a maker who keeps the counts, None where there is none. yarn: what is asked of it,
-    None where nothing is. young: whether a baby or a young child wears any size. children: whether any child does,
-    small ones or large.
+    without one. own: the gauges of a maker who keeps the counts, None where there is none. colours: of the parts. yarn:
+    what is asked of it, None where nothing is. young: whether a baby or a young child wears any size. children: whether
+    any child does, small ones or large.
     """
     sizes = {label: size if isinstance(size, KnittedSize) else None for label, size in outcomes.items()}
     if not any(sizes.values()):
         return ()
-    work = _work(sizes, start, chart, young=young, children=children)
+    work = _work(sizes, start, chart, colours, young=young, children=children)
     front: dict[Part, tuple[Sentence, ...]] = {
         "finished_measurements": finished_words(sizes),
         "gauge": gauge_words(gauges),
@@ -100,7 +105,7 @@ def word_remarks(parts: Iterable[Instructions]) -> Iterator[Remark]:
 
 
 def _work(
-    sizes: Sizes, start: Start, chart: ChartRequest | None, *, young: bool, children: bool
+    sizes: Sizes, start: Start, chart: ChartRequest | None, colours: GarmentColours, *, young: bool, children: bool
 ) -> dict[Part, tuple[Sentence, ...]]:
     """The knitting itself, part by part."""
     underarms = each_size(sizes, lambda size: size.body.underarm)
@@ -117,10 +122,10 @@ def _work(
             for_children=children,
         )
     return {
-        "neck": tuple(_neck(sizes)),
+        "neck": tuple(_neck(sizes, colours)),
         "chart": charted,
         "yoke": tuple(_yoke(sizes)),
-        "split": tuple(_split(sizes, start)),
+        "split": tuple(_split(sizes, start, colours)),
         "body": body.run_instructions(each_size(sizes, lambda size: size.body), [*sizes]),
         "sleeve": tuple(_sleeve(sizes)),
         "band": neckband.run_instructions(each_size(sizes, lambda size: size.band)),
@@ -136,7 +141,10 @@ def _each(sizes: Sizes, told: Callable[[KnittedSize], Iterable[Sentence]]) -> It
             yield from for_size(told(size), label)
 
 
-def _neck(sizes: Sizes) -> Iterator[Sentence]:
+def _neck(sizes: Sizes, colours: GarmentColours) -> Iterator[Sentence]:
+    plain = colours.told(colours.plain)
+    if plain is not None:
+        yield COLOUR(colour=plain)
     begun = run_cast_on(each_size(sizes, lambda size: size.neck.cast_on))
     if begun:
         yield from begun
@@ -180,7 +188,7 @@ def _increases_on_wrong_side(size: KnittedSize) -> bool:
     return any(each.round <= rows and (rows - each.round) % 2 for each in size.yoke.increase_rounds)
 
 
-def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
+def _split(sizes: Sizes, start: Start, colours: GarmentColours) -> Iterator[Sentence]:
     """Where the sleeves are set aside, and where the rounds of the body start.
 
     A raglan line's first stitches, in working order, go to the section before it. Below the split a round starts where
@@ -188,6 +196,7 @@ def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
     """
     held = each_size(sizes, lambda size: size.counts.split.sleeve + 2 * size.counts.line_to_sleeve)
     underarm = each_size(sizes, lambda size: size.counts.underarm)
+    yield from _underarm_colour(sizes, colours)
     yield BEGIN(stitches=each_size(sizes, lambda size: size.counts.yoke_total))
     past = next(size.counts.line_to_body for size in sizes.values() if size)
     yield FIRST_SLEEVE(past=past, held=held, underarm=underarm)
@@ -199,8 +208,22 @@ def _split(sizes: Sizes, start: Start) -> Iterator[Sentence]:
     extra = each_size(sizes, lambda size: size.counts.front_extra or None)
     if any(extra):
         yield FRONT_EXTRA(stitches=extra)
-    if any_seams(underarms):
+    purled = tuple(purled_seams(SEAM_PURL, underarms))
+    yield from purled
+    if any_seams(underarms) and not purled:
         yield SEAM(seam=tuple([seam or None for seam in seam_run(underarms)]))
+
+
+def _underarm_colour(sizes: Sizes, colours: GarmentColours) -> Iterator[Sentence]:
+    """What the underarms are cast on in, in sizes where it is another colour than that of the neck."""
+    below = colours.told(colours.below)
+    if below is None or colours.below == colours.plain:
+        return
+    known = {place: size for place, size in enumerate(sizes.values()) if size}
+    others = [place for place, size in known.items() if colours.underarm(size.chart) == colours.below]
+    if others:
+        told = UNDERARM_COLOUR(colour=below)
+        yield told if len(others) == len(known) else for_sizes(told, [*sizes], others)
 
 
 def _sleeve(sizes: Sizes) -> Iterator[Sentence]:

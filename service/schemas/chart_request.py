@@ -177,7 +177,7 @@ class MinimumWidthSchema(StrictSchema):
 
 def _seam_field(place: str) -> Whole:
     return Whole(
-        f"{place}; unless sent, 1 where the underarm is odd and 0 where it is even.",
+        f"{place}; unless sent, 1 where the underarm is odd, and where it is even 0, or 2 if they are purled.",
         minimum=0,
         maximum=MAX_STITCHES,
         unit="stitches",

@@ -6,6 +6,7 @@ from typing import Any, ClassVar, get_args
 
 from grading_core.chart.grid import MAX_COLOURS
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
+from grading_core.parts.ribbing import RibRepeat
 from grading_core.pullover.request import (
     AnswerPart,
     BandChange,
@@ -67,6 +68,10 @@ def _extra_per_size(description: str) -> ByType:
 
 def _count_rule(of: str) -> Nested:
     return Nested(CountRuleSchema, f"Which counts are permitted for {of}.")
+
+
+def _rib_field(description: str) -> Whole:
+    return Whole(description, required=True, minimum=1, maximum=100, unit="stitches")
 
 
 def _edge_colour(usual: str) -> Text:
@@ -157,12 +162,34 @@ class YokeWishesSchema(IncreaseOptionsSchema):
         unit="stitches",
     )
     seam_stitches = Whole(
-        "Plain stitches that break a chart at each side below the split; as few as the underarm allows unless sent.",
+        "Plain stitches that break a chart at each side below the split. Unless sent, as few as the underarm allows, "
+        "and none without a chart; where they are purled, at least 1 with or without a chart.",
         minimum=0,
         maximum=MAX_STITCHES,
         unit="stitches",
     )
     seam = Choice(description="How the seam stitches are worked: purled, they stand as a line in the fabric.")
+
+
+class RibRepeatSchema(StrictSchema):
+    """What a rib repeats in the round: so many knit stitches, then so many purl stitches."""
+
+    example = '{"knit": 2, "purl": 2}'
+
+    record = RibRepeat
+
+    knit = _rib_field("Knit stitches.")
+    purl = _rib_field("Purl stitches after them.")
+
+
+def _ribbed_fields() -> tuple[Nested, Nested]:
+    """The fields that say how a rib repeats."""
+    return _count_rule("the rib; unless sent, multiples of what `rib` repeats, or else of 2"), Nested(
+        RibRepeatSchema,
+        "What the rib repeats. Both kinds together are the count rule's multiple, which needs not be sent beside it; "
+        "`plus` leaves no stitch over. Unless sent, multiples of 2, 4 and 6 are k1 p1, k2 p2 and k3 p3, and others 1 "
+        "purl stitch after knit ones.",
+    )
 
 
 class RibbedEdgeWishesSchema(StrictSchema):
@@ -173,7 +200,7 @@ class RibbedEdgeWishesSchema(StrictSchema):
     record = EdgeWishes
 
     height = _length("2 in, for a young child 1 in, unless sent.")
-    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    count_rule, rib = _ribbed_fields()
     colour = _edge_colour("that of the fabric above")
 
 
@@ -247,7 +274,7 @@ class BandWishesSchema(StrictSchema):
     record: ClassVar[type[Any] | None] = BandWishes
 
     height = _length("As worn; 1 in unless sent.")
-    count_rule = _count_rule("the rib; a multiple of 2 unless sent")
+    count_rule, rib = _ribbed_fields()
     colour = _edge_colour("that of what is plain")
     construction = Choice(
         description="Single, or worked to twice its height, folded and joined to its base, with or without a "
@@ -267,7 +294,10 @@ class BandChangeSchema(BandWishesSchema):
     record = BandChange
 
     height = _length("As worn.")
-    count_rule = Nested(RuleChangeSchema, "Which counts are permitted for the rib.")
+    count_rule = Nested(
+        RuleChangeSchema, "Which counts are permitted for the rib. Its multiple takes the place of the design's `rib`."
+    )
+    rib = Nested(RibRepeatSchema, "What the rib repeats, in place of the design's rib and multiple.")
 
 
 class PulloverChartSchema(ChartOptionsSchema):

@@ -201,6 +201,7 @@ own_gauge =
 ## Neck
 
 neck =
+    .colour = In { $colour } anschlagen. Auch alles, wofür keine andere Farbe genannt ist, wird darin gestrickt.
     .cast_on_joined = { $stitches } Maschen anschlagen und zur Runde schließen, die Vorderseite außen, dabei die Maschen
         nicht verdrehen. Einen Maschenmarkierer für den Rundenbeginn einhängen.
     .cast_on_flat = { $stitches } Maschen anschlagen. Noch nicht zur Runde schließen: Die beiden Enden liegen in der
@@ -455,6 +456,7 @@ step =
 ## Split
 
 split =
+    .colour = Die neuen Maschen an beiden Achseln werden in { $colour } angeschlagen.
     .begin = In der nächsten Runde, das ist Runde 1 des Rumpfes, die { $stitches } Maschen aufteilen:
     .first_sleeve = Bis Maschenmarkierer 1 { $past_number ->
         [0] { "" }
@@ -484,6 +486,12 @@ split =
         [one] Nahtmasche
        *[other] Nahtmaschen
     }: in jeder Runde rechts stricken; Zu- und Abnahmen liegen beiderseits davon.
+    .seam_purl = Jede Achsel hat in der Mitte { $seam } { $seam_number ->
+        [one] Nahtmasche: bis zum Bund in jeder Runde links stricken; Zu- und Abnahmen liegen beiderseits davon. Im Bund
+            gehört sie zum Rippenmuster.
+       *[other] Nahtmaschen: bis zum Bund in jeder Runde links stricken; Zu- und Abnahmen liegen beiderseits davon. Im
+            Bund gehören sie zum Rippenmuster.
+    }
 
 ## Shaping of body and sleeves
 
@@ -566,6 +574,12 @@ sleeve =
     .start = Die Maschen der Achsel folgen auf die stillgelegten Maschen eines Ärmels. Die Runden beginnen und enden
         { shape.start } der Achsel{ shape.seams }: Dort den Faden ansetzen und einen Maschenmarkierer für den
         Rundenbeginn einhängen.
+    .seam_purl = { $seam_number ->
+        [one] Nach der ersten Runde die Nahtmasche bis zum Ärmelbündchen in jeder Runde links stricken; dort gehört sie
+            zum Rippenmuster.
+       *[other] Nach der ersten Runde die { $seam } Nahtmaschen bis zum Ärmelbündchen in jeder Runde links stricken;
+            dort gehören sie zum Rippenmuster.
+    }
     .return = Die { $held } stillgelegten Maschen des Ärmels wieder auf die Nadeln nehmen. In der ersten Runde aus
         { $underarm_number ->
             [one] der an der Achsel angeschlagenen Masche
@@ -591,6 +605,10 @@ sleeve =
 ## Hem, cuffs and neckband
 
 rib =
+    .colour = { $edge ->
+        [cuff] Das Ärmelbündchen
+       *[hem] Den Bund
+    } von der ersten Runde bis zum Abketten in { $colour } stricken.
     .decrease = 1 Runde rechts stricken und dabei { $many_number ->
         [one] { $many } Masche
        *[other] gleichmäßig verteilt { $many } Maschen
@@ -607,6 +625,7 @@ rib =
     .bind_off = Die Maschen locker im Rippenmuster abketten.
 
 band =
+    .colour = Die Maschen des Halsbündchens in { $colour } auffassen und das ganze Halsbündchen darin stricken.
     .pick_up = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche auffassen:
         { $stitches } Maschen.
     .pick_up_drop = Auf der Vorderseite, beginnend am Rundenbeginn der Passe, aus jeder Anschlagmasche 1 Masche

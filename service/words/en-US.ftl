@@ -189,6 +189,7 @@ own_gauge =
 ## Neck
 
 neck =
+    .colour = Cast on in { $colour }. Everything that no other color is named for is worked in it, too.
     .cast_on_joined = Cast on { $stitches } stitches and join in the round without twisting, right side outside. Place a
         marker for the start of the round.
     .cast_on_flat = Cast on { $stitches } stitches. Don't join them yet: the two ends lie at the center front.
@@ -426,6 +427,7 @@ step =
 ## Split
 
 split =
+    .colour = The new stitches at both underarms are cast on in { $colour }.
     .begin = In the next round, round 1 of the body, divide the { $stitches } stitches:
     .first_sleeve = Work to marker 1{ $past_number ->
         [0] { "" }
@@ -452,6 +454,12 @@ split =
     .seam = In its middle each underarm has { $seam } seam { $seam_number ->
         [one] stitch: knit it in every round, and shape on either side of it.
        *[other] stitches: knit them in every round, and shape on either side of them.
+    }
+    .seam_purl = In its middle each underarm has { $seam } seam { $seam_number ->
+        [one] stitch: purl it in every round down to the hem, and shape on either side of it. In the hem it is
+            part of the rib.
+       *[other] stitches: purl them in every round down to the hem, and shape on either side of them. In the hem they
+            are part of the rib.
     }
 
 ## Shaping of body and sleeves
@@ -533,6 +541,11 @@ body =
 sleeve =
     .start = The underarm stitches follow the held stitches of a sleeve. The rounds start and end { shape.start } of the
         underarm{ shape.seams }: join the yarn there, and place a marker for the start of the round.
+    .seam_purl = { $seam_number ->
+        [one] After the first round purl the seam stitch in every round down to the cuff, where it is part of the rib.
+       *[other] After the first round purl the { $seam } seam stitches in every round down to the cuff, where they are
+            part of the rib.
+    }
     .return = Return the { $held } held stitches of the sleeve to the needles. In the first round pick up and knit 1
         stitch in { $underarm_number ->
             [one] the stitch
@@ -557,6 +570,10 @@ sleeve =
 ## Hem, cuffs and neckband
 
 rib =
+    .colour = Work the { $edge ->
+        [cuff] cuff
+       *[hem] hem
+    } in { $colour }, from its first round to the bind-off.
     .decrease = Knit 1 round, decreasing { $many } { $many_number ->
         [one] stitch
        *[other] stitches evenly
@@ -573,6 +590,7 @@ rib =
     .bind_off = Bind off loosely in rib.
 
 band =
+    .colour = Pick up the stitches of the neckband in { $colour }, and work all of it in this color.
     .pick_up = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch in
         each cast-on stitch: { $stitches } stitches.
     .pick_up_drop = With the right side facing, beginning where the rounds of the yoke start, pick up and knit 1 stitch

@@ -44,7 +44,7 @@ def test_alone_a_size_has_one_value_where_a_run_would_be_and_lists_stay_lists():
 
 
 def test_alone_a_part_of_a_sentence_stays_as_it_is():
-    name = Rib(Gauge(Fraction(2), Fraction(3)), Fraction(5), CountRule(4)).sentence()
+    name = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4)).sentence()
     (own,) = alone([WORK(rounds=(9,), rib=name)])
     assert own.values == {"rounds": 9, "rib": name}
 

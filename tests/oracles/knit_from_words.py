@@ -24,11 +24,12 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.oracles.asked_edges import amiss
 from tests.oracles.many_seeds import knit_seeds
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.sentence_reader import Reader, reader
 from tests.oracles.word_knitter import PARTS, Parts, against_runs, against_table, knit
-from tests.oracles.word_needle import Piece, WordsError
+from tests.oracles.word_needle import WordsError
 from tests.oracles.words_and_values import Steps, disagreements
 
 Json = dict[str, Any]
@@ -175,22 +176,8 @@ def _knitted(
         yield "table", detail
     for detail in against_runs(heard, printed, bool(piece.drop_rows)):
         yield "length", detail
-    for detail in rests(piece, request):
-        yield "rib", detail
-
-
-def rests(piece: Piece, request: Json) -> Iterator[str]:
-    """Where a rib doesn't come out at the end of the round, unless the request wants stitches beyond its repeats."""
-    rules = {
-        "body": request.get("body", {}).get("hem", {}),
-        "sleeve": request.get("sleeve", {}).get("cuff", {}),
-        "band": request.get("band", {}) | request.get("changes", {}).get("band", {}),
-    }
-    for part, edge in rules.items():
-        rule = edge.get("count_rule", {})
-        wanted = rule.get("plus", 0) % rule.get("multiple", 4)
-        if piece.tubes[part].rest not in (0, wanted):
-            yield f"{piece.tubes[part].rest} stitches beyond the rib's repeats, {part}"
+    for detail in amiss(piece, request):
+        yield "edges", detail
 
 
 def own_sentences(size: Json) -> Iterator[tuple[str, Json]]:
@@ -200,7 +187,7 @@ def own_sentences(size: Json) -> Iterator[tuple[str, Json]]:
             yield part, sentence
 
 
-WHOLE = ("sleeve.return",)
+WHOLE = ("neck.colour", "sleeve.return")
 """Sentences of a part with own ones that only the whole pattern has; how the pullover is divided is a part alone."""
 
 

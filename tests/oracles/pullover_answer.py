@@ -175,7 +175,8 @@ def check_own_gauge(request: Json, answer: Json) -> None:
         decreases = len(size["sleeve"]["decrease_rounds"])
         assert size["sleeve"]["rounds"] + kept["corrections"]["sleeve"] >= decreases
         assert size["body"]["rounds"] + kept["corrections"]["body"] >= len(size["body"]["shaping"])
-        for here, there in zip(size.get("yarn", ()), kept.get("yarn", ()), strict=True):
+        # yarn of a maker's alone is there at the own gauge only
+        for here, there in zip(size["yarn"], kept["yarn"], strict=True) if "yarn" in size else ():
             assert (here["colour"], here["stitches"]) == (there["colour"], there["stitches"])
 
 
@@ -243,15 +244,41 @@ def knit(request: Json, size: Json) -> None:
         (sleeve["cuff"], request.get("sleeve", {}).get("cuff")),
     ):
         assert edge["stitches"] == edge["before"] + edge["change"]
-        obeys(edge["stitches"], (wishes or {}).get("count_rule", {"multiple": 2}))
+        obeys(edge["stitches"], edge_rule(wishes or {}))
     # what a maker doesn't change stays as designed
     designed, changed = request.get("band", {}), request.get("changes", {}).get("band", {})
     assert band["construction"] == {"construction": "single", **designed, **changed}["construction"]
     assert band["stitches"] == band["picked_up"] + band["change"]
-    obeys(band["stitches"], {"multiple": 2, **designed.get("count_rule", {}), **changed.get("count_rule", {})})
+    obeys(band["stitches"], band_rule(designed, changed))
     along_rows = band["picked_up"] - neck["cast_on"] - (drop["centre"] if drop else 0)
     assert along_rows % 2 == 0
     assert bool(along_rows) <= bool(drop)
+
+
+def edge_rule(edge: Json) -> Json:
+    """The counts that an edge may have: multiples of its rib, else by its rule, else even ones."""
+    if "rib" in edge:
+        return {**edge.get("count_rule", {}), "multiple": sum(edge["rib"].values())}
+    rule: Json = edge.get("count_rule", {"multiple": 2})
+    return rule
+
+
+def band_rule(designed: Json, changed: Json) -> Json:
+    """The same of a band that a maker changes: another rib or multiple takes the place of both of the design's."""
+    if "rib" in changed or "multiple" in changed.get("count_rule", {}):
+        kept = {name: value for name, value in designed.get("count_rule", {}).items() if name != "multiple"}
+        designed = {"count_rule": kept}
+    return edge_rule(designed | changed | {"count_rule": edge_rule(designed) | changed.get("count_rule", {})})
+
+
+def seam_of(request: Json, underarm: int) -> int:
+    """The seam stitches of an underarm: as asked, else as few as it allows to break a chart, or to be seen as purls."""
+    yoke = request.get("yoke", {})
+    purled = yoke.get("seam") == "purl"
+    if "seam_stitches" in yoke or not (purled or "chart" in request):
+        found: int = yoke.get("seam_stitches", 0)
+        return found
+    return underarm % 2 or (min(2, underarm) if purled else 0)
 
 
 def obeys(count: int, rule: Json | None) -> None:
@@ -495,7 +522,7 @@ def _lay(request: Json, size: Json) -> None:
             if anchor:
                 on_centre(told[section], anchor[section])
             assert told[section]["first_column"] is None or told["chart_row"] is not None
-    seam = request.get("yoke", {}).get("seam_stitches", split["underarm"] % 2)
+    seam = seam_of(request, split["underarm"])
     beside = 2 * split["line_to_body"] + split["underarm"] - seam
     back, front = (split["sections"][section] + beside for section in ("back", "front"))
     shaping = {one["round"]: one["stitches"] for one in size["body"]["shaping"]}

@@ -83,6 +83,7 @@ class _Requests:
         ):
             if self.sometimes(chance):
                 request[name] = make()
+        self.colour(request)
         return request
 
     def print_settings(self) -> Json:
@@ -224,7 +225,16 @@ class _Requests:
         )
 
     def edge(self) -> Json:
-        return self.some(0.7, height=lambda: self.length(0.5, 9), count_rule=self.count_rule)
+        return self.some(0.7, height=lambda: self.length(0.5, 9)) | self.ribbed()
+
+    def ribbed(self) -> Json:
+        """How an edge repeats: by a rule, a rib, or both, which nearly always agree."""
+        rib = {"knit": self.whole(1, 5), "purl": self.whole(1, 5)}
+        both = self.count_rule()
+        if self.sometimes(0.9):
+            both |= {"multiple": self.pick((1, sum(rib.values()))), "plus": 0}
+        ruled = {"count_rule": self.count_rule()}
+        return self.pick(({}, ruled, {"rib": rib}, {"rib": rib, "count_rule": both}))
 
     def body(self) -> Json:
         def levels() -> list[Json]:
@@ -256,11 +266,13 @@ class _Requests:
         )
 
     def band(self) -> Json:
-        return self.some(
-            0.5,
-            height=lambda: self.length(0.5, 6),
-            count_rule=self.count_rule,
-            construction=lambda: self.pick(("single", "double", "double_with_fold_round")),
+        return (
+            self.some(
+                0.5,
+                height=lambda: self.length(0.5, 6),
+                construction=lambda: self.pick(("single", "double", "double_with_fold_round")),
+            )
+            | self.ribbed()
         )
 
     def chart(self) -> Json:
@@ -299,16 +311,66 @@ class _Requests:
         )
 
     def yarn(self) -> Json:
+        return self.one_yarn() | self.some(0.3, margin=lambda: self.whole(0, 4) / 10)
+
+    def one_yarn(self) -> Json:
+        """A yarn of one colour or of all, at times of several strands."""
         swatch = {"swatch_grams": 12.5, "swatch_stitches": 900}
+        if self.sometimes(0.3):
+            swatch |= {"swatch_floats": self.whole(0, 900), "swatch_fabric": self.pick(("plain", "stranded"))}
+        held = {"strands": [self.strand() for _ in range(self.whole(1, 3))]}
         return (
-            {"metres_per_100g": self.whole(80, 500)}
+            (held if self.sometimes(0.4) else {"metres_per_100g": self.whole(80, 500)})
             | (swatch if self.sometimes(0.4) else {})
-            | self.some(0.3, ball_grams=lambda: self.pick((25, 50, 100)), margin=lambda: self.whole(0, 4) / 10)
+            | self.some(0.3, ball_grams=lambda: self.pick((25, 50, 100)))
         )
+
+    def strand(self) -> Json:
+        thickness: tuple[Json, ...] = (
+            {"metres": self.whole(80, 400)} | self.some(0.7, grams=lambda: self.pick((25, 50, 100))),
+            {"metres_per_100g": self.whole(200, 1200)},
+            {"tex": self.whole(80, 500)},
+            {"nm": self.whole(2, 12)},
+        )
+        return self.pick(thickness) | self.some(
+            0.3, name=lambda: f"strand {self.whole(1, 9)}", ball_grams=lambda: self.pick((25, 50, 100))
+        )
+
+    def colour(self, request: Json) -> None:
+        """A yarn for each colour of a chart and of edges, and edges in colours that there are; now and then others."""
+        drawn = request.get("chart", {}).get("chart")
+        symbols = sorted({*drawn.get("colours", {}), *"".join(drawn["rows"])}) if drawn else ["."]
+        if "yarn" in request and self.sometimes(0.5):
+            symbols += self.generator.sample("xyz", self.whole(0, 3))
+            request["yarn"] = self.each_in(symbols) | self.some(0.3, margin=lambda: self.whole(0, 4) / 10)
+            if not drawn and self.sometimes(0.8):
+                request["yarn"]["main_colour"] = self.pick(symbols)
+            if self.sometimes(0.5) and "yarn" in request.get("changes", {}):
+                request["changes"]["yarn"] = self.each_in(symbols)
+                if "main_colour" in request["yarn"] and self.sometimes(0.5):
+                    request["changes"]["yarn"]["main_colour"] = request["yarn"]["main_colour"]
+        elif not drawn:
+            symbols = []
+        if self.sometimes(0.05):
+            symbols = ["?"]
+        band = [("changes", "band")] if "changes" in request and "keep_counts" not in request["changes"] else []
+        for parts in (("body", "hem"), ("sleeve", "cuff"), ("band",), *band):
+            if symbols and self.sometimes(0.3):
+                edge = request
+                for part in parts:
+                    edge = edge.setdefault(part, {})
+                edge["colour"] = self.pick(symbols)
+
+    def each_in(self, symbols: list[str]) -> Json:
+        return {
+            "colours": {
+                symbol: self.one_yarn() | self.some(0.3, name=lambda: f"shade {self.whole(1, 9)}") for symbol in symbols
+            }
+        }
 
     def changes(self) -> Json:
         if self.sometimes(0.25):
-            return self.gauges() | {"keep_counts": True}
+            return self.gauges() | {"keep_counts": True} | self.some(0.3, yarn=self.yarn)
         yoke = lambda: self.pick(  # noqa: E731
             (
                 {"depth": self.length(12, 34)},
@@ -327,4 +389,5 @@ class _Requests:
             sleeve_length=lambda: self.per_size(8, 54),
             sleeve_style=lambda: self.pick(STYLES),
             band=self.band,
+            yarn=self.yarn,
         )

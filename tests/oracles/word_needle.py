@@ -74,6 +74,11 @@ class Said:
         """What chose a variant."""
         return self.reading.chosen.get(name, "")
 
+    @property
+    def colour(self) -> str:
+        """The name of the colour that is printed."""
+        return self.reading.printed["colour"]
+
     def listed(self, name: str) -> tuple[str, ...]:
         """The members of a list, none where it isn't told."""
         printed = self.reading.printed.get(name)
@@ -97,7 +102,8 @@ class Tube:
     """A part worked in rounds: stitches, rounds before and in its rib, and what a stated shaping round changes.
 
     shaped: the rounds that are shaped, and by how many stitches. stated: the changes that are explained. adjusted: by
-    how many stitches the rib is wider. rest: stitches beyond the rib's repeats.
+    how many stitches the rib is wider. ribs: how often a rib is named. rib: its knit and purl stitches, where these are
+    told. rest: stitches beyond the rib's repeats.
     """
 
     stitches: int
@@ -106,6 +112,8 @@ class Tube:
     stated: set[int] = field(default_factory=set)
     adjusted: int = 0
     ribbed: int = 0
+    ribs: int = 0
+    rib: tuple[int, int] | None = None
     rest: int = 0
     done: bool = False
 
@@ -133,6 +141,8 @@ class Piece:
     part: str = ""
     doubts: list[str] = field(default_factory=list)
     done: Counter[str] = field(default_factory=Counter)
+    colours: dict[str, str] = field(default_factory=dict)
+    """The names of colours: of what is plain, the underarms, hem, cuff and band."""
     # the neck
     cast_on: int = 0
     flat: bool = False
@@ -165,6 +175,8 @@ class Piece:
     held: list[int] = field(default_factory=list)
     walked: list[tuple[str, list[Stretch]]] = field(default_factory=list)
     seam: int | None = None
+    purled: set[str] = field(default_factory=set)
+    """The parts of which the seam stitches are purled."""
     before: int | None = None
     """Stitches of an underarm before its marker."""
     sides: bool = False

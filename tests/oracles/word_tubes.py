@@ -32,6 +32,13 @@ def seam(piece: Piece, said: Said) -> None:
     piece.seam = told
 
 
+@says("split.seam_purl")
+def purled_at_sides(piece: Piece, said: Said) -> None:
+    """The middle of each underarm, purled in the body."""
+    seam(piece, said)
+    piece.purled.add("body")
+
+
 # rounds with and without shaping
 
 
@@ -165,7 +172,24 @@ def sleeve_start(piece: Piece, said: Said) -> None:
     underarm_marker(piece, said)
 
 
+@says("sleeve.seam_purl")
+def purled_under_sleeve(piece: Piece, said: Said) -> None:
+    """The same stitches in the sleeve."""
+    expect(piece.seam, said.count("seam"), "seam stitches of the sleeve")
+    demand(not piece.tube.rounds, "seams that are purled in the middle of a sleeve")
+    piece.purled.add("sleeve")
+
+
 # ribs
+
+
+@says("rib.colour")
+def edge_colour(piece: Piece, said: Said) -> None:
+    """What hem or cuff is worked in from its first round on."""
+    edge = said.word("edge")
+    expect({"body": "hem", "sleeve": "cuff"}.get(piece.part), edge, "edge of the part")
+    demand(not piece.tube.ribbed, f"a color for a {edge} that is begun already")
+    piece.colours[edge] = said.colour
 
 
 @says("rib.decrease", "rib.increase")
@@ -199,9 +223,11 @@ def spread(piece: Piece, said: Said) -> None:
 def rib(piece: Piece, said: Said) -> None:
     """Rounds of rib, whose repeat goes up into the stitches."""
     piece.tube.ribbed += said.count("rounds")
+    piece.tube.ribs += 1
     (kind,) = said.nested("rib")
     if kind.id == "ribbing.knit_purl":
-        piece.tube.rest = piece.tube.stitches % (kind.count("knit") + kind.count("purl"))
+        piece.tube.rib = (kind.count("knit"), kind.count("purl"))
+        piece.tube.rest = piece.tube.stitches % sum(piece.tube.rib)
 
 
 @says("rib.bind_off")
@@ -212,6 +238,13 @@ def bind_off(piece: Piece, said: Said) -> None:
 
 
 # the neckband
+
+
+@says("band.colour")
+def band_colour(piece: Piece, said: Said) -> None:
+    """What the band is picked up and worked in."""
+    demand("band" not in piece.tubes, "a color for a band that is picked up already")
+    piece.colours["band"] = said.colour
 
 
 @says("band.pick_up", "band.pick_up_drop")

@@ -168,6 +168,13 @@ def depth(piece: Piece, said: Said) -> None:
 # its division
 
 
+@says("split.colour")
+def underarm_colour(piece: Piece, said: Said) -> None:
+    """What the underarms are cast on in."""
+    demand(not piece.underarms, "a color for underarms that are cast on already")
+    piece.colours["underarm"] = said.colour
+
+
 @says("split.begin")
 def begin(piece: Piece, said: Said) -> None:
     """What is on the needles before the first sleeve is held."""

@@ -15,15 +15,17 @@ from tests.oracles.sentence_reader import Reader, Reading
 Json = Mapping[str, Any]
 
 
-UNSAID: Mapping[str, Mapping[str, str]] = {
-    "seam": {"seams": "none"},
-    "first": {"rounds_number": "one"},
-    "colour": {"colours": "one"},
-    "yards": {},
-    "thinnest_us": {},
-    "thickest_us": {},
+UNSAID: Mapping[str, frozenset[tuple[str, str]]] = {
+    "seam": frozenset({("seams", "none")}),
+    "first": frozenset({("rounds_number", "one")}),
+    "colour": frozenset({("colours", "one")}),
+    "name": frozenset({("strands", "one")}),
+    "strand": frozenset({("strands", "one"), ("strands", "named")}),
+    "yards": frozenset(),
+    "thinnest_us": frozenset(),
+    "thickest_us": frozenset(),
 }
-"""Values that a text may leave out, and what then is chosen; nothing where some languages never have them."""
+"""Values that a text may leave out, and what of this is then chosen; nothing where some languages never have them."""
 
 
 @dataclass(frozen=True)
@@ -46,10 +48,13 @@ def disagreements(
     if list(only or ()) != list(named or ()):
         yield f"sizes {named}, in the text {only}"
     readings = [reading for reading in reader.read(rest) if reading.id == sentence["id"]]
+    places = [labels.index(label) for label in named] if named else list(range(len(labels)))
+    if len(readings) > 1:
+        # a name may be any text, as that of a strand called "strand 2"
+        readings = [reading for reading in readings if not [*_chosen(reading, sentence["values"], places)]]
     if len(readings) != 1:
         yield f"{len(readings)} readings as {sentence['id']}"
         return
-    places = [labels.index(label) for label in named] if named else list(range(len(labels)))
     yield from _compared(reader, readings[0], sentence["values"], places, steps)
     without = {labels[place] for place in _without(reader, sentence, places)} - {*impossible}
     for label in sorted(without - {labels[place] for place in _dashed(reader, readings[0], places)}):
@@ -94,12 +99,10 @@ def _compared(reader: Reader, reading: Reading, values: Json, places: Sequence[i
         elif not _is_run_of(reader.figures(printed), _at(values[name], places), _step(name, steps)):
             yield f"{name}: {printed} printed, {values[name]} told"
     yield from _chosen(reading, values, places)
-    hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], None)}
+    hidden = {name for name, value in values.items() if name not in reading.printed and value not in ([], "", None)}
     for name in sorted(hidden - {chosen.removesuffix("_number") for chosen in reading.chosen}):
         chosen = UNSAID.get(name)
-        if not name.endswith("_inch") and (
-            chosen is None or (chosen and chosen.items().isdisjoint(reading.chosen.items()))
-        ):
+        if not name.endswith("_inch") and (chosen is None or (chosen and chosen.isdisjoint(reading.chosen.items()))):
             yield f"{name} is {values[name]}, and no text says so"
 
 

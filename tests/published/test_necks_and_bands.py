@@ -73,14 +73,16 @@ def test_an_edge_of_120_rows_gives_80_stitches():
 def test_a_band_with_a_fold_row_has_ten_rows_on_either_side_of_it():
     # 10 rows, one purl fold row, 10 rows (a designer's blog)
     gauge = Gauge(Fraction(2), Fraction(4))
-    band = neckband(pick_up(80, gauge), Rib(gauge, Fraction(5, 2), CountRule(2)), "double_with_fold_round")
+    band = neckband(
+        pick_up(80, gauge), Rib(gauge=gauge, height_cm=Fraction(5, 2), rule=CountRule(2)), "double_with_fold_round"
+    )
     assert (band.edge.rounds, band.rounds) == (10, 21)
 
 
 def test_three_inches_of_rib_fold_to_one_and_a_half():
     # a top-down tutorial (2013, later edition)
     gauge = Gauge(5 / INCH, 8 / INCH)
-    band = neckband(pick_up(80, gauge), Rib(gauge, 3 * INCH / 2, CountRule(2)), "double")
+    band = neckband(pick_up(80, gauge), Rib(gauge=gauge, height_cm=3 * INCH / 2, rule=CountRule(2)), "double")
     assert gauge.height_cm(band.rounds) == 3 * INCH
     assert band.height_cm == 3 * INCH / 2
 

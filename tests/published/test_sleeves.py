@@ -12,7 +12,7 @@ from grading_core.parts.sleeve import Sleeve, shape_sleeve
 from grading_core.rounding import CountRule
 
 PER_CM = Gauge(Fraction(1), Fraction(1))
-CUFF = Rib(PER_CM, Fraction(10), CountRule(2))
+CUFF = Rib(gauge=PER_CM, height_cm=Fraction(10), rule=CountRule(2))
 
 
 def sleeve(stitches: int, left: int, rounds: int, **options) -> Sleeve:
@@ -54,7 +54,7 @@ def test_an_inch_plain_at_the_top_and_before_the_cuff_leaves_84_rounds_for_the_s
     # 18 in long, 2 in of cuff, 6 rounds to the inch (a teaching article on sleeves)
     inch = Fraction(254, 100)
     six = Gauge(5 / inch, 6 / inch)
-    cuff = Rib(six, 2 * inch, CountRule(2))
+    cuff = Rib(gauge=six, height_cm=2 * inch, rule=CountRule(2))
     made = shape_sleeve(64, length_cm=18 * inch, gauge=six, cuff=cuff, wrist_cm=8 * inch, plain_before=6, plain_after=6)
     assert isinstance(made, Sleeve)
     assert (made.rounds, made.rounds - 6 - 6) == (96, 84)

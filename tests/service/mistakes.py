@@ -178,6 +178,7 @@ _RULES = (
     "chart.chart",
     "chart.anchor",
 )
+_COLOURS = ("chart.chart", "yarn", "changes.yarn")
 _PLACED = [
     Mistake("gauge", 22),
     Mistake("zzz", 1),
@@ -252,6 +253,14 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("answer_sizes", ["Q", "S"], ("labels", "body_table", "sizes")),
         Mistake("include", ["tables"]),
         Mistake("changes.ease.hip", 3, ("body.levels", "changes.keep_counts")),
+        Mistake("body.hem.rib.knit", 0, ("body.hem.rib.purl",)),
+        Mistake("sleeve.cuff", {"rib": {"knit": 2, "purl": 2}, "count_rule": {"multiple": 6}}),
+        Mistake("body.hem.colour", "?", _COLOURS),
+        Mistake("sleeve.cuff.colour", "?", _COLOURS),
+        Mistake("band.colour", "?", _COLOURS),
+        Mistake("changes.band.colour", "?", (*_COLOURS, "changes.keep_counts")),
+        Mistake("yarn.main_colour", "#", ("chart", "yarn", "changes.yarn")),
+        Mistake("yoke.seam", "purled"),
     ],
     "/v1/size-gradings": [
         Mistake("gauge.rows", GONE),

@@ -18,7 +18,7 @@ from tests.floors import in_a_hundred_cases
 from tests.oracles.told import ids, only, told_alone, told_each, work_edge, work_shaping
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
-HEM = Rib(Gauge.over(Fraction(24), Fraction(32), Fraction(10)), Fraction(5), CountRule(4))
+HEM = Rib(gauge=Gauge.over(Fraction(24), Fraction(32), Fraction(10)), height_cm=Fraction(5), rule=CountRule(4))
 SPACINGS = st.sampled_from(["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"])
 
 circumferences = st.integers(70, 130).map(Fraction)

@@ -14,7 +14,7 @@ from tests.oracles.told import ids, only, told_alone, told_each, work_edge
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
 RIB_GAUGE = Gauge.over(Fraction(24), Fraction(32), Fraction(10))
-RIB = Rib(RIB_GAUGE, Fraction(3), CountRule(4))
+RIB = Rib(gauge=RIB_GAUGE, height_cm=Fraction(3), rule=CountRule(4))
 
 
 def test_cast_on_stitches_are_picked_up_one_for_one():
@@ -31,7 +31,7 @@ def test_both_sides_of_a_drop_give_the_same_stitches_within_half_a_stitch_of_the
 
 @given(st.integers(8, 300), st.integers(1, 8))
 def test_the_band_is_on_its_multiple_and_changed_by_no_more_than_half_of_it(along, multiple):
-    band = neckband(pick_up(along, GAUGE), Rib(RIB_GAUGE, Fraction(3), CountRule(multiple)))
+    band = neckband(pick_up(along, GAUGE), Rib(gauge=RIB_GAUGE, height_cm=Fraction(3), rule=CountRule(multiple)))
     assert band.edge.stitches % multiple == 0
     assert abs(band.edge.change) <= multiple / 2 or band.edge.stitches == multiple
 
@@ -148,7 +148,10 @@ def test_each_size_has_its_own_rhythm():
 
 
 def test_sizes_with_and_without_row_ends_are_told_in_two_sentences_that_each_skips_the_other_of():
-    bands = [neckband(pick_up(80, GAUGE, rows), Rib(GAUGE, Fraction(3), CountRule(2))) for rows in (12, 0)]
+    bands = [
+        neckband(pick_up(80, GAUGE, rows), Rib(gauge=GAUGE, height_cm=Fraction(3), rule=CountRule(2)))
+        for rows in (12, 0)
+    ]
     without, along, *_ = run_instructions([*bands, None])
     assert (without.id, without.values) == ("band.pick_up", {"stitches": (None, 80, None)})
     # 12 rows of 31 to 10 cm are as high as 8.5 stitches of 22 are wide

@@ -7,7 +7,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from grading_core.gauge import Gauge
-from grading_core.parts.ribbing import Rib, RibbedEdge, lengthened, run_edges
+from grading_core.parts.ribbing import Rib, RibbedEdge, RibRepeat, edge_colour, lengthened, run_edges
 from grading_core.rounding import CountRule
 from tests.floors import in_a_hundred_cases
 from tests.oracles.told import ids, told_alone, told_each, work_edge
@@ -16,7 +16,7 @@ GAUGE = Gauge(Fraction(2), Fraction(3))
 
 
 def rib(multiple: int = 4, height: int = 5) -> Rib:
-    return Rib(GAUGE, Fraction(height), CountRule(multiple))
+    return Rib(gauge=GAUGE, height_cm=Fraction(height), rule=CountRule(multiple))
 
 
 # from half the stitches, every two of them worked together, to twice as many
@@ -76,7 +76,7 @@ def test_a_rib_of_any_number_of_stitches_has_no_name_of_its_own():
 
 @given(st.integers(2, 12), st.integers(0, 12), st.integers(20, 300))
 def test_a_rib_that_is_named_goes_round_the_edge_without_a_rest(multiple, plus, around):
-    permitted = Rib(GAUGE, Fraction(5), CountRule(multiple, plus))
+    permitted = Rib(gauge=GAUGE, height_cm=Fraction(5), rule=CountRule(multiple, plus))
     edge = RibbedEdge(permitted, around, permitted.nearest(Fraction(around)), 15)
     _, _, named = work_edge(told_alone(edge.instructions()), edge.before)
     assert (named is None) is (edge.stitches % multiple > 0)
@@ -148,3 +148,16 @@ def test_a_part_that_its_chart_makes_longer_carries_a_remark_with_the_rounds():
     (remark,) = lengthened("sleeve", 60, 64, "S")
     assert (remark.code, remark.size) == ("sleeve_longer_for_chart", "S")
     assert remark.message.values == {"rounds": 60, "needed": 64, "more": 4}
+
+
+@pytest.mark.parametrize(("knit", "purl"), [(2, 2), (1, 3), (5, 1)])
+def test_a_rib_that_is_asked_for_is_told_as_it_is(knit, purl):
+    asked = Rib(gauge=GAUGE, height_cm=Fraction(5), rule=CountRule(knit + purl), repeat=RibRepeat(knit, purl))
+    assert dict(asked.sentence().values) == {"knit": knit, "purl": purl}
+
+
+def test_the_colour_of_an_edge_is_told_where_it_has_one():
+    oat = RibbedEdge(Rib(gauge=GAUGE, height_cm=Fraction(5), rule=CountRule(4), colour="oat"), 44, 44, 15)
+    (told,) = told_alone(edge_colour("cuff", [None, oat]))
+    assert told == ("rib.colour", {"edge": "cuff", "colour": "oat"})
+    assert [*edge_colour("cuff", [RibbedEdge(rib(), 44, 44, 15), None])] == []

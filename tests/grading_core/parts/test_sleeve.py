@@ -48,7 +48,7 @@ short_plans = st.fixed_dictionaries(
 
 
 def planned(stitches, length_cm, wrist_cm, multiple=4, **options) -> Sleeve | Impossible:
-    cuff = Rib(RIB_GAUGE, Fraction(5), CountRule(multiple))
+    cuff = Rib(gauge=RIB_GAUGE, height_cm=Fraction(5), rule=CountRule(multiple))
     return shape_sleeve(stitches, length_cm=length_cm, gauge=GAUGE, cuff=cuff, wrist_cm=wrist_cm, **options)
 
 

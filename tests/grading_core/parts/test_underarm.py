@@ -3,7 +3,8 @@ from __future__ import annotations
 import pytest
 
 from grading_core.chart.layout import WORKING_ORDER
-from grading_core.parts.underarm import Underarm, any_seams, seam_run, shaped_at, start_place
+from grading_core.parts.sleeve import SEAM_PURL
+from grading_core.parts.underarm import Underarm, any_seams, purled_seams, seam_run, shaped_at, start_place
 
 
 @pytest.mark.parametrize(("stitches", "seam"), [(15, 3), (14, 0), (15, 1), (8, 4), (9, 9)])
@@ -44,3 +45,10 @@ def test_shaping_is_worked_around_the_seam_stitches_or_a_marker(underarms, at):
 def test_sizes_without_a_seam_are_told_none():
     assert start_place([Underarm(16, 0), Underarm(7, 0)]) == {"before": (8, 4), "seams": "none", "seam": (0, 0)}
     assert not any_seams([Underarm(16, 0), None])
+
+
+def test_purled_seams_are_told_in_the_sizes_that_have_some():
+    sizes = [Underarm(15, 1, purled=True), Underarm(16, 0, purled=True), None]
+    (told,) = purled_seams(SEAM_PURL, sizes)
+    assert dict(told.values) == {"seam": (1, None, None)}
+    assert [*purled_seams(SEAM_PURL, [Underarm(15, 1)])] == []

@@ -38,7 +38,7 @@ def test_another_ease_makes_the_counts_anew():
 
 
 def test_longer_sleeves_and_another_band_change_nothing_above_them():
-    changes = Changes(sleeve_length=Fraction(50), band=BandChange(Fraction(3), construction="double"))
+    changes = Changes(sleeve_length=Fraction(50), band=BandChange(height=Fraction(3), construction="double"))
     made = grade_pullover(replace(PLAIN, changes=changes))
     changed = {(change.part, change.item) for change in made.changed}
     lengths = {("finished", "sleeve_length"), ("finished", "reach")}

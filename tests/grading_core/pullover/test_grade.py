@@ -110,7 +110,7 @@ def test_scaling_the_gauge_and_the_body_together_changes_no_count():
             yoke=YokeWishes(depth=cm["depth"], underarm=cm["underarm"]),
             body=BodyWishes(length=cm["body"], hem=rib),
             sleeve=SleeveWishes(length=cm["sleeve"], cuff=rib),
-            band=BandWishes(cm["rib"]),
+            band=BandWishes(height=cm["rib"]),
         )
         (size,) = outcomes(grade_pullover(request))
         return size.counts, size.body.rounds, size.sleeve.decrease_rounds, size.sleeve.cuff.stitches

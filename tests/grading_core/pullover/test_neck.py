@@ -105,22 +105,22 @@ def test_a_raise_with_more_turns_than_stitches_is_impossible_and_the_nearest_one
 
 def test_a_band_is_1_in_high_at_the_rib_s_gauge_unless_asked_otherwise():
     neck = shape()
-    assert knit_band(neck, BandWishes(), FABRICS).rounds == 10
+    assert knit_band(neck, BandWishes(), FABRICS, None).rounds == 10
     # two layers of 3 cm, and the round of the fold
-    folded = BandWishes(Fraction(3), construction="double_with_fold_round")
-    assert knit_band(neck, folded, FABRICS).rounds == 2 * 12 + 1
+    folded = BandWishes(height=Fraction(3), construction="double_with_fold_round")
+    assert knit_band(neck, folded, FABRICS, None).rounds == 2 * 12 + 1
 
 
 def test_a_band_is_picked_up_round_the_dropped_front_too():
     dropped = shape(front_drop=Fraction(4))
     # 12 rows, and two stitches for three of them, at each side of what is cast on
-    picked_up = knit_band(dropped, BandWishes(), FABRICS).picked_up
+    picked_up = knit_band(dropped, BandWishes(), FABRICS, None).picked_up
     assert picked_up.stitches == dropped.cast_on.stitches + dropped.drop.centre + 2 * 8
 
 
 def test_the_head_is_looked_at_where_it_is_known():
     neck = shape()
-    band = knit_band(neck, BandWishes(), FABRICS)
+    band = knit_band(neck, BandWishes(), FABRICS, None)
     known = Wearer("S", {"head": Fraction(56)}, child=False, young=False)
     # 100 stitches are 50 cm
     assert pass_head(known, neck, band, Fraction(12, 100)).passes

@@ -10,15 +10,20 @@ import pytest
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
+from grading_core.parts.ribbing import RibRepeat
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import (
+    BandChange,
+    BandWishes,
     BodyWishes,
     Changes,
     ChartWishes,
     DartWishes,
+    EdgeWishes,
     Gauges,
     NeckWishes,
     PulloverRequest,
+    RuleChange,
     Shares,
     YarnWishes,
     YokeWishes,
@@ -27,6 +32,10 @@ from grading_core.rounding import CountRule
 from grading_core.sizes.request import EvenSteps, SentSize
 from grading_core.yoke.request import Adjustment
 from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN
+
+K2P2 = RibRepeat(2, 2)
+
+HEM = ("body", "hem", "count_rule")
 
 
 def two(**measurements):
@@ -79,6 +88,20 @@ def two(**measurements):
                 ("body", "bust_darts"),
             )
             for extra in (Fraction(2), (Fraction(0), Fraction(2)), EvenSteps(Fraction(0), Fraction(2)))
+        ),
+        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=CountRule(6)))), (*HEM, "multiple")),
+        (replace(PLAIN, body=BodyWishes(hem=EdgeWishes(rib=K2P2, count_rule=CountRule(1, 2)))), (*HEM, "plus")),
+        *(
+            (replace(PLAIN, band=BandWishes(rib=K2P2), changes=Changes(band=change)), ("changes", "band", *path))
+            for change, path in (
+                (BandChange(count_rule=RuleChange(plus=3)), ("count_rule", "plus")),
+                (BandChange(rib=K2P2, count_rule=RuleChange(multiple=6)), ("count_rule", "multiple")),
+            )
+        ),
+        # what a maker's rib leaves over of the design's counts
+        (
+            replace(PLAIN, band=BandWishes(count_rule=CountRule(2, 1)), changes=Changes(band=BandChange(rib=K2P2))),
+            ("changes", "band", "rib"),
         ),
         (replace(PLAIN, changes=Changes(sleeve_length=(Fraction(40), Fraction(41)))), ("changes", "sleeve_length")),
         (PulloverRequest(gauges=Gauges(Gauge(Fraction(100), Fraction(3)))), ()),

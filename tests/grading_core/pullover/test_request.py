@@ -6,7 +6,16 @@ import pytest
 from grading_core.chart.grid import Chart
 from grading_core.chart.request import ChartOptions
 from grading_core.gauge import Gauge
-from grading_core.pullover.request import BandChange, BandWishes, Gauges, NeckWishes, PulloverRequest, RuleChange
+from grading_core.parts.ribbing import RibRepeat
+from grading_core.pullover.request import (
+    BandChange,
+    BandWishes,
+    EdgeWishes,
+    Gauges,
+    NeckWishes,
+    PulloverRequest,
+    RuleChange,
+)
 from grading_core.rounding import CountRule
 from grading_core.sizes.request import SentSize
 
@@ -63,6 +72,48 @@ def test_what_a_maker_does_not_change_in_a_band_stays_as_designed():
     assert BandChange(construction="single").of(design) == replace(design, construction="single")
     changed = BandChange(height=Fraction(2), count_rule=RuleChange(multiple=6)).of(design)
     assert changed == BandWishes(height=Fraction(2), count_rule=CountRule(6, 2, "up"), construction="double")
+
+
+@pytest.mark.parametrize(
+    ("edge", "multiple"),
+    [
+        (EdgeWishes(), 2),
+        (EdgeWishes(count_rule=CountRule(4)), 4),
+        (EdgeWishes(rib=RibRepeat(3, 2)), 5),
+        (EdgeWishes(rib=RibRepeat(3, 2), count_rule=CountRule(1, 0, "up")), 5),
+        (BandWishes(rib=RibRepeat(3, 3), count_rule=CountRule(6)), 6),
+    ],
+)
+def test_an_edge_has_multiples_of_its_rib_or_of_its_rule_or_even_counts(edge, multiple):
+    rounding = edge.count_rule.rounding if edge.count_rule else "nearest"
+    assert edge.rule == CountRule(multiple, 0, rounding)
+
+
+@pytest.mark.parametrize(
+    ("design", "change", "rib", "rule"),
+    [
+        # what isn't sent stays
+        (BandWishes(rib=RibRepeat(2, 2)), BandChange(), RibRepeat(2, 2), CountRule(4)),
+        (
+            BandWishes(rib=RibRepeat(2, 2)),
+            BandChange(count_rule=RuleChange(rounding="up")),
+            RibRepeat(2, 2),
+            CountRule(4, 0, "up"),
+        ),
+        (BandWishes(), BandChange(count_rule=RuleChange(plus=1)), None, CountRule(2, 1)),
+        # another rib, or multiple, stands for both
+        (BandWishes(rib=RibRepeat(2, 2)), BandChange(count_rule=RuleChange(multiple=6)), None, CountRule(6)),
+        (
+            BandWishes(count_rule=CountRule(6, 0, "down")),
+            BandChange(rib=RibRepeat(2, 2)),
+            RibRepeat(2, 2),
+            CountRule(4, 0, "down"),
+        ),
+    ],
+)
+def test_another_rib_or_multiple_of_a_maker_takes_the_place_of_both_of_the_designs(design, change, rib, rule):
+    changed = change.of(design)
+    assert (changed.rib, changed.rule) == (rib, rule)
 
 
 @pytest.mark.parametrize(

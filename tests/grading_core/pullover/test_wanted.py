@@ -13,6 +13,7 @@ import pytest
 
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.gauge import Gauge
+from grading_core.parts.ribbing import RibRepeat
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.proportions import USUAL_INCREASES
 from grading_core.pullover.request import (
@@ -282,6 +283,15 @@ def test_a_makers_band_is_blamed_where_the_maker_asks_for_it():
     assert far(changed)["neckband"].path == ("changes", "band", "count_rule")
     kept = replace(M, band=BandWishes(count_rule=CountRule(60)), changes=Changes(body_length=Fraction(40)))
     assert far(kept)["neckband"].path == ("band", "count_rule")
+
+
+def test_a_rib_is_blamed_where_it_is_asked_for():
+    wide = RibRepeat(30, 30)
+    assert far(replace(M, body=BodyWishes(hem=EdgeWishes(rib=wide))))["hem"].path == ("body", "hem", "rib")
+    assert far(replace(M, sleeve=SleeveWishes(cuff=EdgeWishes(rib=wide))))["cuff"].path == ("sleeve", "cuff", "rib")
+    assert far(replace(M, band=BandWishes(rib=wide)))["neckband"].path == ("band", "rib")
+    changed = replace(M, band=BandWishes(rib=RibRepeat(1, 1)), changes=Changes(band=BandChange(rib=wide)))
+    assert far(changed)["neckband"].path == ("changes", "band", "rib")
 
 
 def test_the_warnings_are_those_of_the_changed_garment():

@@ -9,11 +9,26 @@ import pytest
 
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.request import BodyWishes, ChartWishes, Gauges, LevelWish, NeckWishes, Shares, YokeWishes
+from grading_core.pullover.request import (
+    BandWishes,
+    BodyWishes,
+    ChartWishes,
+    ColourYarn,
+    EdgeWishes,
+    Gauges,
+    LevelWish,
+    NeckWishes,
+    Shares,
+    YarnWishes,
+    YokeWishes,
+)
+from grading_core.pullover.words import instructions
 from grading_core.yoke.request import Options
 from tests.grading_core.pullover.knitted_pullovers import (
     DIAMOND,
+    GAUGE,
     PATTERN,
     PLAIN,
     REQUESTS,
@@ -203,6 +218,69 @@ def test_split_body_and_sleeve_start_at_one_place_said_in_the_same_way(seam_stit
         assert only(own, "sleeve.decreases") == {"at": at}
     seams = [values for id, values in told["split"] if id == "split.seam"]
     assert seams == ([{"seam": seam_stitches}] if seam_stitches else [])
+
+
+@pytest.mark.parametrize("underarm", [6, 7])
+@pytest.mark.parametrize("chart", [None, ChartWishes(chart=DIAMOND)])
+def test_purled_seams_are_told_at_the_split_and_in_the_sleeve(underarm, chart):
+    width = underarm / GAUGE.stitches_per_cm
+    request = replace(PLAIN, labels=("M",), chart=chart, yoke=YokeWishes(seam="purl", underarm=width))
+    made = grade_pullover(request)
+    ((size, told),) = told_sizes(made)
+    expected = size.counts.underarm % 2 or 2
+    assert only(told["split"], "split.seam_purl") == {"seam": expected}
+    assert only(told["sleeve"], "sleeve.seam_purl") == {"seam": expected}
+    assert only(told_alone(size.sleeve.instructions()), "sleeve.seam_purl") == {"seam": expected}
+    assert "split.seam" not in ids(told["split"])
+
+
+def coloured(**wishes):
+    """A pullover in oat, with edges in other colours."""
+    yarns = {
+        symbol: ColourYarn(metres_per_100g=Fraction(400), name=name)
+        for symbol, name in (("o", "oat"), ("r", "rust"), ("b", "brick"))
+    }
+    return replace(PLAIN, labels=("M",), yarn=YarnWishes(colours=yarns, main_colour="o"), **wishes)
+
+
+def test_every_edge_is_told_in_its_colour_whether_it_changes_there_or_not():
+    request = coloured(body=BodyWishes(hem=EdgeWishes(colour="r")), band=BandWishes(colour="b"))
+    ((size, told),) = told_sizes(grade_pullover(request))
+    assert told["neck"][0] == ("neck.colour", {"colour": "oat"})
+    assert told["band"][0] == ("band.colour", {"colour": "brick"})
+    for own in (told["body"], told_alone(size.body.instructions())):
+        assert only(own, "rib.colour") == {"edge": "hem", "colour": "rust"}
+        # before the round that adjusts, which is the hem's first
+        assert ids(own).index("rib.colour") < min(place for place, id in enumerate(ids(own)) if id in RIB_ROUNDS)
+    for own in (told["sleeve"], told_alone(size.sleeve.instructions())):
+        assert only(own, "rib.colour") == {"edge": "cuff", "colour": "oat"}
+
+
+RIB_ROUNDS = ("rib.decrease", "rib.increase", "rib.work")
+
+
+def test_a_pullover_of_one_colour_is_told_none():
+    one = replace(PLAIN, labels=("M",), yarn=YarnWishes(metres_per_100g=Fraction(400)))
+    ((_, told),) = told_sizes(grade_pullover(one))
+    assert not [id for part in told.values() for id in ids(part) if id.endswith(".colour")]
+
+
+@pytest.mark.parametrize(("ended", "labels"), [((True, True), None), ((False, True), ("L",)), ((False, False), ())])
+def test_underarms_are_told_their_colour_where_it_is_another_than_the_necks(ended, labels):
+    made = grade_pullover(replace(PLAIN, labels=("M", "L"), chart=ChartWishes(chart=DIAMOND)))
+    sizes = {size.label: size.outcome for size in made.sizes}
+    for size, over in zip(sizes.values(), ended, strict=True):
+        progress = replace(size.chart.progress, finishing_rounds=0 if over else 1)
+        sizes[next(label for label, each in sizes.items() if each is size)] = replace(
+            size, chart=replace(size.chart, progress=progress)
+        )
+    names = {".": "oat", "#": "rust"}
+    colours = GarmentColours(names=names, plain=".", below="#", hem="#", cuff="#", band=".")
+    told = instructions(sizes, made.gauges, "before_back", None, colours=colours)
+    (split,) = [part.sentences for part in told if part.part == "split"]
+    said = [sentence for sentence in split if sentence.id == "split.colour"]
+    assert [sentence.labels for sentence in said] == ([] if labels == () else [labels])
+    assert all(sentence.values == {"colour": "rust"} for sentence in said)
 
 
 def test_a_round_that_starts_at_the_centre_back_goes_on_to_start_there():

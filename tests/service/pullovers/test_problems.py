@@ -79,6 +79,41 @@ WRONG = {
         },
         {"/neck/count_rule", "/chart/anchor/back", "/chart/anchor/sleeve"},
     ),
+    "ribs that don't come out even, and edges in colours that there aren't": (
+        {
+            "body": {"hem": {"rib": {"knit": 2, "purl": 2}, "count_rule": {"multiple": 6}, "colour": "x"}},
+            "sleeve": {"cuff": {"rib": {"knit": 3, "purl": 2}, "count_rule": {"plus": 2}, "colour": "y"}},
+            "band": {"rib": {"knit": 1, "purl": 1}},
+            "changes": {"band": {"count_rule": {"plus": 1}, "colour": "z"}},
+        },
+        {
+            "/body/hem/count_rule/multiple",
+            "/body/hem/colour",
+            "/sleeve/cuff/count_rule/plus",
+            "/sleeve/cuff/colour",
+            "/changes/band/count_rule/plus",
+            "/changes/band/colour",
+        },
+    ),
+    "a rib without a purl stitch": ({"band": {"rib": {"knit": 2, "purl": 0}}}, {"/band/rib/purl"}),
+    "several colours, and none that is the pullover's": (
+        {"yarn": {"colours": {symbol: {"metres_per_100g": 400} for symbol in "ab"}}},
+        {"/yarn/main_colour"},
+    ),
+    "a maker's yarn that lacks a colour, and has another main one": (
+        {
+            "yarn": {"colours": {symbol: {"metres_per_100g": 400} for symbol in "ab"}, "main_colour": "a"},
+            "changes": {"yarn": {"colours": {"b": {"metres_per_100g": 200}}, "main_colour": "b"}},
+        },
+        {"/changes/yarn/colours", "/changes/yarn/main_colour"},
+    ),
+    "a main colour beside a chart": (
+        {
+            "chart": {"chart": DIAMOND},
+            "yarn": {"colours": {symbol: {"metres_per_100g": 400} for symbol in ".#"}, "main_colour": "."},
+        },
+        {"/yarn/main_colour"},
+    ),
     "two ways to change the yoke": ({"changes": {"yoke": {"depth": 3, "rounds": 3}}}, {"/changes/yoke"}),
     "a changed gauge that is too fine": ({"changes": {"gauge": {"stitches": 900, "rows": 30}}}, {"/changes"}),
     "a changed yoke that is too deep": ({"changes": {"yoke": {"rounds": 5000}}}, {"/changes/yoke"}),

@@ -5,10 +5,12 @@ from fractions import Fraction
 
 import pytest
 
-from tests.oracles.knit_from_words import LANGUAGES, Met, knit_words
+from tests.oracles.asked_edges import amiss
+from tests.oracles.knit_from_words import LANGUAGES, Met, knit_words, own_sentences, with_own
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.sentence_kinds import KNITTED
 from tests.oracles.sentence_reader import reader
+from tests.oracles.word_knitter import knit
 from tests.oracles.words_and_values import Steps, disagreements, number
 
 REQUESTS = 400
@@ -17,7 +19,7 @@ REQUESTS = 400
 SELDOM = {"neck.marker_here", "neck.start_here", "sizes.apart"} | {
     f"{part}.{way}_cycle" for part in ("body", "sleeve") for way in ("decrease", "increase")
 }
-SELDOM |= {"yoke.cycle", "yoke.rounds_cycle", "yoke.rounds_steps"}
+SELDOM |= {"yoke.cycle", "yoke.rounds_cycle", "yoke.rounds_steps", "split.colour"}
 """Sentences for unusual garments; thousands meet them all."""
 
 DESIGN = {
@@ -28,6 +30,64 @@ DESIGN = {
     "body": {"levels": [{"measurement": "waist", "below": 14}], "bust_darts": {"extra": 3}},
     "yoke": {"seam_stitches": 1},
 }
+
+
+EDGED = {
+    "include": ["table", "instructions", "size_instructions"],
+    "gauge": {"stitches": 22, "rows": 31},
+    "labels": ["M"],
+    "yoke": {"seam": "purl"},
+    "body": {"hem": {"rib": {"knit": 2, "purl": 2}, "colour": "r"}},
+    "sleeve": {"cuff": {"count_rule": {"multiple": 6}}},
+    "band": {"rib": {"knit": 3, "purl": 1}, "colour": "b"},
+    "yarn": {
+        "main_colour": "o",
+        "colours": {
+            "o": {"name": "oat", "metres_per_100g": 400},
+            "r": {"name": "rust", "metres_per_100g": 400},
+            "b": {"name": "brick", "metres_per_100g": 400},
+        },
+    },
+}
+
+OTHERWISE = {
+    "body.hem.rib": {"knit": 1, "purl": 3},
+    "sleeve.cuff.rib": {"knit": 4, "purl": 2},
+    "band.rib": {"knit": 2, "purl": 2},
+    "changes.band.rib": {"knit": 2, "purl": 2},
+    "body.hem.colour": "b",
+    "sleeve.cuff.colour": "r",
+    "band.colour": "o",
+    "changes.band.colour": "r",
+    "yarn.main_colour": "b",
+    "yoke.seam": "knit",
+    "yoke.seam_stitches": 0,
+}
+"""What might have been asked of the edges of `EDGED` instead."""
+
+
+@pytest.fixture(scope="module", params=LANGUAGES)
+def edged(client, request):
+    """`EDGED` as it is knitted from all sizes' words and from its own, in a language."""
+    answer = client.post("/v1/pullovers", json=EDGED | {"print": {"language": request.param}}).json
+    parts = [(part["part"], [each["text"] for each in part["sentences"]]) for part in answer["instructions"]]
+    own = with_own(answer, [*own_sentences(answer["sizes"][0])])
+    return [knit(each, ["M"], "M", reader(request.param))[0] for each in (parts, own)]
+
+
+def test_edges_are_told_as_they_are_asked_for(edged):
+    assert [[*amiss(piece, EDGED)] for piece in edged] == [[], []]
+
+
+@pytest.mark.parametrize("path", OTHERWISE)
+def test_edges_that_were_asked_otherwise_are_noticed(edged, path):
+    asked = deepcopy(EDGED)
+    place = asked
+    *steps, last = path.split(".")
+    for step in steps:
+        place = place.setdefault(step, {})
+    place[last] = OTHERWISE[path]
+    assert all([*amiss(piece, asked)] for piece in edged)
 
 
 @pytest.fixture(scope="module")
