@@ -71,6 +71,8 @@ class ProblemCode(Code):
     EMPTY_CHART = "empty_chart", "The chart has no row or no stitch."
     UNEVEN_ROWS = "uneven_rows", "A row of the chart has another number of stitches than the first."
     UNKNOWN_SYMBOL = "unknown_symbol", "A symbol is not among the chart's colours."
+    DUPLICATE_SYMBOL = "duplicate_symbol", "A symbol is listed twice."
+    MOTIFS_DO_NOT_FILL_CHART = "motifs_do_not_fill_chart", "A motif's columns do not divide the chart's."
     ANCHOR_BETWEEN_HALVES = "anchor_between_halves", "An anchor is neither a whole number nor a half."
     ANCHOR_OUTSIDE_CHART = "anchor_outside_chart", "An anchor lies outside the chart's columns."
     ANCHORS_DISAGREE = "anchors_disagree", "Back and front take a whole column both, or both a half."

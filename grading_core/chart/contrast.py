@@ -71,8 +71,8 @@ def contrast_remarks(request: ChartRequest) -> Iterator[Remark]:
     request: the chart and the sizes. Beside each other lie what meets in the chart, and the colours of plain stretches,
     raglan lines and seams beside every other. Colours without a hex are passed over.
     """
-    chart, plain = request.chart, request.plain_colours()
-    around = {plain.plain, plain.line, plain.seam}
+    chart, plain = request.worked_chart, request.plain_colours()
+    around = {symbol for here in (plain, plain.last) for symbol in (here.plain, here.line, here.seam)}
     worked = around.union(*chart.rows)
     used = {
         symbol: _compared(colour.name, colour.hex)

@@ -21,13 +21,16 @@ from typing import NamedTuple
 class Stretch(NamedTuple):
     """Stitches of one round that lie side by side.
 
-    stitches: how many, zero or more. start: the chart's column of the first, counted from 0; None for a plain
-    stretch. colour: of a plain stretch; empty where the chart is worked.
+    stitches: how many, zero or more. start: the chart's column of the first that is worked from it, counted from 0;
+    None for a plain stretch. colour: of plain stitches; empty where all are worked from the chart. before, after:
+    plain stitches at either end of those that are worked from the chart.
     """
 
     stitches: int
     start: int | None
     colour: str
+    before: int = 0
+    after: int = 0
 
 
 class WorkedRound(NamedTuple):
@@ -37,10 +40,18 @@ class WorkedRound(NamedTuple):
     stretches: tuple[Stretch, ...]
 
 
-Run = tuple[str, int, int, int, int]
-"""One colour in a stretch that has it: the colour, how many stitches it has there, the place of its first one
-and the place after its last one, counted from 0 within the stretch, and the longest float between two of
-them."""
+class Run(NamedTuple):
+    """One colour in a stretch that has it.
+
+    used: how many stitches it has there. first, end: the place of its first one and the place after its last one,
+    counted from 0 within the stretch. gap: the longest float between two of them.
+    """
+
+    colour: str
+    used: int
+    first: int
+    end: int
+    gap: int
 
 
 class RoundSurvey(NamedTuple):
@@ -56,10 +67,11 @@ class RoundSurvey(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Survey:
-    """A spiral of rounds: each round's colours and longest float, and the stitches of each colour."""
+    """A spiral of rounds: each round's colours and longest float, each colour's stitches, and those of its floats."""
 
     rounds: tuple[RoundSurvey, ...]
     stitches: dict[str, int]
+    carried: dict[str, int]
 
 
 class _Places(NamedTuple):
@@ -91,7 +103,7 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
     """The colours of any stretch of a round that works one chart row, looked up once each.
 
     >>> RowWindows("..#..")[Stretch(7, 4, "")]
-    (('.', 6, 0, 7, 1), ('#', 1, 3, 4, 0))
+    (Run(colour='.', used=6, first=0, end=7, gap=1), Run(colour='#', used=1, first=3, end=4, gap=0))
     """
 
     def __init__(self, text: str) -> None:
@@ -106,18 +118,22 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
 
     def stitches(self, stretch: Stretch) -> str:
         """The colours of a stretch, stitch by stitch in working order."""
-        count, start, colour = stretch
+        count, start, colour, before, after = stretch
         if start is None:
             return colour * count
-        repeats = -(-(start + count) // len(self._text))
-        return (self._text * repeats)[start : start + count]
+        end = start + count - before - after
+        repeats = -(-end // len(self._text))
+        return colour * before + (self._text * repeats)[start:end] + colour * after
 
     def _look_up(self, stretch: Stretch) -> tuple[Run, ...]:
-        stitches, start, colour = stretch
+        stitches, start, colour, before, after = stretch
         if not stitches:
             return ()
         if start is None:
-            return ((colour, stitches, 0, stitches, 0),)
+            return (Run(colour, stitches, 0, stitches, 0),)
+        if before or after:
+            charted = self[Stretch(stitches - before - after, start, "")]
+            return _with_plain_ends(charted, stretch)
         if self._indexed is None:
             self._indexed = _index(self._text)
         width = len(self._text)
@@ -139,14 +155,15 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
                 gap = 0
             else:
                 gap = max(gaps[low : high - 1])
-            found.append((symbol, used, first - start, last - start + 1, gap))
+            found.append(Run(symbol, used, first - start, last - start + 1, gap))
         return tuple(found)
 
 
 def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     """Colours, floats and counts of a spiral of rounds.
 
-    windows: of the chart. rounds: in working order; the first one begins the spiral.
+    windows: of the chart. rounds: in working order; the first one begins the spiral. A float is carried behind as many
+    stitches as it is long.
 
     >>> windows = Windows(["..#.."])
     >>> survey(windows, [WorkedRound(0, (Stretch(10, 0, ""),))] * 2).rounds[1]
@@ -154,6 +171,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     """
     found = []
     total: defaultdict[str, int] = defaultdict(int)
+    carried: defaultdict[str, int] = defaultdict(int)
     before: dict[str, int] = {}
     for row, stretches in rounds:
         known = windows.row(row)
@@ -166,6 +184,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
                     float_here = at + first - ends[colour]
                 else:
                     float_here = at + first + before[colour] if colour in before else 0
+                carried[colour] += float_here + end - first - used
                 if gap > float_here:
                     float_here = gap
                 if float_here > longest:
@@ -176,7 +195,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
         # What each colour leaves unused at the round's end.
         before = {colour: at - end for colour, end in ends.items()}
         found.append(RoundSurvey(len(ends), longest, float_colour))
-    return Survey(tuple(found), dict(total))
+    return Survey(tuple(found), dict(total), dict(carried))
 
 
 def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[int, int]:
@@ -194,6 +213,24 @@ def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[in
     while start is None or end - start - 1 != length:
         start, end = end, stitches.index(colour, end + 1)
     return start, end
+
+
+def _with_plain_ends(charted: Iterable[Run], stretch: Stretch) -> tuple[Run, ...]:
+    """The runs of a stretch whose ends are plain, from those of its middle."""
+    stitches, _, colour, before, after = stretch
+    found = {symbol: Run(symbol, used, first + before, end + before, gap) for symbol, used, first, end, gap in charted}
+    for plain, at in ((before, 0), (after, stitches - after)):
+        if not plain:
+            continue
+        here = Run(colour, plain, at, at + plain, 0)
+        other = found.get(colour)
+        if other is None:
+            found[colour] = here
+            continue
+        first, last = (here, other) if at == 0 else (other, here)
+        between = max(first.gap, last.gap, last.first - first.end)
+        found[colour] = Run(colour, first.used + last.used, first.first, last.end, between)
+    return tuple(found.values())
 
 
 def _index(text: str) -> list[tuple[str, _Places]]:

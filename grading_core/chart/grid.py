@@ -12,7 +12,7 @@ needs an odd count and a half an even one is the same fact: an odd section has a
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Literal
 
@@ -80,6 +80,17 @@ class Chart:
         """
         ordered = self.rows if self.first_row == "top" else self.rows[::-1]
         return tuple(row[::-1] for row in ordered)
+
+    def exchanged(self, first: str, second: str) -> Chart:
+        """The chart with two of its colours in each other's place; what its symbols stand for stays.
+
+        first, second: their symbols.
+
+        >>> Chart(("..#.",), {}).exchanged(".", "#").rows
+        ('##.#',)
+        """
+        places = str.maketrans({first: second, second: first})
+        return replace(self, rows=tuple(row.translate(places) for row in self.rows))
 
     def row_worked(self, chart_round: int) -> int | None:
         """The chart row (1 to H) of a round counted from the chart's first round, which is 1.

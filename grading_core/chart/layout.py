@@ -3,12 +3,12 @@
 Working order, right side out: the yoke's round starts with the back; below the split the body's round
 starts at a side with the back, the sleeve's under the arm, and each ends with its seam stitches. Columns stay
 where they are from row to row: underarm stitches continue the chart on either side of a section, and a seam
-breaks it.
+breaks it. Where motifs are only worked whole, the stitches of those that a section cuts are plain at its ends.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import accumulate
 from typing import Literal, NamedTuple
@@ -56,18 +56,33 @@ def lay_out(request: ChartRequest, size: ChartSize, colours: PlainColours) -> La
     underarm less its seam is odd, the odd stitch goes to the end of each half, so that columns still run
     straight through the split.
     """
-    rows = _rows(request, size)
-    back, front, sleeve = (_lay_section(request, size, section, rows, colours.plain) for section in SECTIONS)
-    line = Stretch(request.line_stitches, None, colours.line)
-    side, under = (Stretch(seam, None, colours.seam) for seam in request.seams(size))
-    yoke = zip(rows, back.yoke, front.yoke, sleeve.yoke, strict=False)
-    below = rows[size.rounds :]
+    rounds = _rounds(request, size)
+    both = (colours, colours.last)
+    back, front, sleeve = (_lay_section(request, size, section, rounds, both) for section in SECTIONS)
+    lines = [Stretch(request.line_stitches, None, here.line) for here in both]
+    sides, unders = ([Stretch(seam, None, here.seam) for here in both] for seam in request.seams(size))
+    yoke = []
+    for (row, over), b, f, s in zip(rounds, back.yoke, front.yoke, sleeve.yoke, strict=False):
+        line = lines[over]
+        yoke.append(WorkedRound(row, (b, line, s, line, f, line, s, line)))
+    body = []
+    for (row, over), b, f in zip(rounds[size.rounds :], back.below, front.below, strict=False):
+        side = sides[over]
+        body.append(WorkedRound(row, (b, side, f, side)))
+    below = zip(rounds[size.rounds :], sleeve.below, strict=False)
     return Layout(
-        tuple(WorkedRound(row, (b, line, s, line, f, line, s, line)) for row, b, f, s in yoke),
-        tuple(WorkedRound(row, (b, side, f, side)) for row, b, f in zip(below, back.below, front.below, strict=False)),
-        tuple(WorkedRound(row, (s, under)) for row, s in zip(below, sleeve.below, strict=False)),
+        tuple(yoke),
+        tuple(body),
+        tuple(WorkedRound(row, (s, unders[over])) for (row, over), s in below),
         (*back.off_centre, *front.off_centre, *sleeve.off_centre),
     )
+
+
+class _Round(NamedTuple):
+    """A round of any part: its chart row, counted from 0, None where none is worked; whether the chart is over."""
+
+    row: int | None
+    over: bool
 
 
 class _LaidSection(NamedTuple):
@@ -76,15 +91,53 @@ class _LaidSection(NamedTuple):
     off_centre: list[tuple[Part, Section]]
 
 
-def _rows(request: ChartRequest, size: ChartSize) -> list[int | None]:
-    """The chart row of every round from the yoke's first to the longest part's last, counted from 0."""
-    last = size.rounds + max(size.body_rounds, size.sleeve_rounds)
-    worked = (request.chart.row_worked(number - request.first_round + 1) for number in range(1, last + 1))
-    return [None if row is None else row - 1 for row in worked]
+class _Stretches(dict[tuple[int, bool, bool], Stretch]):
+    """A section's stretches in a part: by its count, whether a row is worked, and whether the chart is over."""
+
+    def __init__(
+        self, request: ChartRequest, centre: int, minimum: int, colours: tuple[PlainColours, PlainColours]
+    ) -> None:
+        """centre: the column on the section's centre, in half columns. minimum: stitches that the chart needs."""
+        self._width = request.chart.width
+        self._motif = request.whole_motif
+        self._centre = centre
+        self._minimum = max(minimum, 1)
+        self._colours = colours
+
+    def __missing__(self, key: tuple[int, bool, bool]) -> Stretch:
+        count, worked, over = key
+        charted = self._charted(count) if worked and count >= self._minimum else None
+        found = self[key] = charted or Stretch(count, None, self._colours[over].plain)
+        return found
+
+    def _charted(self, count: int) -> Stretch | None:
+        """What is worked from the chart; None where no motif fits whole that has to."""
+        start = (self._centre - count - 1) // 2 % self._width
+        if self._motif is None:
+            return Stretch(count, start, "")
+        before = -start % self._motif
+        motifs, after = divmod(count - before, self._motif)
+        if motifs < 1:
+            return None
+        plain = self._colours[0].plain if before or after else ""
+        return Stretch(count, (start + before) % self._width, plain, before, after)
+
+
+def _rounds(request: ChartRequest, size: ChartSize) -> list[_Round]:
+    """Every round from the yoke's first to the longest part's last."""
+    ends, found = request.last_round, []
+    for number in range(1, size.rounds + max(size.body_rounds, size.sleeve_rounds) + 1):
+        row = request.chart.row_worked(number - request.first_round + 1)
+        found.append(_Round(None if row is None else row - 1, ends is not None and number > ends))
+    return found
 
 
 def _lay_section(
-    request: ChartRequest, size: ChartSize, section: Section, rows: Sequence[int | None], plain: str
+    request: ChartRequest,
+    size: ChartSize,
+    section: Section,
+    rounds: Sequence[_Round],
+    colours: tuple[PlainColours, PlainColours],
 ) -> _LaidSection:
     part: Part = "sleeve" if section == "sleeve" else "body"
     neck, anchor = getattr(size.neck, section), getattr(request.anchor, section)
@@ -104,9 +157,8 @@ def _lay_section(
     asked = int(2 * anchor)
     centre = asked - (asked - neck - 1) % 2
     lower_centre = centre + gained % 2
-    width, least = request.chart.width, max(minimum, 1)
-    yoke = _stretches(above, rows, width, centre, least, plain)
-    lower = _stretches(below, rows[size.rounds :], width, lower_centre, least, plain)
+    yoke = _stretches(above, rounds, _Stretches(request, centre, minimum, colours))
+    lower = _stretches(below, rounds[size.rounds :], _Stretches(request, lower_centre, minimum, colours))
     found: tuple[tuple[Part, int, list[Stretch]], ...] = (("yoke", centre, yoke), (part, lower_centre, lower))
     off_centre: list[tuple[Part, Section]] = [
         (where, section)
@@ -121,13 +173,6 @@ def _widths(first: int, rounds: int, changes: Mapping[int, int]) -> list[int]:
     return list(accumulate((changes.get(number, 0) for number in range(1, rounds + 1)), initial=first))[1:]
 
 
-def _stretches(
-    widths: Sequence[int], rows: Iterable[int | None], width: int, centre: int, minimum: int, colour: str
-) -> list[Stretch]:
+def _stretches(widths: Sequence[int], rounds: Sequence[_Round], known: _Stretches) -> list[Stretch]:
     """One section's stretches in a part: the chart where it is worked and wide enough, else plain."""
-    charted = {count: Stretch(count, (centre - count - 1) // 2 % width, "") for count in set(widths)}
-    plain = {count: Stretch(count, None, colour) for count in set(widths)}
-    return [
-        plain[count] if row is None or count < minimum else charted[count]
-        for count, row in zip(widths, rows, strict=False)
-    ]
+    return [known[count, row is not None, over] for count, (row, over) in zip(widths, rounds, strict=False)]

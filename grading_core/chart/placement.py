@@ -13,7 +13,8 @@ from typing import Literal
 from grading_core.chart.contrast import contrast_remarks
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
 from grading_core.chart.grid import describe, progress
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
+from grading_core.chart.motifs import whole_motifs
 from grading_core.chart.problems import placement_problems
 from grading_core.chart.remarks import chart_remarks, half_stitches, size_remarks
 from grading_core.chart.request import ChartRequest, ChartSize
@@ -57,15 +58,15 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     ...     sizes=[ChartSize(label="S", rounds=2, neck=Sections(5, 5, 3), increase_rounds=[IncreaseRound(2, 1, 1, 0)])],
     ... )
     >>> for yoke_round in place_charts(request).sizes[0].rounds:
-    ...     print(yoke_round.chart_row, yoke_round.back)
-    1 SectionStart(stitches=5, first_column=1, last_column=5)
-    2 SectionStart(stitches=7, first_column=5, last_column=1)
+    ...     print(yoke_round.chart_row, yoke_round.back.first_column, yoke_round.back.last_column)
+    1 1 5
+    2 5 1
     """
     layouts = sound(placement_problems(request))
     off_centre = [
         each for index, layout in layouts.items() for each in half_stitches(request, index, layout.off_centre)
     ]
-    windows = Windows(request.chart.worked_rows())
+    windows = Windows(request.worked_chart.worked_rows())
     chart = describe(request.chart)
     sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre), *contrast_remarks(request)]
@@ -79,21 +80,30 @@ def place_size(request: ChartRequest, index: int, layout: Layout) -> SizePlaceme
 
     request: the chart and the sizes. index: of the size. layout: every round of the size.
     """
-    return _place(request, request.sizes[index], layout, Windows(request.chart.worked_rows()))
+    return _place(request, request.sizes[index], layout, Windows(request.worked_chart.worked_rows()))
 
 
 class _Starts(dict[Stretch, SectionStart]):
     """The printed columns of a stretch; one object for all rounds alike."""
 
-    def __init__(self, width: int) -> None:
+    def __init__(self, width: int, *, whole: bool) -> None:
+        """whole: whether motifs are only worked whole, so that plain stitches are told even where there are none."""
         self._width = width
+        self._whole = whole
 
     def __missing__(self, stretch: Stretch) -> SectionStart:
-        stitches, start, _ = stretch
+        stitches, start, _, before, after = stretch
         if start is None:
-            found = SectionStart(stitches, None, None)
+            found = SectionStart(stitches=stitches, first_column=None, last_column=None)
         else:
-            found = SectionStart(stitches, start + 1, (start + stitches - 1) % self._width + 1)
+            last = (start + stitches - before - after - 1) % self._width + 1
+            found = SectionStart(
+                stitches=stitches,
+                first_column=start + 1,
+                last_column=last,
+                plain_before=before if self._whole else None,
+                plain_after=after if self._whole else None,
+            )
         self[stretch] = found
         return found
 
@@ -103,7 +113,8 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
     come = progress(request.chart, request.first_round, size.rounds)
     fabric = request.fabric
     finish = _span(fabric, size.rounds, size.rounds + come.finishing_rounds)
-    starts = _Starts(request.chart.width)
+    starts = _Starts(request.chart.width, whole=request.whole_motif is not None)
+    motifs = whole_motifs(layout, request.whole_motif)
     body = _body_rounds(layout.body, surveys["body"], starts)
     sleeve = _sleeve_rounds(layout.sleeve, surveys["sleeve"], starts)
     plain_after = finish.rounds if request.chart.repeat == "once" else max(len(body), len(sleeve))
@@ -116,16 +127,18 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
             _changes(layout, "yoke", "first_sleeve"),
         ),
         body=BodyPlacement(
-            body,
-            SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
-            body[-1].chart_row if body else None,
-            max(0, len(body) - plain_after),
+            rounds=body,
+            changes=SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
+            last_chart_row=body[-1].chart_row if body else None,
+            plain_rounds=max(0, len(body) - plain_after),
+            motifs=motifs.body if motifs else None,
         ),
         sleeve=SleevePlacement(
-            sleeve,
-            _changes(layout, "sleeve", "sleeve"),
-            sleeve[-1].chart_row if sleeve else None,
-            max(0, len(sleeve) - plain_after),
+            rounds=sleeve,
+            changes=_changes(layout, "sleeve", "sleeve"),
+            last_chart_row=sleeve[-1].chart_row if sleeve else None,
+            plain_rounds=max(0, len(sleeve) - plain_after),
+            motifs=motifs.sleeve if motifs else None,
         ),
         progress=come,
         shortest_body=finish,
@@ -139,7 +152,9 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
             *(_rounds_over(surveys[part], "longest_float", request.float_limit) for part in PARTS)
         ),
         rounds_over_two_colours=ByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
-        stitches_by_colour=_colour_stitches(request.chart.colours, surveys),
+        stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].stitches for part in PARTS]),
+        float_stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].carried for part in PARTS]),
+        motifs=motifs.yoke if motifs else None,
     )
 
 
@@ -190,6 +205,8 @@ def _sleeve_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts)
                 stitches=start.stitches,
                 first_column=start.first_column,
                 last_column=start.last_column,
+                plain_before=start.plain_before,
+                plain_after=start.plain_after,
                 colours=here.colours,
                 longest_float=here.longest_float,
             )
@@ -201,7 +218,7 @@ def _row_number(row: int | None) -> int | None:
     return None if row is None else row + 1
 
 
-def _changes(layout: Layout, part: Part, section: str) -> tuple[int, ...]:
+def _changes(layout: Layout, part: Part, section: StretchKind) -> tuple[int, ...]:
     """The rounds of a part in which a section starts with another column than in the round before."""
     place = WORKING_ORDER[part].index(section)
     starts = [worked.stretches[place].start for worked in layout.rounds(part)]
@@ -212,8 +229,9 @@ def _rounds_over(seen: Survey, what: Literal["colours", "longest_float"], limit:
     return tuple(number for number, here in enumerate(seen.rounds, 1) if getattr(here, what) > limit)
 
 
-def _colour_stitches(symbols: Iterable[str], surveys: Mapping[Part, Survey]) -> ColourStitches:
-    yoke, body, sleeve = ({symbol: surveys[part].stitches.get(symbol, 0) for symbol in symbols} for part in PARTS)
+def _by_colour(symbols: Iterable[str], counts: Iterable[Mapping[str, int]]) -> ColourStitches:
+    """Counts of yoke, body and one sleeve."""
+    yoke, body, sleeve = ({symbol: counted.get(symbol, 0) for symbol in symbols} for counted in counts)
     sleeves = {symbol: 2 * count for symbol, count in sleeve.items()}
     total = {symbol: yoke[symbol] + body[symbol] + sleeves[symbol] for symbol in symbols}
     return ColourStitches(total, yoke, body, sleeves)
@@ -257,9 +275,10 @@ def _text(windows: Windows, worked: WorkedRound) -> str:
 
 def _float_end(request: ChartRequest, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
     """Where the stitch at a place in a round lies, the place counted from 0."""
-    for section, (stitches, start, _) in zip(WORKING_ORDER[part], worked.stretches, strict=True):
+    for section, (stitches, start, _, before, after) in zip(WORKING_ORDER[part], worked.stretches, strict=True):
         if place < stitches:
-            column = None if start is None else (start + place) % request.chart.width + 1
-            return FloatEnd(number, section, column)
+            if start is None or not before <= place < stitches - after:
+                return FloatEnd(number, section, None)
+            return FloatEnd(number, section, (start + place - before) % request.chart.width + 1)
         place -= stitches
     raise AssertionError("the place lies beyond the round's end")

@@ -16,8 +16,14 @@ from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.unknown import UnknownError, is_unknown, told
 from grading_core.wording import counted, some
 
-COLOURS = ("plain_colour", "line_colour", "seam_colour")
+COLOURS = ("plain_colour", "below_colour", "line_colour", "seam_colour")
+"""Colours of stitches that aren't worked from the chart."""
+
+ONLY_COLOURS = (*COLOURS, "exchange")
 """Wishes on which nothing but the colours of stitches depends."""
+
+NO_COUNTS = (*ONLY_COLOURS, "motif_columns")
+"""Wishes on which no count of a garment depends."""
 
 
 def placement_problems(request: ChartRequest) -> Check[dict[int, Layout]]:
@@ -46,9 +52,11 @@ def request_problems(request: ChartRequest) -> Check[None]:
     request: any, with counts of zero or more.
     """
     yield from under(("chart",), chart_problems(request.chart, request.chart.colours))
+    yield from _exchange_problems(request)
     for section in SECTIONS:
         yield from _anchor_problems(request, section)
     yield from _line_problems(request)
+    yield from _motif_problems(request)
     for field in COLOURS:
         yield from _colour_problems(request, field)
     yield from _sizes_problems(request)
@@ -87,7 +95,7 @@ def _layout(request: ChartRequest, index: int, colours: PlainColours, found: Seq
 
 def _bears_on(path: Path, index: int) -> bool:
     """Whether a problem at a place bears on the rounds of a size: colours and labels don't, nor do other sizes."""
-    if path[0] in (*COLOURS, "answer_sizes") or path[2:] == ("label",):
+    if path[0] in (*ONLY_COLOURS, "answer_sizes") or path[2:] == ("label",):
         return False
     return path[0] != "sizes" or path[1:2] in ((), (index,))
 
@@ -153,10 +161,35 @@ def _first_round_problems(request: ChartRequest) -> Check[None]:
 
 
 @check
+def _motif_problems(request: ChartRequest) -> Check[None]:
+    columns, width = request.motif_columns, len(request.chart.rows[0]) if request.chart.rows else 0
+    if columns is not None and width % columns:
+        detail = f"does not divide the chart's {counted(width, 'column')}."
+        yield Problem(("motif_columns",), ProblemCode.MOTIFS_DO_NOT_FILL_CHART, detail)
+
+
+@check
+def _exchange_problems(request: ChartRequest) -> Check[None]:
+    if request.exchange is None:
+        return
+    for place, symbol in enumerate(request.exchange):
+        yield from _known_problems(request, ("exchange", place), symbol)
+    first, second = request.exchange
+    if first == second:
+        yield Problem(("exchange", 1), ProblemCode.DUPLICATE_SYMBOL, f"{second!r} is the other of the two, too.")
+
+
+@check
 def _colour_problems(request: ChartRequest, field: str) -> Check[None]:
     symbol = getattr(request, field)
-    if symbol is not None and symbol not in request.chart.colours:
-        yield Problem((field,), ProblemCode.UNKNOWN_SYMBOL, f"{symbol!r} is not among the chart's colours.")
+    if symbol is not None:
+        yield from _known_problems(request, (field,), symbol)
+
+
+@check
+def _known_problems(request: ChartRequest, path: Path, symbol: str) -> Check[None]:
+    if symbol not in request.chart.colours:
+        yield Problem(path, ProblemCode.UNKNOWN_SYMBOL, f"{symbol!r} is not among the chart's colours.")
 
 
 @check

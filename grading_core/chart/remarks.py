@@ -32,7 +32,8 @@ SLEEVE_CUTS = Saying("warning.sleeve_cuts_chart", **_CUT)
 _UNBEGUN = {"rounds": COUNT, "finishing": COUNT}
 BODY_CUTS_ALL = Saying("warning.body_cuts_chart_unbegun", **_UNBEGUN)
 SLEEVE_CUTS_ALL = Saying("warning.sleeve_cuts_chart_unbegun", **_UNBEGUN)
-PLAIN_AGAIN = Saying("warning.sleeve_plain_again", round=COUNT)
+PLAIN_AGAIN = Saying("warning.sleeve_plain_again", round=COUNT, lacks=TOKEN)
+"""lacks: what the sleeve has no more: the least "width" for the chart, or room for a whole "motif"."""
 OVER_TWO_COLOURS = Saying("warning.more_than_two_colours", rounds=COUNT)
 _FLOAT = {"stitches": COUNT, "length": CM}
 LONG_FLOAT = Saying("warning.long_float", **_FLOAT, colour=TEXT, part=TOKEN, round=COUNT)
@@ -125,14 +126,15 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
             yield Remark(code, message, label, (*path, f"{part}_rounds"))
     again = next(
         (
-            after.round
+            after
             for before, after in pairwise(placed.sleeve.rounds)
             if before.first_column is not None and after.first_column is None and after.chart_row is not None
         ),
         None,
     )
     if again is not None:
-        message = PLAIN_AGAIN(round=again)
+        lacks = "width" if again.stitches < request.minimum_width.sleeve else "motif"
+        message = PLAIN_AGAIN(round=again.round, lacks=lacks)
         yield Remark(WarningCode.SLEEVE_PLAIN_AGAIN, message, label, (*path, "sleeve_decrease_rounds"))
     over_two = placed.rounds_over_two_colours
     many = len(over_two.yoke) + len(over_two.body) + len(over_two.sleeve)

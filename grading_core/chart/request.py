@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from grading_core.answer_sizes import AnswerSizes
@@ -26,6 +26,7 @@ MAX_LOOKUPS = 40_000
 """Rounds in all, times the colours of the chart row that has most: what the work grows with."""
 
 HalfStitch = Literal["refuse", "shift"]
+PartialMotifs = Literal["work", "plain"]
 SeamStitch = Literal["knit", "purl"]
 
 
@@ -71,11 +72,20 @@ def usual_seam(underarm: int, seam: SeamStitch) -> int:
 
 @dataclass(frozen=True, slots=True)
 class PlainColours:
-    """The symbols of plain stretches, raglan lines and seams."""
+    """The symbols of plain stretches, raglan lines and seams.
+
+    below: the same after the last row of a chart that is worked once; None where nothing changes there.
+    """
 
     plain: str
     line: str
     seam: str
+    below: PlainColours | None = None
+
+    @property
+    def last(self) -> PlainColours:
+        """Those of the last rounds: below the chart where it has others there."""
+        return self if self.below is None else self.below
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,19 +113,61 @@ class ChartSize:
 class ChartOptions:
     """A chart, and how it is worked whatever the garment's counts are.
 
-    first_round: the yoke round that works chart row 1; later than the yoke's last it lies in body and sleeve.
-    minimum_width: below it a section stays plain. plain_colour: of plain stretches; None takes the colour
-    that the chart uses most. line_colour, seam_colour: None takes the plain colour. float_limit: the longest float,
-    in stitches, that needs no word.
+    exchange: two symbols that change places in the chart's rows. first_round: the yoke round that works chart row 1;
+    later than the yoke's last it lies in body and sleeve. minimum_width: below it a section stays plain.
+    partial_motifs: whether motifs that a section cuts are worked as far as they go, or plain until they fit whole.
+    motif_columns: how many columns of the chart, from column 1 on, are one motif, and so on; None takes all.
+    plain_colour: of plain stretches; None takes the colour that the chart uses most. below_colour: of what is plain
+    after a chart that is worked once; None takes the plain colour. line_colour, seam_colour: None takes the plain
+    colour of the round. float_limit: the longest float, in stitches, that needs no word.
     """
 
     chart: Chart
+    exchange: tuple[str, str] | None = None
     first_round: int = 1
     minimum_width: MinimumWidth = MinimumWidth()
+    partial_motifs: PartialMotifs = "work"
+    motif_columns: int | None = None
     plain_colour: str | None = None
+    below_colour: str | None = None
     line_colour: str | None = None
     seam_colour: str | None = None
     float_limit: int = COMMON_FLOAT_LIMIT
+
+    @property
+    def worked_chart(self) -> Chart:
+        """The chart with the colours in which it is worked."""
+        return self.chart if self.exchange is None else self.chart.exchanged(*self.exchange)
+
+    @property
+    def whole_motif(self) -> int | None:
+        """The columns of a motif that is only worked where it fits whole; None where motifs may be cut."""
+        if self.partial_motifs == "work":
+            return None
+        return self.chart.width if self.motif_columns is None else self.motif_columns
+
+    @property
+    def last_round(self) -> int | None:
+        """The round of the chart's last row, counted from the yoke's first; None where its rows go on."""
+        return self.first_round + self.chart.height - 1 if self.chart.repeat == "once" else None
+
+    def plain_colours(self) -> PlainColours:
+        """The colours of everything that isn't worked from the chart."""
+        plain = self.plain_colour
+        if plain is None:
+            plain = Counter("".join(map(known, self.worked_chart.worked_rows()))).most_common(1)[0][0]
+        above = self._around(plain)
+        if self.below_colour is None or self.chart.repeat == "rows":
+            return above
+        return replace(above, below=self._around(self.below_colour))
+
+    def _around(self, plain: str) -> PlainColours:
+        """The colours of rounds of which the plain colour is known."""
+        return PlainColours(
+            plain,
+            plain if self.line_colour is None else self.line_colour,
+            plain if self.seam_colour is None else self.seam_colour,
+        )
 
     def charted_fabric(self, plain: Gauge, charted: Gauge) -> Fabric:
         """What the rounds are knitted in, counted from the yoke's first: plain before and after those of the chart.
@@ -126,19 +178,7 @@ class ChartOptions:
         >>> [options.charted_fabric(plain, charted).at(number) == charted for number in (4, 5, 6)]
         [False, True, False]
         """
-        last = self.first_round + self.chart.height - 1 if self.chart.repeat == "once" else None
-        return ChartedFabric(plain=plain, charted=charted, first=self.first_round, last=last)
-
-    def plain_colours(self) -> PlainColours:
-        """The colours of everything that isn't worked from the chart."""
-        plain = self.plain_colour
-        if plain is None:
-            plain = Counter("".join(map(known, self.chart.worked_rows()))).most_common(1)[0][0]
-        return PlainColours(
-            plain,
-            plain if self.line_colour is None else self.line_colour,
-            plain if self.seam_colour is None else self.seam_colour,
-        )
+        return ChartedFabric(plain=plain, charted=charted, first=self.first_round, last=self.last_round)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -18,13 +18,19 @@ from grading_core.chart.lightness import Reads, reads
 from grading_core.errors import Remark
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SectionStart:
-    """A section in one round: its stitches and the chart columns of its first and last; None where plain."""
+    """A section in one round: its stitches, and the columns of the first and last worked from the chart.
+
+    first_column, last_column: None in a plain section.
+    plain_before, plain_after: stitches of motifs that the section cuts, where those stay plain; else None.
+    """
 
     stitches: int
     first_column: int | None
     last_column: int | None
+    plain_before: int | None = None
+    plain_after: int | None = None
 
 
 class YokeRound(NamedTuple):
@@ -61,6 +67,8 @@ class SleeveRound(NamedTuple):
     stitches: int
     first_column: int | None
     last_column: int | None
+    plain_before: int | None
+    plain_after: int | None
     colours: int
     longest_float: int
 
@@ -75,21 +83,39 @@ class SectionChanges:
 
 
 @dataclass(frozen=True, slots=True)
+class Motifs:
+    """How many whole motifs a section has from a round of the part on."""
+
+    motifs: int
+    from_round: int
+
+
+@dataclass(frozen=True, slots=True)
+class SectionMotifs:
+    """Per section, its whole motifs wherever their number changes while the chart is worked; no sleeve in a body."""
+
+    back: tuple[Motifs, ...]
+    front: tuple[Motifs, ...]
+    sleeve: tuple[Motifs, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BodyPlacement:
     """The body below the split.
 
     rounds: all of them. changes: where the start moves. last_chart_row: the row at which the chart stops,
     None where none is worked in the body's last round. plain_rounds: rounds after a chart that is worked
-    once.
+    once. motifs: None where they may be cut.
     """
 
     rounds: tuple[BodyRound, ...]
     changes: SectionChanges
     last_chart_row: int | None
     plain_rounds: int
+    motifs: SectionMotifs | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SleevePlacement:
     """A sleeve below the split; as `BodyPlacement`, for its one section."""
 
@@ -97,6 +123,7 @@ class SleevePlacement:
     changes: tuple[int, ...]
     last_chart_row: int | None
     plain_rounds: int
+    motifs: tuple[Motifs, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,10 +194,11 @@ class ColourStitches:
 class SizePlacement:
     """One size.
 
-    label: its name. rounds, changes: the yoke. body, sleeve: below the split. progress: how far the chart has
+    label: its name. rounds, changes, motifs: the yoke. body, sleeve: below the split. progress: how far the chart has
     come at the split. shortest_body, shortest_sleeve: what finishes the chart, hem and cuff excluded.
     chart_ends_at_split: what would let it end there. longest_float: None where there is none. long_float_rounds:
     with a float above the limit. rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
+    float_stitches_by_colour: the stitches that each colour's floats pass over.
     """
 
     label: str
@@ -186,6 +214,8 @@ class SizePlacement:
     long_float_rounds: ByPart
     rounds_over_two_colours: ByPart
     stitches_by_colour: ColourStitches
+    float_stitches_by_colour: ColourStitches
+    motifs: SectionMotifs | None = None
 
     @property
     def floats_by_round(self) -> ByPart:

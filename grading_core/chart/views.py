@@ -13,10 +13,10 @@ from dataclasses import dataclass
 from grading_core.chart.contrast import colour_contrasts, contrast_problems
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Chart, Colour
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section, StretchKind
 from grading_core.chart.placement import place_size
 from grading_core.chart.problems import picture_problems
-from grading_core.chart.request import ChartPictureRequest, ContrastRequest, PlainColours
+from grading_core.chart.request import ChartPictureRequest, ContrastRequest, PlainColours, SeamStitch
 from grading_core.chart.result import ColourContrasts, SectionStart, SizePlacement, SleeveRound
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, places, sound
@@ -44,7 +44,10 @@ class FrontView:
     """The front of one size, a string of colour symbols a round, round 1 first.
 
     label: the size's. gauge: that the stitches are drawn at. colours: by symbol. plain: of what isn't worked from the
-    chart. yoke: the sections that are seen. body: the front half. first_sleeve, second_sleeve: their front halves.
+    chart. yoke: the sections that are seen. body: the front half, and at either side the seam's half that is seen.
+    first_sleeve, second_sleeve: their front halves, the first one's with half its seam at the end, the second one's
+    with half at the start. body_seam, sleeve_seam: stitches of half a seam, the middle one included. seam: how they are
+    worked.
     """
 
     label: str
@@ -55,6 +58,9 @@ class FrontView:
     body: tuple[str, ...]
     first_sleeve: tuple[str, ...]
     second_sleeve: tuple[str, ...]
+    body_seam: int
+    sleeve_seam: int
+    seam: SeamStitch
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,9 +132,9 @@ def front_view(request: ChartPictureRequest) -> FrontView:
     """
     placements = request.placements
     index, layout = sound(front_problems(request))
-    windows = Windows(placements.chart.worked_rows())
+    windows = Windows(placements.worked_chart.worked_rows())
 
-    def seen(part: Part, section: str) -> list[str]:
+    def seen(part: Part, section: StretchKind) -> list[str]:
         place = WORKING_ORDER[part].index(section)
         return [windows.row(worked.row).stitches(worked.stretches[place]) for worked in layout.rounds(part)]
 
@@ -139,7 +145,10 @@ def front_view(request: ChartPictureRequest) -> FrontView:
         seen("yoke", "second_sleeve"),
         strict=True,
     )
-    sleeves = seen("sleeve", "sleeve")
+    # Of the stitches between two sections those before their middle lie at the side of the one worked first.
+    body = zip(seen("body", "front"), seen("body", "seam"), strict=True)
+    sleeves = [*zip(seen("sleeve", "sleeve"), seen("sleeve", "seam"), strict=True)]
+    side, under = placements.seams(placements.sizes[index])
     return FrontView(
         label=placements.sizes[index].label,
         gauge=placements.gauge,
@@ -148,9 +157,12 @@ def front_view(request: ChartPictureRequest) -> FrontView:
         yoke=tuple(
             YokeView(_last_half(first), line, front, _first_half(second)) for first, line, front, second in yoke
         ),
-        body=tuple(seen("body", "front")),
-        first_sleeve=tuple(map(_last_half, sleeves)),
-        second_sleeve=tuple(map(_first_half, sleeves)),
+        body=tuple(_last_half(seam) + front + _first_half(seam) for front, seam in body),
+        first_sleeve=tuple(_last_half(sleeve) + _first_half(seam) for sleeve, seam in sleeves),
+        second_sleeve=tuple(_last_half(seam) + _first_half(sleeve) for sleeve, seam in sleeves),
+        body_seam=-(-side // 2),
+        sleeve_seam=-(-under // 2),
+        seam=placements.seam,
     )
 
 
@@ -187,7 +199,7 @@ def chart_view(request: ChartPictureRequest) -> ChartView:
     """
     placements = request.placements
     index, layout = sound(chart_view_problems(request))
-    chart, size = placements.chart, place_size(placements, index, layout)
+    chart, size = placements.worked_chart, place_size(placements, index, layout)
     return ChartView(
         chart=chart,
         gauge=placements.gauge,
@@ -230,27 +242,27 @@ def _too_many_problems(stitches: int, path: Path) -> Check[None]:
 
 
 def _last_half(sleeve: str) -> str:
-    """The front half of the first sleeve, which is worked from back to front."""
+    """The front half of the first sleeve, which is worked from back to front, and of a seam before a front half."""
     return sleeve[len(sleeve) // 2 :]
 
 
 def _first_half(sleeve: str) -> str:
-    """The front half of the second sleeve, which is worked from front to back."""
+    """The front half of the second sleeve, which is worked from front to back, and of a seam after a front half."""
     return sleeve[: (len(sleeve) + 1) // 2]
 
 
 def _trace(part: Part, section: Section, starts: Sequence[SectionStart | SleeveRound]) -> Trace:
     pieces: list[list[tuple[int, int]]] = []
-    width = 0
+    width = plain = 0
     for number, here in enumerate(starts, 1):
         if here.first_column is None:
-            width = 0
+            width = plain = 0
             continue
-        # Half the stitches that a section gains lie before its start.
-        follows = (number - 1, here.first_column + (here.stitches - width) // 2)
+        # Half the stitches that a section gains lie before its start, and the more of them the fewer are plain there.
+        follows = (number - 1, here.first_column + (here.stitches - width) // 2 + plain - (here.plain_before or 0))
         if width and pieces[-1][-1] == follows:
             pieces[-1].append((number, here.first_column))
         else:
             pieces.append([(number, here.first_column)])
-        width = here.stitches
+        width, plain = here.stitches, here.plain_before or 0
     return Trace(part, section, tuple(map(tuple, pieces)))

@@ -69,7 +69,7 @@ def garment_colours(request: PulloverRequest, *, changed: bool = True) -> Garmen
         plain = below = _main_colour(request) or ONE_COLOUR
     else:
         colours = request.chart.plain_colours()
-        plain, below = colours.plain, colours.plain
+        plain, below = colours.plain, colours.last.plain
     band = request.changes.band.of(request.band) if request.changes and changed else request.band
     return GarmentColours(
         names=names or {ONE_COLOUR: ONE_COLOUR},
@@ -195,5 +195,5 @@ def _used(request: PulloverRequest) -> dict[str, None]:
         main = _main_colour(request)
         return edges if main is None else {main: None} | edges
     colours = request.chart.plain_colours()
-    worked = "".join(request.chart.chart.rows)
-    return dict.fromkeys((*worked, colours.plain, colours.line, colours.seam)) | edges
+    around = [symbol for here in (colours, colours.last) for symbol in (here.plain, here.line, here.seam)]
+    return dict.fromkeys((*"".join(request.chart.worked_chart.rows), *around)) | edges

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import chain
 
 from grading_core.answer_sizes import answer_size_problems
-from grading_core.chart.problems import COLOURS
+from grading_core.chart.problems import NO_COUNTS
 from grading_core.counts.request import Rules
 from grading_core.errors import Check, Impossible, check, places, raise_if_any, sound, under
 from grading_core.pullover.bodies import Wearer, find_wearers, missing_measurements, needed_measurements
@@ -114,7 +114,7 @@ def _sound_wishes(request: PulloverRequest) -> Check[PulloverRequest]:
     found = yield from places(wish_problems(request))
     if ("neck", "shares", "front") in found:
         request = replace(request, neck=replace(request.neck, shares=unknown()))
-    if any(path[0] == "chart" and path[1] not in COLOURS for path in found):
+    if any(path[0] == "chart" and path[1] not in NO_COUNTS for path in found):
         request = replace(request, chart=unknown())
     return request
 

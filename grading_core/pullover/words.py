@@ -117,6 +117,7 @@ def _work(
             placed,
             before_start=each_size(sizes, lambda size: size.body.underarm.before_start),
             seams=any_seams(underarms),
+            short_rows=any(size.neck.raised and size.neck.raised.turns for size in sizes.values() if size),
             drop_rows=each_size(sizes, lambda size: size.neck.drop.rows if size.neck.drop else None),
             for_children=children,
         )

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 
-from grading_core.chart.request import ChartRequest
+from grading_core.chart.request import ChartRequest, PlainColours
 from grading_core.chart.result import SizePlacement
 from grading_core.codes import WarningCode
 from grading_core.counts.result import Counts
@@ -102,7 +102,8 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     if chart and charted:
         plain = _plain_stitches(size, charted, chart)
         for symbol, count in charted.stitches_by_colour.total.items():
-            works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol])
+            carried = charted.float_stitches_by_colour.total[symbol]
+            works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol], floats=carried)
             fabric -= count
     darts = size.body.bust_darts.stitches if size.body.bust_darts else 0
     works[colours.below]["plain"] += darts
@@ -125,20 +126,28 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
 
 def _plain_stitches(size: KnittedSize, placed: SizePlacement, chart: ChartRequest) -> Counter[str]:
     """The stitches of each colour in the rounds in which no row of the chart is worked."""
-    colours, seam = chart.plain_colours(), size.body.underarm.seam
+    colours, split, seam = chart.plain_colours(), len(placed.rounds), size.body.underarm.seam
+
+    def around(number: int) -> PlainColours:
+        """The colours of a round without a row, counted from the yoke's first."""
+        return colours if number < chart.first_round else colours.last
+
     found: Counter[str] = Counter()
     for yoke in placed.rounds:
         if yoke.chart_row is None:
-            found[colours.plain] += yoke.back.stitches + yoke.front.stitches + 2 * yoke.sleeve.stitches
-            found[colours.line] += 4 * chart.line_stitches
+            here = around(yoke.round)
+            found[here.plain] += yoke.back.stitches + yoke.front.stitches + 2 * yoke.sleeve.stitches
+            found[here.line] += 4 * chart.line_stitches
     for body in placed.body.rounds:
         if body.chart_row is None:
-            found[colours.plain] += body.back.stitches + body.front.stitches
-            found[colours.seam] += 2 * seam
+            here = around(split + body.round)
+            found[here.plain] += body.back.stitches + body.front.stitches
+            found[here.seam] += 2 * seam
     for sleeve in placed.sleeve.rounds:
         if sleeve.chart_row is None:
-            found[colours.plain] += 2 * sleeve.stitches
-            found[colours.seam] += 2 * seam
+            here = around(split + sleeve.round)
+            found[here.plain] += 2 * sleeve.stitches
+            found[here.seam] += 2 * seam
     return found
 
 

@@ -36,7 +36,7 @@ TITLE = Saying("picture.chart", size=TEXT)
 READING = Saying("picture.reading")
 ROUND, ROW, COLUMN = Saying("picture.round"), Saying("picture.row"), Saying("picture.column")
 YOKE, SPLIT, BELOW = Saying("picture.yoke"), Saying("picture.split"), Saying("picture.below")
-FIRST_STITCH = Saying("picture.first_stitch", of=TOKEN)
+FIRST_STITCH, FIRST_MOTIF = Saying("picture.first_stitch", of=TOKEN), Saying("picture.first_motif", of=TOKEN)
 CHART = Saying("picture.chart_described", columns=COUNT, rows=COUNT, colours=NAMES, rounds=COUNT)
 TRACE = Saying("picture.trace", part=TOKEN, of=TOKEN, first=COUNT, start=COUNT, last=COUNT, end=COUNT)
 """What is said of a chart. of: the section that starts: back, front, both of them, or sleeve."""
@@ -113,7 +113,8 @@ def chart_picture(view: ChartView, _: LengthWriter) -> str:
     names = {symbol: used[symbol].name for symbol in ink}
     width = _LEFT + max(grid.width, 300) + _RIGHT
     sample = (min(grid.cell_width, 14), min(grid.cell_height, 14))
-    colours, kinds = colour_legend(names, ink, width - _LEFT, sample, key), _trace_legend(lines, key)
+    colours = colour_legend(names, ink, width - _LEFT, sample, key)
+    kinds = _trace_legend(lines, key, FIRST_MOTIF if view.size.motifs else FIRST_STITCH)
     foot = _TOP + grid.height + _BELOW
     height = foot + LEGEND_LINE * (len(colours) + len(kinds)) + 8
     title = TITLE(size=label)
@@ -356,7 +357,7 @@ def _traced(grid: _Grid, line: _Line, key: str) -> Iterator[svg.Element]:
         )
 
 
-def _trace_legend(lines: Sequence[_Line], key: str) -> list[svg.G]:
+def _trace_legend(lines: Sequence[_Line], key: str, what: Saying) -> list[svg.G]:
     """What the traces are, a line each."""
     return [
         svg.G(
@@ -372,7 +373,7 @@ def _trace_legend(lines: Sequence[_Line], key: str) -> list[svg.G]:
                     marker_mid=f"url(#{key}-{line.kind})",
                     marker_end=f"url(#{key}-{line.kind})",
                 ),
-                text(FIRST_STITCH(of=line.of), 36, 4, 12),
+                text(what(of=line.of), 36, 4, 12),
             ],
         )
         for number, line in enumerate(lines)

@@ -1,17 +1,16 @@
 """The front of one size as it will look: the yoke's front with its raglan lines, the body, and the sleeves.
 
-Every stitch has its own colour and the gauge's proportions. The front and each sleeve are flat pieces; a sleeve is
+Every stitch has its own colour and the gauge's proportions; seam stitches that are purled show a bump instead of the
+legs of a knit stitch. The front and each sleeve are flat pieces; a sleeve is
 turned so that its raglan edge runs along the front's, as in a garment that lies on a table. Where a yoke
 curves, straight pieces cannot meet everywhere: the raglan line's colour fills the gaps.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
-from math import atan2, cos, degrees, radians, sin
-from typing import NamedTuple
+from math import degrees
 from zlib import crc32
 
 import svg
@@ -32,60 +31,20 @@ from service.representations.drawing import (
     stitches,
     text,
 )
+from service.representations.garment_pieces import Box, Piece, Point, box_around, edge, front_piece, sleeve_pieces
+from service.representations.textures import knit_texture, purl_legend, purl_texture
 
 TITLE = Saying("picture.front", size=TEXT)
 WITHOUT = Saying("picture.without_bands")
 SCALE = Saying("picture.scale", cm=NUMBER, inch=NUMBER)
 YOKE = Saying("picture.front_described", colours=NAMES, rounds=COUNT, narrow=COUNT, wide=COUNT)
 BODY = Saying("picture.body_described", rounds=COUNT, stitches=COUNT)
+SEAMS = Saying("picture.seams_described")
 
 _ROOM, _MOST_HEIGHT = 900, 1400
 """The width in pixels that the garment takes up, unless it is too long for it."""
 
 _EDGE, _TOP = 24, 64
-_MOST_INCREASED = 2.01
-"""Stitches that an edge gains or loses from one round to the next, and a hair."""
-
-_EVENED = 6
-"""Rows at either end of a straight stretch over which an edge is evened out."""
-
-_LEAST_ANGLE, _GREATEST_ANGLE = radians(12), radians(75)
-
-Point = tuple[float, float]
-
-
-@dataclass(frozen=True, slots=True)
-class _Piece:
-    """A flat piece: rows of stitches, one below the other, from a place of its own to the page's.
-
-    rows: as seen, the first worked topmost. left: where each row begins, in stitches from the piece's own axis.
-    angle: in radians, clockwise on the page. origin: where the top of the axis lies, in cm.
-    """
-
-    rows: tuple[str, ...]
-    left: tuple[float, ...]
-    angle: float
-    origin: Point
-
-    def place(self, x: float, y: float) -> Point:
-        """Where a point of the piece lies, in cm."""
-        across, down = cos(self.angle), sin(self.angle)
-        return self.origin[0] + x * across - y * down, self.origin[1] + x * down + y * across
-
-    def outline(self, stitch: float, row: float) -> list[Point]:
-        """The piece's corners, in cm from its own axis: down its right edge and up its left one."""
-        right = [(at + len(text)) * stitch for at, text in zip(self.left, self.rows, strict=True)]
-        left = [at * stitch for at in self.left]
-        return [*_edge(right, row, stitch), *reversed(_edge(left, row, stitch))]
-
-
-class _Box(NamedTuple):
-    """The smallest upright rectangle around everything, in cm."""
-
-    left: float
-    top: float
-    width: float
-    height: float
 
 
 def garment_picture(view: FrontView, length: LengthWriter) -> str:
@@ -94,32 +53,34 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
     view: what is drawn. length: writes the scale.
     """
     stitch, row = float(view.gauge.width_cm(1)), float(view.gauge.height_cm(1))
-    front = _front(view)
-    sleeves = _sleeves(view, stitch, row)
+    front = front_piece(view)
+    sleeves = sleeve_pieces(view, stitch, row)
     pieces = (*sleeves, front)
     shapes = [[piece.place(*point) for point in piece.outline(stitch, row)] for piece in pieces]
-    box = _box(point for shape in shapes for point in shape)
+    box = box_around(point for shape in shapes for point in shape)
     scale = min(_ROOM / max(box.width, stitch), _MOST_HEIGHT / box.height)
     symbols = {view.plain.line}.union(*(text for piece in pieces for text in piece.rows))
     used = {symbol: colour for symbol, colour in view.colours.items() if symbol in symbols}
     ink = inks(used, view.plain.plain)
-    key = f"front-{crc32(repr((view.label, view.body, view.yoke)).encode()):08x}"
+    key = f"front-{crc32(repr((view.label, view.body, view.yoke, view.seam)).encode()):08x}"
     title = TITLE(size=view.label)
     names = {symbol: used[symbol].name for symbol in ink}
     sample = (min(stitch * scale * 2, 14), min(row * scale * 2, 14))
     legend = colour_legend(names, ink, _ROOM - 200, sample, key)
+    purled = any(any(piece.purl_columns()) for piece in pieces)
+    if purled:
+        legend.append(purl_legend(len(legend), sample, key))
     foot = _TOP + box.height * scale + 34
     return page(
         key,
         title,
-        [*_described(view, names.values())],
+        [*_described(view, names.values(), purled=purled)],
         _ROOM + 2 * _EDGE,
         foot + max(LEGEND_LINE * len(legend), 30) + 12,
         [
             svg.Defs(
                 elements=[
                     *mark_patterns(ink, stitch * scale, row * scale, key),
-                    _loops(stitch * scale, row * scale, key),
                     _mask(f"{key}-beside-front", box, shapes[-1:]),
                     _mask(f"{key}-beside-all", box, shapes),
                 ]
@@ -141,9 +102,9 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
                     ),
                     svg.G(
                         mask=f"url(#{key}-beside-front)",
-                        elements=[_drawn(sleeve, stitch, row, ink, key) for sleeve in sleeves],
+                        elements=[_drawn(sleeve, stitch, row, scale, ink, key) for sleeve in sleeves],
                     ),
-                    _drawn(front, stitch, row, ink, key),
+                    _drawn(front, stitch, row, scale, ink, key),
                 ],
             ),
             svg.G(transform=[svg.Translate(_EDGE, rounded(foot))], elements=list(legend)),
@@ -152,72 +113,19 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
     )
 
 
-def _box(points: Iterable[Point]) -> _Box:
-    across, along = zip(*points, strict=True)
-    return _Box(min(across), min(along), max(across) - min(across), max(along) - min(along))
-
-
-def _front(view: FrontView) -> _Piece:
-    """The front between its two raglan lines, and the body below."""
-    rows = (*(seen.line + seen.front + seen.line for seen in view.yoke), *view.body)
-    return _Piece(rows, tuple(-len(text) / 2 for text in rows), 0, (0, 0))
-
-
-def _sleeves(view: FrontView, stitch: float, row: float) -> tuple[_Piece, _Piece]:
-    """Each sleeve's front half, its fold a straight line, turned and moved to the front's raglan edge."""
-    height = len(view.yoke) * row
-    edges = [len(seen.front) / 2 + len(seen.line) for seen in view.yoke]
-    widths = [len(seen.second_sleeve) for seen in view.yoke]
-    lean = atan2((edges[-1] - edges[0]) * stitch, height) + atan2((widths[-1] - widths[0]) * stitch, height)
-    angle = min(max(lean, _LEAST_ANGLE), _GREATEST_ANGLE)
-    second = (*(seen.second_sleeve for seen in view.yoke), *view.second_sleeve)
-    first = (*(seen.first_sleeve for seen in view.yoke), *view.first_sleeve)
-    corner, reach = (edges[-1] * stitch, height), (widths[-1] * stitch, height)
-    # The lower end of the sleeve's raglan edge comes to lie on that of the front's.
-    turned = _Piece(second, tuple(-float(len(text)) for text in second), -angle, (0, 0))
-    x, y = turned.place(-reach[0], reach[1])
-    origin = (corner[0] - x, corner[1] - y)
-    return (
-        _Piece(first, (0.0,) * len(first), angle, (-origin[0], origin[1])),
-        _Piece(second, turned.left, -angle, origin),
-    )
-
-
-def _edge(places: Sequence[float], row: float, stitch: float) -> list[Point]:
-    """An edge of a piece, evened out: through the middle of the few rows that end alike.
-
-    places: where each row ends. A step of more stitches than an increase makes, such as an underarm's, stays one.
-    """
-    runs: list[tuple[float, int, int]] = []
-    for number, x in enumerate(places):
-        if runs and runs[-1][0] == x:
-            runs[-1] = (x, runs[-1][1], number + 1)
-        else:
-            runs.append((x, number, number + 1))
-    points: list[Point] = []
-    for place, (x, start, end) in enumerate(runs):
-        steep_before = place == 0 or abs(x - runs[place - 1][0]) > _MOST_INCREASED * stitch
-        steep_after = place == len(runs) - 1 or abs(x - runs[place + 1][0]) > _MOST_INCREASED * stitch
-        middle = (start + end) / 2
-        first = start if steep_before else min(middle, start + _EVENED)
-        last = end if steep_after else max(middle, end - _EVENED)
-        points += [(x, at * row) for at in dict.fromkeys((first, last))]
-    return points
-
-
-def _seam(front: _Piece, sleeve: _Piece, rounds: int, stitch: float, row: float, ink: Ink) -> svg.Polygon:
+def _seam(front: Piece, sleeve: Piece, rounds: int, stitch: float, row: float, ink: Ink) -> svg.Polygon:
     """What lies between the raglan edges of front and sleeve."""
     side = 1 if sleeve.angle < 0 else -1
     ends = [-side * at * stitch for at in front.left[:rounds]]
     widths = [-side * len(text) * stitch for text in sleeve.rows[:rounds]]
-    along_front = [front.place(*point) for point in _edge(ends, row, stitch)]
-    along_sleeve = [sleeve.place(*point) for point in _edge(widths, row, stitch)]
+    along_front = [front.place(*point) for point in edge(ends, row, stitch)]
+    along_sleeve = [sleeve.place(*point) for point in edge(widths, row, stitch)]
     return svg.Polygon(
         points=_points([*along_front, *reversed(along_sleeve)]), fill=ink.fill or "none", fill_opacity=ink.opacity
     )
 
 
-def _mask(name: str, box: _Box, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
+def _mask(name: str, box: Box, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
     """Leaves undrawn what other pieces lie over; they need not be opaque, for their colour may be the paper's."""
     left, top = _short(box.left - 1), _short(box.top - 1)
     width, height = _short(box.width + 2), _short(box.height + 2)
@@ -235,19 +143,28 @@ def _mask(name: str, box: _Box, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
     )
 
 
-def _drawn(piece: _Piece, stitch: float, row: float, ink: dict[str, Ink], key: str) -> svg.G:
+def _drawn(piece: Piece, stitch: float, row: float, scale: float, ink: dict[str, Ink], key: str) -> svg.G:
     name = f"{key}-piece-{piece.angle:.3f}"
     rows = ((at, number, seen) for number, (at, seen) in enumerate(zip(piece.left, piece.rows, strict=True)))
     outline = piece.outline(stitch, row)
     in_stitches = _points((x / stitch, y / row) for x, y in outline)
+    whole = f"M{'L'.join(f'{point.x:g} {point.y:g}' for point in in_stitches)}z"
+    purl = "".join(f"M{x:g} {y:g}h{width:g}v{height:g}h-{width:g}z" for x, y, width, height in piece.purl_columns())
     return svg.G(
         transform=[svg.Translate(*map(_short, piece.origin)), svg.Rotate(rounded(degrees(piece.angle)))],
         elements=[
             svg.ClipPath(id=name, elements=[svg.Polygon(points=in_stitches)]),
+            knit_texture(f"{name}-knit", stitch * scale, row * scale, piece.phase),
+            *([purl_texture(f"{name}-purl", stitch * scale, row * scale, piece.phase)] if purl else []),
             svg.G(
                 transform=[svg.Scale(round(stitch, 5), round(row, 5))],
                 clip_path=f"url(#{name})",
-                elements=[*stitches(rows, ink, key), svg.Polygon(points=in_stitches, fill=f"url(#{key}-loops)")],
+                elements=[
+                    *stitches(rows, ink, key),
+                    # what lies in the purl stitches' rectangles as well is inside twice, and so not filled
+                    svg.Path(extra={"d": whole + purl}, fill=f"url(#{name}-knit)", fill_rule="evenodd"),
+                    *([svg.Path(extra={"d": purl}, fill=f"url(#{name}-purl)")] if purl else []),
+                ],
             ),
             svg.Polygon(
                 points=_points(outline),
@@ -257,24 +174,6 @@ def _drawn(piece: _Piece, stitch: float, row: float, ink: dict[str, Ink], key: s
                 stroke_linejoin="round",
                 vector_effect="non-scaling-stroke",
             ),
-        ],
-    )
-
-
-def _loops(width: float, height: float, key: str) -> svg.Pattern:
-    """The legs of a stitch, which stand on their heads in a garment knitted from the top."""
-    w, h = width, height
-    legs = f"M{0.06 * w:.3f} {h:.3f}L{0.5 * w:.3f} {0.12 * h:.3f}L{0.94 * w:.3f} {h:.3f}M{0.5 * w:.3f} 0V{0.12 * h:.3f}"
-    return svg.Pattern(
-        id=f"{key}-loops",
-        patternUnits="userSpaceOnUse",
-        width=round(w, 4),
-        height=round(h, 4),
-        patternTransform=[svg.Scale(round(1 / w, 6), round(1 / h, 6))],
-        elements=[
-            svg.Path(
-                extra={"d": legs}, fill="none", stroke=TEXT_COLOUR, stroke_width=round(w * 0.1, 3), stroke_opacity=0.3
-            )
         ],
     )
 
@@ -292,12 +191,14 @@ def _scale_bar(scale: float, top: float, length: LengthWriter) -> Iterator[svg.E
     yield text(SCALE(cm=cm, inch=exact(length(cm)["inch"])), right, top + 20, 12, anchor="end")
 
 
-def _described(view: FrontView, names: Iterable[str]) -> Iterator[Sentence]:
+def _described(view: FrontView, names: Iterable[str], *, purled: bool) -> Iterator[Sentence]:
     """The picture in words."""
     yoke, body = view.yoke, view.body
     yield YOKE(colours=tuple(names), rounds=len(yoke), narrow=len(yoke[0].front), wide=len(yoke[-1].front))
     if body:
         yield BODY(rounds=len(body), stitches=len(body[-1]))
+    if purled:
+        yield SEAMS()
 
 
 def _points(points: Iterable[Point]) -> list[svg.Point]:

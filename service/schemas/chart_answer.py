@@ -11,7 +11,9 @@ from grading_core.chart.result import (
     DepthChange,
     FloatEnd,
     LongestFloat,
+    Motifs,
     SectionChanges,
+    SectionMotifs,
     SizePlacement,
     SleevePlacement,
     Span,
@@ -50,6 +52,29 @@ class SectionChangesSchema(StrictSchema):
     sleeve = _rounds_field("Of each sleeve; none in a body.", required=False)
 
 
+class MotifsSchema(StrictSchema):
+    """Whole motifs side by side in a section, from a round on."""
+
+    record = Motifs
+
+    motifs = Whole("How many.", required=True, minimum=0, unit="motifs")
+    from_round = Whole("Counted from 1 in its part.", required=True, minimum=1)
+
+
+def _motifs_field(description: str, required: bool = True) -> Items:
+    return Items(Nested(MotifsSchema), description, required=required, most=MAX_ROUNDS)
+
+
+class SectionMotifsSchema(StrictSchema):
+    """Where partial motifs are plain: each section's whole motifs, wherever their number changes."""
+
+    record = SectionMotifs
+
+    back = _motifs_field("Of the back.")
+    front = _motifs_field("Of the front.")
+    sleeve = _motifs_field("Of each sleeve; none in a body.", required=False)
+
+
 def _last_row_field() -> Whole:
     return Whole(
         "The chart row of the last round; null where that works none.", required=True, nullable=True, minimum=1
@@ -67,6 +92,7 @@ class BodyPlacementSchema(StrictSchema):
 
     rounds = Rounds(BodyRoundSchema, body_rounds, "Every round.", required=True)
     changes = Nested(SectionChangesSchema, required=True)
+    motifs = Nested(SectionMotifsSchema)
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
 
@@ -78,6 +104,9 @@ class SleevePlacementSchema(StrictSchema):
 
     rounds = Rounds(SleeveRoundSchema, sleeve_rounds, "Every round.", required=True)
     changes = _rounds_field("The rounds whose first column differs from that of the round before.")
+    motifs = _motifs_field(
+        "Where partial motifs are plain: the whole motifs, wherever their number changes.", required=False
+    )
     last_chart_row = _last_row_field()
     plain_rounds = _plain_field()
 
@@ -163,7 +192,10 @@ def _counts_field(part: str) -> Mapping:
 
 
 class StitchesByColourSchema(StrictSchema):
-    """Stitches of each colour, from the very same placement; cast-on, hem, cuffs and neckband are not in it."""
+    """Stitches of each colour, from the very same placement; cast-on, hem, cuffs and neckband are not in it.
+
+    Those of floats are the stitches that a colour's strand is carried behind, between two of its own.
+    """
 
     record = ColourStitches
 
@@ -182,6 +214,7 @@ class SizePlacementSchema(StrictSchema):
     label = Prose("As sent.", required=True)
     rounds = Rounds(YokeRoundSchema, yoke_rounds, "Every round of the yoke.", required=True)
     changes = Nested(SectionChangesSchema, "In the yoke.", required=True)
+    motifs = Nested(SectionMotifsSchema, "In the yoke.")
     body = Nested(BodyPlacementSchema, required=True)
     sleeve = Nested(SleevePlacementSchema, required=True)
     yoke_chart_rows = Whole(
@@ -210,6 +243,9 @@ class SizePlacementSchema(StrictSchema):
         RoundsByPartSchema, "Rounds that use more than two colours at once.", required=True
     )
     stitches_by_colour = Nested(StitchesByColourSchema, required=True)
+    float_stitches_by_colour = Nested(
+        StitchesByColourSchema, "The stitches that each colour's strand is carried behind.", required=True
+    )
 
 
 def _symmetry_field() -> Choice:

@@ -251,15 +251,37 @@ class ChartOptionsSchema(StrictSchema):
     """A chart, and how it is worked whatever the garment's counts are."""
 
     chart = Nested(ChartSchema, required=True)
+    exchange = Items(
+        Text(least=1, most=1),
+        "Two symbols of the chart that change places in its rows; a colour that is sent beside the rows stays as sent.",
+        least=2,
+        most=2,
+        example='[".", "#"]',
+    )
     first_round = Whole(
         "The yoke round that works chart row 1. Later than the yoke's last, it lies in body and sleeve.",
         minimum=1,
         maximum=2 * MAX_ROUNDS,
     )
     minimum_width = Nested(MinimumWidthSchema)
+    partial_motifs = Choice(
+        description="Whether a motif that a section cuts is worked as far as it goes, or its stitches are worked in "
+        "the plain colour until it fits whole."
+    )
+    motif_columns = Whole(
+        "The columns of one motif: from column 1 on so many are a motif, the next so many another, and so on. They "
+        "divide the chart's width, which they are unless sent.",
+        minimum=1,
+        maximum=MAX_COLUMNS,
+        unit="columns",
+    )
     plain_colour = _symbol_field("plain sections and rounds", "the colour that the chart uses most")
-    line_colour = _symbol_field("the raglan lines", "the plain colour")
-    seam_colour = _symbol_field("the seam stitches", "the plain colour")
+    below_colour = _symbol_field(
+        "all that is plain after the last row of a chart that is worked once, of no use if its rows repeat",
+        "the plain colour",
+    )
+    line_colour = _symbol_field("the raglan lines", "the plain colour of the round")
+    seam_colour = _symbol_field("the seam stitches", "the plain colour of the round")
     float_limit = Whole(
         "The longest float that needs no word. That about 5 stitches (2.5 cm) need none is common practice.",
         minimum=0,
@@ -285,6 +307,7 @@ class ChartPlacementsRequestSchema(ChartOptionsSchema, AnswerSizesSchema, Printe
         unit="stitches",
     )
     seam_stitches = Nested(SeamStitchesSchema)
+    seam = Choice(description="How the seam stitches are worked: purled, they stand as a line in the fabric.")
     half_stitch = Choice(
         description="What becomes of a section whose count doesn't agree with its anchor, so that the two lie half a "
         "stitch apart: the request is refused, or the section's centre lies half a stitch before the anchor, and a "

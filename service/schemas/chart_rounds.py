@@ -54,12 +54,22 @@ def _stitches_field() -> Whole:
     return Whole(required=True, minimum=0, unit="stitches")
 
 
+def _plain_field(place: str) -> Whole:
+    return Whole(
+        f"Plain stitches {place} the whole motifs; only where partial motifs are plain, and at least one fits whole.",
+        minimum=0,
+        unit="stitches",
+    )
+
+
 class SectionStartSchema(StrictSchema):
-    """A section in one round: its stitches, and the chart columns of its first and its last one as worked."""
+    """A section in one round: its stitches, and the columns of the first and the last worked from the chart."""
 
     stitches = _stitches_field()
     first_column = column_field()
     last_column = column_field()
+    plain_before = _plain_field("before")
+    plain_after = _plain_field("after")
 
 
 class YokeRoundSchema(StrictSchema):
@@ -89,6 +99,8 @@ class SleeveRoundSchema(StrictSchema):
     stitches = _stitches_field()
     first_column = column_field()
     last_column = column_field()
+    plain_before = _plain_field("before")
+    plain_after = _plain_field("after")
 
 
 def yoke_rounds(rounds: Sequence[YokeRound], _: LengthWriter) -> list[dict[str, Any]]:
@@ -111,10 +123,7 @@ def body_rounds(rounds: Sequence[BodyRound], _: LengthWriter) -> list[dict[str, 
 
 def sleeve_rounds(rounds: Sequence[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a sleeve, as `SleeveRoundSchema` has them."""
-    return [
-        {"round": number, "chart_row": row, "stitches": stitches, "first_column": first, "last_column": last}
-        for number, row, stitches, first, last, _, _ in rounds
-    ]
+    return [{"round": here.round, "chart_row": here.chart_row, **_start(here)} for here in rounds]
 
 
 def _start_writer() -> Callable[[SectionStart], dict[str, int | None]]:
@@ -124,11 +133,14 @@ def _start_writer() -> Callable[[SectionStart], dict[str, int | None]]:
     def write(start: SectionStart) -> dict[str, int | None]:
         found = written.get(id(start))
         if found is None:
-            found = written[id(start)] = {
-                "stitches": start.stitches,
-                "first_column": start.first_column,
-                "last_column": start.last_column,
-            }
+            found = written[id(start)] = _start(start)
         return found
 
     return write
+
+
+def _start(start: SectionStart | SleeveRound) -> dict[str, int | None]:
+    found = {"stitches": start.stitches, "first_column": start.first_column, "last_column": start.last_column}
+    if start.plain_before is not None:
+        found |= {"plain_before": start.plain_before, "plain_after": start.plain_after}
+    return found

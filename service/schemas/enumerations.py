@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Any, get_args
 
 from grading_core.chart.grid import FirstRow, Repeat
-from grading_core.chart.request import HalfStitch, SeamStitch
+from grading_core.chart.request import HalfStitch, PartialMotifs, SeamStitch
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
@@ -44,6 +44,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "LevelMeasurement": get_args(LevelMeasurement),
     "LowerFront": get_args(LowerFront),
     "Measurement": MEASUREMENTS,
+    "PartialMotifs": get_args(PartialMotifs),
     "ProblemName": tuple(kind.name for kind in KINDS),
     "PulloverMeasurement": GIRTHS,
     "Repeat": get_args(Repeat),

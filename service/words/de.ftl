@@ -291,6 +291,11 @@ chart_section =
     .front = das Vorderteil
     .sleeve = jeder Ärmel
 
+plain_place =
+    .before = die Runden vor der Strickschrift
+    .after = die Runden nach der Strickschrift
+    .short_rows = die verkürzten Reihen am Halsausschnitt
+
 chart =
     .rows = In Runde { $round }, von der ersten Runde der Passe an gezählt, Reihe 1 der Strickschrift stricken und in
         jeder weiteren Runde die nächste Reihe, auch in Rumpf und Ärmeln.
@@ -327,17 +332,44 @@ chart =
         Maschen der Achsel weiter.
     .sleeve_start = Von Runde 1 an beginnt jeder Ärmel { shape.start } seiner Achsel, wo seine Runden beginnen, mit
         Spalte { $column }.
+    .whole_motifs = Von Spalte 1 an sind je { $columns } Spalten ein Motiv. Nur ganze Motive stricken: Wo ein Abschnitt
+        innerhalb eines Motivs beginnt oder endet, die Maschen dieses Motivs in { $colour } stricken, bis es ganz
+        Platz hat.
+    .whole_chart = Die Spalten 1 bis { $columns } sind ein Motiv. Nur ganze Motive stricken: Wo ein Abschnitt innerhalb
+        eines Motivs beginnt oder endet, die Maschen dieses Motivs in { $colour } stricken, bis es ganz Platz hat.
+    .motifs = Von Runde { $round } an { $sections_number ->
+        [one] hat { $sections }
+       *[other] haben { $sections }
+    } Platz für { $motifs } { $motifs_number ->
+        [one] ganzes Motiv
+       *[other] ganze Motive
+    }.
+    .body_motifs = In Runde 1 des Rumpfes { $sections_number ->
+        [one] hat { $sections }
+       *[other] haben { $sections }
+    } Platz für { $motifs } { $motifs_number ->
+        [one] ganzes Motiv
+       *[other] ganze Motive
+    }.
+    .sleeve_motifs = In seiner Runde 1 unter der Achsel hat jeder Ärmel Platz für { $motifs } { $motifs_number ->
+        [one] ganzes Motiv
+       *[other] ganze Motive
+    }.
     .narrow_body = Rücken- und Vorderteil nur in { $colour } stricken, solange sie weniger als { $stitches } Maschen
         haben.
     .narrow_sleeve = Jeden Ärmel nur in { $colour } stricken, solange er weniger als { $stitches } Maschen hat.
-    .plain = Was nicht in der Strickschrift steht, wird in { $colour } gestrickt: { $rounds ->
-        [before] die Runden vor der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
-        [after] die Runden nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
-        [both] die Runden vor und nach der Strickschrift, verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
-       *[none] verkürzte Reihen, Bund, Ärmelbündchen und Halsbündchen.
+    .plain = In { $colour } stricken: { $places }.
+    .lines = Die Raglanmaschen { $rounds ->
+        [last_row] bis zur letzten Reihe der Strickschrift in { $colour } stricken.
+       *[all] in { $colour } stricken.
     }
-    .lines = Die Raglanmaschen in { $colour } stricken.
-    .seams = Die Nahtmaschen der Achseln in { $colour } stricken.
+    .seams = Die Nahtmaschen der Achseln { $rounds ->
+        [last_row] bis zur letzten Reihe der Strickschrift in { $colour } stricken.
+       *[all] in { $colour } stricken.
+    }{ $seam ->
+        [purl] {" "}Sie in jeder Runde links stricken.
+       *[knit] { "" }
+    }
     .floats = Spannfäden über mehr als { $stitches } { $stitches_number ->
         [one] Masche
        *[other] Maschen
@@ -1097,8 +1129,10 @@ warning =
         [one] Runde
        *[other] Runden
     } länger. Für einen kürzeren Ärmel eine Ärmellänge angeben.
-    .sleeve_plain_again = Ab seiner Runde { $round } ist der Ärmel schmaler als die Mindestbreite für die Strickschrift
-        und wird ohne sie gestrickt.
+    .sleeve_plain_again = Ab seiner Runde { $round } { $lacks ->
+        [motif] hat der Ärmel keinen Platz für ein ganzes Motiv
+       *[width] ist der Ärmel schmaler als die Mindestbreite für die Strickschrift
+    } und wird ohne Strickschrift gestrickt.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] Runde in Passe, Rumpf und Ärmel hat
        *[other] Runden in Passe, Rumpf und Ärmel haben
@@ -1288,6 +1322,12 @@ picture =
         [both] von Rücken- und Vorderteil
        *[sleeve] jedes Ärmels
     }
+    .first_motif = erstes ganzes Motiv { $of ->
+        [back] des Rückenteils
+        [front] des Vorderteils
+        [both] von Rücken- und Vorderteil
+       *[sleeve] jedes Ärmels
+    }
     .chart_described = Eine Strickschrift mit { $columns } { $columns_number ->
         [one] Spalte
        *[other] Spalten
@@ -1324,6 +1364,8 @@ picture =
         [one] Masche
        *[other] Maschen
     } im Vorderteil.
+    .seams_described = Die Nahtmaschen an den Seiten des Rumpfes und unter den Ärmeln sind linke Maschen.
+    .purl = Nahtmaschen, links gestrickt
     .contrast = Heben sich die Farben voneinander ab?
     .in_colours = In Farbe
     .in_greys = Dasselbe in Grau

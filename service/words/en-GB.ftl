@@ -275,6 +275,11 @@ chart_section =
     .front = the front
     .sleeve = each sleeve
 
+plain_place =
+    .before = the rounds before the chart
+    .after = the rounds after the chart
+    .short_rows = the short rows at the neck
+
 chart =
     .rows = In round { $round }, counted from the first round of the yoke, work row 1 of the chart, and in every round
         after it the next row, on through body and sleeves.
@@ -304,16 +309,42 @@ chart =
         the underarm.
     .sleeve_start = From round 1 on each sleeve begins { shape.start } of its underarm, where its rounds start, with
         column { $column }.
+    .whole_motifs = From column 1 on, every { $columns } columns are one motif. Work only whole motifs: where a section
+        begins or ends within a motif, work the stitches of that motif in { $colour } until it has room for the whole.
+    .whole_chart = Columns 1 to { $columns } are one motif. Work only whole motifs: where a section begins or ends
+        within a motif, work the stitches of that motif in { $colour } until it has room for the whole.
+    .motifs = From round { $round } on { $sections } { $sections_number ->
+        [one] has
+       *[other] have
+    } room for { $motifs } whole { $motifs_number ->
+        [one] motif
+       *[other] motifs
+    }.
+    .body_motifs = In round 1 of the body { $sections } { $sections_number ->
+        [one] has
+       *[other] have
+    } room for { $motifs } whole { $motifs_number ->
+        [one] motif
+       *[other] motifs
+    }.
+    .sleeve_motifs = In its round 1 below the underarm each sleeve has room for { $motifs } whole { $motifs_number ->
+        [one] motif
+       *[other] motifs
+    }.
     .narrow_body = Work back and front in { $colour } alone as long as they have fewer than { $stitches } stitches.
     .narrow_sleeve = Work each sleeve in { $colour } alone as long as it has fewer than { $stitches } stitches.
-    .plain = What is not on the chart is worked in { $colour }: { $rounds ->
-        [before] the rounds before the chart, short rows, hem, cuffs and neckband.
-        [after] the rounds after the chart, short rows, hem, cuffs and neckband.
-        [both] the rounds before and after the chart, short rows, hem, cuffs and neckband.
-       *[none] short rows, hem, cuffs and neckband.
+    .plain = Work { $places } in { $colour }.
+    .lines = Work the raglan stitches in { $colour }{ $rounds ->
+        [last_row] {" "}up to the last row of the chart.
+       *[all] .
     }
-    .lines = Work the raglan stitches in { $colour }.
-    .seams = Work the seam stitches of the underarms in { $colour }.
+    .seams = Work the seam stitches of the underarms in { $colour }{ $rounds ->
+        [last_row] {" "}up to the last row of the chart.
+       *[all] .
+    }{ $seam ->
+        [purl] {" "}Purl them in every round.
+       *[knit] { "" }
+    }
     .floats = Where a float passes over more than { $stitches } { $stitches_number ->
         [one] stitch
        *[other] stitches
@@ -1062,8 +1093,10 @@ warning =
         [one] round
        *[other] rounds
     } longer. Ask for a sleeve length to have it shorter.
-    .sleeve_plain_again = From its round { $round } on, the sleeve is narrower than the least width for the chart and is
-        worked without it.
+    .sleeve_plain_again = From its round { $round } on, the sleeve { $lacks ->
+        [motif] has no room for a whole motif
+       *[width] is narrower than the least width for the chart
+    } and is worked without the chart.
     .more_than_two_colours = { $rounds } { $rounds_number ->
         [one] round of yoke, body and sleeve uses
        *[other] rounds of yoke, body and sleeve use
@@ -1251,6 +1284,7 @@ picture =
        *[sleeve] each sleeve
     }
     .first_stitch = first stitch of { picture.section }
+    .first_motif = first whole motif of { picture.section }
     .chart_described = A chart of { $columns } { $columns_number ->
         [one] column
        *[other] columns
@@ -1282,6 +1316,8 @@ picture =
         [one] stitch
        *[other] stitches
     } across the front.
+    .seams_described = The seam stitches at the sides of the body and under the sleeves are purl stitches.
+    .purl = seam stitches, purled
     .contrast = Do the colours read apart?
     .in_colours = In colour
     .in_greys = The same in greys

@@ -20,7 +20,7 @@ from copy import deepcopy
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import partial
-from itertools import combinations, pairwise
+from itertools import chain, combinations, pairwise
 from math import isqrt
 from typing import Any
 
@@ -357,12 +357,15 @@ def check_yarn(garment: Garment) -> None:
         # cast-on, bind-off, floats and what ribs take more may be told beside the stitches
         expect(garment.stitches, sum(colour["stitches"] for colour in garment.size["yarn"]), "stitches in all")
     if garment.chart:
-        told = garment.size["chart"]["stitches_by_colour"]
-        counts = garment.colour_counts
-        parts = {"yoke": counts["yoke"], "body": counts["body"], "sleeves": counts["sleeve"] + counts["sleeve"]}
-        parts["total"] = parts["yoke"] + parts["body"] + parts["sleeves"]
-        for part, counted in parts.items():
-            expect(dict(counted), {colour: many for colour, many in told[part].items() if many}, f"colours of {part}")
+        _check_colours(garment.colour_counts, garment.size["chart"]["stitches_by_colour"], "stitches of each colour")
+
+
+def _check_colours(counts: dict[str, Counter[str]], told: Json, what: str) -> None:
+    """What is counted by colour in yoke, body and one sleeve."""
+    parts = {"yoke": counts["yoke"], "body": counts["body"], "sleeves": counts["sleeve"] + counts["sleeve"]}
+    parts["total"] = parts["yoke"] + parts["body"] + parts["sleeves"]
+    for part, counted in parts.items():
+        expect(dict(counted), {colour: many for colour, many in told[part].items() if many}, f"{what}, {part}")
 
 
 def check_chart(garment: Garment) -> None:
@@ -386,13 +389,37 @@ def check_chart(garment: Garment) -> None:
                 here = f"{name} of {part} round {number}"
                 expect(stitches, section["stitches"], here)
                 expect(columns or (None, None), (section["first_column"], section["last_column"]), f"columns of {here}")
+                ends = worked.ends[name] if garment.chart.motif and columns else (None, None)
+                expect(ends, (section.get("plain_before"), section.get("plain_after")), f"plain ends of {here}")
     body, sleeve = placed["body"]["changes"], {"sleeve": placed["sleeve"]["changes"]}
     for part, changes in (("yoke", placed["changes"]), ("body", body), ("sleeve", sleeve)):
         for section, told in changes.items():
             first = [_first_column(worked, section) for worked in getattr(garment, part)]
             moved = [number for number, (before, here) in enumerate(pairwise(first), 2) if here != before]
             expect(moved, told, f"rounds in which the {section} of the {part} begins elsewhere")
+    told = (placed.get("motifs"), placed["body"].get("motifs"), placed["sleeve"].get("motifs"))
+    if garment.chart.motif:
+        yoke, body, sleeve = told
+        for part, motifs in (("yoke", yoke), ("body", body), ("sleeve", {"sleeve": sleeve})):
+            for section, whole in motifs.items():
+                expect(
+                    _whole_motifs(getattr(garment, part), section, garment.chart.motif), whole, f"motifs of {section}"
+                )
+    else:
+        expect(told, (None, None, None), "motifs")
     _check_progress(garment, garment.chart)
+
+
+def _whole_motifs(rounds: list[Worked], section: str, columns: int) -> list[Json]:
+    """How many whole motifs a section has from which of the chart's rounds on."""
+    found, before = [], 0
+    for number, worked in enumerate(rounds, 1):
+        name = section if section in worked.sections else "first_sleeve"
+        here = (worked.sections[name] - sum(worked.ends[name])) // columns if worked.columns[name] else 0
+        if worked.chart_row is not None and here != before:
+            found.append({"motifs": here, "from_round": number})
+            before = here
+    return found
 
 
 def _check_progress(garment: Garment, chart: Wallpaper) -> None:
@@ -437,22 +464,32 @@ def check_floats(garment: Garment) -> None:
         return
     placed = garment.size["chart"]
     limit = garment.request["chart"].get("float_limit", 5)
-    longest = {}
+    longest, carried = {}, {}
     for part in ("yoke", "body", "sleeve"):
-        floats = garment.floats(part)
+        carried[part] = Counter[str]()
+        for length, colour in chain.from_iterable(garment.floats(part)):
+            carried[part][colour] += length
+        carried[part] = +carried[part]
+        floats = _longest_floats(garment, part)
         expect(floats, placed["floats_by_round"][part], f"floats of the {part}")
         over = [number for number, stitches in enumerate(floats, 1) if stitches > limit]
         expect(over, placed["long_float_rounds"][part], f"long floats of the {part}")
         many = [number for number, worked in enumerate(getattr(garment, part), 1) if len(set(worked.colours)) > 2]
         expect(many, placed["rounds_over_two_colours"][part], f"rounds over two colours of the {part}")
         longest[part] = max(floats, default=0)
+    _check_colours(carried, placed["float_stitches_by_colour"], "stitches behind which each colour is carried")
     told = placed["longest_float"]
     expect(max(longest.values()), told["stitches"] if told else 0, "longest float")
     if told:
         rounds: list[Worked] = getattr(garment, told["part"])
         fabric: Fabric = rounds[told["round"] - 1].fabric
-        expect(garment.floats(told["part"])[told["round"] - 1], told["stitches"], "the round of the longest float")
+        here = _longest_floats(garment, told["part"])[told["round"] - 1]
+        expect(here, told["stitches"], "the round of the longest float")
         expect(_told_of(fabric.wide(told["stitches"]), garment.request), told["length"], "length of the longest float")
+
+
+def _longest_floats(garment: Garment, part: str) -> list[int]:
+    return [max((length for length, _ in floats), default=0) for floats in garment.floats(part)]
 
 
 CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (

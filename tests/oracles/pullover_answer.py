@@ -507,9 +507,10 @@ def _lay(request: Json, size: Json) -> None:
     def on_centre(part: Json, column: float) -> None:
         if part["first_column"] is None:
             return
-        start = (exact(column) - Fraction(part["stitches"] + 1, 2)) % width + 1
+        before, after = part.get("plain_before", 0), part.get("plain_after", 0)
+        start = (exact(column) - Fraction(part["stitches"] + 1, 2) + before) % width + 1
         assert part["first_column"] == start
-        assert part["last_column"] == (part["first_column"] + part["stitches"] - 2) % width + 1
+        assert part["last_column"] == (part["first_column"] + part["stitches"] - before - after - 2) % width + 1
 
     anchor = chart.get("anchor")
     for number, (on_needle, told) in enumerate(zip(_rounds(size), placed["rounds"], strict=True), 1):

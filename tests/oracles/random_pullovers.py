@@ -300,10 +300,14 @@ class _Requests:
             },
             first_round=lambda: self.whole(1, self.pick((30, 30, 200))),
             minimum_width=lambda: self.some(0.7, body=lambda: self.whole(0, 60), sleeve=lambda: self.whole(0, 40)),
+            partial_motifs=lambda: self.pick(("work", "plain", "plain")),
+            motif_columns=lambda: self.pick([columns for columns in range(1, width + 1) if width % columns == 0]),
             plain_colour=lambda: self.pick(used),
+            below_colour=lambda: self.pick(used),
             line_colour=lambda: self.pick(used),
             seam_colour=lambda: self.pick(used),
             float_limit=lambda: self.whole(0, 12),
+            **({"exchange": lambda: self.generator.sample(used, 2)} if len(used) > 1 else {}),
         )
 
     def yarn(self) -> Json:

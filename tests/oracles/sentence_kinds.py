@@ -1,6 +1,6 @@
 """What the variables of a language's messages stand for, and how each is printed: all that a reader is told besides."""
 
-GROUPED = {"once": "edges", "twice": "edges", "parts": "section", "sections": "chart_section"}
+GROUPED = {"once": "edges", "twice": "edges", "parts": "section", "sections": "chart_section", "places": "plain_place"}
 """Variables that are words of a group, or several of them."""
 
 NESTED = {"steps": ("step", "across"), "rib": ("ribbing",)}
@@ -34,6 +34,7 @@ APART = frozenset(
         "edges",
         "section",
         "chart_section",
+        "plain_place",
         "measure",
         "measured",
         "times",

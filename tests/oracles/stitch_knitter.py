@@ -57,7 +57,8 @@ class Worked:
     """A round as it came off the needles.
 
     fabric: its gauge. stitches: worked in it. colours: of each stitch in working order, "" without a chart.
-    sections: stitches by name. columns: of the chart, first and last by name, None where plain. chart_row: from 1.
+    sections: stitches by name. columns: of the chart, first and last by name, None where plain. ends: plain stitches
+    before and after them. chart_row: from 1.
     """
 
     fabric: Fabric
@@ -65,6 +66,7 @@ class Worked:
     colours: str
     sections: dict[str, int]
     columns: dict[str, tuple[int, int] | None]
+    ends: dict[str, tuple[int, int]]
     chart_row: int | None
 
 
@@ -220,16 +222,18 @@ class Garment:
     def _round(self, number: int, stretches: list[tuple[str, Stretch, str]], chart_round: int) -> Worked:
         """One round: each stretch, and the line or seam behind it."""
         row = self.chart.row(chart_round) if self.chart else None
-        worked = Worked(self.fabrics.of(chart_round), 0, "", {}, {}, row)
+        worked = Worked(self.fabrics.of(chart_round), 0, "", {}, {}, {}, row)
         colours: list[str] = []
         for name, stretch, behind in stretches:
             between = self.lines if behind == "line" else self.seam
             worked.sections[name] = stretch.stitches
             worked.stitches += stretch.stitches + between
             if self.chart:
-                shown, columns = self.chart.show(name, stretch, row)
-                colours += (shown, self.chart.colour(behind) * between)
-                worked.columns[name] = columns
+                shown, columns = self.chart.show(name, stretch, chart_round)
+                colours += ("".join(shown), self.chart.colour(behind, chart_round) * between)
+                places = [place for place, column in enumerate(columns) if column is not None]
+                worked.columns[name] = (columns[places[0]] or 0, columns[places[-1]] or 0) if places else None
+                worked.ends[name] = (places[0], len(columns) - 1 - places[-1]) if places else (0, 0)
         worked.colours = "".join(colours)
         demand(all(stitches > 0 for stitches in worked.sections.values()), f"round {number} has an empty section")
         return worked
@@ -348,17 +352,17 @@ class Garment:
             for part in ("yoke", "body", "sleeve")
         }
 
-    def floats(self, part: str) -> list[int]:
-        """The longest float of every round of a part, over the start of the round too."""
+    def floats(self, part: str) -> list[list[tuple[int, str]]]:
+        """The length and the colour of all floats of every round of a part, over the start of the round too."""
         found, before = [], ""
         for worked in getattr(self, part):
-            here, longest = worked.colours, 0
+            here, floats = worked.colours, []
             for colour in set(here):
                 pieces = here.split(colour)
                 if colour in before:
-                    longest = max(longest, len(pieces[0]) + len(before) - before.rindex(colour) - 1)
-                longest = max([longest, *map(len, pieces[1:-1])])
-            found.append(longest)
+                    floats.append((len(pieces[0]) + len(before) - before.rindex(colour) - 1, colour))
+                floats += [(len(piece), colour) for piece in pieces[1:-1]]
+            found.append(floats)
             before = here
         return found
 
@@ -381,7 +385,9 @@ class Wallpaper:
 
     def __init__(self, request: Json) -> None:
         self.wishes = request["chart"]
-        drawn = self.wishes["chart"]["rows"]
+        exchange = self.wishes.get("exchange", [])
+        others = dict(zip(exchange, reversed(exchange), strict=True))
+        drawn = ["".join(others.get(symbol, symbol) for symbol in row) for row in self.wishes["chart"]["rows"]]
         worked = drawn if self.wishes["chart"].get("first_row", "bottom") == "top" else drawn[::-1]
         # right to left, as rounds are worked
         self.rows = [row[::-1] for row in worked]
@@ -390,11 +396,18 @@ class Wallpaper:
         self.first_round = self.wishes.get("first_round", 1)
         # of colours with as many stitches the one that is worked first
         self.plain = self.wishes.get("plain_colour") or Counter("".join(self.rows)).most_common(1)[0][0]
+        self.below = self.wishes.get("below_colour", self.plain) if self.once else self.plain
+        whole = self.wishes.get("partial_motifs", "work") == "plain"
+        self.motif = self.wishes.get("motif_columns", self.width) if whole else None
 
-    def colour(self, kind: str) -> str:
-        """The colour of lines and seams."""
-        found: str = self.wishes.get(f"{kind}_colour") or self.plain
-        return found
+    def ended(self, number: int) -> bool:
+        """Whether the last row of a chart that is worked once is behind when a round is done."""
+        return self.once and number >= self.first_round + self.height - 1
+
+    def colour(self, kind: str, number: int) -> str:
+        """The colour of lines and seams, or of what is plain, in a round counted from the yoke's first on."""
+        found: str = self.below if self.ended(number - 1) else self.plain
+        return found if kind == "plain" else self.wishes.get(f"{kind}_colour") or found
 
     def row(self, number: int) -> int | None:
         """The chart row, from 1, of a round counted from the yoke's first on."""
@@ -425,12 +438,20 @@ class Wallpaper:
         ]
         return min(axes or [middle], key=lambda axis: (abs(axis - middle), axis))
 
-    def show(self, name: str, stretch: Stretch, row: int | None) -> tuple[str, tuple[int, int] | None]:
-        """The colours of a stretch in a round, and the chart columns of its first and last stitch."""
+    def show(self, name: str, stretch: Stretch, number: int) -> tuple[list[str], list[int | None]]:
+        """The colour of each stitch in a round, and the chart column that it is worked from, None where it is plain."""
+        row, plain = self.row(number), self.colour("plain", number)
         least = self.wishes.get("minimum_width", {}).get("sleeve" if "sleeve" in name else "body", 0)
-        if row is None or stretch.stitches < least or not stretch.stitches:
-            return self.plain * stretch.stitches, None
-        first = (stretch.column - 1) % self.width
-        last = (stretch.column + stretch.stitches - 2) % self.width
-        repeats = stretch.stitches // self.width + 2
-        return (self.rows[row - 1] * repeats)[first : first + stretch.stitches], (first + 1, last + 1)
+        colours = [plain] * stretch.stitches
+        worked: list[int | None] = [None] * stretch.stitches
+        if row is None or stretch.stitches < least:
+            return colours, worked
+        on_wall = range(stretch.column, stretch.column + stretch.stitches)
+        for place, column in enumerate(on_wall):
+            if self.motif:
+                first = column - (column - 1) % self.motif
+                if first not in on_wall or first + self.motif - 1 not in on_wall:
+                    continue
+            worked[place] = (column - 1) % self.width + 1
+            colours[place] = self.rows[row - 1][(column - 1) % self.width]
+        return colours, worked

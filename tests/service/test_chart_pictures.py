@@ -200,6 +200,61 @@ def test_the_front_shows_every_stitch_of_front_body_and_half_sleeves(client):
     assert total.total() == (5 + 7 + 7) + 2 * (3 + 3 + 3) + (11 + 11)
 
 
+SEAMED = size(neck={"back": 9, "front": 9, "sleeve": 9}, increase_rounds=[], underarm=3, body_rounds=2, sleeve_rounds=2)
+"""Each underarm's three stitches are its seam, two of which are seen on either face: the middle one is on both."""
+PURLED = {"seam": "purl", "seam_stitches": {"body": 3, "sleeve": 3}}
+
+
+def purl_stitches(svg):
+    """How many stitches are drawn as purl: rectangles of stitches and rows."""
+    paths = [path.get("d") for path in svg.iter(f"{SVG}path") if (path.get("fill") or "").endswith("-purl)")]
+    return sum(int(w) * int(h) for path in paths for w, h in re.findall(r"h(\d+)v(\d+)", path))
+
+
+def test_purled_seams_are_drawn_at_the_sides_and_under_the_sleeves(client):
+    svg = picture(client, GARMENT, SEAMED, **PURLED)
+    # two stitches in two rounds, at both sides of the body and under both sleeves
+    assert purl_stitches(svg) == 2 * 2 * 4
+    assert "seam stitches, purled" in texts(svg)
+    assert "under the sleeves are purl stitches" in svg.find(f"{SVG}desc").text
+
+
+def test_a_purl_stitch_shows_no_legs_of_a_knit_one(client):
+    """The rectangles of the purl stitches stand in the knit stitches' shape a second time, which leaves them out."""
+    svg = picture(client, GARMENT, SEAMED, **PURLED)
+    knit = [path for path in svg.iter(f"{SVG}path") if (path.get("fill") or "").endswith("-knit)")]
+    assert {path.get("fill-rule") for path in knit} == {"evenodd"}
+    assert sum(len(re.findall(r"h\dv\dh-\dz", path.get("d"))) for path in knit) == 4
+
+
+@pytest.mark.parametrize(
+    "options", [{**PURLED, "seam": "knit"}, {"seam": "purl", "seam_stitches": {"body": 0, "sleeve": 0}}]
+)
+def test_without_purl_stitches_there_is_no_word_of_them(client, options):
+    svg = picture(client, GARMENT, {**SEAMED, "underarm": 4}, half_stitch="shift", **options)
+    assert purl_stitches(svg) == 0
+    assert "seam stitches, purled" not in texts(svg)
+    assert "purl" not in svg.find(f"{SVG}desc").text
+
+
+def test_the_starts_of_whole_motifs_are_called_so(client):
+    svg = picture(client, CHART, partial_motifs="plain")
+    # five stitches are one motif, and of seven the first is plain
+    assert traces(svg, "body") == [[(1, 1), (2, 1), (3, 1)]]
+    assert "first whole motif of back and front" in texts(svg)
+    assert "first stitch of back and front" not in texts(svg)
+
+
+def test_pictures_show_the_colours_exchanged(client):
+    """Nine stitches of the chart's fifteen are motif."""
+    coloured = {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}}
+    for exchange, dark in ((None, 9), ([".", "#"], 6)):
+        options = {"exchange": exchange} if exchange else {}
+        svg = picture(client, CHART, chart={**ARROW, "colours": coloured}, **options)
+        [repeat] = [group for group in svg.iter(f"{SVG}g") if (group.get("id") or "").endswith("-repeat")]
+        assert drawn_stitches(repeat)["#000000"] == dark
+
+
 @BOTH
 def test_the_size_drawn_is_the_one_named_or_else_the_first(client, path):
     sizes = (size("S"), size("M"))

@@ -148,6 +148,60 @@ def test_stitches_by_colour_are_those_on_the_needle(client):
     }
 
 
+def test_stitches_behind_which_a_colour_is_carried_are_those_between_two_of_its_own(client):
+    """Rounds are repeats of ..#..: # passes 4 stitches between two, over the start of the round too; . passes 1.
+
+    Two yoke rounds of four repeats: seven floats of #, eight of .; a body round of two, one and two of them; two rounds
+    of a sleeve of one, one float of # over the start of the second round and two of ., in both sleeves twice as many.
+    """
+    seen = placed(client, SEED, sizes=[size(body_rounds=1, sleeve_rounds=2)])
+    assert seen["float_stitches_by_colour"] == {
+        "total": {".": 8 + 2 + 4, "#": 28 + 4 + 8},
+        "yoke": {".": 8, "#": 28},
+        "body": {".": 2, "#": 4},
+        "sleeves": {".": 4, "#": 8},
+    }
+
+
+def test_plain_stitches_at_the_ends_are_told_where_partial_motifs_are_plain(client):
+    grown = size(
+        rounds=3,
+        neck={"back": 3, "front": 3, "sleeve": 5},
+        increase_rounds=[{"round": 2, "body": 1}, {"round": 3, "body": 1}],
+    )
+    seen = placed(client, sizes=[grown], partial_motifs="plain")
+    assert [here["back"] for here in seen["rounds"]] == [
+        {"stitches": 3, "first_column": None, "last_column": None},
+        {"stitches": 5, "first_column": 1, "last_column": 5, "plain_before": 0, "plain_after": 0},
+        {"stitches": 7, "first_column": 1, "last_column": 5, "plain_before": 1, "plain_after": 1},
+    ]
+    assert seen["motifs"]["back"] == seen["motifs"]["front"] == [{"motifs": 1, "from_round": 2}]
+    assert seen["motifs"]["sleeve"] == [{"motifs": 1, "from_round": 1}]
+
+
+def test_nothing_is_told_of_motifs_that_may_be_cut(client):
+    seen = placed(client, sizes=[size(body_rounds=1, sleeve_rounds=1)])
+    assert seen.keys() & {"motifs"} == seen["body"].keys() & {"motifs"} == seen["sleeve"].keys() & {"motifs"} == set()
+    assert "plain_before" not in seen["sleeve"]["rounds"][0]
+
+
+def test_below_the_split_whole_motifs_are_told_too(client):
+    seen = placed(client, sizes=[size(underarm=10, body_rounds=1, sleeve_rounds=1)], partial_motifs="plain")
+    # fifteen stitches from five and five at either side
+    assert seen["body"]["motifs"] == {
+        "back": [{"motifs": 3, "from_round": 1}],
+        "front": [{"motifs": 3, "from_round": 1}],
+    }
+    assert seen["sleeve"]["motifs"] == [{"motifs": 3, "from_round": 1}]
+    assert seen["sleeve"]["rounds"][0]["plain_before"] == 0
+
+
+def test_the_answered_colours_stay_where_two_are_exchanged(client):
+    seen = answer(client, SEED, exchange=[".", "#"], plain_colour=".")
+    assert seen["chart"]["colours"] == SEED["colours"]
+    assert seen["sizes"][0]["stitches_by_colour"]["yoke"] == {".": 8, "#": 32}
+
+
 def test_rounds_of_more_than_two_colours_are_listed(client):
     three = {"rows": ["..#..", ".o#o."]}
     assert placed(client, three)["rounds_over_two_colours"] == {"yoke": [1], "body": [], "sleeve": []}

@@ -1,8 +1,9 @@
 """A pullover knitted stitch by stitch, with no arithmetic on where a section starts.
 
 The chart is an endless wallpaper: every stitch carries the wallpaper column that it stands on. New stitches
-go on next to the edge stitch, decreased ones come off, and the split joins lists of stitches. Floats are
-found by looking at every stitch. Shares no code with the package beyond the plan's data.
+go on next to the edge stitch, decreased ones come off, and the split joins lists of stitches. A motif is whole where
+every column of it is there. Floats are found by looking at every stitch. Shares no code with the package beyond the
+plan's data.
 """
 
 from collections import Counter
@@ -50,22 +51,37 @@ class Garment:
 
 def knit(plan, size):
     chart, width, height = plan.chart, len(plan.chart.rows[0]), len(plan.chart.rows)
-    most = Counter("".join(chart.rows)).most_common()
-    plain = plan.plain_colour or most[0][0]
-    line_colour, seam_colour = plan.line_colour or plain, plan.seam_colour or plain
+    swapped = dict(zip(plan.exchange, plan.exchange[::-1], strict=True)) if plan.exchange else {}
+    drawn_rows = ["".join(swapped.get(symbol, symbol) for symbol in row) for row in chart.rows]
+    most = Counter("".join(drawn_rows)).most_common()
+    ground = plan.plain_colour or most[0][0]
+    below = plan.below_colour or ground
+    motif = (plan.motif_columns or width) if plan.partial_motifs == "plain" else 1
     to_body = plan.line_stitches // 2 if plan.line_to_body is None else plan.line_to_body
     to_sleeve = plan.line_stitches - to_body
     body_seam, sleeve_seam = (
         size.underarm % 2 if seam is None else seam for seam in (plan.seam_stitches.body, plan.seam_stitches.sleeve)
     )
 
-    def worked(section, columns, row):
+    def worked(section, columns, row, plain):
         sort = "sleeve" if "sleeve" in section else "body"
         if row is None or len(columns) < getattr(plan.minimum_width, sort):
             return [plain_stitch(section, plain) for _ in columns]
-        drawn = chart.rows[row - 1] if chart.first_row == "top" else chart.rows[-row]
+        drawn = drawn_rows[row - 1] if chart.first_row == "top" else drawn_rows[-row]
         drawn_from_right = drawn[::-1]
-        return [Stitch(section, drawn_from_right[(column - 1) % width], (column - 1) % width + 1) for column in columns]
+        knitted = []
+        for column in columns:
+            of_motif = range((column - 1) // motif * motif + 1, (column - 1) // motif * motif + motif + 1)
+            if set(of_motif) <= set(columns):
+                knitted.append(Stitch(section, drawn_from_right[(column - 1) % width], (column - 1) % width + 1))
+            else:
+                knitted.append(plain_stitch(section, plain))
+        return knitted
+
+    def plain_of(number):
+        """The plain colour of a round: the second one when the chart's last row has been worked."""
+        over = chart.repeat == "once" and number - plan.first_round >= height
+        return below if over else ground
 
     def plain_stitch(section, colour):
         return Stitch(section, colour, None)
@@ -104,17 +120,17 @@ def knit(plan, size):
                     for _ in range(getattr(step, name)):
                         columns.insert(0, columns[0] - 1)
                         columns.append(columns[-1] + 1)
-        row = chart_row(number)
-        line = lined(plan.line_stitches, "line", line_colour)
+        row, plain = chart_row(number), plain_of(number)
+        line = lined(plan.line_stitches, "line", plan.line_colour or plain)
         garment.rows["yoke"].append(row)
         garment.rounds["yoke"].append(
-            worked("back", sections["back"], row)
+            worked("back", sections["back"], row, plain)
             + line
-            + worked("first_sleeve", sections["sleeve"], row)
+            + worked("first_sleeve", sections["sleeve"], row, plain)
             + line
-            + worked("front", sections["front"], row)
+            + worked("front", sections["front"], row, plain)
             + line
-            + worked("second_sleeve", sections["sleeve"], row)
+            + worked("second_sleeve", sections["sleeve"], row, plain)
             + line
         )
 
@@ -147,19 +163,19 @@ def knit(plan, size):
                         else:
                             columns.pop(0)
                             columns.pop()
-        row = chart_row(size.rounds + number)
-        seam = lined(body_seam, "seam", seam_colour)
+        row, plain = chart_row(size.rounds + number), plain_of(size.rounds + number)
+        seam = lined(body_seam, "seam", plan.seam_colour or plain)
         garment.rows["body"].append(row)
         garment.rounds["body"].append(
-            worked("back", sections["back"], row) + seam + worked("front", sections["front"], row) + seam
+            worked("back", sections["back"], row, plain) + seam + worked("front", sections["front"], row, plain) + seam
         )
     for number in range(1, size.sleeve_rounds + 1):
         if number in size.sleeve_decrease_rounds:
             sections["sleeve"].pop(0)
             sections["sleeve"].pop()
-        row = chart_row(size.rounds + number)
+        row, plain = chart_row(size.rounds + number), plain_of(size.rounds + number)
         garment.rows["sleeve"].append(row)
         garment.rounds["sleeve"].append(
-            worked("sleeve", sections["sleeve"], row) + lined(sleeve_seam, "seam", seam_colour)
+            worked("sleeve", sections["sleeve"], row, plain) + lined(sleeve_seam, "seam", plan.seam_colour or plain)
         )
     return garment

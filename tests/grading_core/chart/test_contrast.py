@@ -149,6 +149,21 @@ def test_what_is_plain_lies_beside_every_colour(field):
     assert placed(colours, ".a...", minimum_width=MinimumWidth(9, 9), **{field: "-"}) == [("grey", "red", ("chart",))]
 
 
+def test_what_is_plain_below_the_chart_lies_beside_every_colour():
+    colours = {".": WHITE, "a": RED, "-": GREY}
+    chart = Chart((".a...",), colours, repeat="once")
+    assert placed(colours, ".a...", below_colour="-") == []
+    assert placed(colours, ".a...", chart=chart, below_colour="-") == [("grey", "red", ("chart",))]
+
+
+def test_exchanged_colours_meet_where_they_are_worked():
+    """White lies between red and grey; once red lies there instead, it meets the grey."""
+    colours = {".": WHITE, "a": RED, "b": GREY}
+    rows = ".a...", ".....", "...b.", "....."
+    assert placed(colours, *rows) == []
+    assert placed(colours, *rows, exchange=(".", "a")) == [("red", "grey", ("chart",))]
+
+
 def test_colours_that_nothing_is_worked_in_or_whose_hex_is_not_told_get_no_word():
     assert placed({".": WHITE, "a": RED, "b": Colour("cream", "#fffff0")}, ".a...") == []
     assert placed({".": WHITE, "a": RED, "b": Colour("grey")}, ".ab..") == []

@@ -2,6 +2,7 @@
 plan."""
 
 import random
+from collections import Counter
 from dataclasses import replace
 from fractions import Fraction
 
@@ -66,10 +67,14 @@ def random_plan(seed):
         plain_colour=draw.choice(".#x"),
         line_stitches=lines,
         line_to_body=draw.choice((None, draw.randint(0, lines))),
+        below_colour=draw.choice((None, "#", "o")),
         line_colour=draw.choice((None, ".", "o")),
         seam_stitches=SeamStitches(*seams),
         seam_colour=draw.choice((None, ".", "x")),
         half_stitch="shift" if shift else "refuse",
+        exchange=draw.choice((None, tuple(draw.sample(".#ox", 2)))),
+        partial_motifs=draw.choice(("work", "plain")),
+        motif_columns=draw.choice((None, *(n for n in range(1, width + 1) if width % n == 0))),
     )
 
 
@@ -132,12 +137,17 @@ def rounds_of(placed, part):
 
 
 def printed(section):
-    return (section.stitches, section.first_column, section.last_column)
+    return (section.stitches, section.first_column, section.last_column, section.plain_before, section.plain_after)
 
 
-def worked(knitted, section):
-    stitches = [stitch for stitch in knitted if stitch.section == section]
-    return (len(stitches), stitches[0].column, stitches[-1].column)
+def worked(plan, knitted, section):
+    columns = [stitch.column for stitch in knitted if stitch.section == section]
+    charted = [place for place, column in enumerate(columns) if column is not None]
+    if not charted:
+        return (len(columns), None, None, None, None)
+    first, last = charted[0], charted[-1]
+    plain = (first, len(columns) - last - 1) if plan.partial_motifs == "plain" else (None, None)
+    return (len(columns), columns[first], columns[last], *plain)
 
 
 def test_the_random_garments_cover_every_branch_of_the_craft():
@@ -147,20 +157,25 @@ def test_the_random_garments_cover_every_branch_of_the_craft():
     assert any(size.body_shaping for plan in plans for size in plan.sizes)
     assert any(size.sleeve_decrease_rounds for plan in plans for size in plan.sizes)
     assert any(lay_out(plan, plan.sizes[0], plan.plain_colours()).off_centre for plan in plans)
+    cut = [placed for plan, placed, _ in GARMENTS if plan.partial_motifs == "plain" and plan.motif_columns != 1]
+    assert any(here.back.plain_before and here.back.plain_after for placed in cut for here in placed.rounds)
+    assert any(len(placed.motifs.back) > 2 for placed in cut)
+    assert any(each.motifs == 0 for placed in cut for each in placed.sleeve.motifs)
+    assert any(plan.below_colour and plan.chart.repeat == "once" for plan in plans)
     assert any(step.back == 2 and step.front == 1 for plan in plans for step in plan.sizes[0].increase_rounds)
 
 
 @every_garment
 def test_every_section_starts_and_ends_where_it_was_knitted(plan, placed, garment):
     for here, knitted in zip(placed.rounds, garment.rounds["yoke"], strict=True):
-        assert printed(here.back) == worked(knitted, "back")
-        assert printed(here.front) == worked(knitted, "front")
-        assert printed(here.sleeve) == worked(knitted, "first_sleeve") == worked(knitted, "second_sleeve")
+        assert printed(here.back) == worked(plan, knitted, "back")
+        assert printed(here.front) == worked(plan, knitted, "front")
+        assert printed(here.sleeve) == worked(plan, knitted, "first_sleeve") == worked(plan, knitted, "second_sleeve")
     for here, knitted in zip(placed.body.rounds, garment.rounds["body"], strict=True):
-        assert printed(here.back) == worked(knitted, "back")
-        assert printed(here.front) == worked(knitted, "front")
+        assert printed(here.back) == worked(plan, knitted, "back")
+        assert printed(here.front) == worked(plan, knitted, "front")
     for here, knitted in zip(placed.sleeve.rounds, garment.rounds["sleeve"], strict=True):
-        assert printed(here) == worked(knitted, "sleeve")
+        assert printed(here) == worked(plan, knitted, "sleeve")
 
 
 @every_garment
@@ -210,6 +225,21 @@ def test_the_longest_float_lies_between_two_stitches_of_its_colour(plan, placed,
 def test_stitches_of_each_colour_are_counted_exactly(plan, placed, garment):
     counts = placed.stitches_by_colour
     yoke, body, sleeve = (garment.count(part) for part in PARTS)
+    assert_counts(plan, counts, yoke, body, sleeve)
+
+
+@every_garment
+def test_the_stitches_behind_which_each_colour_is_carried_are_those_of_its_floats(plan, placed, garment):
+    carried = []
+    for part in PARTS:
+        carried.append(Counter())
+        for floats in garment.floats(part):
+            for length, colour in floats:
+                carried[-1][colour] += length
+    assert_counts(plan, placed.float_stitches_by_colour, *carried)
+
+
+def assert_counts(plan, counts, yoke, body, sleeve):
     for symbol in plan.chart.colours:
         assert counts.yoke[symbol] == yoke[symbol]
         assert counts.body[symbol] == body[symbol]
@@ -220,7 +250,7 @@ def test_stitches_of_each_colour_are_counted_exactly(plan, placed, garment):
 @every_garment
 def test_changes_name_the_rounds_whose_first_column_differs(plan, placed, garment):
     def changed(part, section):
-        starts = [worked(knitted, section)[1] for knitted in garment.rounds[part]]
+        starts = [worked(plan, knitted, section)[1] for knitted in garment.rounds[part]]
         return tuple(n for n in range(2, len(starts) + 1) if starts[n - 1] != starts[n - 2])
 
     assert placed.changes.back == changed("yoke", "back")
@@ -229,6 +259,33 @@ def test_changes_name_the_rounds_whose_first_column_differs(plan, placed, garmen
     assert placed.body.changes.back == changed("body", "back")
     assert placed.body.changes.front == changed("body", "front")
     assert placed.sleeve.changes == changed("sleeve", "sleeve")
+
+
+@every_garment
+def test_whole_motifs_are_counted_wherever_their_number_changes(plan, placed, garment):
+    if plan.partial_motifs == "work":
+        assert placed.motifs is placed.body.motifs is placed.sleeve.motifs is None
+        return
+    columns = plan.motif_columns or plan.chart.width
+
+    def counted(part, section):
+        found, before = [], 0
+        for number, (row, knitted) in enumerate(zip(garment.rows[part], garment.rounds[part], strict=True), 1):
+            here = sum(stitch.section == section and stitch.column is not None for stitch in knitted) // columns
+            if row is not None and here != before:
+                found.append((here, number))
+                before = here
+        return found
+
+    def told(motifs):
+        return [(each.motifs, each.from_round) for each in motifs]
+
+    assert told(placed.motifs.back) == counted("yoke", "back")
+    assert told(placed.motifs.front) == counted("yoke", "front")
+    assert told(placed.motifs.sleeve) == counted("yoke", "first_sleeve")
+    assert told(placed.body.motifs.back) == counted("body", "back")
+    assert told(placed.body.motifs.front) == counted("body", "front")
+    assert told(placed.sleeve.motifs) == counted("sleeve", "sleeve")
 
 
 @every_garment
@@ -256,11 +313,19 @@ def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment)
         shown = ring[first + half : second + names.count("second_sleeve") - half]
         assert seen.first_sleeve + seen.line + seen.front + seen.line + seen.second_sleeve == shown
     for seen, knitted in zip(view.body, garment.rounds["body"], strict=True):
-        assert seen == "".join(s.colour for s in knitted if s.section == "front")
+        names = [stitch.section for stitch in knitted]
+        start, end = names.index("front"), len(names) - names[::-1].index("front")
+        # half of the stitches between back and front at either side, with the middle one
+        seam = -(-(len(names) - end) // 2)
+        assert view.body_seam == seam
+        assert seen == "".join(stitch.colour for stitch in knitted[start - seam : end + seam])
     for first, second, knitted in zip(view.first_sleeve, view.second_sleeve, garment.rounds["sleeve"], strict=True):
         colours = "".join(s.colour for s in knitted if s.section == "sleeve")
-        assert first == colours[len(colours) // 2 :]
-        assert second == colours[: (len(colours) + 1) // 2]
+        under = "".join(s.colour for s in knitted if s.section == "seam")
+        seam = -(-len(under) // 2)
+        assert view.sleeve_seam == seam
+        assert first == colours[len(colours) // 2 :] + under[:seam]
+        assert second == under[len(under) - seam :] + colours[: (len(colours) + 1) // 2]
 
 
 @every_garment
@@ -276,7 +341,9 @@ def test_the_traces_pass_through_every_start(plan, placed, garment):
     ]
     for trace in traces:
         section = "first_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
-        starts = [(number, worked(knitted, section)[1]) for number, knitted in enumerate(garment.rounds[trace.part], 1)]
+        starts = [
+            (number, worked(plan, knitted, section)[1]) for number, knitted in enumerate(garment.rounds[trace.part], 1)
+        ]
         points = [point for piece in trace.pieces for point in piece]
         assert points == [start for start in starts if start[1] is not None]
         for piece in trace.pieces:
@@ -292,6 +359,8 @@ def test_colour_counts_sum_to_the_garments_stitches(plan, placed, garment):
 
 def test_an_anchor_one_column_further_moves_every_column_by_one():
     for plan in PLANS:
+        if plan.partial_motifs == "plain":
+            continue  # motifs stand where they are in the chart, so others are cut
         width = plan.chart.width
         moved = Anchor(*(anchor % width + 1 for anchor in (plan.anchor.back, plan.anchor.front, plan.anchor.sleeve)))
         for here, there in zip(place_charts(plan).sizes, place_charts(replace(plan, anchor=moved)).sizes, strict=True):
@@ -312,9 +381,8 @@ def columns(rounds):
 def test_a_garment_of_one_colour_has_no_floats():
     for plan in PLANS:
         rows = tuple("." * plan.chart.width for _ in plan.chart.rows)
-        plain = replace(
-            plan, chart=replace(plan.chart, rows=rows), plain_colour=".", line_colour=None, seam_colour=None
-        )
+        one_colour = {"plain_colour": ".", "below_colour": None, "line_colour": None, "seam_colour": None}
+        plain = replace(plan, chart=replace(plan.chart, rows=rows), exchange=None, **one_colour)
         for placed in place_charts(plain).sizes:
             assert placed.longest_float is None
             assert {here.longest_float for part in PARTS for here in rounds_of(placed, part)} <= {0}

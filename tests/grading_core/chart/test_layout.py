@@ -1,10 +1,13 @@
 """Which columns every stretch shows, laid out on paper."""
 
+from fractions import Fraction
+
+from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import BodyShaping, ChartPictureRequest, ChartSize, MinimumWidth
 from grading_core.chart.views import front_view
 from grading_core.sections import IncreaseRound, Sections
-from tests.grading_core.chart.small_plans import ARROW, motif_plan, picture, plan_of, remarks
+from tests.grading_core.chart.small_plans import ARROW, middle, motif_plan, picture, plan_of, remarks
 
 
 def test_a_body_decrease_moves_the_start_on_by_one_column():
@@ -48,6 +51,66 @@ def test_a_section_stays_plain_until_its_minimum_width_is_reached_while_rows_run
     assert [here.chart_row for here in rounds] == [1, 2, 3]
     assert [here.back.first_column for here in rounds] == [None, 5, 5]
     assert [here.sleeve.first_column for here in rounds] == [None, None, None]
+
+
+def test_a_cut_motif_is_plain_until_it_fits_whole():
+    """Motifs of five columns about column 3: from 5 to 15 stitches one fits, from 15 on three."""
+    increases = [IncreaseRound(2, 2, 2, 2), IncreaseRound(3, 2, 2, 2), IncreaseRound(4, 1, 1, 1)]
+    size = ChartSize(label="S", rounds=4, neck=Sections(5, 5, 3), increase_rounds=increases)
+    plan = plan_of(size, partial_motifs="plain")
+    view = front_view(ChartPictureRequest(plan))
+    assert [seen.front for seen in view.yoke] == picture("""
+             54321
+           --54321--
+         ----54321----
+        543215432154321
+    """)
+    back = [here.back for here in place_charts(plan).sizes[0].rounds]
+    assert [(here.plain_before, here.first_column, here.last_column, here.plain_after) for here in back] == [
+        (0, 1, 5, 0),
+        (2, 1, 5, 2),
+        (4, 1, 5, 4),
+        (0, 1, 5, 0),
+    ]
+
+
+def test_motifs_narrower_than_the_chart_appear_one_by_one():
+    """Motifs of two columns, 1 2 | 3 4, on a section whose centre lies between columns 1 and 2."""
+    chart = Chart(("4321",), {symbol: Colour(symbol) for symbol in "1234-"})
+    increases = [IncreaseRound(number, 1, 1, 1) for number in (2, 3)]
+    size = ChartSize(label="S", rounds=3, neck=Sections(2, 2, 2), increase_rounds=increases)
+    plan = plan_of(size, chart, middle(Fraction(3, 2)), partial_motifs="plain", motif_columns=2)
+    assert [seen.front for seen in front_view(ChartPictureRequest(plan)).yoke] == picture("""
+          21
+         -21-
+        432143
+    """)
+
+
+def test_a_section_without_room_for_a_whole_motif_is_plain():
+    size = ChartSize(label="S", rounds=1, neck=Sections(3, 5, 5))
+    (worked,) = place_charts(plan_of(size, partial_motifs="plain")).sizes[0].rounds
+    assert (worked.back.first_column, worked.back.plain_before, worked.chart_row) == (None, None, 1)
+
+
+def test_a_section_below_its_minimum_width_is_plain_even_where_a_motif_has_room():
+    size = ChartSize(label="S", rounds=2, neck=Sections(5, 5, 5), increase_rounds=[IncreaseRound(2, 1, 1, 0)])
+    plan = plan_of(size, partial_motifs="plain", minimum_width=MinimumWidth(body=7))
+    assert [seen.front for seen in front_view(ChartPictureRequest(plan)).yoke] == picture("""
+         -----
+        -54321-
+    """)
+
+
+def test_a_sleeve_decrease_cuts_a_motif_which_is_plain_again():
+    size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 15), sleeve_rounds=2, sleeve_decrease_rounds=[2])
+    sleeve = place_charts(plan_of(size, partial_motifs="plain")).sizes[0].sleeve
+    # 543215432154321 and then ----54321---- as drawn
+    assert [(here.plain_before, here.first_column, here.plain_after) for here in sleeve.rounds] == [
+        (0, 1, 0),
+        (4, 1, 4),
+    ]
+    assert [(each.motifs, each.from_round) for each in sleeve.motifs] == [(3, 1), (1, 2)]
 
 
 def test_rounds_before_the_charts_first_are_plain():

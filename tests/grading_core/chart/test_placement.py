@@ -39,6 +39,34 @@ def test_a_float_over_the_rounds_start_is_placed_from_one_round_to_the_next():
     assert (found.end.round, found.end.section, found.end.column) == (2, "back", 5)
 
 
+def test_a_float_may_end_on_a_plain_stitch_before_a_motif():
+    """The lowest row in a section of nine: ..#####.., and its neighbours of the lines' colour #."""
+    size = ChartSize(label="S", rounds=1, neck=Sections(9, 9, 9))
+    plan = motif_plan(size, line_stitches=1, line_colour="#", partial_motifs="plain", float_limit=4)
+    found = place_charts(plan).sizes[0].longest_float
+    assert (found.stitches, found.colour) == (5, ".")
+    assert (found.start.section, found.start.column, found.end.section, found.end.column) == (
+        "back",
+        None,
+        "back",
+        None,
+    )
+
+
+def test_a_strand_is_carried_behind_the_stitches_between_two_of_its_own():
+    """The body's two rounds in working order, back then front: #.... #.... and then ....# ....#
+
+    # passes 4 stitches, then 4 + 4 over the round's start, then 4; . passes 1 in the first round, nothing where its own
+    follow its own from round to round, and 1 in the second: 20 and 2.
+    """
+    chart = Chart(("....#", "#...."), {".": Colour(""), "#": Colour("")}, first_row="top")
+    size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 5), body_rounds=2)
+    found = place_charts(plan_of(size, chart, first_round=2, plain_colour=".")).sizes[0].float_stitches_by_colour
+    assert found.body == {"#": 4 + 8 + 4, ".": 1 + 1}
+    assert found.yoke == found.sleeves == {"#": 0, ".": 0}
+    assert found.total == found.body
+
+
 def test_rounds_of_more_than_two_colours_are_named():
     chart = Chart(("#o", ".."), {".": Colour(""), "#": Colour(""), "o": Colour("")}, first_row="top")
     size = ChartSize(label="S", rounds=3, neck=Sections(3, 3, 3))

@@ -41,6 +41,10 @@ def test_a_sound_plan_makes_every_round_of_its_sizes():
         ({"first_round": 0}, [("first_round",)]),
         ({"line_to_body": 1}, [("line_to_body",)]),
         ({"seam_colour": "?"}, [("seam_colour",)]),
+        ({"below_colour": "?"}, [("below_colour",)]),
+        ({"exchange": (".", "?")}, [("exchange", 1)]),
+        ({"exchange": ("#", "#")}, [("exchange", 1)]),
+        ({"motif_columns": 2}, [("motif_columns",)]),
         ({"anchor": Anchor(Fraction(3), Fraction(1, 3), Fraction(6))}, [("anchor", "front"), ("anchor", "sleeve")]),
         ({"chart": Chart(("..#", "...."), {".": Colour("ground")})}, [("chart", "rows", 0), ("chart", "rows", 1)]),
         ({"chart": Chart((), {})}, [("chart", "rows")]),
@@ -72,6 +76,17 @@ def test_more_rounds_than_an_answer_holds_are_told_even_where_some_are_unknown()
     large = replace(SIZE, rounds=MAX_ROUNDS_IN_ALL)
     plan = replace(PLAN, sizes=[replace(SIZE, rounds=unknown(), label="S"), replace(large, label="M")])
     assert paths(request_problems(plan)) == [("sizes",)]
+
+
+def test_motifs_may_be_as_wide_as_the_chart_or_divide_it():
+    for columns in (1, 5):
+        assert paths(request_problems(replace(PLAN, motif_columns=columns))) == []
+
+
+def test_wrong_colours_leave_the_rest_of_the_plan_to_be_judged():
+    even = replace(SIZE, neck=Sections(8, 9, 5))
+    plan = replace(PLAN, sizes=[even], exchange=("?", unknown()), below_colour=unknown(), plain_colour=None)
+    assert paths(placement_problems(plan)) == [("exchange", 0), ("sizes", 0, "neck", "back")]
 
 
 def test_no_rounds_are_laid_out_where_they_are_too_many():

@@ -15,7 +15,16 @@ def test_a_sleeve_decreased_below_the_minimum_width_is_plain_again_and_says_so()
     size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 7), sleeve_rounds=3, sleeve_decrease_rounds=[2])
     plan = motif_plan(size, minimum_width=MinimumWidth(sleeve=7))
     assert [here.first_column for here in place_charts(plan).sizes[0].sleeve.rounds] == [5, None, None]
-    assert ("sleeve_plain_again", ("sizes", 0, "sleeve_decrease_rounds")) in remarks(plan)
+    (again,) = [each for each in place_charts(plan).remarks if each.code == "sleeve_plain_again"]
+    assert again.path == ("sizes", 0, "sleeve_decrease_rounds")
+    assert again.message.values == {"round": 2, "lacks": "width"}
+
+
+def test_a_sleeve_that_loses_its_last_whole_motif_is_plain_again_and_says_so():
+    size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 7), sleeve_rounds=5, sleeve_decrease_rounds=[2, 4])
+    plan = motif_plan(size, partial_motifs="plain")
+    (again,) = [each.message for each in place_charts(plan).remarks if each.code == "sleeve_plain_again"]
+    assert again.values == {"round": 4, "lacks": "motif"}
 
 
 def test_a_cropped_body_is_told_the_row_at_which_it_stops():

@@ -25,13 +25,14 @@ LARGE = replace(SMALL, label="L", neck=Sections(7, 7, 3), rounds=5)
 BOTH = [SMALL, LARGE]
 
 
-def told(plan, *, seams=False, drop_rows=None, for_children=False):
+def told(plan, *, seams=False, short_rows=False, drop_rows=None, for_children=False):
     sizes = place_charts(plan).sizes
     return run_instructions(
         plan,
         sizes,
         before_start=tuple([1 for _ in sizes]),
         seams=seams,
+        short_rows=short_rows,
         drop_rows=drop_rows or tuple([None for _ in sizes]),
         for_children=for_children,
     )
@@ -124,18 +125,110 @@ def test_a_center_between_two_columns_names_both(anchor, between):
 
 def test_lines_and_seams_are_told_in_their_colours_where_there_are_any():
     with_all = told(motif_plan(SMALL, line_stitches=2, line_colour="#", seam_colour="."), seams=True)
-    assert values(with_all, "chart.lines") == [{"colour": "motif"}]
-    assert values(with_all, "chart.seams") == [{"colour": "ground"}]
+    assert values(with_all, "chart.lines") == [{"colour": "motif", "rounds": "all"}]
+    assert values(with_all, "chart.seams") == [{"colour": "ground", "rounds": "all", "seam": "knit"}]
     assert not {"chart.lines", "chart.seams"} & ids(told(motif_plan(SMALL, line_stitches=0)))
 
 
 @pytest.mark.parametrize(
-    ("first_round", "repeat", "rounds"),
-    [(1, "rows", "none"), (2, "rows", "before"), (1, "once", "after"), (2, "once", "both")],
+    ("first_round", "repeat", "places"),
+    [(1, "rows", ()), (2, "rows", ("before",)), (1, "once", ("after",)), (2, "once", ("before", "after"))],
 )
-def test_rounds_without_the_chart_are_plain(first_round, repeat, rounds):
+def test_rounds_without_the_chart_are_plain(first_round, repeat, places):
     plan = replace(motif_plan(SMALL, first_round=first_round), chart=replace(ARROW, repeat=repeat))
-    assert values(told(plan), "chart.plain") == [{"rounds": rounds, "colour": "ground"}]
+    assert values(told(plan), "chart.plain") == [{"places": places, "colour": "ground"}] * bool(places)
+
+
+def test_short_rows_are_plain_where_there_are_any():
+    assert values(told(motif_plan(SMALL), short_rows=True), "chart.plain") == [
+        {"places": ("short_rows",), "colour": "ground"}
+    ]
+
+
+ONCE = replace(ARROW, repeat="once")
+
+
+def test_each_colour_is_told_with_its_places():
+    plan = replace(motif_plan(SMALL, first_round=2, below_colour="#"), chart=ONCE)
+    assert values(told(plan, short_rows=True), "chart.plain") == [
+        {"places": ("before", "short_rows"), "colour": "ground"},
+        {"places": ("after",), "colour": "motif"},
+    ]
+
+
+@pytest.mark.parametrize(("own", "rounds"), [(None, "last_row"), (".", "all"), ("#", "all")])
+def test_lines_and_seams_without_a_colour_of_their_own_change_it_after_the_chart(own, rounds):
+    colours = {"below_colour": "#", "line_colour": own, "seam_colour": own}
+    sentences = told(replace(motif_plan(SMALL, line_stitches=2, **colours), chart=ONCE), seams=True)
+    assert [each["rounds"] for each in values(sentences, "chart.lines")] == [rounds]
+    assert [each["rounds"] for each in values(sentences, "chart.seams")] == [rounds]
+
+
+def test_seam_stitches_that_are_purled_are_told():
+    assert [each["seam"] for each in values(told(motif_plan(SMALL, seam="purl"), seams=True), "chart.seams")] == [
+        "purl"
+    ]
+
+
+GROWING = ChartSize(
+    label="S",
+    rounds=6,
+    neck=Sections(5, 5, 3),
+    increase_rounds=[IncreaseRound(2, 2, 2, 1), IncreaseRound(4, 3, 3, 0)],
+    body_rounds=1,
+    sleeve_rounds=1,
+)
+"""One motif of five in five stitches, three from fifteen on: back and front in round 4, a sleeve none until round 2."""
+
+
+def test_the_rounds_from_which_there_are_whole_motifs_are_told():
+    later = replace(GROWING, label="L", increase_rounds=[IncreaseRound(3, 1, 1, 1), IncreaseRound(5, 4, 4, 0)])
+    plan = replace(motif_plan(GROWING, partial_motifs="plain"), sizes=[GROWING, later])
+    sentences = told(plan)
+    assert values(sentences, "chart.whole_chart") == [{"columns": 5, "colour": "ground"}]
+    # the second and the third motif have room at once, so only the third is told
+    assert values(sentences, "chart.motifs") == [
+        {"round": (1, 1), "motifs": 1, "sections": ("back", "front")},
+        {"round": (4, 5), "motifs": 3, "sections": ("back", "front")},
+        {"round": (2, 3), "motifs": 1, "sections": ("sleeve",)},
+    ]
+    assert values(sentences, "chart.body_motifs") == [{"motifs": (3, 3), "sections": ("back", "front")}]
+    assert values(sentences, "chart.sleeve_motifs") == [{"motifs": (1, 1)}]
+
+
+def test_a_size_without_room_for_a_motif_has_a_dash():
+    narrow = replace(GROWING, label="XS", increase_rounds=[])
+    plan = replace(motif_plan(GROWING, partial_motifs="plain"), sizes=[narrow, GROWING])
+    assert {"round": (None, 4), "motifs": 3, "sections": ("back", "front")} in values(told(plan), "chart.motifs")
+    assert values(told(plan), "chart.sleeve_motifs") == [{"motifs": (0, 1)}]
+
+
+def test_sections_without_room_for_any_motif_are_told_none():
+    narrow = replace(GROWING, neck=Sections(3, 3, 3), increase_rounds=[])
+    sentences = told(motif_plan(narrow, partial_motifs="plain"))
+    assert "chart.whole_chart" in ids(sentences)
+    assert not {"chart.motifs", "chart.body_motifs", "chart.sleeve_motifs"} & ids(sentences)
+
+
+def test_motifs_narrower_than_the_chart_are_told_by_their_columns():
+    chart = Chart(("#..#..",), {".": Colour("ground"), "#": Colour("motif")})
+    plan = replace(motif_plan(GROWING, partial_motifs="plain", motif_columns=3), chart=chart)
+    assert values(told(plan), "chart.whole_motifs") == [{"columns": 3, "colour": "ground"}]
+
+
+def test_columns_are_told_of_the_stitches_at_the_edge_even_where_these_are_plain():
+    """Nine stitches about column 3 stand on 4 5 1 2 3 4 5 1 2, and only 1 to 5 are worked from the chart."""
+    size = replace(GROWING, neck=Sections(9, 9, 9), increase_rounds=[])
+    sentences = told(motif_plan(size, partial_motifs="plain"))
+    assert [each["column"] for each in values(sentences, "chart.start")] == [(4,)]
+    assert [each["column"] for each in values(sentences, "chart.body_back")] == [(4,)]
+    assert [each["column"] for each in values(sentences, "chart.sleeve_start")] == [(4,)]
+
+
+def test_nothing_is_told_of_motifs_where_they_may_be_cut_or_none_can_be():
+    motifs = {"chart.whole_chart", "chart.whole_motifs", "chart.motifs", "chart.body_motifs", "chart.sleeve_motifs"}
+    assert not motifs & ids(told(motif_plan(GROWING)))
+    assert not motifs & ids(told(motif_plan(GROWING, partial_motifs="plain", motif_columns=1)))
 
 
 def test_a_front_in_two_parts_is_told_the_column_with_which_it_ends():

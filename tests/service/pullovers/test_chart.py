@@ -36,6 +36,15 @@ def test_a_chart_lies_as_chart_placements_would_lay_it(client, make, request_):
     assert answer["chart"] == placed["chart"]
 
 
+def test_seam_stitches_that_are_purled_are_told(make):
+    chart = {"chart": {"rows": ["..#.."]}}
+    for seam, purled in (("purl", True), ("knit", False)):
+        parts = make(chart=chart, yoke={"seam": seam})["instructions"]
+        said = [each for part in parts for each in part["sentences"] if each["id"] == "chart.seams"]
+        assert [each["values"]["seam"] for each in said] == [seam]
+        assert ("Purl them" in said[0]["text"]) == purled
+
+
 def test_every_size_has_the_parity_that_the_anchors_need(make):
     answer = make(**CHARTED["anchored"])
     assert all(count % 2 == 1 for count in row(answer, "neck", "back") + row(answer, "neck", "front"))
