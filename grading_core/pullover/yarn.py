@@ -19,7 +19,7 @@ from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
 from grading_core.pullover.request import Gauges, PulloverRequest, PulloverYarn, YarnWishes
 from grading_core.pullover.result import KnittedSize, Neck
 from grading_core.unknown import told
-from grading_core.yarn.amounts import STITCH, Widths, Work, loops_of, need, swatch_problems
+from grading_core.yarn.amounts import STITCH, Loops, Widths, Work, loops_of, need, swatch_problems
 from grading_core.yarn.estimates import ESTIMATED
 from grading_core.yarn.result import Need
 from grading_core.yoke.result import Schedule
@@ -105,9 +105,11 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
             carried = charted.float_stitches_by_colour.total[symbol]
             works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol], floats=carried)
             fabric -= count
-    darts = size.body.bust_darts.stitches if size.body.bust_darts else 0
-    works[colours.below]["plain"] += darts
-    works[colours.plain]["plain"] += fabric - darts
+    if darts := size.body.bust_darts:
+        begun = chart is None or size.counts.rounds + darts.round >= chart.first_round
+        works[colours.below if begun else colours.plain]["plain"] += darts.stitches
+        fabric -= darts.stitches
+    works[colours.plain]["plain"] += fabric
 
     hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
     works[colours.hem] += Counter(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
@@ -206,19 +208,24 @@ class Spinning:
 
         symbol, name: of the colour. work: what is done with it.
         """
-        own = self.bought
-        weighed, gauges = (own, self.worked) if own.of(symbol).swatch_grams else (self.wishes, self.swatched)
-        yarn = weighed.of(symbol)
-        width = swatch_width_cm(yarn, gauges)
+        plain, stranded = self.worked.plain, self.worked.stranded or self.worked.plain
         made = need(
             name,
             work,
-            own.of(symbol),
-            loops=loops_of(yarn, width),
-            widths=Widths(self.worked.plain.width_cm(1), (self.worked.stranded or self.worked.plain).width_cm(1)),
-            margin=own.margin,
+            self.bought.of(symbol),
+            loops=self._loops(symbol),
+            widths=Widths(plain.width_cm(1), stranded.width_cm(1)),
+            margin=self.bought.margin,
         )
         return made if symbol == ONE_COLOUR else replace(made, symbol=symbol)
+
+    def _loops(self, symbol: str) -> Loops:
+        """What a stitch takes: by a maker's own swatch where she weighed one, else by the design's yarn."""
+        own = self.own.of(symbol) if self.own else None
+        if own and own.swatch_grams is not None:
+            return loops_of(own, swatch_width_cm(own, self.worked))
+        yarn = self.wishes.of(symbol)
+        return loops_of(yarn, swatch_width_cm(yarn, self.swatched))
 
 
 def with_yarn(

@@ -33,6 +33,7 @@ from tests.oracles.part_of_answer import check_part, whole
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
 from tests.oracles.random_pullovers import TABLES, random_request
 from tests.oracles.stitch_knitter import Garment, Json, Wallpaper, Worked, demand, expect, height
+from tests.oracles.yarn_spinner import check_spinning
 
 
 @dataclass
@@ -497,6 +498,7 @@ CHECKS: tuple[tuple[str, Callable[[Garment], None]], ...] = (
     ("edge", check_edges),
     ("increases", check_increases),
     ("yarn", check_yarn),
+    ("spinning", check_spinning),
     ("chart", check_chart),
     ("float", check_floats),
     ("own gauge", check_kept),

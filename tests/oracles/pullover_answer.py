@@ -59,7 +59,7 @@ class Fabrics:
         plain = Fabric(gauges["plain"], unit)
         stranded = Fabric(gauges["stranded"], unit) if "stranded" in gauges else plain
         self.rib = Fabric(gauges["rib"], unit) if "rib" in gauges else plain
-        self.plain, self._stranded, self._chart = plain, stranded, request.get("chart")
+        self.plain, self.stranded, self._chart = plain, stranded, request.get("chart")
 
     def of(self, number: int) -> Fabric:
         """What a round is knitted in."""
@@ -67,7 +67,7 @@ class Fabrics:
             return self.plain
         worked = number - self._chart.get("first_round", 1) + 1
         once = self._chart["chart"].get("repeat", "rows") == "once"
-        return self.plain if once and worked > len(self._chart["chart"]["rows"]) else self._stranded
+        return self.plain if once and worked > len(self._chart["chart"]["rows"]) else self.stranded
 
     def high(self, after: int, rounds: int) -> Fraction:
         """Height of so many rounds after one."""

@@ -81,6 +81,8 @@ class Garment:
     sleeve: list[Worked] = field(default_factory=list)
     elsewhere: int = 0
     """Stitches of short rows and ribs, less those that a dropped front doesn't have yet."""
+    of_darts: int = 0
+    """Of these, stitches of the short rows over the bust."""
 
     def __post_init__(self) -> None:
         self.fabrics = Fabrics(self.request)
@@ -285,7 +287,7 @@ class Garment:
 
     def _work_darts(self, darts: Json) -> None:
         heights = dict.fromkeys(range(darts["front"]), 0)
-        here = 0
+        here, before = 0, self.elsewhere
         sides: dict[str, list[int]] = {"right": [], "wrong": []}
         for number, turn in enumerate(darts["turns"], 1):
             expect((turn["row"], turn["side"]), (number, ("wrong", "right")[number % 2]), "dart's row and side")
@@ -294,6 +296,7 @@ class Garment:
             sides[turn["side"]].append(turn["stitches"])
             here = there
         self.elsewhere += _pass(heights, here, darts["front"]) - darts["front"]
+        self.of_darts = self.elsewhere - before
         expect(max(heights.values()) - 1, darts["rows"], "rows over the middle of the front")
         expect({heights[0], heights[darts["front"] - 1]}, {1}, "rows at the sides of the front")
         for places in sides.values():

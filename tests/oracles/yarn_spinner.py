@@ -73,7 +73,8 @@ class Spindle:
             likely = floats[1]
             left = long - weighed.get("swatch_floats", 0) * likely * wide
             loops = (left / weighed["swatch_stitches"] / wide,) * 3
-            floats = (likely,) * 3
+            if weighed.get("swatch_floats"):
+                floats = (likely,) * 3
         plain, stranded = _wide(self.worked, False), _wide(self.worked, self.charted)
         return tuple(
             loops[i] * (work["plain"] * plain + work["stranded"] * stranded)
@@ -129,7 +130,7 @@ def _compare(works: dict[str, Counter[str]], spindle: Spindle, told: list[Json])
         grams = [length * tex(yarn) / 100_000 for length in lengths]
         for end, gram in zip(("low", "likely", "high"), grams, strict=True):
             demand(abs(gram - exact(need["grams"][end])) <= Fraction(6, 100), f"{end} grams of {symbol!r}: {need}")
-        margin = 1 + exact(sold.get("margin", "0.1"))
+        margin = 1 + exact(sold.get("margin", 0.1))
         strands = yarn.get("strands") or [{"metres_per_100g": yarn["metres_per_100g"]}]
         balls = need["strands"] if len(strands) > 1 else [need]
         for strand, counted in zip(strands, balls, strict=True):
@@ -157,7 +158,8 @@ def works_of(garment: Garment) -> dict[str, Counter[str]]:
                     works[symbol][fabric] += times * count
             for symbol, carried in _floats(garment, part).items():
                 works[symbol]["floats"] += times * carried
-        works[colours["plain"]]["plain"] += elsewhere
+        works[colours["darts"]]["plain"] += garment.of_darts
+        works[colours["plain"]]["plain"] += elsewhere - garment.of_darts
     else:
         works[colours["plain"]]["plain"] += garment.stitches - sum(worked for worked, _ in ribs.values())
     for edge, (worked, bound_off) in ribs.items():
@@ -184,16 +186,19 @@ def part_colours(garment: Garment) -> dict[str, str]:
     if garment.chart:
         plain, below = garment.chart.plain, garment.chart.below
         ended = garment.chart.ended(len(garment.yoke))
+        dart_round = len(garment.yoke) + garment.size["body"].get("bust_darts", {"round": 0})["round"]
+        darts = below if garment.chart.ended(dart_round) else plain
     else:
         asked = {request.get("band", {}).get("colour"), *edges.values()}
         yarns = request.get("yarn", {})
         left = [symbol for symbol in yarns.get("colours", {ONLY: None}) if symbol not in asked]
         plain = below = yarns.get("main_colour") or left[0]
-        ended = True
+        ended, darts = True, plain
     return {
         "plain": plain,
         "below": below,
         "underarm": below if ended else plain,
+        "darts": darts,
         "hem": edges["hem"] or below,
         "cuff": edges["cuff"] or below,
         "band": edges["band"] or plain,

@@ -1,7 +1,7 @@
 """The estimated yarn of whole garments, against the amounts that published patterns and tables print.
 
-What a pattern prints is what to buy, so that it lies between the least of the estimate and its most with a margin; where
-it doesn't, the garment has another shape or a texture: each test says which.
+What a pattern prints is what to buy, so that it lies between the least of the estimate and its most with a margin;
+where it doesn't, the garment has another shape or a texture: each test says which.
 """
 
 from __future__ import annotations

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from grading_core.gauge import Gauge
 from grading_core.pullover.colours import garment_colours
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import (
@@ -14,6 +15,7 @@ from grading_core.pullover.request import (
     ChartWishes,
     ColourYarn,
     EdgeWishes,
+    Gauges,
     YarnWishes,
 )
 from grading_core.pullover.result import KnittedSize
@@ -156,3 +158,12 @@ def test_an_estimate_says_what_it_rests_on_and_a_measured_amount_doesnt():
         plain, yarn=YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(9), swatch_stitches=900)
     )
     assert "estimated_yarn" not in [each.code for each in grade_pullover(weighed).remarks]
+
+
+def test_the_designs_swatch_keeps_its_own_gauge_where_a_maker_knits_at_another():
+    # 10 g of 200 m to 100 g for 1000 stitches: 2 cm for a stitch of 10/22 cm, and so 2.2 cm for one of a half
+    yarn = YarnWishes(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
+    looser = Changes(gauges=Gauges(Gauge.over(Fraction(20), Fraction(28), Fraction(10))))
+    (size,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=yarn, changes=looser)))
+    (need,) = size.yarn
+    assert need.metres_for["stitches"] + need.metres_for["ribs"] == need.stitches * Fraction(22, 1000)
