@@ -131,7 +131,7 @@ class ReasonCode(Code):
     DARTS_TOO_DEEP = "darts_too_deep", "The short rows over the bust have no room for their turns."
     BODY_TOO_SHORT = "body_too_short", "What is to happen in the body lies below its hem."
     BACK_TOO_NARROW = "back_too_narrow", "The front's extra width leaves the back too few stitches."
-    SEAMS_TOO_WIDE = "seams_too_wide", "The seam stitches leave nothing of a part."
+    SEAMS_TOO_WIDE = "seams_too_wide", "The seam stitches leave nothing of a part, or are more than the underarm."
 
 
 class WarningCode(Code):

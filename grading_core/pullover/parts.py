@@ -48,6 +48,7 @@ from grading_core.yoke.schedule import schedule
 
 BACK_TOO_NARROW = Saying("reason.back_too_narrow", stitches=COUNT)
 SEAMS_TOO_WIDE = Saying("reason.seams_too_wide", seam=COUNT, stitches=COUNT)
+SEAMS_BEYOND_UNDERARM = Saying("reason.seams_beyond_underarm", seam=COUNT, stitches=COUNT)
 
 
 def knit_size(
@@ -343,7 +344,10 @@ def _why_no_back(counts: Counts, body: Body, lengths: Lengths, gauge: Gauge) -> 
 
 
 def _why_too_wide(seam: int, counts: Counts, body: Body, sleeve: Sleeve) -> Impossible | None:
-    """Why the seams take a whole part of the garment, or None."""
+    """Why the seams take a whole part of the garment, or more than the underarm in whose middle they lie; or None."""
+    if seam > counts.underarm:
+        reason = SEAMS_BEYOND_UNDERARM(seam=seam, stitches=counts.underarm)
+        return Impossible(ReasonCode.SEAMS_TOO_WIDE, reason, (Nearest(("yoke", "seam_stitches"), counts.underarm),))
     # one at each side of the body, one under the sleeve
     room = min(_narrowest_back(counts, body), sleeve.cuff.before) - 1
     if seam <= room:

@@ -103,27 +103,34 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
         plain = _plain_stitches(size, charted, chart)
         for symbol, count in charted.stitches_by_colour.total.items():
             carried = charted.float_stitches_by_colour.total[symbol]
-            works[symbol] += Counter(plain=plain[symbol], stranded=count - plain[symbol], floats=carried)
+            works[symbol].update(plain=plain[symbol], stranded=count - plain[symbol], floats=carried)
             fabric -= count
     if darts := size.body.bust_darts:
         begun = chart is None or size.counts.rounds + darts.round >= chart.first_round
         works[colours.below if begun else colours.plain]["plain"] += darts.stitches
         fabric -= darts.stitches
     works[colours.plain]["plain"] += fabric
+    _within_chart(works[colours.plain])
 
     hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
-    works[colours.hem] += Counter(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
-    works[colours.cuff] += Counter(rib=2 * cuff.stitches * cuff.rounds, bound_off=2 * cuff.stitches)
-    works[colours.band] += Counter(
+    works[colours.hem].update(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
+    works[colours.cuff].update(rib=2 * cuff.stitches * cuff.rounds, bound_off=2 * cuff.stitches)
+    works[colours.band].update(
         rib=band.edge.stitches * band.rounds, picked_up=band.picked_up.stitches, bound_off=band.edge.stitches
     )
     drop = size.neck.drop
     works[colours.plain]["cast_on"] += size.neck.cast_on.stitches + (drop.centre if drop else 0)
-    under = colours.plain if charted and charted.progress.finishing_rounds else colours.below
-    works[under] += Counter(cast_on=2 * size.counts.underarm, picked_up=2 * size.counts.underarm)
+    works[colours.underarm(charted)].update(cast_on=2 * size.counts.underarm, picked_up=2 * size.counts.underarm)
     for symbol, pieces in _pieces(charted, colours).items():
         works[symbol]["ends"] += 2 * pieces
     return {symbol: Work(**work) for symbol, work in works.items() if any(work.values())}
+
+
+def _within_chart(work: Counter[str]) -> None:
+    """Take what a dropped front has fewer in rounds of the chart from these."""
+    if work["plain"] < 0:
+        work.update(stranded=max(work["plain"], -work["stranded"]))
+        work["plain"] = 0
 
 
 def _plain_stitches(size: KnittedSize, placed: SizePlacement, chart: ChartRequest) -> Counter[str]:

@@ -997,6 +997,10 @@ reason =
             [one] Masche
            *[other] Maschen
         } zu wenig.
+    .seams_beyond_underarm = { $seam } Nahtmaschen sind mehr als die { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } der Achsel, in deren Mitte sie liegen.
     .seams_too_wide = { $seam } { $seam_number ->
         [one] Nahtmasche lässt
        *[other] Nahtmaschen lassen

@@ -960,6 +960,10 @@ reason =
         [one] stitch
        *[other] stitches
     } too few where the body is narrowest.
+    .seams_beyond_underarm = { $seam } seam stitches are more than the { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } of the underarm in whose middle they lie.
     .seams_too_wide = { $seam } seam { $seam_number ->
         [one] stitch leaves
        *[other] stitches leave

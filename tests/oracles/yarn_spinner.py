@@ -159,7 +159,12 @@ def works_of(garment: Garment) -> dict[str, Counter[str]]:
             for symbol, carried in _floats(garment, part).items():
                 works[symbol]["floats"] += times * carried
         works[colours["darts"]]["plain"] += garment.of_darts
-        works[colours["plain"]]["plain"] += elsewhere - garment.of_darts
+        own = works[colours["plain"]]
+        own["plain"] += elsewhere - garment.of_darts
+        if own["plain"] < 0:
+            # what a dropped front doesn't have yet would have been worked from the chart
+            own["stranded"] += own["plain"]
+            own["plain"] = 0
     else:
         works[colours["plain"]]["plain"] += garment.stitches - sum(worked for worked, _ in ribs.values())
     for edge, (worked, bound_off) in ribs.items():
