@@ -36,7 +36,10 @@ def test_every_sentence_has_words_in_every_language(language, id):
         "token": "some",
     }
     saying = SAYINGS[id]
-    assert language.text(saying(**{name: examples[kind.name] for name, kind in saying.values.items()}))
+    values = {name: examples[kind.name] for name, kind in saying.values.items()}
+    if "places" in values:
+        values["places"] = ("before", "after")
+    assert language.text(saying(**values))
 
 
 def test_terms_are_of_sentences_that_there_are():
@@ -97,8 +100,16 @@ def test_needles_are_a_start():
 
 @pytest.mark.parametrize(("balls", "words"), [((1,), "1 ball of 50 g."), ((4, 5), "4 (5) balls of 50 g.")])
 def test_balls_are_counted(balls, words):
-    told = front_matter.BALLS(colours="several", colour="sand", balls=balls, ball_grams=Fraction(50), margin=10)
+    whose = {"colours": "several", "colour": "sand", "strands": "one", "strand": 1, "name": ""}
+    told = front_matter.BALLS(**whose, balls=balls, ball_grams=Fraction(50), margin=10)
     assert US.text(told) == f"Yarn in sand, to buy with 10% to spare: {words}"
+
+
+@pytest.mark.parametrize(("strands", "words"), [("named", "mohair"), ("numbered", "strand 2")])
+def test_a_strand_is_told_by_its_name_or_its_number(strands, words):
+    whose = {"colours": "several", "colour": "sand", "strands": strands, "strand": 2, "name": "mohair"}
+    told = front_matter.BALLS(**whose, balls=(4,), ball_grams=Fraction(25), margin=10)
+    assert US.text(told) == f"Yarn in sand, {words}, to buy with 10% to spare: 4 balls of 25 g."
 
 
 def test_a_rib_is_named_as_where_it_is_worked():

@@ -211,16 +211,19 @@ def test_the_caution_for_a_baby_is_said_once():
     assert codes.count("neck_does_not_pass_head") == 2
 
 
-def test_an_estimate_of_yarn_goes_by_the_own_stitch_and_a_swatch_stays():
+def test_yarn_at_the_own_gauge_goes_by_the_width_of_its_stitch():
     estimated = replace(PLAIN, labels=("M",), yarn=YarnWishes(metres_per_100g=Fraction(200), ball_grams=Fraction(50)))
     (size,) = sizes_of(kept(estimated, LOOSER))
     (own,), (written,) = size.at_own_gauge.yarn, size.yarn
     assert own.stitches == written.stitches
-    # a stitch is 22/20 as wide
-    assert own.grams.likely == written.grams.likely * Fraction(22, 20)
+    # a stitch is 22/20 as wide, and ends are as long as they were
+    for purpose in ("stitches", "ribs", "edges"):
+        assert own.metres_for[purpose] == written.metres_for[purpose] * Fraction(22, 20)
+    assert own.metres_for["ends"] == written.metres_for["ends"]
     weighed = replace(estimated, yarn=replace(estimated.yarn, swatch_grams=Fraction(10), swatch_stitches=1000))
     (size,) = sizes_of(kept(weighed, LOOSER))
-    assert size.at_own_gauge.yarn == size.yarn
+    (own,), (written,) = size.at_own_gauge.yarn, size.yarn
+    assert own.metres_for["stitches"] == written.metres_for["stitches"] * Fraction(22, 20)
 
 
 def test_a_gauge_at_which_the_lengths_take_too_many_rounds_is_refused():
