@@ -42,8 +42,8 @@ PULLOVER = {"gauge": {"stitches": 22, "rows": 31}, "labels": ["S", "M", "L"]}
 EXCHANGES: dict[str, tuple[str, Any, Any]] = {}
 for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8")):
     operation = found["url"].rpartition("/")[2]
-    again = f"{operation}, another" if operation in EXCHANGES else operation
-    EXCHANGES[again] = (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
+    before = sum(name.partition(",")[0] == operation for name in EXCHANGES)
+    EXCHANGES[f"{operation}, {before + 1}" if before else operation] = (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
 
 
 @pytest.mark.parametrize(
