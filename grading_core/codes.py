@@ -65,6 +65,7 @@ class ProblemCode(Code):
     INCREASES_DO_NOT_ADD_UP = "increases_do_not_add_up", "The increases listed do not lead from the neck to the split."
     MISSING_ADJUSTMENT = "missing_adjustment", "Neither the size nor the request says how the yoke is to change."
     TOO_MANY_ROUNDS = "too_many_rounds", "The rounds are more than one answer holds."
+    TOO_MANY_STRANDS = "too_many_strands", "The strands of all yarns are more than one answer holds."
     TOO_MANY_STITCHES = "too_many_stitches", "The stitches are more than a section or a picture can have."
 
     # charts

@@ -10,3 +10,6 @@ MAX_ROUNDS = 5_000
 
 MAX_ROUNDS_IN_ALL = 20_000
 """Of everything that one answer tells round by round, over all sizes."""
+
+MAX_STRANDS_IN_ALL = 1_000
+"""Of the yarns of all colours of a pullover, over all sizes that are answered."""

@@ -161,16 +161,18 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
     Lengths are compared as answers write them.
     """
     before, after = ({(row.part, row.item): row for row in table} for table in (design, changed))
-    nothing = (None,) * len(labels)
+    rows = {**before, **after}
+    empty = {key: replace(row, values=(None,) * len(labels)) for key, row in rows.items()}
+    pairs = [(before.get(key, empty[key]), after.get(key, empty[key])) for key in rows]
+    compared = [(was, was.answered, now, now.answered) for was, now in pairs]
     for index, label in enumerate(labels):
-        for key, row in (before | after).items():
-            was, now = before.get(key), after.get(key)
-            if (was.answered if was else nothing)[index] != (now.answered if now else nothing)[index]:
+        for was, designed, now, written in compared:
+            if designed[index] != written[index]:
                 yield ChangedNumber(
                     size=label,
-                    part=row.part,
-                    item=row.item,
-                    unit=row.unit,
-                    designed=was.values[index] if was else None,
-                    changed=now.values[index] if now else None,
+                    part=was.part,
+                    item=was.item,
+                    unit=was.unit,
+                    designed=was.values[index],
+                    changed=now.values[index],
                 )

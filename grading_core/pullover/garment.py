@@ -11,7 +11,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import chain
 
-from grading_core.answer_sizes import answer_size_problems
+from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.chart.problems import NO_COUNTS
 from grading_core.counts.request import Rules
 from grading_core.errors import Check, Impossible, check, places, raise_if_any, sound, under
@@ -32,6 +32,7 @@ from grading_core.pullover.problems import wish_problems
 from grading_core.pullover.request import LevelWish, PulloverRequest
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.targets import SolvedTargets, count_rules, rule_problems
+from grading_core.pullover.yarn import strand_problems
 from grading_core.sizes.bodies import SizeBody, body_problems
 from grading_core.unknown import is_unknown, told, unknown
 
@@ -75,6 +76,7 @@ def garment_problems(request: PulloverRequest) -> Check[Prepared]:
     bodies = yield from body_problems(told(lambda: request.bodies))
     labels = told(lambda: [each.label for each in bodies])
     yield from answer_size_problems(request.answer_sizes, labels)
+    yield from _strand_problems(request, labels)
     request = yield from _sound_wishes(request)
     yield from ease_problems(request.ease, request.body.levels)
     yield from change_problems(request.changes, request.body.levels)
@@ -95,6 +97,15 @@ def garment_problems(request: PulloverRequest) -> Check[Prepared]:
         if (yield from places(_making_problems(makings[-1]))):
             break  # a maker's changes aren't to blame for what is wrong in the design
     return Prepared(bodies, tuple(makings))
+
+
+@check
+def _strand_problems(request: PulloverRequest, labels: Sequence[str]) -> Check[None]:
+    """More strands than one answer holds, in the yarns of the design or of a maker."""
+    answered = sum(is_answered(label, request.answer_sizes) for label in labels)
+    yield from under(("yarn",), strand_problems(request.yarn, request.chart, answered))
+    own = request.changes.yarn if request.changes else None
+    yield from under(("changes", "yarn"), strand_problems(own, request.chart, answered))
 
 
 @check

@@ -55,7 +55,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     placements = lay_chart(plan, answerable, for_children=children)
     colours = garment_colours(request)
     own_yarn = request.changes.yarn if request.changes and not request.kept_at else None
-    spinning = spinning_of(request, version.gauges, own_yarn)
+    spinning = spinning_of(request, colours, version.gauges, own_yarn)
     knitted |= with_yarn(with_chart(answerable, placements), plan, colours, spinning)
 
     gauges = version.gauges.used(charted=request.chart is not None)
@@ -66,7 +66,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
 
     instructed: tuple[Instructions, ...] = ()
     if "instructions" in request.parts:
-        yarn = spinning.bought if spinning else None
+        yarn = spinning.yarns if spinning else None
         instructed = instructions(
             told, gauges, neck.start, plan, request.kept_at, colours=colours, yarn=yarn, young=young, children=children
         )
@@ -114,7 +114,7 @@ def _with_design_yarn(
     request: PulloverRequest, designed: Outcomes, colours: GarmentColours
 ) -> Collection[KnittedSize | Impossible]:
     """The sizes as designed with their yarn, for which the chart is laid over them."""
-    spinning = spinning_of(request, request.gauges, None)
+    spinning = spinning_of(request, colours, request.gauges, None)
     knitted = {label: size for label, size in designed.items() if isinstance(size, KnittedSize)}
     if spinning:
         plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, request.gauges)

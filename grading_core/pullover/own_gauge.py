@@ -78,7 +78,8 @@ def at_own_gauge(
         return dict(sizes)
     own = request.kept_at.fabrics(request.chart)
     own_yarn = request.changes.yarn if request.changes else None
-    colours, spinning = garment_colours(request), spinning_of(request, request.kept_at, own_yarn)
+    colours = garment_colours(request)
+    spinning = spinning_of(request, colours, request.kept_at, own_yarn)
     raise_if_any(_too_many_rounds(sizes.values(), own))
     finished = {
         label: measure(

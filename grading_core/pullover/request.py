@@ -360,8 +360,18 @@ class YarnWishes(PulloverYarn):
     main_colour: str | None = None
     margin: Fraction = USUAL_MARGIN
 
+    def strands_of(self, colours: int) -> int:
+        """How many strands the yarns of all colours have. colours: how many there are where one yarn is for all."""
+        if self.colours is None:
+            return colours * len(self.held)
+        return sum(len(yarn.held) for yarn in self.colours.values())
+
+    def has(self, symbol: str) -> bool:
+        """Whether a colour has a yarn."""
+        return self.colours is None or symbol in self.colours
+
     def of(self, symbol: str) -> PulloverYarn:
-        """The yarn of a colour."""
+        """The yarn of a colour that has one."""
         return self if self.colours is None else self.colours[symbol]
 
 

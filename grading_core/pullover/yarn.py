@@ -10,13 +10,14 @@ from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest, PlainColours
 from grading_core.chart.result import SizePlacement
-from grading_core.codes import WarningCode
+from grading_core.codes import ProblemCode, WarningCode
 from grading_core.counts.result import Counts
-from grading_core.errors import Check, Impossible, Remark, check, under
+from grading_core.errors import Check, Impossible, Problem, Remark, check, under
+from grading_core.limits import MAX_STRANDS_IN_ALL
 from grading_core.parts.body import Body
 from grading_core.parts.sleeve import Sleeve
 from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
-from grading_core.pullover.request import Gauges, PulloverRequest, PulloverYarn, YarnWishes
+from grading_core.pullover.request import ChartWishes, Gauges, PulloverRequest, PulloverYarn, YarnWishes
 from grading_core.pullover.result import KnittedSize, Neck
 from grading_core.unknown import told
 from grading_core.yarn.amounts import STITCH, Loops, Widths, Work, loops_of, need, swatch_problems
@@ -193,46 +194,23 @@ def colour_yarn(
 
 @dataclass(frozen=True, slots=True)
 class Spinning:
-    """The yarns of a pullover, and how wide their stitches are.
+    """The yarns of a pullover.
 
-    wishes: the yarns. swatched: the gauges that their swatches have. worked: those at which the pullover is knitted.
-    own: a maker's yarns in their place, None where there are none.
+    loops: what a stitch takes of each colour's. widths: of the stitches that are knitted.
     """
 
-    wishes: YarnWishes
-    swatched: Gauges
-    worked: Gauges
-    own: YarnWishes | None = None
-
-    @property
-    def bought(self) -> YarnWishes:
-        """The yarns to buy."""
-        return self.own or self.wishes
+    yarns: YarnWishes
+    loops: Mapping[str, Loops]
+    widths: Widths
 
     def need(self, symbol: str, name: str, work: Work) -> Need:
-        """How much of the yarn of one colour some work needs: as long as the design's, which a maker's own swatch alone
-        knows better.
+        """How much of the yarn of one colour some work needs.
 
         symbol, name: of the colour. work: what is done with it.
         """
-        plain, stranded = self.worked.plain, self.worked.stranded or self.worked.plain
-        made = need(
-            name,
-            work,
-            self.bought.of(symbol),
-            loops=self._loops(symbol),
-            widths=Widths(plain.width_cm(1), stranded.width_cm(1)),
-            margin=self.bought.margin,
-        )
+        yarn, loops = self.yarns.of(symbol), self.loops[symbol]
+        made = need(name, work, yarn, loops=loops, widths=self.widths, margin=self.yarns.margin)
         return made if symbol == ONE_COLOUR else replace(made, symbol=symbol)
-
-    def _loops(self, symbol: str) -> Loops:
-        """What a stitch takes: by a maker's own swatch where she weighed one, else by the design's yarn."""
-        own = self.own.of(symbol) if self.own else None
-        if own and own.swatch_grams is not None:
-            return loops_of(own, swatch_width_cm(own, self.worked))
-        yarn = self.wishes.of(symbol)
-        return loops_of(yarn, swatch_width_cm(yarn, self.swatched))
 
 
 def with_yarn(
@@ -247,14 +225,29 @@ def with_yarn(
     return {label: replace(size, yarn=colour_yarn(size, chart, colours, spinning)) for label, size in sizes.items()}
 
 
-def spinning_of(request: PulloverRequest, worked: Gauges, own: YarnWishes | None) -> Spinning | None:
+def spinning_of(
+    request: PulloverRequest, colours: GarmentColours, worked: Gauges, own: YarnWishes | None
+) -> Spinning | None:
     """The yarns that are asked for, None where none are.
 
-    request: the design's yarns. worked: the gauges at which the pullover is knitted. own: a maker's yarns in their
-    place.
+    request: the design's yarns. colours: of the garment. worked: the gauges at which the pullover is knitted. own: a
+    maker's yarns in their place, as long as the design's where none of them was weighed.
     """
-    wishes = request.yarn or own
-    return Spinning(wishes, request.gauges, worked, own) if wishes else None
+    design = request.yarn or own
+    if design is None:
+        return None
+
+    def loops(symbol: str) -> Loops:
+        weighed = own.of(symbol) if own else None
+        if weighed and weighed.swatch_grams is not None:
+            return loops_of(weighed, swatch_width_cm(weighed, worked))
+        yarn = design.of(symbol)
+        return loops_of(yarn, swatch_width_cm(yarn, request.gauges))
+
+    yarns, plain, stranded = own or design, worked.plain, worked.stranded or worked.plain
+    # of the colours that there are nothing may be worked in some, which then need no yarn
+    sent = [symbol for symbol in colours.names if yarns.has(symbol) and design.has(symbol)]
+    return Spinning(yarns, {symbol: loops(symbol) for symbol in sent}, Widths(plain.width_cm(1), stranded.width_cm(1)))
 
 
 def swatch_width_cm(yarn: PulloverYarn, gauges: Gauges) -> Fraction:
@@ -276,6 +269,18 @@ def yarn_problems(yarn: YarnWishes | None, gauges: Gauges) -> Check[None]:
         yield from swatch_problems(yarn, told(swatch_width_cm, yarn, gauges))
         for symbol, each in (yarn.colours or {}).items():
             yield from under(("colours", symbol), swatch_problems(each, told(swatch_width_cm, each, gauges)))
+
+
+@check
+def strand_problems(yarn: YarnWishes | None, chart: ChartWishes | None, sizes: int) -> Check[None]:
+    """Yarns of more strands, in all sizes together, than one answer holds.
+
+    yarn: as asked, None where it isn't. chart: whose colours one yarn for all is for. sizes: how many are answered.
+    """
+    strands = yarn.strands_of(len(chart.chart.colours) if chart else 1) * sizes if yarn else 0
+    if strands > MAX_STRANDS_IN_ALL:
+        detail = f"has {strands} strands in all colours and sizes, and an answer holds at most {MAX_STRANDS_IN_ALL}: "
+        yield Problem((), ProblemCode.TOO_MANY_STRANDS, f"{detail}ask for fewer `answer_sizes` at a time.")
 
 
 def yarn_remarks(sizes: Iterable[KnittedSize | Impossible]) -> Iterator[Remark]:

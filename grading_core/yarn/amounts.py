@@ -81,19 +81,20 @@ class Work:
         return self.plain + self.stranded + self.rib
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Loops:
     """What a stitch and a float take, in widths of a stitch.
 
-    stitch, float_over: of one stitch each. basis: how they are known.
+    stitch, rib, float_over: of one stitch each. basis: how they are known.
     """
 
     stitch: Estimate
+    rib: Estimate
     float_over: Estimate
     basis: Basis
 
 
-ESTIMATED = Loops(STITCH, FLOAT, "estimated")
+ESTIMATED = Loops(stitch=STITCH, rib=STITCH.times_each(RIB), float_over=FLOAT, basis="estimated")
 
 
 def loops_of(yarn: Yarn, width_cm: Fraction) -> Loops:
@@ -107,10 +108,10 @@ def loops_of(yarn: Yarn, width_cm: Fraction) -> Loops:
     """
     if yarn.swatch_grams is None or yarn.swatch_stitches is None:
         return ESTIMATED
-    stitch = _stitches_cm(yarn, width_cm) / width_cm / yarn.swatch_stitches
+    stitch = Estimate.of(_stitches_cm(yarn, width_cm) / width_cm / yarn.swatch_stitches)
     # floats weighed with their stitches: taken as more, they leave less for these
     float_over = Estimate.of(FLOAT.likely) if yarn.swatch_floats else FLOAT
-    return Loops(Estimate.of(stitch), float_over, "measured")
+    return Loops(stitch=stitch, rib=stitch.times_each(RIB), float_over=float_over, basis="measured")
 
 
 @check
@@ -150,17 +151,22 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Est
     >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
     {'stitches': 200, 'ends': 30}
     """
-    plain, stitch = widths.plain, loops.stitch
-    lengths: dict[Purpose, Estimate] = {
-        "stitches": stitch.times(work.plain * plain + work.stranded * widths.stranded),
-        "ribs": stitch.times_each(RIB).times(work.rib * plain),
-        "floats": loops.float_over.times(work.floats * widths.stranded),
-        "edges": CAST_ON.times(work.cast_on * plain)
-        .plus(stitch.times(work.picked_up * plain))
-        .plus(BIND_OFF.times(work.bound_off * plain)),
-        "ends": END_CM.times(work.ends),
-    }
-    return MappingProxyType({purpose: length for purpose, length in lengths.items() if length.high})
+    plain, stranded = widths
+    takes: tuple[tuple[Purpose, Estimate, Fraction | int], ...] = (
+        ("stitches", loops.stitch, work.plain * plain + work.stranded * stranded),
+        ("ribs", loops.rib, work.rib * plain),
+        ("floats", loops.float_over, work.floats * stranded),
+        ("edges", CAST_ON, work.cast_on * plain),
+        ("edges", loops.stitch, work.picked_up * plain),
+        ("edges", BIND_OFF, work.bound_off * plain),
+        ("ends", END_CM, work.ends),
+    )
+    lengths: dict[Purpose, Estimate] = {}
+    for purpose, each, amount in takes:
+        if amount:
+            length = each.times(amount)
+            lengths[purpose] = lengths[purpose].plus(length) if purpose in lengths else length
+    return MappingProxyType(lengths)
 
 
 def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:

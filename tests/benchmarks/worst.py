@@ -100,6 +100,7 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     for about, wishes in MISFITS.items():
         yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
+    yield "pullovers", "16 sizes, 62 colours and a maker's yarn in place of each", many_coloured(16), JSON
     yield "yarn-estimates", "40 sizes of 62 yarns of 6 strands", yarn_estimates(), JSON
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
     yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
@@ -250,6 +251,21 @@ def contrasted(width: int, height: int) -> Body:
     colours = {symbol: {"name": symbol * 60, "hex": f"#8080{place + 64:02x}"} for place, symbol in enumerate(symbols)}
     rows = ["".join(chance.choices(symbols, k=width)) for _ in range(height)]
     return {"colours": colours, "chart": {"rows": rows}}
+
+
+def many_coloured(sizes: int) -> Body:
+    """Pullovers with a yarn of its own for every colour of a chart, and another one in its place."""
+    symbols = string.ascii_letters + string.digits
+    rows = [first + second for first, second in zip(symbols[::2], symbols[1::2], strict=True)]
+    yarns = {symbol: {"strands": [{"metres": 101.23456789, "name": "x" * 100}]} for symbol in symbols}
+    weighed = {symbol: {**yarn, "swatch_grams": 98.7654321, "swatch_stitches": 997} for symbol, yarn in yarns.items()}
+    changes = {"yarn": {"colours": yarns}, "body_length": 44.4444444}
+    return {
+        **plain_pullovers(sizes),
+        "chart": {"chart": {"rows": rows}},
+        "yarn": {"colours": weighed},
+        "changes": changes,
+    }
 
 
 def yarn_estimates() -> Body:

@@ -43,7 +43,8 @@ EXCHANGES: dict[str, tuple[str, Any, Any]] = {}
 for found in _EXCHANGE.finditer(README.read_text(encoding="utf-8")):
     operation = found["url"].rpartition("/")[2]
     before = sum(name.partition(",")[0] == operation for name in EXCHANGES)
-    EXCHANGES[f"{operation}, {before + 1}" if before else operation] = (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
+    name = f"{operation}, {before + 1}" if before else operation
+    EXCHANGES[name] = (found["url"], orjson.loads(found["request"]), orjson.loads(found["answer"]))
 
 
 @pytest.mark.parametrize(

@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+import pytest
+
+from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.colours import garment_colours
 from grading_core.pullover.grade import grade_pullover
@@ -20,6 +23,7 @@ from grading_core.pullover.request import (
 )
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import colour_work
+from grading_core.yarn.request import Strand
 from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of
 from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
 
@@ -167,3 +171,21 @@ def test_the_designs_swatch_keeps_its_own_gauge_where_a_maker_knits_at_another()
     (size,) = outcomes(grade_pullover(replace(PLAIN, labels=("M",), yarn=yarn, changes=looser)))
     (need,) = size.yarn
     assert need.metres_for["stitches"] + need.metres_for["ribs"] == need.stitches * Fraction(22, 1000)
+
+
+def problems(request):
+    with pytest.raises(ContradictionError) as refused:
+        grade_pullover(request)
+    return [(problem.path, problem.code) for problem in refused.value.problems]
+
+
+def test_more_strands_than_one_answer_holds_are_refused_in_all_sizes_and_taken_in_fewer():
+    strands = tuple(Strand(tex=Fraction(100)) for _ in range(6))
+    colours = {chr(place): ColourYarn(strands=strands) for place in range(ord("A"), ord("T"))}
+    yarn = YarnWishes(colours=colours, main_colour="A")
+    # 19 colours of 6 strands in 9 sizes are 1026, in 8 of them 912
+    assert problems(replace(PLAIN, yarn=yarn)) == [(("yarn",), "too_many_strands")]
+    own = replace(PLAIN, yarn=YarnWishes(metres_per_100g=Fraction(200)), changes=Changes(yarn=yarn))
+    assert (("changes", "yarn"), "too_many_strands") in problems(own)
+    labels = ("XS", "S", "M", "L", "XL", "2X", "3X", "4X")
+    assert len(grade_pullover(replace(PLAIN, yarn=yarn, answer_sizes=labels)).sizes) == 8
