@@ -14,14 +14,26 @@ from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, REQUES
 
 
 def test_a_seam_that_takes_a_whole_cuff_makes_its_size_impossible_and_no_other():
-    request = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), yoke=YokeWishes(seam_stitches=40))
+    wide = Fraction(20)  # 44 stitches
+    request = replace(PLAIN, chart=ChartWishes(chart=DIAMOND), yoke=YokeWishes(seam_stitches=40, underarm=wide))
     sizes = outcomes(grade_pullover(request))
     impossible = [size for size in sizes if isinstance(size, Impossible)]
     assert 0 < len(impossible) < len(sizes)
     (nearest,) = impossible[0].nearest
     assert nearest.field == "yoke.seam_stitches"
-    mended = replace(request, yoke=YokeWishes(seam_stitches=nearest.value))
+    mended = replace(request, yoke=YokeWishes(seam_stitches=nearest.value, underarm=wide))
     assert isinstance(outcomes(grade_pullover(mended))[0], KnittedSize)
+
+
+def test_a_seam_wider_than_its_underarm_is_impossible_and_one_as_wide_is_not():
+    request = replace(PLAIN, labels=("M",), yoke=YokeWishes(seam_stitches=31))
+    (size,) = outcomes(grade_pullover(request))
+    assert (size.code, size.reason.id) == ("seams_too_wide", "reason.seams_beyond_underarm")
+    (nearest,) = size.nearest
+    assert nearest.value == size.reason.values["stitches"]
+    mended = replace(request, yoke=YokeWishes(seam_stitches=nearest.value))
+    (size,) = outcomes(grade_pullover(mended))
+    assert size.counts.underarm == nearest.value
 
 
 def test_every_section_has_the_chart_on_its_centre():
