@@ -104,8 +104,7 @@ def _strand_problems(request: PulloverRequest, labels: Sequence[str]) -> Check[N
     """More strands than one answer holds, in the yarns of the design or of a maker."""
     answered = sum(is_answered(label, request.answer_sizes) for label in labels)
     yield from under(("yarn",), strand_problems(request.yarn, request.chart, answered))
-    own = request.changes.yarn if request.changes else None
-    yield from under(("changes", "yarn"), strand_problems(own, request.chart, answered))
+    yield from under(("changes", "yarn"), strand_problems(request.own_yarn, request.chart, answered))
 
 
 @check

@@ -53,13 +53,12 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     children = any(wearer.child for wearer in making.wearers)
     answerable = {label: knitted[label] for label in labels if label in knitted}
     placements = lay_chart(plan, answerable, for_children=children)
-    colours = garment_colours(request)
-    own_yarn = request.changes.yarn if request.changes and not request.kept_at else None
+    colours, own_yarn = making.colours, None if request.kept_at else request.own_yarn
     spinning = spinning_of(request, colours, version.gauges, own_yarn)
     knitted |= with_yarn(with_chart(answerable, placements), plan, colours, spinning)
 
     gauges = version.gauges.used(charted=request.chart is not None)
-    knitted = at_own_gauge(knitted, making.wearers, request, plan)
+    knitted = at_own_gauge(knitted, making.wearers, request, plan, colours)
     answered = {label: knitted[label] for label in labels if label in knitted}
     told = {label: answered.get(label, outcomes[label]) for label in labels}
     sizes = tuple(PulloverSize(label, outcome) for label, outcome in told.items())
@@ -89,7 +88,7 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         unevenness=garment.solved.solution.unevenness,
         table=tuple(_table(told.values(), colours)) if "table" in request.parts else (),
         instructions=instructed,
-        changed=tuple(_changed(request, garment.designed, sizes)) if request.changes else (),
+        changed=tuple(_changed(request, garment.designed, sizes, colours)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
 
@@ -101,13 +100,15 @@ def _table(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColou
             yield row
 
 
-def _changed(request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize]) -> Iterator[ChangedNumber]:
+def _changed(
+    request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize], colours: GarmentColours
+) -> Iterator[ChangedNumber]:
     """What a maker's changes have changed in the sizes that are answered."""
     labels, outcomes = [size.label for size in sizes], [size.outcome for size in sizes]
-    colours, designed_colours = garment_colours(request), garment_colours(request, changed=False)
-    before = _with_design_yarn(request, {label: designed[label] for label in labels}, designed_colours)
+    as_designed = garment_colours(request, changed=False)
+    before = _with_design_yarn(request, {label: designed[label] for label in labels}, as_designed)
     after = own_gauge_table(outcomes, colours) if request.kept_at else _numbers(outcomes, colours)
-    return changed_numbers(labels, _numbers(before, designed_colours), after)
+    return changed_numbers(labels, _numbers(before, as_designed), after)
 
 
 def _with_design_yarn(

@@ -24,7 +24,7 @@ from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import DOES_NOT_PASS, HeadCheck, neck_edge_cm
 from grading_core.parts.ribbing import RibbedEdge
 from grading_core.pullover.bodies import Wearer
-from grading_core.pullover.colours import GarmentColours, garment_colours
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.front_matter import swatch
 from grading_core.pullover.measurements import too_many_rounds
 from grading_core.pullover.neck import pass_head
@@ -65,21 +65,23 @@ _STAYS_TOO_LONG: Mapping[str, tuple[WarningCode, Saying]] = {
 
 
 def at_own_gauge(
-    sizes: Mapping[str, KnittedSize], wearers: Sequence[Wearer], request: PulloverRequest, chart: ChartRequest | None
+    sizes: Mapping[str, KnittedSize],
+    wearers: Sequence[Wearer],
+    request: PulloverRequest,
+    chart: ChartRequest | None,
+    colours: GarmentColours,
 ) -> dict[str, KnittedSize]:
     """Every size with what its counts come to at the maker's gauge; as it is where no maker keeps the counts.
 
     sizes: those that are possible, by label, with chart and yarn. wearers: of all sizes. request: what is asked. chart:
-    as planned, None without one.
+    as planned, None without one. colours: of the garment.
 
     Raises ContradictionError for a row gauge at which the design's lengths take more rounds than one answer holds.
     """
     if request.kept_at is None:
         return dict(sizes)
     own = request.kept_at.fabrics(request.chart)
-    own_yarn = request.changes.yarn if request.changes else None
-    colours = garment_colours(request)
-    spinning = spinning_of(request, colours, request.kept_at, own_yarn)
+    spinning = spinning_of(request, colours, request.kept_at, request.own_yarn)
     raise_if_any(_too_many_rounds(sizes.values(), own))
     finished = {
         label: measure(

@@ -443,6 +443,11 @@ class PulloverRequest(BodiesRequest):
         return self.changes.gauges if self.changes and self.changes.keep_counts else None
 
     @property
+    def own_yarn(self) -> YarnWishes | None:
+        """The yarn that a maker takes in place of the design's; None where none does."""
+        return self.changes.yarn if self.changes else None
+
+    @property
     def smooths(self) -> tuple[bool, bool]:
         """Whether girths whose ease isn't asked, and whether those whose ease is, are moved to even steps."""
         usual = self.sizes is None and self.smoothing is None

@@ -15,12 +15,10 @@ from grading_core.printing import printing
 from grading_core.pullover.colours import ONE_COLOUR, GarmentColours
 from grading_core.pullover.result import KnittedSize, Row, TablePart, Unit
 from grading_core.sentences import COUNT, TEXT, TOKEN, Kind, Saying, Sentence, run_of
+from grading_core.yarn.request import METRES_PER_YARD
 from grading_core.yarn.result import Need
 
 Value = int | Fraction | None
-
-CM_PER_YARD = Fraction(9144, 100)
-"""1 yd = 0.9144 m exactly (international yard and pound agreement of 1959)."""
 
 
 class Line(NamedTuple):
@@ -198,7 +196,7 @@ def balls_of(place: int) -> Callable[[Need], int]:
 
 def yards(metres: Fraction) -> Fraction:
     """Metres of yarn in yards."""
-    return metres * 100 / CM_PER_YARD
+    return metres / METRES_PER_YARD
 
 
 def _row(
