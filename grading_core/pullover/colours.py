@@ -110,7 +110,7 @@ def _main_colour_problems(request: PulloverRequest, names: Mapping[str, str]) ->
         if asked is None:
             continue
         if request.chart is not None:
-            detail = "has no say where there is a chart, whose `plain_colour` it is."
+            detail = "is for a pullover without a chart; beside one, `plain_colour` of the chart is the main colour."
             yield Problem(place, ProblemCode.MAIN_COLOUR_BESIDE_CHART, detail)
         elif asked not in names:
             yield _unknown(place, asked, names)

@@ -189,3 +189,13 @@ def test_more_strands_than_one_answer_holds_are_refused_in_all_sizes_and_taken_i
     assert (("changes", "yarn"), "too_many_strands") in problems(own)
     labels = ("XS", "S", "M", "L", "XL", "2X", "3X", "4X")
     assert len(grade_pullover(replace(PLAIN, yarn=yarn, answer_sizes=labels)).sizes) == 8
+
+
+@pytest.mark.parametrize("table", ["women", "men", "children", "babies"])
+@pytest.mark.parametrize("chart", [None, ChartWishes(chart=DIAMOND)], ids=["plain", "charted"])
+def test_no_size_takes_less_yarn_of_a_colour_than_a_smaller_one(table, chart):
+    yarn = YarnWishes(metres_per_100g=Fraction(200))
+    made = outcomes(grade_pullover(replace(PLAIN, body_table=table, yarn=yarn, chart=chart)))
+    for needs in zip(*(size.yarn for size in made), strict=True):
+        metres = [need.metres.likely for need in needs]
+        assert metres == sorted(metres)
