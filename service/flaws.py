@@ -88,6 +88,21 @@ def wrong_type(wanted: str, *examples: str) -> Flaw:
     return Flaw(FormCode.WRONG_TYPE, f"must be {wanted}{such}.")
 
 
+def how_many(least: int, most: int | None, things: str) -> str:
+    """How many of something there may be, for a flaw.
+
+    least, most: the limits, of which one is there. things: in the plural.
+
+    >>> how_many(2, 2, "items"), how_many(1, 1, "characters"), how_many(0, 9, "items"), how_many(1, 9, "items")
+    ('2 items', '1 character', 'at most 9 items', '1 to 9 items')
+    """
+    if least == most:
+        return f"{most} {things[:-1] if most == 1 else things}"
+    if most is None:
+        return f"at least {least} {things}"
+    return f"{least} to {most} {things}" if least else f"at most {most} {things}"
+
+
 def any_of(words: list[str]) -> str:
     """Words to choose from.
 

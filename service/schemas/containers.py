@@ -8,7 +8,7 @@ from typing import Any
 
 from marshmallow import fields
 
-from service.flaws import Flaw, FormCode, FormError, any_of, wrong_type
+from service.flaws import Flaw, FormCode, FormError, any_of, how_many, wrong_type
 from service.schemas.base import StrictSchema
 from service.schemas.fields import Choice, Describe, Number, Prose, StrictField, Text
 from service.schemas.records import Attribute, sent_as
@@ -58,9 +58,9 @@ class Items(StrictField, fields.List[Any]):
         if type(value) is not list:
             raise FormError(wrong_type("a list", self.sample()))
         if len(value) < self.least or (self.most is not None and len(value) > self.most):
-            limits = f"at most {self.most}" if not self.least else f"{self.least} to {self.most}"
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
-            raise FormError(Flaw(code, f"must have {limits} items and has {len(value)}."))
+            detail = f"must have {how_many(self.least, self.most, 'items')} and has {len(value)}."
+            raise FormError(Flaw(code, detail))
         loaded, errors = [], {}
         for place, each in enumerate(value):
             try:
@@ -160,7 +160,8 @@ class Mapping(StrictField):
             raise FormError(wrong_type("an object", self.sample()))
         if not self.least <= len(value) <= self.most:
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
-            raise FormError(Flaw(code, f"must have {self.least} to {self.most} fields and has {len(value)}."))
+            detail = f"must have {how_many(self.least, self.most, 'fields')} and has {len(value)}."
+            raise FormError(Flaw(code, detail))
         loaded, errors = {}, {}
         for name, below in value.items():
             try:

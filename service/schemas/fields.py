@@ -17,7 +17,7 @@ from marshmallow import fields, missing
 
 from grading_core.units import exact, to_cm, to_places
 from grading_core.unknown import told
-from service.flaws import Flaw, FormCode, FormError, wrong_type
+from service.flaws import Flaw, FormCode, FormError, how_many, wrong_type
 from service.language import text
 from service.lengths import REQUEST_UNIT
 from service.retirement import Retirement
@@ -246,7 +246,7 @@ class Text(StrictField):
             raise FormError(_TEXT)
         if not self.least <= len(value) <= self.most:
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
-            raise FormError(Flaw(code, f"must have {self.least} to {self.most} characters."))
+            raise FormError(Flaw(code, f"must have {how_many(self.least, self.most, 'characters')}."))
         if self.pattern and not self.pattern.fullmatch(value):
             raise FormError(Flaw(FormCode.WRONG_FORMAT, f"must be {self.pattern_detail}."))
         if _CONTROL_CHARACTER.search(value):
