@@ -171,7 +171,8 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     """
     found = []
     total: defaultdict[str, int] = defaultdict(int)
-    carried: defaultdict[str, int] = defaultdict(int)
+    # how far each colour reaches, from its first stitch in a round, or its last in the round before, to its last one
+    reach: defaultdict[str, int] = defaultdict(int)
     before: dict[str, int] = {}
     for row, stretches in rounds:
         known = windows.row(row)
@@ -182,9 +183,13 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
             for colour, used, first, end, gap in known[stretch]:
                 if colour in ends:
                     float_here = at + first - ends[colour]
+                elif colour in before:
+                    unused = before[colour]
+                    float_here = at + first + unused
+                    reach[colour] += unused
                 else:
-                    float_here = at + first + before[colour] if colour in before else 0
-                carried[colour] += float_here + end - first - used
+                    float_here = 0
+                    reach[colour] -= at + first
                 if gap > float_here:
                     float_here = gap
                 if float_here > longest:
@@ -193,9 +198,13 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
                 total[colour] += used
             at += stretch[0]
         # What each colour leaves unused at the round's end.
-        before = {colour: at - end for colour, end in ends.items()}
+        before = {}
+        for colour, end in ends.items():
+            before[colour] = at - end
+            reach[colour] += end
         found.append(RoundSurvey(len(ends), longest, float_colour))
-    return Survey(tuple(found), dict(total), dict(carried))
+    # what a colour reaches over and isn't worked in it, its strand is carried behind
+    return Survey(tuple(found), dict(total), {colour: reach[colour] - used for colour, used in total.items()})
 
 
 def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[int, int]:
