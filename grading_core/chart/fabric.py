@@ -65,12 +65,16 @@ class RoundSurvey(NamedTuple):
     colour: str | None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Survey:
-    """A spiral of rounds: each round's colours and longest float, each colour's stitches, and those of its floats."""
+    """A spiral of rounds: each round's colours and longest float, each colour's stitches, and those of its floats.
+
+    plain: of the stitches those in rounds in which the chart isn't worked.
+    """
 
     rounds: tuple[RoundSurvey, ...]
     stitches: dict[str, int]
+    plain: dict[str, int]
     carried: dict[str, int]
 
 
@@ -171,6 +175,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     """
     found = []
     total: defaultdict[str, int] = defaultdict(int)
+    plain: defaultdict[str, int] = defaultdict(int)
     # how far each colour reaches, from its first stitch in a round, or its last in the round before, to its last one
     reach: defaultdict[str, int] = defaultdict(int)
     before: dict[str, int] = {}
@@ -202,9 +207,13 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
         for colour, end in ends.items():
             before[colour] = at - end
             reach[colour] += end
+        if row is None:
+            for stretch in stretches:
+                plain[stretch[2]] += stretch[0]
         found.append(RoundSurvey(len(ends), longest, float_colour))
     # what a colour reaches over and isn't worked in it, its strand is carried behind
-    return Survey(tuple(found), dict(total), {colour: reach[colour] - used for colour, used in total.items()})
+    carried = {colour: reach[colour] - used for colour, used in total.items()}
+    return Survey(rounds=tuple(found), stitches=dict(total), plain=dict(plain), carried=carried)
 
 
 def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[int, int]:

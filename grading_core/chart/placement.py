@@ -154,6 +154,7 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
         rounds_over_two_colours=ByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
         stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].stitches for part in PARTS]),
         float_stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].carried for part in PARTS]),
+        plain_stitches=_by_colour(request.chart.colours, [surveys[part].plain for part in PARTS]).total,
         motifs=motifs.yoke if motifs else None,
     )
 

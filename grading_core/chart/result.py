@@ -198,7 +198,8 @@ class SizePlacement:
     come at the split. shortest_body, shortest_sleeve: what finishes the chart, hem and cuff excluded.
     chart_ends_at_split: what would let it end there. longest_float: None where there is none. long_float_rounds:
     with a float above the limit. rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
-    float_stitches_by_colour: the stitches that each colour's floats pass over.
+    float_stitches_by_colour: the stitches that each colour's floats pass over. plain_stitches: of each colour's in all
+    those in rounds in which the chart isn't worked.
     """
 
     label: str
@@ -215,6 +216,7 @@ class SizePlacement:
     rounds_over_two_colours: ByPart
     stitches_by_colour: ColourStitches
     float_stitches_by_colour: ColourStitches
+    plain_stitches: Mapping[str, int]
     motifs: SectionMotifs | None = None
 
     @property

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 
-from grading_core.chart.request import ChartRequest, PlainColours
+from grading_core.chart.request import ChartRequest
 from grading_core.chart.result import SizePlacement
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.counts.result import Counts
@@ -97,14 +97,13 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     colour, and so is the difference that a dropped front makes.
     """
     works: defaultdict[str, Counter[str]] = defaultdict(Counter)
-    charted = size.chart if chart else None
+    charted = size.chart
     fabric = yoke_stitches(size.yoke, size.neck) + body_stitches(size.body) + 2 * sleeve_stitches(size.sleeve)
     fabric += raise_stitches(size.neck, size.counts)
-    if chart and charted:
-        plain = _plain_stitches(size, charted, chart)
+    if charted:
         for symbol, count in charted.stitches_by_colour.total.items():
-            carried = charted.float_stitches_by_colour.total[symbol]
-            works[symbol].update(plain=plain[symbol], stranded=count - plain[symbol], floats=carried)
+            plain, carried = charted.plain_stitches[symbol], charted.float_stitches_by_colour.total[symbol]
+            works[symbol].update(plain=plain, stranded=count - plain, floats=carried)
             fabric -= count
     if darts := size.body.bust_darts:
         begun = chart is None or size.counts.rounds + darts.round >= chart.first_round
@@ -132,33 +131,6 @@ def _within_chart(work: Counter[str]) -> None:
     if work["plain"] < 0:
         work.update(stranded=max(work["plain"], -work["stranded"]))
         work["plain"] = 0
-
-
-def _plain_stitches(size: KnittedSize, placed: SizePlacement, chart: ChartRequest) -> Counter[str]:
-    """The stitches of each colour in the rounds in which no row of the chart is worked."""
-    colours, split, seam = chart.plain_colours(), len(placed.rounds), size.body.underarm.seam
-
-    def around(number: int) -> PlainColours:
-        """The colours of a round without a row, counted from the yoke's first."""
-        return colours if number < chart.first_round else colours.last
-
-    found: Counter[str] = Counter()
-    for yoke in placed.rounds:
-        if yoke.chart_row is None:
-            here = around(yoke.round)
-            found[here.plain] += yoke.back.stitches + yoke.front.stitches + 2 * yoke.sleeve.stitches
-            found[here.line] += 4 * chart.line_stitches
-    for body in placed.body.rounds:
-        if body.chart_row is None:
-            here = around(split + body.round)
-            found[here.plain] += body.back.stitches + body.front.stitches
-            found[here.seam] += 2 * seam
-    for sleeve in placed.sleeve.rounds:
-        if sleeve.chart_row is None:
-            here = around(split + sleeve.round)
-            found[here.plain] += 2 * sleeve.stitches
-            found[here.seam] += 2 * seam
-    return found
 
 
 def _pieces(placed: SizePlacement | None, colours: GarmentColours) -> Counter[str]:
