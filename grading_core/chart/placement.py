@@ -39,10 +39,11 @@ from grading_core.errors import sound
 from grading_core.fabric import Fabric
 
 
-def place_charts(request: ChartRequest) -> ChartPlacements:
+def place_charts(request: ChartRequest, windows: Windows | None = None) -> ChartPlacements:
     """Place a chart on every size of a top-down raglan pullover that is answered.
 
-    request: the chart, its anchors and the sizes.
+    request: the chart, its anchors and the sizes. windows: of the chart as it is worked, where they are looked through
+    for other sizes too; None makes them.
 
     Raises ContradictionError with every place where the request contradicts itself, and, unless shifts are
     accepted, where a section's centre would lie half a stitch from its anchor.
@@ -66,7 +67,7 @@ def place_charts(request: ChartRequest) -> ChartPlacements:
     off_centre = [
         each for index, layout in layouts.items() for each in half_stitches(request, index, layout.off_centre)
     ]
-    windows = Windows(request.worked_chart.worked_rows())
+    windows = windows or Windows(request.worked_chart.worked_rows())
     chart = describe(request.chart)
     sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre), *contrast_remarks(request)]

@@ -161,10 +161,10 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
     Lengths are compared as answers write them.
     """
     before, after = ({(row.part, row.item): row for row in table} for table in (design, changed))
-    rows = {**before, **after}
-    empty = {key: replace(row, values=(None,) * len(labels)) for key, row in rows.items()}
-    pairs = [(before.get(key, empty[key]), after.get(key, empty[key])) for key in rows]
-    compared = [(was, was.answered, now, now.answered) for was, now in pairs]
+    compared = []
+    for key, row in {**before, **after}.items():
+        was, now = (table.get(key) or replace(row, values=(None,) * len(labels)) for table in (before, after))
+        compared.append((was, was.answered, now, now.answered))
     for index, label in enumerate(labels):
         for was, designed, now, written in compared:
             if designed[index] != written[index]:

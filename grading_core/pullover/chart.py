@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import fields, replace
 from fractions import Fraction
 
+from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Anchor, default_anchor
 from grading_core.chart.placement import place_charts
 from grading_core.chart.problems import request_problems
@@ -60,6 +61,8 @@ def plan_chart(
         return None
     return replace(
         _plan(wishes, anchor, gauges.stranded or gauges.plain),
+        # told once: it takes a look at every stitch of the chart
+        plain_colour=wishes.plain_colours().plain,
         plain_gauge=gauges.plain,
         line_stitches=yoke.options.line_stitches,
         line_to_body=yoke.line_to_body,
@@ -69,12 +72,16 @@ def plan_chart(
 
 
 def lay_chart(
-    plan: ChartRequest | None, sizes: Mapping[str, KnittedSize], *, for_children: bool
+    plan: ChartRequest | None,
+    sizes: Mapping[str, KnittedSize],
+    windows: Windows | None = None,
+    *,
+    for_children: bool = False,
 ) -> ChartPlacements | None:
     """Where the chart lies on every size; None where there is no chart, or no size to lay it on.
 
-    plan: from `plan_chart`. sizes: those that are possible, by label. for_children: whether any size is for a baby or a
-    child.
+    plan: from `plan_chart`. sizes: those that are possible, by label. windows: of the plan's chart, where it is laid
+    more than once. for_children: whether any size is for a baby or a child.
 
     Raises ContradictionError for sizes that are too much for one answer.
     """
@@ -95,7 +102,7 @@ def lay_chart(
         for label, size in sizes.items()
     ]
     try:
-        return place_charts(replace(plan, sizes=charted, for_children=for_children))
+        return place_charts(replace(plan, sizes=charted, for_children=for_children), windows)
     except ContradictionError as error:
         # only the answer's length is left to contradict: what the chart and the garment have in common is planned
         problems = [Problem(("chart",), each.code, f"The sizes {each.detail}") for each in error.problems]

@@ -7,11 +7,12 @@ the chart laid over what there is; yarn; table and words; words of warning.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Iterator
 
 from grading_core.answer_sizes import is_answered
+from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import describe
-from grading_core.errors import Impossible
+from grading_core.chart.request import ChartRequest
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart, with_chart
@@ -52,7 +53,8 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     young = any(wearer.young for wearer in making.wearers)
     children = any(wearer.child for wearer in making.wearers)
     answerable = {label: knitted[label] for label in labels if label in knitted}
-    placements = lay_chart(plan, answerable, for_children=children)
+    windows = Windows(plan.worked_chart.worked_rows()) if plan else None
+    placements = lay_chart(plan, answerable, windows, for_children=children)
     colours, own_yarn = making.colours, None if request.kept_at else request.own_yarn
     spinning = spinning_of(request, colours, version.gauges, own_yarn)
     knitted |= with_yarn(with_chart(answerable, placements), plan, colours, spinning)
@@ -86,14 +88,14 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         chart=describe(request.chart.chart) if request.chart else None,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
-        table=tuple(_table(told.values(), colours)) if "table" in request.parts else (),
+        table=tuple(_table(told, colours)) if "table" in request.parts else (),
         instructions=instructed,
-        changed=tuple(_changed(request, garment.designed, sizes, colours)) if request.changes else (),
+        changed=tuple(_changed(request, garment.designed, told, colours, plan, windows)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )
 
 
-def _table(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColours) -> Iterator[Row]:
+def _table(outcomes: Outcomes, colours: GarmentColours) -> Iterator[Row]:
     """The rows of the table in which any size has a number."""
     for row in _numbers(outcomes, colours):
         if any(value is not None for value in row.values):
@@ -101,28 +103,38 @@ def _table(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColou
 
 
 def _changed(
-    request: PulloverRequest, designed: Outcomes, sizes: Sequence[PulloverSize], colours: GarmentColours
+    request: PulloverRequest,
+    designed: Outcomes,
+    told: Outcomes,
+    colours: GarmentColours,
+    plan: ChartRequest | None,
+    windows: Windows | None,
 ) -> Iterator[ChangedNumber]:
     """What a maker's changes have changed in the sizes that are answered."""
-    labels, outcomes = [size.label for size in sizes], [size.outcome for size in sizes]
     as_designed = garment_colours(request, changed=False)
-    before = _with_design_yarn(request, {label: designed[label] for label in labels}, as_designed)
-    after = own_gauge_table(outcomes, colours) if request.kept_at else _numbers(outcomes, colours)
-    return changed_numbers(labels, _numbers(before, as_designed), after)
+    if request.kept_at:
+        before, after = told, own_gauge_table(told.values(), colours)
+    else:
+        before = _with_design_yarn(request, {label: designed[label] for label in told}, as_designed, plan, windows)
+        after = _numbers(told, colours)
+    return changed_numbers([*told], _numbers(before, as_designed), after)
 
 
 def _with_design_yarn(
-    request: PulloverRequest, designed: Outcomes, colours: GarmentColours
-) -> Collection[KnittedSize | Impossible]:
+    request: PulloverRequest,
+    designed: Outcomes,
+    colours: GarmentColours,
+    plan: ChartRequest | None,
+    windows: Windows | None,
+) -> Outcomes:
     """The sizes as designed with their yarn, for which the chart is laid over them."""
     spinning = spinning_of(request, colours, request.gauges, None)
+    if spinning is None:
+        return designed
     knitted = {label: size for label, size in designed.items() if isinstance(size, KnittedSize)}
-    if spinning:
-        plan = plan_chart(request.chart, chart_anchor(request.chart), request.yoke, request.gauges)
-        knitted = with_chart(knitted, lay_chart(plan, knitted, for_children=False))
-        knitted = with_yarn(knitted, plan, colours, spinning)
-    return [knitted.get(label, size) for label, size in designed.items()]
+    knitted = with_chart(knitted, lay_chart(plan, knitted, windows))
+    return {**designed, **with_yarn(knitted, plan, colours, spinning)}
 
 
-def _numbers(outcomes: Collection[KnittedSize | Impossible], colours: GarmentColours) -> tuple[Row, ...]:
-    return (*garment_table(outcomes), *yarn_table(outcomes, colours))
+def _numbers(outcomes: Outcomes, colours: GarmentColours) -> tuple[Row, ...]:
+    return (*garment_table(outcomes.values()), *yarn_table(outcomes.values(), colours))

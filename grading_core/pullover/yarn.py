@@ -97,7 +97,7 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     colour, and so is the difference that a dropped front makes.
     """
     works: defaultdict[str, Counter[str]] = defaultdict(Counter)
-    charted = size.chart
+    charted = size.chart if chart else None
     fabric = yoke_stitches(size.yoke, size.neck) + body_stitches(size.body) + 2 * sleeve_stitches(size.sleeve)
     fabric += raise_stitches(size.neck, size.counts)
     if charted:
