@@ -18,7 +18,7 @@ from typing import Literal, NamedTuple
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
 from grading_core.unknown import known
-from grading_core.yarn.request import Strand, Yarn
+from grading_core.yarn.request import Yarn
 from grading_core.yarn.result import NOTHING, Basis, Estimate, Need, StrandNeed
 
 Purpose = Literal["stitches", "ribs", "floats", "edges", "ends"]
@@ -190,17 +190,21 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
         metres=metres,
         metres_for={purpose: length.likely / 100 for purpose, length in lengths.items()},
         grams=metres.times(yarn.linear_density / 1000),
-        strands=tuple(
-            _strand_need(place, strand, metres, yarn.ball_of(strand), margin)
-            for place, strand in enumerate(yarn.held, 1)
-        ),
+        strands=strand_needs(yarn, metres, margin),
     )
 
 
-def _strand_need(place: int, strand: Strand, metres: Estimate, ball_grams: Fraction, margin: Fraction) -> StrandNeed:
-    grams = metres.times(strand.linear_density / 1000)
-    bought = balls(grams.high, ball_grams, margin)
-    return StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball_grams, balls=bought)
+def strand_needs(yarn: Yarn, metres: Estimate, margin: Fraction) -> tuple[StrandNeed, ...]:
+    """How much of each strand of a yarn some metres need, which are as long as one another.
+
+    yarn: its strands and balls. metres: of all strands held together. margin: as for `need`.
+    """
+    needs = []
+    for place, strand in enumerate(yarn.held, 1):
+        grams, ball = metres.times(strand.linear_density / 1000), yarn.ball_of(strand)
+        bought = balls(grams.high, ball, margin)
+        needs.append(StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball, balls=bought))
+    return tuple(needs)
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

@@ -229,25 +229,17 @@ class YarnComparison:
         return tuple(dict.fromkeys([row.source for row in rows] + [row.standard.source for row in rows]))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class StrandSubstitute:
-    """What a size needs of one strand. strand: its place, from 1. balls: to buy, with the margin."""
-
-    strand: int
-    name: str | None
-    grams: Fraction
-    ball_grams: Fraction
-    balls: int
-
-
 @dataclass(frozen=True, slots=True)
 class SizeSubstitute:
-    """What one size needs. metres: of all strands together, as much as of the pattern's yarn; grams likewise."""
+    """What one size needs. metres: of all strands together, as much as of the pattern's yarn; grams likewise.
+
+    strands: each of them, its grams as exact as the metres.
+    """
 
     label: str
     metres: Fraction
     grams: Fraction
-    strands: tuple[StrandSubstitute, ...]
+    strands: tuple[StrandNeed, ...]
 
     @property
     def balls(self) -> int:

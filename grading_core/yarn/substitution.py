@@ -20,9 +20,9 @@ from grading_core.errors import Check, Remark, check, sound
 from grading_core.gauge import Gauge
 from grading_core.sentences import Saying
 from grading_core.units import square_root
-from grading_core.yarn.amounts import balls
+from grading_core.yarn.amounts import strand_needs
 from grading_core.yarn.request import METRES_PER_YARD, TEX_TIMES_METRES, SizeAmount, SubstitutionRequest, Yarn
-from grading_core.yarn.result import ComparedYarn, SizeSubstitute, StrandSubstitute, Substitution, YarnComparison
+from grading_core.yarn.result import ComparedYarn, Estimate, SizeSubstitute, Substitution, YarnComparison
 from grading_core.yarn.strands import categories
 
 SWATCH_DECIDES = Saying("warning.swatch_decides")
@@ -83,12 +83,8 @@ def metres_of(size: SizeAmount, yarn: Yarn) -> Fraction:
 
 
 def _substitute(label: str, metres: Fraction, yarn: Yarn, margin: Fraction) -> SizeSubstitute:
-    strands = []
-    for place, strand in enumerate(yarn.held, 1):
-        grams, ball = metres * strand.linear_density / 1000, yarn.ball_of(strand)
-        bought = balls(grams, ball, margin)
-        strands.append(StrandSubstitute(strand=place, name=strand.name, grams=grams, ball_grams=ball, balls=bought))
-    return SizeSubstitute(label, metres, sum((strand.grams for strand in strands), Fraction(0)), tuple(strands))
+    grams = metres * yarn.linear_density / 1000
+    return SizeSubstitute(label, metres, grams, strand_needs(yarn, Estimate.of(metres), margin))
 
 
 def _comparison(request: SubstitutionRequest) -> YarnComparison:

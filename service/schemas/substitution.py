@@ -3,14 +3,7 @@
 from __future__ import annotations
 
 from grading_core.yarn.request import SizeAmount, SubstitutionRequest, Yarn
-from grading_core.yarn.result import (
-    AmountRuns,
-    ComparedYarn,
-    SizeSubstitute,
-    StrandSubstitute,
-    Substitution,
-    YarnComparison,
-)
+from grading_core.yarn.result import AmountRuns, ComparedYarn, SizeSubstitute, StrandNeed, Substitution, YarnComparison
 from service.schemas.base import StrictSchema, exactly_one_of
 from service.schemas.common import MAX_LABEL, MAX_SIZES, AnswerSizesSchema, ComputedSchema, GaugeSchema
 from service.schemas.containers import Items, Nested
@@ -69,11 +62,11 @@ class YarnSubstitutionsRequestSchema(AnswerSizesSchema, PrintedRequestSchema):
 class StrandSubstituteSchema(StrictSchema):
     """How much of one strand is needed; it is as long as all of them."""
 
-    record = StrandSubstitute
+    record = StrandNeed
 
     strand = Whole("Its place, from 1.", required=True, minimum=1)
     name = Prose("As sent.")
-    grams = Number(required=True, minimum=0, unit="grams", places=1)
+    grams = Number(required=True, minimum=0, unit="grams", places=1, source="grams.likely")
     ball_grams = Number("The weight of a ball.", required=True, minimum=0, unit="grams", places=2)
     balls = Whole("To buy, with the margin.", required=True, minimum=0, unit="balls")
 
