@@ -36,7 +36,10 @@ class RibRepeatSchema(StrictSchema):
 
 
 class RibCountRuleSchema(CountRuleSchema):
-    """Which counts are permitted for a rib: a multiple, plus a remainder; what isn't sent is as usual."""
+    """Which counts are permitted for a rib: a multiple, plus a remainder.
+
+    What isn't sent is as usual, and in a maker's neckband as designed.
+    """
 
     record = RuleChange
 
@@ -80,12 +83,6 @@ class BandWishesSchema(StrictSchema):
     )
 
 
-class RuleChangeSchema(CountRuleSchema):
-    """Another count rule; what isn't sent stays as designed."""
-
-    record = RuleChange
-
-
 class BandChangeSchema(BandWishesSchema):
     """Another neckband; what isn't sent stays as designed."""
 
@@ -93,6 +90,7 @@ class BandChangeSchema(BandWishesSchema):
 
     height = _height("As worn.")
     count_rule = Nested(
-        RuleChangeSchema, "Which counts are permitted for the rib. Its multiple takes the place of the design's `rib`."
+        RibCountRuleSchema,
+        "Which counts are permitted for the rib. Its multiple takes the place of the design's `rib`.",
     )
     rib = Nested(RibRepeatSchema, "What the rib repeats, in place of the design's rib and multiple.")
