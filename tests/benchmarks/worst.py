@@ -100,6 +100,8 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     for about, wishes in MISFITS.items():
         yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
+    changed = {"yarn": {"metres_per_100g": 101.23456789}, "changes": {"body_length": 44.4444444}}
+    yield "pullovers", "9 sizes, a chart of 800 x 400, yarn and changes", {**pullovers(9, 100, 400), **changed}, JSON
     yield "pullovers", "16 sizes, 62 colours and a maker's yarn in place of each", many_coloured(16), JSON
     yield "yarn-estimates", "40 sizes of 62 yarns of 6 strands", yarn_estimates(), JSON
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
