@@ -292,13 +292,13 @@ class ChangedNumberSchema(StrictSchema):
     item = OpenChoice(*TABLE_ITEMS, others=YARN_ITEM, required=True, description="Of that part.")
     unit = Choice(required=True, description="What it counts.")
     designed = Number(
-        "As published; null where the size is not feasible.",
+        "As published; null where the size is not feasible or doesn't have it.",
         required=True,
         nullable=True,
         source=lambda number: as_answered(number.designed, number.unit),
     )
     changed = Number(
-        "With the changes; null where the size is not feasible.",
+        "With the changes; null where the size is not feasible or doesn't have it.",
         required=True,
         nullable=True,
         source=lambda number: as_answered(number.changed, number.unit),
