@@ -69,6 +69,7 @@ class ProblemCode(Code):
     TOO_MANY_STITCHES = "too_many_stitches", "The stitches are more than a section or a picture can have."
 
     # charts
+    NO_CHART = "no_chart", "What is asked needs a chart, and none was sent."
     EMPTY_CHART = "empty_chart", "The chart has no row or no stitch."
     UNEVEN_ROWS = "uneven_rows", "A row of the chart has another number of stitches than the first."
     UNKNOWN_SYMBOL = "unknown_symbol", "A symbol is not among the chart's colours."

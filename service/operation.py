@@ -21,8 +21,9 @@ from service.flaws import FormError
 from service.json_body import read_file, read_json
 from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
-from service.media import JSON, MEDIA
+from service.media import JSON, MEDIA, file_name
 from service.negotiation import accepted_language, negotiate
+from service.origin import made_from
 from service.printing import PrintSettings
 from service.retirement import Retirement
 from service.schemas.base import StrictSchema
@@ -30,6 +31,9 @@ from service.wrong_places import unknown_parameters, wrong_in_body, wrong_parame
 
 Request = TypeVar("Request")
 Result = TypeVar("Result")
+
+DRAWN_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; frame-ancestors 'none'"
+"""What a browser may load for a picture or a page: nothing, but it may be styled."""
 
 NO_PARAMETERS: Mapping[str, str] = MappingProxyType({})
 
@@ -45,8 +49,10 @@ class Operation(Generic[Request, Result]):
     wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
     does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
     `call` takes a file as it is. tabled: what `call` takes where the answer is a table, as much as that needs. kept:
-    how long its answers hold, as `Cache-Control` says it. english: whether its answers are in English whatever is
-    asked, as published tables are. retirement: where it will go.
+    how long its answers hold, as `Cache-Control` says it. saved_as: the words of the name under which a browser saves
+    the answer to a request; None where it has none. drawn_of: the part of what `call` takes whose digest a picture
+    shows, which is that of the same numbers as JSON; all of it unless given. english: whether its answers are in
+    English whatever is asked, as published tables are. retirement: where it will go.
     """
 
     path: str
@@ -64,6 +70,8 @@ class Operation(Generic[Request, Result]):
     takes: str = JSON
     tabled: Callable[[Request], Request] = lambda loaded: loaded
     kept: str = KEPT_BRIEFLY
+    saved_as: Callable[[Request], Iterable[str | None]] | None = None
+    drawn_of: Callable[[Request], Any] | None = None
     english: bool = False
     retirement: Retirement | None = None
 
@@ -97,16 +105,19 @@ class Operation(Generic[Request, Result]):
             if is_known(tag):
                 return self._told(Response(status=304), tag)
         length = (ExactLengths if written.table else LengthWriter)(inch_convention)
-        with lengths_in(unit), printed_as(settings.printed_in(language)), spoken(language):
+        of = loaded if self.drawn_of is None else self.drawn_of(loaded)
+        source = input_digest if of is loaded else digest(of, unit, inch_convention, settings)
+        with lengths_in(unit), printed_as(settings.printed_in(language)), spoken(language), made_from(source):
             answer = self._write(self.call(self.tabled(loaded) if written.table else loaded), length)
             if self.answer is not None:
                 answer["meta"] = {"version": VERSION, "input_digest": input_digest}
             body = written.write(answer, settings)
         response = Response(body, content_type=written.content_type)
         response.headers.add("Content-Language", ENGLISH if self.english else language.tag)
-        if written.file_name:
-            # RFC 6266
-            response.headers.add("Content-Disposition", "attachment", filename=written.file_name)
+        if self.saved_as and written.ending:
+            name = f"{file_name(self.saved_as(loaded))}.{written.ending}"
+            response.headers.add("Content-Disposition", "inline" if written.shown else "attachment", filename=name)
+            response.headers.add("Content-Security-Policy", DRAWN_POLICY)
         return self._told(response, tag)
 
     def _told(self, response: Response, tag: str | None) -> Response:

@@ -87,7 +87,21 @@ def lay_chart(
     """
     if plan is None or not sizes:
         return None
-    charted = [
+    charted = replace(plan, sizes=charted_sizes(sizes), for_children=for_children)
+    try:
+        return place_charts(charted, windows)
+    except ContradictionError as error:
+        # only the answer's length is left to contradict: what the chart and the garment have in common is planned
+        problems = [Problem(("chart",), each.code, f"The sizes {each.detail}") for each in error.problems]
+        raise ContradictionError(problems) from error
+
+
+def charted_sizes(sizes: Mapping[str, KnittedSize]) -> tuple[ChartSize, ...]:
+    """The counts of sizes that a chart's place depends on.
+
+    sizes: by label.
+    """
+    return tuple(
         ChartSize(
             label=label,
             rounds=size.counts.rounds,
@@ -100,13 +114,7 @@ def lay_chart(
             sleeve_decrease_rounds=size.sleeve.decrease_rounds,
         )
         for label, size in sizes.items()
-    ]
-    try:
-        return place_charts(replace(plan, sizes=charted, for_children=for_children), windows)
-    except ContradictionError as error:
-        # only the answer's length is left to contradict: what the chart and the garment have in common is planned
-        problems = [Problem(("chart",), each.code, f"The sizes {each.detail}") for each in error.problems]
-        raise ContradictionError(problems) from error
+    )
 
 
 def with_chart(sizes: Mapping[str, KnittedSize], placements: ChartPlacements | None) -> dict[str, KnittedSize]:

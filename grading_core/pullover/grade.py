@@ -11,7 +11,6 @@ from collections.abc import Iterator
 
 from grading_core.answer_sizes import is_answered
 from grading_core.chart.fabric import Windows
-from grading_core.chart.grid import describe
 from grading_core.chart.request import ChartRequest
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
@@ -85,11 +84,13 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
         sizes=sizes,
         body_table=body_table(table) if (table := request.bodies.body_table) else None,
         gauges=gauges,
-        chart=describe(request.chart.chart) if request.chart else None,
+        plan=plan,
+        colours=colours,
         cost=garment.solved.solution.cost,
         unevenness=garment.solved.solution.unevenness,
         table=tuple(_table(told, colours)) if "table" in request.parts else (),
         instructions=instructed,
+        designed=tuple(PulloverSize(label, garment.designed[label]) for label in labels) if request.changes else (),
         changed=tuple(_changed(request, garment.designed, told, colours, plan, windows)) if request.changes else (),
         remarks=tuple(remark for remark in remarks if remark.size is None or remark.size in labels),
     )

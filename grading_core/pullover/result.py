@@ -8,7 +8,8 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, TypeVar, get_args
 
-from grading_core.chart.grid import ChartDescription
+from grading_core.chart.grid import ChartDescription, describe
+from grading_core.chart.request import ChartRequest
 from grading_core.chart.result import SizePlacement
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
@@ -18,6 +19,7 @@ from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck
 from grading_core.parts.short_rows import BackRaise, Turn
 from grading_core.parts.sleeve import Sleeve
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.pullover.request import AnswerPart, Gauges
 from grading_core.sections import Sections
@@ -208,8 +210,9 @@ class Row:
     """One line of the table of all sizes.
 
     part, item: its key. title: for people. values: one per size, None where the size is impossible or doesn't have it.
-    printed, printed_inch: the same as `printing` had it, the latter None where it is no length. colour: whose yarn it
-    is. strand: which of several strands of it, counted from 1.
+    printed, printed_inch: the same as `printing` had it, the latter None where it is no length. letter: by which a
+    schematic refers to it, None where none shows it. colour: whose yarn it is. strand: which of several strands of it,
+    counted from 1.
     """
 
     part: TablePart
@@ -219,6 +222,7 @@ class Row:
     values: tuple[int | Fraction | None, ...]
     printed: tuple[str, ...]
     printed_inch: tuple[str, ...] | None = None
+    letter: str | None = None
     colour: str | None = None
     strand: int | None = None
 
@@ -271,21 +275,24 @@ class Pullover:
     """The sizes that are answered, in the order asked.
 
     parts: of the answer that are wanted; table and instructions are empty where they aren't. body_table: of the bodies,
-    None where all are sent. gauges: of the fabrics that are used. chart: that is on it, None without one. cost,
-    unevenness: of the counts of all sizes, as `solver` has them. table: rows x sizes, of the rows those in which any
-    size has a number. instructions: with a dash for a size that is impossible. changed: what a maker's changes have
-    changed, empty without any. remarks: words about answers that are right.
+    None where all are sent. gauges: of the fabrics that are used. plan: how its chart is placed, without sizes, None
+    without one. colours: of its parts. cost, unevenness: of the counts of all sizes, as `solver` has them. table: rows
+    x sizes, of the rows those in which any size has a number. instructions: with a dash for a size that is impossible.
+    designed: the sizes before a maker's changes, as far as their parts, empty without any. changed: what those have
+    changed. remarks: words about answers that are right.
     """
 
     parts: frozenset[AnswerPart]
     sizes: tuple[PulloverSize, ...]
     body_table: BodyTable | None
     gauges: Gauges
-    chart: ChartDescription | None
+    plan: ChartRequest | None
+    colours: GarmentColours
     cost: Fraction
     unevenness: Fraction
     table: tuple[Row, ...]
     instructions: tuple[Instructions, ...]
+    designed: tuple[PulloverSize, ...]
     changed: tuple[ChangedNumber, ...]
     remarks: tuple[Remark, ...]
 
@@ -293,6 +300,11 @@ class Pullover:
     def labels(self) -> tuple[str, ...]:
         """Of the sizes."""
         return tuple(size.label for size in self.sizes)
+
+    @property
+    def chart(self) -> ChartDescription | None:
+        """What the chart is, as it was sent; None without one."""
+        return describe(self.plan.chart) if self.plan else None
 
 
 Sizes = Mapping[str, KnittedSize | None]

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from fractions import Fraction
 from functools import partial
+from string import ascii_uppercase
+from types import MappingProxyType
 from typing import Any, Literal, NamedTuple
 
 from grading_core.errors import Impossible
@@ -95,6 +97,11 @@ LINES: tuple[Line, ...] = (
     _line("finished", "band", "cm", lambda size: size.finished.band),
 )  # fmt: skip
 """The rows of the garment in their order."""
+
+LETTERS: Mapping[str, str] = MappingProxyType(
+    dict(zip((line.item for line in LINES if line.part == "finished"), ascii_uppercase, strict=False))
+)
+"""By which a schematic refers to each finished measurement, the same in every garment."""
 
 STRAND: dict[str, Kind] = {"strands": TOKEN, "strand": COUNT, "name": TEXT}
 """Of a strand. strands: whether there is "one", or several which are "named" or "numbered"."""
@@ -219,6 +226,7 @@ def _row(
         values=tuple(values),
         printed=tuple([missing if value is None else write(value) for value in values]),
         printed_inch=None if inches is None else tuple(inches),
+        letter=LETTERS.get(item) if part == "finished" else None,
         colour=colour,
         strand=strand,
     )

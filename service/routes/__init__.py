@@ -7,7 +7,7 @@ from typing import Any
 from service import health
 from service.config import Config
 from service.operation import Operation
-from service.routes import chart, gauge, problems, pullover, raglan, shaping, sizing, standards, yarn
+from service.routes import chart, gauge, pictures, problems, pullover, raglan, shaping, sizing, standards, yarn
 
 
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
@@ -19,6 +19,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
         *shaping.OPERATIONS,
         *chart.OPERATIONS,
         *pullover.OPERATIONS,
+        *pictures.OPERATIONS,
         *yarn.OPERATIONS,
         *standards.OPERATIONS,
         *problems.OPERATIONS,

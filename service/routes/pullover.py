@@ -60,6 +60,7 @@ table, the sources have the credit line that its publisher asks for.""",
     check=garment_problems,
     represent=workbook,
     media=WORKBOOK,
+    saved_as=lambda _: ("pullover",),
 )
 
 OPERATIONS = (PULLOVERS, PULLOVERS_WORKBOOK)

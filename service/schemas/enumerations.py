@@ -13,6 +13,7 @@ from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
 from grading_core.printing import DecimalMark, FractionStyle
+from grading_core.pullover.pictures import Paper
 from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing, SwatchFabric
 from grading_core.pullover.size_run import GIRTHS
@@ -44,6 +45,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "LevelMeasurement": get_args(LevelMeasurement),
     "LowerFront": get_args(LowerFront),
     "Measurement": MEASUREMENTS,
+    "Paper": get_args(Paper),
     "PartialMotifs": get_args(PartialMotifs),
     "ProblemName": tuple(kind.name for kind in KINDS),
     "PulloverMeasurement": GIRTHS,

@@ -266,6 +266,7 @@ class TableRowSchema(StrictSchema):
     printed_inch = Items(Prose(), "Lengths likewise in inches, by `inch_convention`.")
     run = Prose("The same as a size run: a number once where all sizes agree, a dash where a size has none.")
     run_inch = Prose("Lengths likewise in inches.")
+    letter = Prose("Of `finished`, by which the schematic refers to it.")
     colour = Prose("Of `yarn`, the colour's name.")
     strand = Whole("Of `yarn`, which of several strands held together, counted from 1.", minimum=1)
 

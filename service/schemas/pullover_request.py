@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, get_args
+from typing import Any, ClassVar, get_args
 
 from grading_core.chart.grid import MAX_COLOURS
 from grading_core.limits import MAX_ROUNDS, MAX_STITCHES
@@ -339,7 +339,7 @@ class PulloversRequestSchema(BodiesSchema, PrintedRequestSchema):
     With neither `body_table` nor `sizes` it is graded for all women's sizes.
     """
 
-    record = PulloverRequest
+    record: ClassVar[type[Any] | None] = PulloverRequest
     one_gauge = exactly_one_of("gauge", "gauges")
 
     gauge = Nested(GaugeSchema, "Of every fabric, measured in the round and blocked.")

@@ -1312,6 +1312,18 @@ across =
 ## Pictures and the workbook
 
 picture =
+    .sizes = { $sizes_number ->
+        [one] Größe
+       *[other] Größen
+    } { $sizes }.
+    .counts = Maschen: Anschlag { $cast_on }, Rumpf { $body }, jeder Ärmel { $sleeve }; Passe mit { $rounds } Runden.
+    .not_knitted = Größe { $size } lässt sich so nicht stricken: { $reason }
+    .imprint = Pullover grading { $version } · { $digest }
+    .sheet = Blatt { $number } von { $sheets }
+    .schematic = Maßskizze
+    .whole_front = Vorderansicht
+    .whole_chart = Strickschrift
+    .yoke_plot = Maschen der Passe, Runde für Runde
     .chart = Wo die Strickschrift beginnt, Größe { $size }
     .reading = Jede Reihe von rechts nach links lesen; die Runden folgen von unten nach oben.
     .round = Runde

@@ -1273,6 +1273,18 @@ across =
 ## Pictures and the workbook
 
 picture =
+    .sizes = { $sizes_number ->
+        [one] Size
+       *[other] Sizes
+    } { $sizes }.
+    .counts = Stitches: cast on { $cast_on }, body { $body }, each sleeve { $sleeve }; yoke of { $rounds } rounds.
+    .not_knitted = Size { $size } cannot be knitted as asked: { $reason }
+    .imprint = Pullover grading { $version } · { $digest }
+    .sheet = Sheet { $number } of { $sheets }
+    .schematic = Schematic
+    .whole_front = Front
+    .whole_chart = Chart
+    .yoke_plot = Stitches of the yoke, round by round
     .chart = Where the chart starts, size { $size }
     .reading = Read every row from right to left; rounds go upwards.
     .round = round

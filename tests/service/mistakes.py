@@ -165,6 +165,10 @@ RIGHT["/v1/colour-contrasts"] = RIGHT["/v1/colour-contrasts/picture"] = {
     "colours": {"s": {"name": "sand", "hex": "#e8d9b5"}, "r": {"name": "rust", "hex": "#a0522d"}},
     "chart": {"rows": ["ssrss", "srrrs", "rrrrr"]},
 }
+PULLOVER_PICTURES = tuple(f"/v1/pullovers/{name}" for name in ("schematic", "chart", "yoke-plot", "pattern"))
+SIZE_PICTURES = tuple(f"/v1/pullovers/{name}" for name in ("front", "worksheet"))
+for _path in (*PULLOVER_PICTURES, *SIZE_PICTURES):
+    RIGHT[_path] = {**RIGHT["/v1/pullovers"], "picture": {"size": "M"}}
 RIGHT["/v1/chart-placements/picture"] = {**RIGHT["/v1/chart-placements"], "size": "M"}
 RIGHT["/v1/chart-placements/garment-picture"] = RIGHT["/v1/chart-placements/picture"]
 
@@ -367,3 +371,17 @@ MISTAKES: dict[str, list[Mistake]] = {
         Mistake("answer_sizes", ["S", "Q"], of_sizes("label")),
     ],
 }
+
+_PICTURED = [
+    *MISTAKES["/v1/pullovers"][:8],
+    Mistake("answer_sizes", ["Q", "S"], ("labels", "body_table", "sizes")),
+    Mistake("picture.size", "Q", ("labels", "body_table", "sizes")),
+    Mistake("picture.page", "a5"),
+    Mistake("picture.title", ""),
+    Mistake("picture.colour", "red"),
+]
+for _path in PULLOVER_PICTURES:
+    MISTAKES[_path] = _PICTURED
+for _path in SIZE_PICTURES:
+    MISTAKES[_path] = [*_PICTURED, Mistake("picture.size", GONE)]
+MISTAKES["/v1/pullovers/chart"] = [*_PICTURED, Mistake("chart", GONE, ("chart.chart", "body.bust_darts"))]

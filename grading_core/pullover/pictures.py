@@ -1,0 +1,101 @@
+"""What is asked for when a pullover is drawn or printed, and the pullover that is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Problem, check, sound
+from grading_core.pullover.garment import garment_problems
+from grading_core.pullover.grade import grade_pullover
+from grading_core.pullover.request import PulloverRequest
+from grading_core.pullover.result import Pullover
+from grading_core.unknown import is_unknown, told
+
+Paper = Literal["a4", "letter", "single"]
+"""What a picture is laid out for: sheets of paper, or one sheet as large as it takes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PictureWishes:
+    """What of a pullover is drawn, and on what.
+
+    size: the label of the size; None draws all of them in one. page: the paper. title: the design's name, for people.
+    """
+
+    size: str | None = None
+    page: Paper = "single"
+    title: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PictureRequest:
+    """A pullover, and what of it is drawn or printed."""
+
+    pullover: PulloverRequest
+    picture: PictureWishes = PictureWishes()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PicturedPullover:
+    """A pullover with the sizes that are drawn or printed, as it was asked for, and how it is to be drawn."""
+
+    pullover: Pullover
+    request: PulloverRequest
+    picture: PictureWishes
+
+
+def picture_pullover(request: PictureRequest) -> PicturedPullover:
+    """The pullover as it is graded in all sizes, of which those that are drawn or printed are answered.
+
+    request: what of it `include` names makes no difference.
+
+    Raises ContradictionError as `grade_pullover` does, and for the label of a size that there isn't.
+    """
+    sound(picture_problems(request))
+    return _pictured(request)
+
+
+def picture_chart(request: PictureRequest) -> PicturedPullover:
+    """The pullover as `picture_pullover` has it, of which the chart is drawn.
+
+    request: as for `picture_pullover`.
+
+    Raises ContradictionError as `picture_pullover` does, and for a pullover without a chart.
+    """
+    sound(chart_picture_problems(request))
+    return _pictured(request)
+
+
+def chart_picture_problems(request: PictureRequest) -> Check[None]:
+    """As `picture_problems`, and a pullover without a chart.
+
+    request: any.
+    """
+    yield from picture_problems(request)
+    if told(lambda: request.pullover.chart) is None:
+        yield Problem(("chart",), ProblemCode.NO_CHART, "is missing: there is none to draw.")
+
+
+@check
+def picture_problems(request: PictureRequest) -> Check[None]:
+    """As `garment_problems`, and a size that there isn't.
+
+    request: any.
+    """
+    prepared = yield from garment_problems(request.pullover)
+    size = told(lambda: request.picture.size)
+    if size is None or is_unknown(size) or is_unknown(prepared):
+        return
+    labels = [body.label for body in prepared.bodies]
+    if size not in labels:
+        detail = f"{size!r} is the label of no size; there are {', '.join(labels)}."
+        yield Problem(("picture", "size"), ProblemCode.UNKNOWN_SIZE, detail)
+
+
+def _pictured(request: PictureRequest) -> PicturedPullover:
+    size = request.picture.size
+    answered = request.pullover.answer_sizes if size is None else (size,)
+    asked = replace(request.pullover, answer_sizes=answered, include=("table", "instructions", "sizes"))
+    return PicturedPullover(pullover=grade_pullover(asked), request=asked, picture=request.picture)

@@ -1,0 +1,51 @@
+"""What every picture and page of a pullover says of it: its name, sizes, gauge and main counts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from grading_core.errors import Impossible
+from grading_core.pullover.front_matter import gauge_words
+from grading_core.pullover.pictures import PicturedPullover
+from grading_core.pullover.result import KnittedSize
+from grading_core.sentences import COUNT, NAMES, SENTENCE, TEXT, Saying, Sentence, run_of
+from service.language import text as said
+
+SIZES = Saying("picture.sizes", sizes=NAMES)
+COUNTS = Saying("picture.counts", cast_on=COUNT, rounds=COUNT, body=COUNT, sleeve=COUNT)
+NOT_KNITTED = Saying("picture.not_knitted", size=TEXT, reason=SENTENCE)
+
+
+def title(view: PicturedPullover, kind: Sentence) -> str:
+    """The title: the design's name, where it has one, and what is shown.
+
+    kind: what is shown, in words.
+    """
+    return " · ".join(filter(None, (view.picture.title, said(kind))))
+
+
+def lines(view: PicturedPullover) -> list[str]:
+    """What stands below the title: sizes, gauges, main counts with size runs, and why a size isn't there."""
+    return [said(sentence) for sentence in _told(view)]
+
+
+def knitted(view: PicturedPullover) -> dict[str, KnittedSize]:
+    """The sizes that are drawn, by label: those that can be knitted."""
+    return {size.label: size.outcome for size in view.pullover.sizes if isinstance(size.outcome, KnittedSize)}
+
+
+def _told(view: PicturedPullover) -> Iterator[Sentence]:
+    sizes = view.pullover.sizes
+    yield SIZES(sizes=view.pullover.labels)
+    yield from gauge_words(view.pullover.gauges)
+    drawn = [None if isinstance(size.outcome, Impossible) else size.outcome for size in sizes]
+    if any(drawn):
+        yield COUNTS(
+            cast_on=run_of(drawn, lambda size: size.neck.cast_on.stitches),
+            rounds=run_of(drawn, lambda size: size.counts.rounds),
+            body=run_of(drawn, lambda size: size.counts.body),
+            sleeve=run_of(drawn, lambda size: size.counts.sleeve),
+        )
+    for size in sizes:
+        if isinstance(size.outcome, Impossible):
+            yield NOT_KNITTED(size=size.label, reason=size.outcome.reason)
