@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_LOW, colour_contrasts, contrast_problems
+from grading_core.chart.front import front_problems, front_view
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.placement import place_charts
@@ -14,8 +15,6 @@ from grading_core.chart.views import (
     chart_view_problems,
     contrast_view,
     contrast_view_problems,
-    front_problems,
-    front_view,
 )
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import read_chart
@@ -94,6 +93,8 @@ each stitch.""",
     check=front_problems,
     represent=garment_picture,
     media=PICTURE,
+    saved_as=lambda request: ("front", request.size or request.placements.sizes[0].label),
+    drawn_of=lambda request: request.placements,
 )
 
 CHARTS = Operation(

@@ -1,0 +1,299 @@
+"""The front of one size as it will look: the yoke's front with its raglan lines, the body, the sleeves, and of a
+pullover its ribs and the neck.
+
+Every stitch has its own colour and the proportions of its fabric. The front and each sleeve are flat pieces; a sleeve
+is turned so that its raglan edge runs along the front's, as in a garment that lies on a table. Where a yoke curves,
+straight pieces cannot meet everywhere: the plain colour fills the gaps.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from math import degrees
+
+import svg
+
+from grading_core.chart.front import FrontView
+from grading_core.pullover.front import Finish
+from service.representations.drawing import TEXT_COLOUR, Ink, inks, mark_patterns, rounded, stitches
+from service.representations.garment_legend import Legend, legend
+from service.representations.garment_neck import NeckView, Strip, neck_view
+from service.representations.garment_pieces import RIBS, Band, Box, Piece, Point, box_around, front_piece, sleeve_pieces
+from service.representations.sheets import Drawing, Room
+from service.representations.textures import knit_texture, purl_texture
+
+_MOST_HEIGHT = 1400
+"""In pixels, of a garment whose sheet is as high as it takes."""
+
+_PALE = "#ffffff"
+
+_EDGE = 3
+"""Pixels around the garment, for its outline."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GarmentDrawing:
+    """A garment drawn. definitions: of its patterns. drawing: with its legend. symbols: of the colours seen."""
+
+    definitions: Sequence[svg.Element]
+    drawing: Drawing
+    symbols: Sequence[str]
+
+
+def garment_drawing(view: FrontView, finish: Finish | None, room: Room, key: str, told: Legend) -> GarmentDrawing:
+    """The drawing.
+
+    view: what is drawn. finish: of a pullover, None of a garment without ribs. room: on the sheet. key: the picture's.
+    told: what its legend says.
+    """
+    front, sleeves = front_piece(view, finish), sleeve_pieces(view, finish)
+    neck = neck_view(view, finish, front, sleeves) if finish else None
+    pieces = (*sleeves, front)
+    fabric = {view.plain.line}.union(
+        *(run.stitches for piece in pieces for band in piece.bands if band.kind not in RIBS for run in band.runs)
+    )
+    symbols = fabric.union(finish.edges if finish else ())
+    ink = inks({symbol: view.colours[symbol] for symbol in view.colours if symbol in symbols}, view.plain.plain)
+    purled = any(band.purled for piece in pieces for band in piece.bands if band.kind in ("body", "sleeve"))
+    worked = [symbol for symbol in ink if symbol in fabric]
+    foot = legend(told, view.colours, ink, worked, room.width, key, purled=purled)
+    strips = (neck.band, neck.band_behind) if neck else ()
+    box = box_around(
+        point for shape in (*(each.placed for each in pieces), *(each.end for each in strips)) for point in shape
+    )
+    stitch = float(view.fabric.at(1).width_cm(1))
+    height = min(room.height - foot.height, _MOST_HEIGHT) - 2 * _EDGE
+    scale = min((room.width - 2 * _EDGE) / max(box.width, stitch), height / max(box.height, stitch))
+    drawer = _Drawer(view=view, ink=ink, key=key, scale=scale, box=box, textures={})
+    garment = [*drawer.garment(front, sleeves, neck)]
+    top = box.height * scale + 2 * _EDGE
+    return GarmentDrawing(
+        definitions=[
+            *mark_patterns(ink, stitch * scale, float(view.fabric.at(1).height_cm(1)) * scale, key),
+            *foot.definitions,
+            *drawer.textures.values(),
+        ],
+        drawing=Drawing(
+            width=room.width,
+            height=top + foot.height,
+            elements=[
+                svg.G(
+                    transform=[
+                        svg.Translate(
+                            rounded(room.width / 2 - (box.left + box.width / 2) * scale),
+                            rounded(_EDGE - box.top * scale),
+                        ),
+                        svg.Scale(round(scale, 4)),
+                    ],
+                    elements=garment,
+                ),
+                svg.G(transform=[svg.Translate(0, rounded(top))], elements=[*foot.elements(scale)]),
+            ],
+        ),
+        symbols=[*ink],
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Drawer:
+    """Draws in cm. textures: patterns as they are needed, by id."""
+
+    view: FrontView
+    ink: Mapping[str, Ink]
+    key: str
+    scale: float
+    box: Box
+    textures: dict[str, svg.Element]
+
+    def garment(self, front: Piece, sleeves: tuple[Piece, Piece], neck: NeckView | None) -> Iterator[svg.Element]:
+        """Everything, what lies over other things last."""
+        band = [neck.band.shape] if neck else []
+        beside = {
+            "band": band,
+            "front": [front.placed, *band],
+            "all": [*(sleeve.placed for sleeve in sleeves), front.placed, *band],
+        }
+        yield svg.Defs(elements=[self._mask(name, shapes) for name, shapes in beside.items() if shapes])
+        if neck:
+            yield self._over("all", [*self._behind(neck)])
+        yield self._over("all", [self._seam(front, sleeve) for sleeve in sleeves])
+        banded = neck is not None
+        named = zip(sleeves, ("first-sleeve", "second-sleeve"), strict=True)
+        yield self._over("front", [self._piece(sleeve, name, banded=banded) for sleeve, name in named])
+        whole = self._piece(front, "front", banded=banded)
+        yield self._over("band", [whole]) if neck else whole
+        if neck:
+            yield svg.G(class_=["band"], elements=[*self._strip(neck.band)])
+
+    def _over(self, name: str, elements: list[svg.Element]) -> svg.G:
+        """Elements as far as nothing lies over them. name: of the mask that tells."""
+        return svg.G(mask=f"url(#{self.key}-beside-{name})", elements=elements)
+
+    def _mask(self, name: str, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
+        """Leaves undrawn what other pieces lie over; they need not be opaque, for their colour may be the paper's."""
+        box = self.box
+        left, top = _short(box.left - 1), _short(box.top - 1)
+        width, height = _short(box.width + 2), _short(box.height + 2)
+        return svg.Mask(
+            id=f"{self.key}-beside-{name}",
+            maskUnits="userSpaceOnUse",
+            x=left,
+            y=top,
+            width=width,
+            height=height,
+            elements=[
+                svg.Rect(x=left, y=top, width=width, height=height, fill="white"),
+                *(svg.Polygon(points=_points(shape), fill="black") for shape in shapes),
+            ],
+        )
+
+    def _seam(self, front: Piece, sleeve: Piece) -> svg.Polygon:
+        """What lies between the raglan edges of front and sleeve."""
+        side = -1 if sleeve.fold == "left" else 1
+        yoke = [band for band in front.bands if band.kind == "yoke"]
+        beside = [band for band in sleeve.bands if band.kind == "yoke"]
+        along = [front.place(*point) for point in _side(yoke, side)]
+        along_sleeve = [sleeve.place(*point) for point in _side(beside, -side)]
+        return self._filled([*along, *reversed(along_sleeve)], self.view.plain.plain)
+
+    def _filled(self, shape: Iterable[Point], symbol: str) -> svg.Polygon:
+        ink = self.ink[symbol]
+        return svg.Polygon(points=_points(shape), fill=ink.fill or "none", fill_opacity=ink.opacity)
+
+    def _piece(self, piece: Piece, name: str, *, banded: bool) -> svg.G:
+        """A piece. banded: whether a band lies along its upper edge, which has an outline of its own."""
+        clip = f"{self.key}-{name}"
+        outline = _points(piece.outline)
+        return svg.G(
+            class_=[name],
+            transform=[svg.Translate(*map(_short, piece.origin)), svg.Rotate(rounded(degrees(piece.angle)))],
+            elements=[
+                svg.ClipPath(id=clip, elements=[svg.Polygon(points=outline)]),
+                svg.G(clip_path=f"url(#{clip})", elements=[self._band(band, piece) for band in piece.bands]),
+                *_outlined(_points([piece.top[-1], *piece.sides, piece.top[0]]), closed=not banded),
+            ],
+        )
+
+    def _band(self, band: Band, piece: Piece) -> svg.G:
+        """Rows of stitches, in stitches and rows."""
+        box = band.box
+        purl = "".join(f"M{x:g} {y:g}h{width:g}v{height:g}h-{width:g}z" for x, y, width, height in band.purled)
+        # what lies in the purl stitches' rectangles as well is inside twice, and so not filled
+        whole = f"M{box.left - 2:g} 0h{box.width + 4:g}v{band.rows}h-{box.width + 4:g}z{purl}"
+        return svg.G(
+            class_=[band.kind],
+            transform=[svg.Translate(0, _short(band.top)), svg.Scale(round(band.stitch, 5), round(band.row, 5))],
+            elements=[
+                svg.G(class_=["beyond"], elements=[*stitches(_beyond(band, piece.fold), self.ink, self.key)]),
+                *stitches(((run.left, run.row, run.stitches) for run in band.runs), self.ink, self.key),
+                svg.Path(extra={"d": whole}, fill=self._texture("knit", band), fill_rule="evenodd"),
+                *([svg.Path(extra={"d": purl}, fill=self._texture("purl", band))] if purl else []),
+            ],
+        )
+
+    def _texture(self, kind: str, band: Band) -> str:
+        name = f"{self.key}-{kind}-{band.stitch:.4f}-{band.row:.4f}-{band.phase:g}".replace(".", "_")
+        if name not in self.textures:
+            make = knit_texture if kind == "knit" else purl_texture
+            self.textures[name] = make(name, band.stitch * self.scale, band.row * self.scale, band.phase)
+        return f"url(#{name})"
+
+    def _behind(self, neck: NeckView) -> Iterator[svg.Element]:
+        """The inside of the back, and the neckband above it."""
+        inside = _points(neck.inside)
+        gauge = self.view.plain_gauge or self.view.gauge
+        inner = Band(
+            kind="inside", top=0, stitch=float(gauge.width_cm(1)), row=float(gauge.height_cm(1)), rows=0, runs=()
+        )
+        in_stitches = [svg.Point(_short(x / inner.stitch), _short(y / inner.row)) for x, y in neck.inside]
+        yield svg.G(
+            class_=["inside"],
+            elements=[
+                self._filled(neck.inside, self.view.plain.plain),
+                svg.Polygon(points=inside, fill=TEXT_COLOUR, fill_opacity=0.3),
+                svg.G(
+                    transform=[svg.Scale(round(inner.stitch, 5), round(inner.row, 5))],
+                    elements=[svg.Polygon(points=in_stitches, fill=self._texture("purl", inner))],
+                ),
+            ],
+        )
+        shade = svg.Polygon(points=_points(neck.band_behind.shape), fill=TEXT_COLOUR, fill_opacity=0.3)
+        yield svg.G(class_=["band-behind"], elements=[*self._strip(neck.band_behind), shade])
+        yield self._filled(neck.band.rest, self.view.plain.plain)
+
+    def _strip(self, strip: Strip) -> Iterator[svg.Element]:
+        """A rib along an edge, its purl stitches in the shade."""
+        symbol = strip.rib.colour
+        yield self._filled(strip.shape, symbol)
+        columns = [*strip.columns()]
+        for kind, opacity in (("k", 0.0), ("p", 0.26)):
+            shapes = "".join(f"M{_joined(corners)}z" for each, corners in columns if each == kind)
+            if shapes:
+                yield svg.Path(
+                    class_=["knit" if kind == "k" else "purl"],
+                    extra={"d": shapes},
+                    fill=TEXT_COLOUR,
+                    fill_opacity=opacity,
+                )
+        lines = "".join(f"M{_joined(line)}" for line in strip.rounds())
+        yield svg.Path(
+            extra={"d": lines},
+            fill="none",
+            stroke=TEXT_COLOUR,
+            stroke_width=0.6,
+            stroke_opacity=0.25,
+            vector_effect="non-scaling-stroke",
+        )
+        yield from _outlined(_points(strip.shape))
+
+
+def _beyond(band: Band, fold: str) -> Iterator[tuple[float, float, str]]:
+    """What lies below the stitches: two more at the sides of a piece, where its evened outline lies beyond them, and a
+    hair more below the last row, so that nothing shines through where the next band begins.
+    """
+    for row, left, text in band.runs:
+        if row == band.rows - 1:
+            yield left, row + 0.2, text
+        if text and fold != "left":
+            yield left - 2, row, text[0] * 2
+        if text and fold != "right":
+            yield left + len(text), row, text[-1] * 2
+
+
+def _side(bands: Sequence[Band], side: int) -> list[Point]:
+    """The raglan edge of a yoke, row by row. side: 1 for its right edge, -1 for its left one."""
+    points = []
+    for band in bands:
+        for row, runs in groupby(band.runs, lambda run: run.row):
+            x = max(side * (run.left + run.width * (side > 0)) for run in runs) * side * band.stitch
+            points += [(x, band.top + row * band.row), (x, band.top + (row + 1) * band.row)]
+    return points
+
+
+def _outlined(points: list[svg.Point], *, closed: bool = True) -> Iterator[svg.Polygon | svg.Polyline]:
+    """An outline that shows on dark yarn too."""
+    for name, paint, width in (("halo", _PALE, 2.6), ("outline", TEXT_COLOUR, 1.1)):
+        yield (svg.Polygon if closed else svg.Polyline)(
+            class_=[name],
+            points=points,
+            fill="none",
+            stroke=paint,
+            stroke_width=width,
+            stroke_linejoin="round",
+            vector_effect="non-scaling-stroke",
+        )
+
+
+def _points(points: Iterable[Point]) -> list[svg.Point]:
+    return [svg.Point(_short(x), _short(y)) for x, y in points]
+
+
+def _joined(points: Iterable[Point]) -> str:
+    return "L".join(f"{_short(x):g} {_short(y):g}" for x, y in points)
+
+
+def _short(number: float) -> float:
+    """In cm or stitches, fine enough for any zoom."""
+    return round(number, 4)
