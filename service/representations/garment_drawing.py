@@ -9,13 +9,14 @@ straight pieces cannot meet everywhere: the plain colour fills the gaps.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
-from math import degrees
+from math import ceil, degrees, floor
 
 import svg
 
 from grading_core.chart.front import FrontView
+from grading_core.gauge import Gauge
 from grading_core.pullover.front import Finish
 from service.representations.drawing import TEXT_COLOUR, Ink, inks, mark_patterns, rounded, stitches
 from service.representations.garment_legend import Legend, legend
@@ -118,6 +119,8 @@ class _Drawer:
         yield svg.Defs(elements=[self._mask(name, shapes) for name, shapes in beside.items() if shapes])
         if neck:
             yield self._over("all", [*self._behind(neck)])
+            # a hair wider, so that nothing shines through where the front begins
+            yield self._over("band", [self._filled(neck.band.rest, self.view.plain.plain, hair=1.5)])
         yield self._over("all", [self._seam(front, sleeve) for sleeve in sleeves])
         banded = neck is not None
         named = zip(sleeves, ("first-sleeve", "second-sleeve"), strict=True)
@@ -125,7 +128,7 @@ class _Drawer:
         whole = self._piece(front, "front", banded=banded)
         yield self._over("band", [whole]) if neck else whole
         if neck:
-            yield svg.G(class_=["band"], elements=[*self._strip(neck.band)])
+            yield svg.G(class_=["band"], elements=[*self._strip(neck.band, "band")])
 
     def _over(self, name: str, elements: list[svg.Element]) -> svg.G:
         """Elements as far as nothing lies over them. name: of the mask that tells."""
@@ -158,9 +161,30 @@ class _Drawer:
         along_sleeve = [sleeve.place(*point) for point in _side(beside, -side)]
         return self._filled([*along, *reversed(along_sleeve)], self.view.plain.plain)
 
-    def _filled(self, shape: Iterable[Point], symbol: str) -> svg.Polygon:
+    def _filled(self, shape: Iterable[Point], symbol: str, hair: float = 0) -> svg.Polygon:
+        """A shape in the colour of a yarn. hair: pixels of a line round it, in the same colour."""
         ink = self.ink[symbol]
-        return svg.Polygon(points=_points(shape), fill=ink.fill or "none", fill_opacity=ink.opacity)
+        edge = {"stroke": ink.fill, "stroke_width": hair, "vector_effect": "non-scaling-stroke"} if hair else {}
+        return svg.Polygon(points=_points(shape), fill=ink.fill or "none", fill_opacity=ink.opacity, **edge)  # type: ignore[arg-type]
+
+    def _marked(self, shape: Sequence[Point], symbol: str, gauge: Gauge, name: str) -> Iterator[svg.Element]:
+        """The marks in the stitches of a shape, where its colour has any. name: of the shape."""
+        if self.ink[symbol].mark is None:
+            return
+        stitch, row = float(gauge.width_cm(1)), float(gauge.height_cm(1))
+        box = box_around((x / stitch, y / row) for x, y in shape)
+        text = symbol * (ceil(box.width) + 2)
+        rows = [(floor(box.left), floor(box.top) + number, text) for number in range(ceil(box.height) + 2)]
+        only_marks = {each: replace(ink, fill=None) for each, ink in self.ink.items()}
+        yield svg.ClipPath(id=f"{self.key}-{name}", elements=[svg.Polygon(points=_points(shape))])
+        scaled = svg.G(
+            transform=[svg.Scale(round(stitch, 5), round(row, 5))], elements=[*stitches(rows, only_marks, self.key)]
+        )
+        yield svg.G(class_=["marks"], clip_path=f"url(#{self.key}-{name})", elements=[scaled])
+
+    def _shade(self, symbol: str) -> str:
+        """The paint that darkens a yarn: on a page that is dark too, where the yarn's own colour is told."""
+        return TEXT_COLOUR if self.ink[symbol].fill in (None, TEXT_COLOUR) else "#000000"
 
     def _piece(self, piece: Piece, name: str, *, banded: bool) -> svg.G:
         """A piece. banded: whether a band lies along its upper edge, which has an outline of its own."""
@@ -212,21 +236,22 @@ class _Drawer:
             class_=["inside"],
             elements=[
                 self._filled(neck.inside, self.view.plain.plain),
-                svg.Polygon(points=inside, fill=TEXT_COLOUR, fill_opacity=0.3),
+                svg.Polygon(points=inside, fill=self._shade(self.view.plain.plain), fill_opacity=0.3),
                 svg.G(
                     transform=[svg.Scale(round(inner.stitch, 5), round(inner.row, 5))],
                     elements=[svg.Polygon(points=in_stitches, fill=self._texture("purl", inner))],
                 ),
             ],
         )
-        shade = svg.Polygon(points=_points(neck.band_behind.shape), fill=TEXT_COLOUR, fill_opacity=0.3)
-        yield svg.G(class_=["band-behind"], elements=[*self._strip(neck.band_behind), shade])
-        yield self._filled(neck.band.rest, self.view.plain.plain)
+        band = neck.band_behind
+        shade = svg.Polygon(points=_points(band.shape), fill=self._shade(band.rib.colour), fill_opacity=0.3)
+        yield svg.G(class_=["band-behind"], elements=[*self._strip(band, "behind"), shade])
 
-    def _strip(self, strip: Strip) -> Iterator[svg.Element]:
+    def _strip(self, strip: Strip, name: str) -> Iterator[svg.Element]:
         """A rib along an edge, its purl stitches in the shade."""
         symbol = strip.rib.colour
         yield self._filled(strip.shape, symbol)
+        yield from self._marked(strip.shape, symbol, strip.rib.gauge, name)
         columns = [*strip.columns()]
         for kind, opacity in (("k", 0.0), ("p", 0.26)):
             shapes = "".join(f"M{_joined(corners)}z" for each, corners in columns if each == kind)
@@ -234,7 +259,7 @@ class _Drawer:
                 yield svg.Path(
                     class_=["knit" if kind == "k" else "purl"],
                     extra={"d": shapes},
-                    fill=TEXT_COLOUR,
+                    fill=self._shade(symbol),
                     fill_opacity=opacity,
                 )
         lines = "".join(f"M{_joined(line)}" for line in strip.rounds())
