@@ -126,8 +126,8 @@ def show_colourwork(answer: Answer) -> None:
     print()
     print_chart(drawn, medium["rounds"][: len(drawn)])
     print_text(
-        f"Round 1 of the yoke works row 1. Column {answer['chart']['mirror_axes'][-1]} keeps to the centre of every section, so all of them have odd counts, "
-        "in every size."
+        f"Round 1 of the yoke works row 1. Column {answer['chart']['mirror_axes'][-1]} keeps to the centre of every "
+        "section, so all of them have odd counts, in every size."
     )
     print()
     print_table(
