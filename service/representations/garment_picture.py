@@ -8,7 +8,7 @@ from zlib import crc32
 from grading_core.chart.front import FrontView
 from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.request import Gauges
-from grading_core.sentences import COUNT, NAMES, TEXT, Saying, Sentence
+from grading_core.sentences import COUNT, NAMES, TEXT, TOKEN, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.garment_drawing import garment_drawing
@@ -18,7 +18,7 @@ from service.representations.sheets import Picture, picture_file, room
 
 TITLE = Saying("picture.front", size=TEXT)
 WITHOUT = Saying("picture.without_bands")
-YOKE = Saying("picture.front_described", colours=NAMES, rounds=COUNT, narrow=COUNT, wide=COUNT)
+YOKE = Saying("picture.front_described", kind=TOKEN, colours=NAMES, rounds=COUNT, narrow=COUNT, wide=COUNT)
 BODY = Saying("picture.body_described", rounds=COUNT, stitches=COUNT)
 SEAMS = Saying("picture.seams_described")
 
@@ -51,7 +51,8 @@ def described(view: FrontView, symbols: Iterable[str], *, named: bool) -> Iterat
     """
     yoke, body = view.yoke, view.body
     names = tuple(view.colours[symbol].name for symbol in symbols)
-    yield YOKE(colours=names, rounds=len(yoke), narrow=len(yoke[0].front), wide=len(yoke[-1].front))
+    kind = "named" if named else "nameless"
+    yield YOKE(kind=kind, colours=names, rounds=len(yoke), narrow=len(yoke[0].front), wide=len(yoke[-1].front))
     if body:
         yield BODY(rounds=len(body), stitches=len(body[-1]))
     if view.seam == "purl" and (view.body_seam or view.sleeve_seam):

@@ -1378,8 +1378,8 @@ picture =
     .inside = Innenseite des Rückenteils
     .scale_cm = { $cm } cm
     .scale_inches = { $inches } Zoll
-    .raised_described = Hinten liegt der Halsausschnitt { measured.length } höher als vorn; hinter dem Vorderteil ist die
-        Innenseite des Rückenteils zu sehen.
+    .raised_described = Hinten liegt der Halsausschnitt { measured.length } höher als vorn; hinter dem Vorderteil ist
+        die Innenseite des Rückenteils zu sehen.
     .dropped_described = In { $rows } { $rows_number ->
         [one] Reihe
        *[other] Reihen
@@ -1398,7 +1398,10 @@ picture =
         [named] , in { $colour }
        *[nameless] { "" }
     }.
-    .front_described = Das Vorderteil eines Pullovers in { $colours }. In { $rounds } { $rounds_number ->
+    .front_described = Das Vorderteil eines Pullovers{ $kind ->
+        [named] {" "}in { $colours }
+       *[nameless] { "" }
+    }. In { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
     } der Passe wird es zwischen den Raglanlinien von { $narrow } auf { $wide } { $wide_number ->

@@ -1351,7 +1351,10 @@ picture =
         [named] , in { $colour }
        *[nameless] { "" }
     }.
-    .front_described = A pullover's front in { $colours }. Over { $rounds } { $rounds_number ->
+    .front_described = A pullover's front{ $kind ->
+        [named] {" "}in { $colours }
+       *[nameless] { "" }
+    }. Over { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } of yoke the front widens from { $narrow } to { $wide } { $wide_number ->
