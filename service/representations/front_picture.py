@@ -43,7 +43,7 @@ def front(view: PicturedFront, length: LengthWriter) -> Picture:
         lines=heading,
         about=[*described(seen.view, drawn.symbols, named=seen.named), *_finish(seen)],
         definitions=drawn.definitions,
-        drawings=[drawn.drawing],
+        drawings=drawn.drawings,
     )
 
 

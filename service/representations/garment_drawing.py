@@ -30,16 +30,21 @@ _MOST_HEIGHT = 1400
 
 _PALE = "#ffffff"
 
+_SLEEVES = ("first-sleeve", "second-sleeve")
+
 _EDGE = 3
 """Pixels around the garment, for its outline."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GarmentDrawing:
-    """A garment drawn. definitions: of its patterns. drawing: with its legend. symbols: of the colours seen."""
+    """A garment drawn.
+
+    definitions: of its patterns. drawings: with its legend, one a sheet. symbols: of the colours that are seen.
+    """
 
     definitions: Sequence[svg.Element]
-    drawing: Drawing
+    drawings: Sequence[Drawing]
     symbols: Sequence[str]
 
 
@@ -52,7 +57,7 @@ def garment_drawing(view: FrontView, finish: Finish | None, room: Room, key: str
     front, sleeves = front_piece(view, finish), sleeve_pieces(view, finish)
     neck = neck_view(view, finish, front, sleeves) if finish else None
     pieces = (*sleeves, front)
-    fabric = {view.plain.line}.union(
+    fabric = {view.plain.plain}.union(
         *(run.stitches for piece in pieces for band in piece.bands if band.kind not in RIBS for run in band.runs)
     )
     symbols = fabric.union(finish.edges if finish else ())
@@ -65,34 +70,31 @@ def garment_drawing(view: FrontView, finish: Finish | None, room: Room, key: str
         point for shape in (*(each.placed for each in pieces), *(each.end for each in strips)) for point in shape
     )
     stitch = float(view.fabric.at(1).width_cm(1))
-    height = min(room.height - foot.height, _MOST_HEIGHT) - 2 * _EDGE
+    height = min(room.height - foot.drawn(1, room.height).height, _MOST_HEIGHT) - 2 * _EDGE
     scale = min((room.width - 2 * _EDGE) / max(box.width, stitch), height / max(box.height, stitch))
     drawer = _Drawer(view=view, ink=ink, key=key, scale=scale, box=box, textures={})
     garment = [*drawer.garment(front, sleeves, neck)]
-    top = box.height * scale + 2 * _EDGE
+    top, below = box.height * scale + 2 * _EDGE, foot.drawn(scale, room.height)
+    middle = room.width / 2 - (box.left + box.width / 2) * scale, _EDGE - box.top * scale
     return GarmentDrawing(
         definitions=[
             *mark_patterns(ink, stitch * scale, float(view.fabric.at(1).height_cm(1)) * scale, key),
             *foot.definitions,
             *drawer.textures.values(),
         ],
-        drawing=Drawing(
-            width=room.width,
-            height=top + foot.height,
-            elements=[
-                svg.G(
-                    transform=[
-                        svg.Translate(
-                            rounded(room.width / 2 - (box.left + box.width / 2) * scale),
-                            rounded(_EDGE - box.top * scale),
-                        ),
-                        svg.Scale(round(scale, 4)),
-                    ],
-                    elements=garment,
-                ),
-                svg.G(transform=[svg.Translate(0, rounded(top))], elements=[*foot.elements(scale)]),
-            ],
-        ),
+        drawings=[
+            Drawing(
+                width=room.width,
+                height=top + below.height,
+                elements=[
+                    svg.G(
+                        transform=[svg.Translate(*map(rounded, middle)), svg.Scale(round(scale, 4))], elements=garment
+                    ),
+                    svg.G(transform=[svg.Translate(0, rounded(top))], elements=list(below.elements)),
+                ],
+            ),
+            *foot.sheets(room.height),
+        ],
         symbols=[*ink],
     )
 
@@ -110,47 +112,40 @@ class _Drawer:
 
     def garment(self, front: Piece, sleeves: tuple[Piece, Piece], neck: NeckView | None) -> Iterator[svg.Element]:
         """Everything, what lies over other things last."""
-        band = [neck.band.shape] if neck else []
-        beside = {
-            "band": band,
-            "front": [front.placed, *band],
-            "all": [*(sleeve.placed for sleeve in sleeves), front.placed, *band],
-        }
-        yield svg.Defs(elements=[self._mask(name, shapes) for name, shapes in beside.items() if shapes])
+        named = dict(zip(_SLEEVES, sleeves, strict=True))
+        shapes = {name: sleeve.placed for name, sleeve in named.items()} | {"front": front.placed}
         if neck:
-            yield self._over("all", [*self._behind(neck)])
-            # a hair wider, so that nothing shines through where the front begins
-            yield self._over("band", [self._filled(neck.band.rest, self.view.plain.plain, hair=1.5)])
-        yield self._over("all", [self._seam(front, sleeve) for sleeve in sleeves])
+            shapes["band"] = neck.band.shape
+        yield svg.Defs(elements=[self._beside(name, shape) for name, shape in shapes.items()])
         banded = neck is not None
-        named = zip(sleeves, ("first-sleeve", "second-sleeve"), strict=True)
-        yield self._over("front", [self._piece(sleeve, name, banded=banded) for sleeve, name in named])
-        whole = self._piece(front, "front", banded=banded)
-        yield self._over("band", [whole]) if neck else whole
+        over = ["band"] if banded else []
+        if neck:
+            yield self._below([*shapes], [*self._behind(neck)])
+            # a hair wider, so that nothing shines through where the front begins
+            yield self._below(over, [self._filled(neck.band.rest, self.view.plain.plain, hair=1.5)])
+        yield self._below([*shapes], [self._seam(front, sleeve) for sleeve in sleeves])
+        drawn: list[svg.Element] = [self._piece(sleeve, name, banded=banded) for name, sleeve in named.items()]
+        yield self._below(["front", *over], drawn)
+        yield self._below(over, [self._piece(front, "front", banded=banded)])
         if neck:
             yield svg.G(class_=["band"], elements=[*self._strip(neck.band, "band")])
 
-    def _over(self, name: str, elements: list[svg.Element]) -> svg.G:
-        """Elements as far as nothing lies over them. name: of the mask that tells."""
-        return svg.G(mask=f"url(#{self.key}-beside-{name})", elements=elements)
+    def _below(self, names: Iterable[str], elements: list[svg.Element]) -> svg.G:
+        """Elements as far as nothing lies over them. names: of what does.
 
-    def _mask(self, name: str, shapes: Iterable[Iterable[Point]]) -> svg.Mask:
-        """Leaves undrawn what other pieces lie over; they need not be opaque, for their colour may be the paper's."""
-        box = self.box
-        left, top = _short(box.left - 1), _short(box.top - 1)
-        width, height = _short(box.width + 2), _short(box.height + 2)
-        return svg.Mask(
-            id=f"{self.key}-beside-{name}",
-            maskUnits="userSpaceOnUse",
-            x=left,
-            y=top,
-            width=width,
-            height=height,
-            elements=[
-                svg.Rect(x=left, y=top, width=width, height=height, fill="white"),
-                *(svg.Polygon(points=_points(shape), fill="black") for shape in shapes),
-            ],
-        )
+        They are clipped and not masked: printed, patterns in a mask become huge.
+        """
+        group = svg.G(elements=elements)
+        for name in names:
+            group = svg.G(clip_path=f"url(#{self.key}-beside-{name})", elements=[group])
+        return group
+
+    def _beside(self, name: str, shape: Iterable[Point]) -> svg.ClipPath:
+        """Leaves undrawn what a shape lies over; it need not be opaque, for its colour may be the paper's."""
+        left, top, width, height = map(_short, self.box)
+        whole = f"M{left - 1:g} {top - 1:g}h{width + 2:g}v{height + 2:g}h-{width + 2:g}z"
+        around = svg.Path(extra={"d": f"{whole}M{_joined(shape)}z"}, clip_rule="evenodd")
+        return svg.ClipPath(id=f"{self.key}-beside-{name}", elements=[around])
 
     def _seam(self, front: Piece, sleeve: Piece) -> svg.Polygon:
         """What lies between the raglan edges of front and sleeve."""

@@ -14,6 +14,7 @@ from grading_core.sentences import NUMBER, TEXT, TOKEN, Saying, Sentence, words
 from grading_core.units import INCHES_IN_CM, InchConvention
 from service.language import text as said
 from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, mark_patterns, rounded, stitches, text
+from service.representations.sheets import Drawing
 from service.representations.textures import knit_texture, purl_texture
 
 EDGES = Saying("picture.edges", edges=words("ribbed"), colours=TOKEN, colour=TEXT)
@@ -25,7 +26,8 @@ _ACROSS, _DOWN = 4, 3
 """Of a swatch: pixels of a stitch, and how many stitches."""
 
 _CHARACTER, _BETWEEN, _TOP = 7.2, 20, 24
-_SCALE_ROOM = 130
+_SCALE_ROOM, _SCALE_HEIGHT = 130, 56
+"""What the scale takes up, in pixels."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,18 +51,45 @@ class _Entry:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Foot:
-    """A legend and a scale. height: in pixels. definitions: of patterns."""
+    """A scale, and a legend beside it or, where that takes the whole width, below.
 
-    height: float
-    definitions: Sequence[svg.Element]
-    swatches: Sequence[svg.Element]
+    lines: of the legend. beside: whether it is beside the scale. width: in pixels. definitions: of patterns.
+    convention: of inches.
+    """
+
+    lines: Sequence[Sequence[svg.Element]]
+    beside: bool
     width: float
+    definitions: Sequence[svg.Element]
     convention: InchConvention
 
-    def elements(self, scale: float) -> Iterator[svg.Element]:
-        """Below a garment. scale: pixels of a cm."""
-        yield svg.G(class_=["legend"], transform=[svg.Translate(0, _TOP)], elements=list(self.swatches))
-        yield from _scale_bars(self.width, scale, self.convention)
+    @property
+    def height(self) -> float:
+        """In pixels, of both."""
+        below = LEGEND_LINE * len(self.lines)
+        return _TOP + (max(below, _SCALE_HEIGHT) if self.beside else _SCALE_HEIGHT + below)
+
+    def apart(self, most: float) -> bool:
+        """Whether the legend is so long that it has sheets of its own. most: height of a sheet in pixels."""
+        return self.height > most / 2
+
+    def drawn(self, scale: float, most: float) -> Drawing:
+        """What stands below a garment. scale: pixels of a cm. most: height of a sheet in pixels."""
+        bars = [*_scale_bars(self.width, scale, self.convention)]
+        if self.apart(most):
+            return Drawing(width=self.width, height=_TOP + _SCALE_HEIGHT, elements=bars)
+        top = _TOP if self.beside else _TOP + _SCALE_HEIGHT
+        return Drawing(width=self.width, height=self.height, elements=[_column(self.lines, top), *bars])
+
+    def sheets(self, most: float) -> Iterator[Drawing]:
+        """The legend's own sheets. most: height of one in pixels."""
+        if not self.apart(most):
+            return
+        fit = max(int((most - _TOP) // LEGEND_LINE), 1)
+        for first in range(0, len(self.lines), fit):
+            lines = self.lines[first : first + fit]
+            height = _TOP + LEGEND_LINE * len(lines)
+            yield Drawing(width=self.width, height=height, elements=[_column(lines, _TOP)])
 
 
 def legend(
@@ -78,31 +107,42 @@ def legend(
     told: what it tells. colours: by symbol. ink: how they are drawn. worked: symbols of those that aren't only in ribs.
     width: in pixels. key: the picture's. purled: whether seam stitches are.
     """
-    entries = [*_entries(told, colours, worked, purled=purled)]
+    entries = [(entry, _needed(entry)) for entry in _entries(told, colours, worked, purled=purled)]
+    beside = max(needed for _, needed in entries) <= width - _SCALE_ROOM
+    room = at = width - _SCALE_ROOM if beside else width
     lines: list[list[svg.Element]] = []
-    room = at = width - _SCALE_ROOM
-    for entry in entries:
-        needed = _ACROSS * _STITCH[0] + 8 + _CHARACTER * len(entry.said) + _BETWEEN
+    for entry, needed in entries:
         if at + needed > room:
             lines.append([])
             at = 0
-        lines[-1].append(
-            svg.G(
-                transform=[svg.Translate(rounded(at), LEGEND_LINE * (len(lines) - 1))],
-                elements=[*_drawn(entry, ink, key)],
-            )
-        )
+        lines[-1].append(svg.G(transform=[svg.Translate(rounded(at), 0)], elements=[*_drawn(entry, ink, key)]))
         at += needed
     return Foot(
-        height=_TOP + LEGEND_LINE * max(len(lines), 3),
+        lines=lines,
+        beside=beside,
+        width=width,
         definitions=[
             knit_texture(f"{key}-swatch-knit", *_STITCH),
             purl_texture(f"{key}-swatch-purl", *_STITCH),
             *mark_patterns(ink, *_STITCH, f"{key}-swatch"),
         ],
-        swatches=[element for line in lines for element in line],
-        width=width,
         convention=told.convention,
+    )
+
+
+def _needed(entry: _Entry) -> float:
+    """Pixels across."""
+    return _ACROSS * _STITCH[0] + 8 + _CHARACTER * len(entry.said) + _BETWEEN
+
+
+def _column(lines: Sequence[Sequence[svg.Element]], top: float) -> svg.G:
+    return svg.G(
+        class_=["legend"],
+        transform=[svg.Translate(0, top)],
+        elements=[
+            svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=list(line))
+            for number, line in enumerate(lines)
+        ],
     )
 
 

@@ -39,7 +39,7 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
         lines=lines,
         about=[*described(view, drawn.symbols, named=True)],
         definitions=drawn.definitions,
-        drawings=[drawn.drawing],
+        drawings=drawn.drawings,
     )
     return picture_file(picture, "single")
 

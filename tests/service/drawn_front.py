@@ -17,7 +17,7 @@ Run = tuple[float, int, str]
 class Rows(NamedTuple):
     """Rows of one gauge.
 
-    kind: what they are. count: how many. top: where the first one begins, in cm. stitch, row: size of a stitch. runs: of
+    kind: what they are. count: how many. top: where the first begins, in cm. stitch, row: size of a stitch. runs: of
     each row, from the left. purled: rectangles of purl stitches: left, top, width and height, in stitches.
     """
 
