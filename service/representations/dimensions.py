@@ -68,7 +68,8 @@ def _dimensions(size: KnittedSize, drawn: Outline, pixel: float) -> Iterator[Dim
     )
     if finished.front_extra:
         half, down = float(abs(finished.front_extra)) / 2, depth + _EXTRA_BELOW * float(finished.body_length)
-        yield Dimension(items=("front_extra",), shown="length", line=((-half, down), (half, down)))
+        beside = -(side + middle) / 2
+        yield Dimension(items=("front_extra",), shown="length", line=((beside - half, down), (beside + half, down)))
     yield Dimension(items=("upper_arm",), shown="half", line=(drawn.underarm, drawn.on_sleeve(0, 0)))
     yield Dimension(items=("band",), shown="around", line=(mirrored(_halfway(drawn.band.front_edge())),))
     yield Dimension(items=("neck",), shown="around", line=(mirrored(_halfway(neck.front_edge())),))

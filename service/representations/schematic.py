@@ -31,10 +31,11 @@ DRAWN = Saying("schematic.drawn", size=TEXT, smallest=TEXT)
 FLAT = Saying("schematic.flat", letters=NAMES)
 AS_WORN = Saying("schematic.as_worn", letter=TEXT)
 
-_MOST_HEIGHT, _LEAST_HEIGHT = 620, 260
+_MOST_HEIGHT, _LEAST_HEIGHT = 620, 230
 """Of the garment: on a sheet without end, and on one that its legend needs."""
 
 _SIZE, _LINE = 10.5, 13
+_ROUND_NOTES, _BELOW_NOTES = 24, 10
 _SCALE_ROOM = 190
 
 
@@ -76,31 +77,22 @@ def _sizes(knit: Mapping[str, KnittedSize], rows: Sequence[Row], labels: Sequenc
 
 def _height(sizes: Sizes, space: Room) -> float:
     """What the garment may take up, so that the legend finds room below it."""
-    table = _table(sizes, space)
-    left = space.height - _under(sizes, space) - sum(line.height for line in table)
+    room = space.height - _LINE * len(_note_lines(sizes, space)) - _ROUND_NOTES
+    left = room - sum(line.height for line in legend_lines(sizes.rows, space.width, room - _LEAST_HEIGHT))
     return min(_MOST_HEIGHT, max(left, _LEAST_HEIGHT))
-
-
-def _under(sizes: Sizes, space: Room) -> float:
-    """The height of what is said between the garment and the table."""
-    return _LINE * len(_note_lines(sizes, space)) + 24
 
 
 def _note_lines(sizes: Sizes, space: Room) -> list[str]:
     return [line for note in _notes(sizes) for line in wrapped(said(note), space.width - _SCALE_ROOM, _SIZE)]
 
 
-def _table(sizes: Sizes, space: Room) -> list[Line]:
-    return legend_lines(sizes.rows, space.width, space.height - _under(sizes, space) - _LEAST_HEIGHT)
-
-
 def _drawings(sizes: Sizes, drawn: Garment, space: Room, length: LengthWriter) -> Iterator[Drawing]:
     """The garment with as much of the legend as finds room below it, and the rest on further sheets."""
-    width, foot, notes = space.width, drawn.bottom + 14, _note_lines(sizes, space)
+    width, foot, notes = space.width, drawn.bottom + _ROUND_NOTES - _BELOW_NOTES, _note_lines(sizes, space)
     elements = [*drawn.elements, *_scale(drawn.scale, foot, width, length)]
     elements += [text(note, 0, foot + _LINE * number, _SIZE) for number, note in enumerate(notes, 1)]
-    top = foot + _LINE * len(notes) + 10
-    head, *rest = _table(sizes, space)
+    top = foot + _LINE * len(notes) + _BELOW_NOTES
+    head, *rest = legend_lines(sizes.rows, width, space.height - top)
     while rest:
         fitting = _fitting(rest, space.height - top - head.height)
         shown = [head, *rest[:fitting]]

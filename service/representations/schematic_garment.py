@@ -32,6 +32,9 @@ _MOST_LABELS = 12
 
 _BOLD, _MIDDLE, _THIN, _HAIR = 1.8, 1.2, 0.8, 0.6
 _DASHES = [5.0, 3.0]
+_BENT = 4
+"""Points that a line has at the most, unless it is a curve, which has its name at its middle."""
+
 _RIB = 6
 """From one fine line of a rib to the next."""
 
@@ -126,6 +129,9 @@ class _Name:
     def places(self, dimension: Dimension, line: Sequence[Point]) -> Iterator[Place]:
         if dimension.shown == "around":
             return around(line[0], self.width, self.height)
+        if len(line) > _BENT:
+            middle = len(line) // 2
+            line = line[middle - 1], line[middle + 1]
         return along(line, self.width, self.height, 2 * RING + 2)
 
     def elements(self, place: Place) -> Iterator[svg.Element]:

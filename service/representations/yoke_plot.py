@@ -197,13 +197,13 @@ def _grid(axes: _Axes, lasts: Sequence[int]) -> Iterator[svg.Element]:
     for number in lasts:
         x = axes.x(number)
         yield _path(f"M{rounded(x)} {rounded(axes.bottom)}V{rounded(top)}", 0.6, dashes=[1.5, 3.0], opacity=0.6)
-        if all(abs(x - other) > 26 for other in taken):
+        if all(abs(x - other) > 24 for other in taken):
             taken.append(x)
             yield text(str(number), x, axes.bottom + 18, _SIZE, anchor="middle", font_weight="bold", class_=["rounds"])
-    for number in range(0, axes.rounds + 1, _step(axes.rounds, axes.width / 40)):
+    for number in range(0, axes.rounds + 1, _step(axes.rounds, axes.width / 32)):
         x = axes.x(number)
         yield _path(f"M{rounded(x)} {rounded(axes.bottom)}v4", 0.6)
-        if all(abs(x - other) > 26 for other in taken):
+        if all(abs(x - other) > 24 for other in taken):
             yield text(str(number), x, axes.bottom + 18, _SIZE, anchor="middle", class_=["rounds"])
 
 
