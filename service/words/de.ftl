@@ -1376,6 +1376,7 @@ picture =
     }
     .knit = rechte Maschen
     .inside = Innenseite des Rückenteils
+    .scale = { $cm } cm ({ $inch } Zoll)
     .scale_cm = { $cm } cm
     .scale_inches = { $inches } Zoll
     .raised_described = Hinten liegt der Halsausschnitt { measured.length } höher als vorn; hinter dem Vorderteil ist

@@ -1329,6 +1329,7 @@ picture =
     }
     .knit = knit stitches
     .inside = inside of the back
+    .scale = { $cm } cm ({ $inch } in)
     .scale_cm = { $cm } cm
     .scale_inches = { $inches } in
     .raised_described = The back of the neck is { measured.length } higher than the front; its inside is seen behind the

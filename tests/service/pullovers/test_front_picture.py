@@ -354,3 +354,16 @@ def test_random_pullovers_are_drawn(client):
             found = [band.count for band in bands(svg, "front") if band.kind == "body"]
             assert sum(found) == size["body"]["rounds"], seed
     assert drawn > 20
+
+
+def test_a_long_legend_goes_on_on_sheets_of_its_own(draw):
+    names = {chr(0x100 + place): f"{place} " + "colour " * 8 for place in range(40)}
+    chart = {"rows": ["".join(names)], "colours": {symbol: {"name": name.strip()} for symbol, name in names.items()}}
+    found = texts(draw(chart={"chart": chart}, picture={"page": "a4"}))
+    assert [line for line in found if line.startswith("Sheet")] == ["Sheet 1 of 2", "Sheet 2 of 2"]
+    assert {name.strip() for name in names.values()} <= {*found}
+
+
+def test_nothing_is_masked(draw):
+    """A pattern within a mask makes a printed page some twenty times as large."""
+    assert [*draw(**CHARTED).iter(f"{SVG}mask")] == []
