@@ -268,12 +268,16 @@ def test_the_starts_of_whole_motifs_are_called_so(client):
     written = texts(picture(client, CHART, partial_motifs="plain"))
     assert "first whole motif of back and front" in written
     assert "first stitch of back and front" not in written
+    assert "(1 plain): so many stitches in the plain color before it" in written
 
 
 def test_plain_sections_are_called_so(client):
     found = piece(client, minimum_width={"body": 6, "sleeve": 6})
     assert [row.words for row in found.rows()] == ["body plain, sleeve plain", *["body 5, sleeve plain"] * 2]
     assert starts(found, "sleeve") == []
+    written = texts(picture(client, CHART, minimum_width={"body": 6, "sleeve": 6}))
+    assert "first stitch of back and front" in written
+    assert "first stitch of each sleeve" not in written
 
 
 def test_pictures_show_the_colours_exchanged(client):

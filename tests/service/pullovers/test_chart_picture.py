@@ -1,6 +1,7 @@
 """A pullover's chart as it is drawn, read back from the SVG and compared with the JSON answer of the same request."""
 
 import random
+import re
 
 import pytest
 
@@ -105,6 +106,7 @@ def compare(client, request):
     rounds = expected_rounds(request, size)
     if not rounds:
         assert "No round of this size works the chart." in texts(sheets(svg)[0])
+        assert pieces(svg)[0].rows()[0].row == "1"
         return 0
     alike = all(same(starts) for *_, starts in rounds)
     width = len(request["chart"]["chart"]["rows"][0])
@@ -301,8 +303,32 @@ def test_the_legend_names_no_colour_and_no_sign_that_is_not_drawn(client):
     assert "round with double increases" not in written
 
 
+@pytest.mark.parametrize("picture", [{"size": "5X", "page": "letter"}, {"page": "a4"}])
+@pytest.mark.parametrize("request_", [WIDE, NINE], ids=["wide", "narrow"])
+def test_everything_on_a_sheet_lies_above_its_imprint(client, request_, picture):
+    for sheet in sheets(drawn(client, charted(request_, **picture))):
+        lowest = max(placed(sheet), key=lambda text: text[0])
+        assert lowest[1].startswith(("Pullover grading", "Sheet"))
+
+
+def placed(element, top=0.0):
+    """How far down each text below an element lies within it."""
+    for child in element:
+        moved = re.match(r"translate\(\S+ ([^)\s]+)\)", child.get("transform", ""))
+        here = top + (float(moved[1]) if moved else 0)
+        if child.tag.endswith("}text"):
+            yield here + float(child.get("y")), child.text
+        yield from placed(child, here)
+
+
+def test_a_chart_that_no_round_works_is_shown_all_the_same(client):
+    late = {"gauge": GAUGE, "chart": {"chart": {"rows": TALL}, "first_round": 900}}
+    assert compare(client, charted(late, size="L", page="a4")) == 0
+
+
 def test_stitches_on_paper_are_wide_enough_to_be_counted(client):
-    for request in (WIDE, NINE):
+    low = {**WIDE, "gauge": {"stitches": 30, "rows": 27}}
+    for request in (WIDE, low, NINE):
         for page in ("a4", "letter"):
             for piece in pieces(drawn(client, charted(request, size="5X", page=page))):
                 assert piece.cell[0] / 96 * 25.4 >= 2.2
