@@ -1437,6 +1437,47 @@ chart_sheet =
     .span_in_row = { $first } bis { $last }, Reihe { $row }
     .size_described = Größe { $size }: erste Maschen bei { $starts }.
 
+schematic =
+    .measurement = Maß
+    .in_cm = cm
+    .in_inches = Zoll
+    .cm = { $number } cm
+    .inches = { $number } Zoll
+    .drawn = Kräftiger Umriss mit seinen Maßen: Größe { $size }. Gestrichelter Umriss: Größe { $smallest }.
+    .flat = { $letters } liegen flach: Gezeichnet ist jeweils die Hälfte.
+    .as_worn = { $letter } ist wie getragen über einen gerundeten Hals gemessen; die Linie ist nicht maßstäblich.
+    .outline = { $sizes ->
+        [one] Ein Pullover liegt flach und maßstäblich, von vorn gesehen, mit ausgebreiteten Ärmeln.
+       *[several] Pullover aller Größen liegen flach und maßstäblich ineinander, von vorn gesehen, mit ausgebreiteten
+            Ärmeln.
+    } Raglanlinien führen vom Hals bis unter die Arme; Halsbündchen, Bund und Ärmelbündchen sind gerippt.
+    .measured = { $letter }: { $title }: { measured.length }.
+    .unlettered = { $title }: { measured.length }.
+
+yoke_plot =
+    .section = { $of ->
+        [back] Rückenteil
+        [front] Vorderteil
+        [both] Rücken- und Vorderteil
+       *[sleeve] jeder Ärmel
+    }
+    .axes = Nach rechts: die Runden der Passe, vom Anschlag bis zur letzten (fett) vor der Aufteilung in Rumpf und
+        Ärmel. Nach oben: die Maschen nach jeder Runde.
+    .doubled = zwei Zunahmen an einem Rand des Rumpfs
+    .version = { $of ->
+        [designed] wie entworfen
+       *[changed] mit den Änderungen
+    }
+    .rounds = Die Passe hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .grows = Ihre Maschen, { yoke_plot.section }: von { $start } auf { $end }.
+    .designed_rounds = Vor den Änderungen hatte die Passe in { $sizes } { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 
 workbook =

@@ -1390,6 +1390,47 @@ chart_sheet =
     .span_in_row = { $first } to { $last }, row { $row }
     .size_described = Size { $size }: first stitches in { $starts }.
 
+schematic =
+    .measurement = Measurement
+    .in_cm = cm
+    .in_inches = in
+    .cm = { $number } cm
+    .inches = { $number } in
+    .drawn = Bold outline, with its measurements: size { $size }. Dashed outline: size { $smallest }.
+    .flat = { $letters } lie flat: the drawing shows half of each.
+    .as_worn = { $letter } is measured as worn, over a rounded neck: its line is not to scale.
+    .outline = { $sizes ->
+        [one] A pullover lies flat, true to scale, seen from the front, with its sleeves spread.
+       *[several] Pullovers of all sizes lie flat one inside the other, true to scale, seen from the front, with
+            their sleeves spread.
+    } Raglan lines run from the neck to the underarms; neckband, hem and cuffs are ribbed.
+    .measured = { $letter }: { $title }: { measured.length }.
+    .unlettered = { $title }: { measured.length }.
+
+yoke_plot =
+    .section = { $of ->
+        [back] back
+        [front] front
+        [both] back and front
+       *[sleeve] each sleeve
+    }
+    .axes = To the right: the rounds of the yoke, from the cast-on to the last before body and sleeves divide, in bold.
+        Upwards: the stitches after each round.
+    .doubled = two increases at an edge of the body
+    .version = { $of ->
+        [designed] as designed
+       *[changed] with the changes
+    }
+    .rounds = The yoke has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .grows = Its stitches, { yoke_plot.section }: from { $start } to { $end }.
+    .designed_rounds = Before the changes the yoke of { $sizes } had { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 
 workbook =
