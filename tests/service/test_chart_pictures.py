@@ -280,6 +280,11 @@ def test_plain_sections_are_called_so(client):
     assert "first stitch of each sleeve" not in written
 
 
+def test_a_chart_that_no_round_works_is_shown_all_the_same(client):
+    assert [row.row for row in piece(client, first_round=5).rows()] == ["1", "2", "3"]
+    assert "No round of this size works the chart." in texts(picture(client, CHART, first_round=5))
+
+
 def test_pictures_show_the_colours_exchanged(client):
     """Nine stitches of the chart's fifteen are motif."""
     coloured = {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}}

@@ -321,11 +321,6 @@ def placed(element, top=0.0):
         yield from placed(child, here)
 
 
-def test_a_chart_that_no_round_works_is_shown_all_the_same(client):
-    late = {"gauge": GAUGE, "chart": {"chart": {"rows": TALL}, "first_round": 900}}
-    assert compare(client, charted(late, size="L", page="a4")) == 0
-
-
 def test_stitches_on_paper_are_wide_enough_to_be_counted(client):
     low = {**WIDE, "gauge": {"stitches": 30, "rows": 27}}
     for request in (WIDE, low, NINE):
