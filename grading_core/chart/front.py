@@ -15,7 +15,7 @@ from grading_core.chart.grid import Colour
 from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
 from grading_core.chart.problems import picture_problems
 from grading_core.chart.request import ChartPictureRequest, ChartRequest, ChartSize, PlainColours, SeamStitch
-from grading_core.chart.views import too_many_problems
+from grading_core.chart.views import stitches_drawn_problems
 from grading_core.errors import Check, check, sound
 from grading_core.fabric import Fabric
 from grading_core.gauge import Gauge
@@ -84,7 +84,7 @@ def front_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
     request: any.
     """
     index, layout = yield from picture_problems(request)
-    yield from too_many_problems(stitches_in_front(layout), ("sizes", index))
+    yield from stitches_drawn_problems(stitches_in_front(layout), ("sizes", index))
     return index, layout
 
 

@@ -11,7 +11,7 @@ from grading_core.chart.front import FrontView, seen_front, stitches_in_front
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.layout import lay_out
 from grading_core.chart.request import ChartRequest, SeamStitches
-from grading_core.chart.views import too_many_problems
+from grading_core.chart.views import stitches_drawn_problems
 from grading_core.errors import sound
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib, RibRepeat
@@ -114,9 +114,9 @@ def picture_front(request: PictureRequest) -> PicturedFront:
 def _front(pullover: Pullover, yoke: YokeWishes, label: str, size: KnittedSize) -> PulloverFront:
     colours = _with_symbols(pullover.colours)
     plan = pullover.plan or _plain_plan(pullover.gauges.plain, yoke, colours)
-    (counted,) = charted_sizes({label: size})
+    counted = charted_sizes({label: size})[label]
     layout = lay_out(plan, counted, plan.plain_colours())
-    sound(too_many_problems(stitches_in_front(layout), ("picture", "size")))
+    sound(stitches_drawn_problems(stitches_in_front(layout), ("picture", "size")))
     view = replace(seen_front(plan, counted, layout), colours=colours.palette)
     named = ONE_COLOUR not in pullover.colours.palette
     return PulloverFront(view=view, finish=_finish(pullover.gauges.plain, size, colours), named=named)

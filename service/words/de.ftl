@@ -1355,10 +1355,7 @@ picture =
     } und { $rows } { $rows_number ->
         [one] Reihe
        *[other] Reihen
-    } in { $colours }, gezeichnet über { $rounds } { $rounds_number ->
-        [one] Runde
-       *[other] Runden
-    }.
+    } in { $colours }.
     .trace = { $part ->
         [yoke] In der Passe
        *[below] Unter der Passe
@@ -1430,6 +1427,51 @@ picture =
         [one] Reihe
        *[other] Reihen
     }, einmal in ihren Farben und einmal in gleich hellen Grautönen.
+
+drawn_section =
+    .body = Rumpf
+    .back = Rückenteil
+    .front = Vorderteil
+    .sleeve = Ärmel
+
+chart_sheet =
+    .dimensions = Strickschrift: { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    }.
+    .nothing_worked = Die Strickschrift kommt in keiner Runde dieser Größe vor.
+    .starts_in = beginnt in Spalte
+    .start = { $section } { $column }
+    .start_after = { $section } { $column } ({ $before } einfarbig)
+    .start_in_row = { $section } { $column } in Reihe { $row }
+    .plain = { $section } einfarbig
+    .after = (1 einfarbig): so viele einfarbige Maschen davor
+    .centre = { $of ->
+        [all] Mitte
+       *[some] Mitte ({ $sections })
+    }: { $where ->
+        [on] Spalte { $column }
+       *[between] zwischen Spalte { $column } und { $next }
+    }
+    .increase = Zunahmerunde
+    .double = Runde mit doppelten Zunahmen
+    .decrease = Abnahmerunde
+    .rounds_described = Gezeichnet über { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .flag = { $sizes }: { $section }
+    .flag_in_row = { $sizes }: { $section }, Reihe { $row }
+    .size = Größe
+    .of_section = { $section }: Spalten
+    .at_split = Reihe bei der Aufteilung
+    .rows_left = restliche Reihen
+    .span = { $first } bis { $last }
+    .span_in_row = { $first } bis { $last }, Reihe { $row }
+    .size_described = Größe { $size }: erste Maschen bei { $starts }.
 
 schematic =
     .measurement = Maß

@@ -1312,10 +1312,7 @@ picture =
     } and { $rows } { $rows_number ->
         [one] row
        *[other] rows
-    } in { $colours }, drawn over { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    }.
+    } in { $colours }.
     .trace = { $part ->
         [yoke] In the yoke
        *[below] Below the yoke
@@ -1382,6 +1379,51 @@ picture =
         [one] row
        *[other] rows
     }, once in its colours and once in greys of the same lightness.
+
+drawn_section =
+    .body = body
+    .back = back
+    .front = front
+    .sleeve = sleeve
+
+chart_sheet =
+    .dimensions = Chart: { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    }.
+    .nothing_worked = No round of this size works the chart.
+    .starts_in = starts in column
+    .start = { $section } { $column }
+    .start_after = { $section } { $column } ({ $before } plain)
+    .start_in_row = { $section } { $column } in row { $row }
+    .plain = { $section } plain
+    .after = (1 plain): so many stitches in the plain colour before it
+    .centre = { $of ->
+        [all] centre
+       *[some] centre of { $sections }
+    }: { $where ->
+        [on] column { $column }
+       *[between] between columns { $column } and { $next }
+    }
+    .increase = increase round
+    .double = round with double increases
+    .decrease = decrease round
+    .rounds_described = Drawn over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .flag = { $sizes }: { $section }
+    .flag_in_row = { $sizes }: { $section }, row { $row }
+    .size = size
+    .of_section = { $section }: columns
+    .at_split = chart row at divide
+    .rows_left = rows left
+    .span = { $first } to { $last }
+    .span_in_row = { $first } to { $last }, row { $row }
+    .size_described = Size { $size }: first stitches in { $starts }.
 
 schematic =
     .measurement = Measurement

@@ -4,6 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.chart.front import front_view
+from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.request import ChartPictureRequest, ChartSize, SeamStitches
 from grading_core.sections import IncreaseRound, Sections
 from tests.grading_core.chart.small_plans import ARROW, middle, motif_plan, picture, plan_of
@@ -102,3 +103,12 @@ def test_a_chart_that_repeats_has_nothing_below():
     size = ChartSize(label="S", rounds=2, neck=Sections(5, 5, 5), underarm=1, body_rounds=2)
     plan = motif_plan(size)
     assert front_view(ChartPictureRequest(replace(plan, below_colour="#"))) == front_view(ChartPictureRequest(plan))
+
+
+def test_the_front_shows_whole_motifs():
+    """Motifs of two in six columns: 1 2 | 3 4 | 5 6; about column 3.5, 4 stitches have one, 8 stitches have three."""
+    size = ChartSize(label="S", rounds=2, neck=Sections(4, 4, 4), increase_rounds=[IncreaseRound(2, 2, 2, 0)])
+    chart = Chart(("654321",), {symbol: Colour(symbol) for symbol in "123456-"})
+    plan = plan_of(size, chart, middle(Fraction(7, 2)), partial_motifs="plain", motif_columns=2)
+    view = front_view(ChartPictureRequest(plan))
+    assert [seen.front for seen in view.yoke] == ["-34-", "-123456-"]

@@ -1,39 +1,24 @@
-"""The starts traced, against pictures drawn on paper."""
+"""Colours compared with a chart beside them, as far as it may be drawn."""
 
-from fractions import Fraction
+import pytest
 
-from grading_core.chart.front import front_view
-from grading_core.chart.grid import Chart, Colour
-from grading_core.chart.placement import place_charts
-from grading_core.chart.request import ChartPictureRequest, ChartSize
-from grading_core.chart.views import start_traces
-from grading_core.sections import IncreaseRound, Sections
-from tests.grading_core.chart.small_plans import middle, motif_plan, plan_of
+from grading_core.chart.grid import Chart
+from grading_core.chart.request import ContrastRequest, ToldColour
+from grading_core.chart.views import MAX_STITCHES_DRAWN, contrast_view
+from grading_core.errors import ContradictionError
 
-
-def test_a_trace_breaks_where_it_leaves_the_chart():
-    """Starts 1, 5, 5, 4, 4: column 1 to 5 goes over the edge."""
-    size = ChartSize(
-        label="S",
-        rounds=5,
-        neck=Sections(5, 5, 5),
-        increase_rounds=[IncreaseRound(2, 1, 1, 0), IncreaseRound(4, 1, 1, 0)],
-    )
-    traces = start_traces(place_charts(motif_plan(size)).sizes[0])
-    assert (traces[0].part, traces[0].section) == ("yoke", "back")
-    assert traces[0].pieces == (((1, 1),), ((2, 5), (3, 5), (4, 4), (5, 4)))
+COLOURS = {"#": ToldColour("rust", "#a0522d"), ".": ToldColour("sand", "#e8d9b5")}
 
 
-def test_a_trace_goes_on_where_the_start_moves_by_one_column():
-    size = ChartSize(label="S", rounds=2, neck=Sections(7, 7, 7), increase_rounds=[IncreaseRound(2, 1, 1, 0)])
-    assert start_traces(place_charts(motif_plan(size)).sizes[0])[0].pieces == (((1, 5), (2, 4)),)
+def test_a_chart_is_drawn_beside_its_greys_and_none_where_there_is_none():
+    chart = Chart(("#.",), {})
+    assert contrast_view(ContrastRequest(COLOURS, chart)).chart == chart
+    assert contrast_view(ContrastRequest(COLOURS)).chart is None
 
 
-def test_a_trace_of_whole_motifs_follows_their_first_column():
-    """Motifs of two in six columns: 1 2 | 3 4 | 5 6; about column 3.5, 4 stitches have one, 8 stitches have three."""
-    size = ChartSize(label="S", rounds=2, neck=Sections(4, 4, 4), increase_rounds=[IncreaseRound(2, 2, 2, 0)])
-    chart = Chart(("654321",), {symbol: Colour(symbol) for symbol in "123456-"})
-    plan = plan_of(size, chart, middle(Fraction(7, 2)), partial_motifs="plain", motif_columns=2)
-    view = front_view(ChartPictureRequest(plan))
-    assert [seen.front for seen in view.yoke] == ["-34-", "-123456-"]
-    assert start_traces(place_charts(plan).sizes[0])[0].pieces == (((1, 3), (2, 1)),)
+def test_a_picture_holds_so_many_stitches_and_no_more():
+    full = Chart(("#" * 400,) * (MAX_STITCHES_DRAWN // 400), {})
+    assert contrast_view(ContrastRequest(COLOURS, full)).chart == full
+    with pytest.raises(ContradictionError) as caught:
+        contrast_view(ContrastRequest(COLOURS, Chart((*full.rows, "#" * 400), {})))
+    assert [problem.path for problem in caught.value.problems] == [("chart",)]
