@@ -9,8 +9,8 @@ export const Folds = ({ React }) => {
     const specSelectors = { ...props.specSelectors, selectInfoDescriptionField: () => introduction };
     const Markdown = props.getComponent("Markdown", true);
     return h(
-      React.Fragment,
-      null,
+      "div",
+      { role: "banner" },
       h(Original, { ...props, specSelectors }),
       h(
         "div",

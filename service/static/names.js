@@ -3,26 +3,29 @@
 export const Names = ({ React }) => {
   const h = React.createElement;
 
-  // A component within which elements get attributes once they are drawn: {selector: {attribute: value}}.
-  const within = (attributes) => (Original) => (props) => {
+  // A component in which elements get an attribute once they are drawn. value: of it, from the component's properties.
+  const within = (selector, attribute, value) => (Original) => (props) => {
     const place = React.useRef(null);
     React.useEffect(() => {
-      for (const [selector, given] of Object.entries(attributes)) {
-        for (const element of place.current.querySelectorAll(selector)) {
-          for (const [name, value] of Object.entries(given)) element.setAttribute(name, value);
-        }
-      }
+      place.current.querySelectorAll(selector).forEach((element) => element.setAttribute(attribute, value(props)));
     });
     return h("div", { className: "named", ref: place }, h(Original, props));
   };
 
+  const scrolledByKeys = within("pre", "tabindex", () => 0);
+  const withProperties = (given) => (Original) => (props) => h(Original, { ...given(props), ...props });
+
   return {
     wrapComponents: {
+      curl: scrolledByKeys,
       // A link inside the button that opens its operation would be a control inside a control.
       DeepLink: () => ({ text }) => h("span", null, text),
-      ExamplesSelect: within({ select: { "aria-label": "Examples" } }),
-      HighlightCode: within({ pre: { tabindex: "0" } }),
-      TextArea: (Original) => (props) => h(Original, { "aria-label": "Request body", spellCheck: false, ...props }),
+      ExamplesSelect: within("select", "aria-label", () => "Examples"),
+      FilterContainer: (Original) => (props) => h("div", { role: "search" }, h(Original, props)),
+      HighlightCode: scrolledByKeys,
+      Input: withProperties(({ type }) => (type === "file" ? { "aria-label": "File" } : {})),
+      JsonSchemaForm: within("input, select, textarea", "aria-label", ({ description }) => description),
+      TextArea: withProperties(() => ({ "aria-label": "Request body", spellCheck: false })),
     },
   };
 };

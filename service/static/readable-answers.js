@@ -21,7 +21,7 @@ export const PulloverAnswer = (React) => {
     return h(
       "div",
       { className: "answer" },
-      table && h(Tabled, { title: "Table", columns: ["", "", ...labels], groups: byPart(table) }),
+      table && h(Tabled, { title: "Table", columns: ["Quantity", "Unit", ...labels], groups: byPart(table) }),
       words.length > 0 && [h("h4", { key: "title" }, "Warnings"), h("ul", { key: "list" }, ...listed(words))],
       instructions.length > 0 && h("h4", null, "Instructions"),
       ...instructions.map((part) =>

@@ -15,7 +15,7 @@ SwaggerUIBundle({
   displayRequestDuration: true,
   filter: true,
   plugins: [Address(asked), Answers, Folds, Names],
-  syntaxHighlight: { activated: true, theme: "agate" },
+  syntaxHighlight: { activated: true, theme: "obsidian" },
   tryItOutEnabled: true,
   validatorUrl: null,
 });
