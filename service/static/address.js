@@ -4,6 +4,7 @@
 
 const LONGEST = 100_000;
 const PAUSE = 300; // milliseconds without an edit
+const TOO_LONG = "This request is too long for the address: to share it, save it as a file.";
 
 // Takes out of the address what it asks, before Swagger UI reads it, which knows no more than places.
 export function takeFromAddress() {
@@ -86,7 +87,8 @@ function write({ layoutSelectors, oas3Selectors, specSelectors }, pathMethod) {
   const place = `#/${encodeURIComponent(tags[0])}/${encodeURIComponent(operationId)}`;
   const query = asQuery(rewritten(shown), Object.entries(examplesOf(contract, pathMethod)));
   const fits = query.length <= LONGEST;
-  say(fits ? "" : "This request is too long for the address: to share it, save it as a file.");
+  if (!fits) say(TOO_LONG);
+  else if (query || note().textContent === TOO_LONG) say("");
   history.replaceState(null, "", fits ? place + query : place);
 }
 
@@ -118,6 +120,8 @@ function rewritten(request, indent) {
   }
 }
 
+const note = () => document.getElementById("note");
+
 function say(words) {
-  document.getElementById("note").textContent = words;
+  note().textContent = words;
 }
