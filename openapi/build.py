@@ -28,11 +28,14 @@ def main() -> None:
     """Bring examples and contract up to date."""
     client = create_app(Config()).test_client()
     for operation in operations(Config()):
-        for place, example in enumerate(examples_of(operation.name)):
-            content: dict[str, Any] = {"summary": example.summary, "request": example.request}
+        for number, example in enumerate(examples_of(operation.name)):
+            content: dict[str, Any] = {"summary": example.summary}
+            if example.place is not None:
+                content["place"] = example.place
+            content["request"] = example.request
             if operation.media[0] not in BINARY:
                 content["answer"] = answer_of(client, operation, example.request)
-            others = operation.media[1:] if place == 0 else ()
+            others = operation.media[1:] if number == 0 else ()
             if others:
                 content["tables"] = {media: answer_of(client, operation, example.request, media) for media in others}
             path = HERE / "examples" / operation.name / f"{example.name}.json"

@@ -34,6 +34,12 @@ OPENAPI_VERSION = "3.1.0"
 DESCRIPTION = f"""\
 Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithmetic.
 
+`POST /v1/pullovers` makes a whole pullover of a gauge, in all sizes: every number, and the pattern in sentences. Its
+pictures, its pages to print and its workbook take the very same request. The other operations are its parts, each by
+itself: gauge, sizes, shaping, charts and yarn.
+
+## Conventions
+
 * **Stateless.** A request carries all it needs, and the same request always gets the same answer.
   Computations are `POST`; they may also be sent by the safe method `QUERY` (RFC 10008) on the same path.
 * **JSON** in UTF-8. Unknown fields, wrong types and numbers out of range are refused, every one of them named
@@ -73,12 +79,12 @@ Grades hand-knitted top-down raglan pullovers over many sizes, with exact arithm
 """
 
 TAGS = {
+    "Garment": "The whole pullover, every part of it.",
     "Gauge": "Counts, lengths and the knitter's own gauge.",
     "Sizing": "Body tables, ease and finished measurements.",
     "Shaping": "Where increases and decreases fall.",
     "Colourwork": "Charts on shaped sections.",
     "Yarn": "How thick, how much.",
-    "Garment": "The whole pullover, every part of it.",
     "Standards": "The published tables that are built in.",
     "Service": "About the service itself.",
 }

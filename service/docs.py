@@ -20,15 +20,14 @@ from service.operation import Operation
 
 _PAGE_POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
-    "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+    "connect-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 )
 
 _OWN = Path(str(files("service") / "static"))
 _SWAGGER_UI = Path(str(files("flask_swagger_ui") / "dist"))
 
 _FILES = {
-    "start.js": _OWN,
-    "picture-answers.js": _OWN,
+    **{file.name: _OWN for file in _OWN.iterdir() if file.suffix in (".css", ".js")},
     "swagger-ui-bundle.js": _SWAGGER_UI,
     "swagger-ui.css": _SWAGGER_UI,
     "favicon-32x32.png": _SWAGGER_UI,

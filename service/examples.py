@@ -17,25 +17,28 @@ import orjson
 class Example:
     """One named example.
 
-    name: its file's name. summary: what it shows, in a line. request: the body, or the parameters of
+    name: its file's name. summary: what it shows, in a line. place: where it stands among those of its operation; None
+    after those that have one. request: the body, or the parameters of
     a GET; a body that is a file stands in base64 in a field `file`. answer: what it is answered with; None
     until it has been recorded. tables: an operation's first example as it is answered in other media types.
     """
 
     name: str
     summary: str
+    place: int | None
     request: dict[str, Any]
     answer: Any
     tables: dict[str, str]
 
 
 def examples_of(operation: str) -> list[Example]:
-    """The examples of an operation, in the order of their names."""
+    """The examples of an operation, in the order of their places, and then of their names."""
     directory = files("openapi") / "examples" / operation
     if not directory.is_dir():
         return []
-    found = sorted((file for file in directory.iterdir() if file.name.endswith(".json")), key=lambda file: file.name)
-    return [_read(file.name.removesuffix(".json"), file.read_bytes()) for file in found]
+    files_of_it = (file for file in directory.iterdir() if file.name.endswith(".json"))
+    found = [_read(file.name.removesuffix(".json"), file.read_bytes()) for file in files_of_it]
+    return sorted(found, key=lambda example: (example.place is None, example.place, example.name))
 
 
 def _read(name: str, content: bytes) -> Example:
@@ -43,6 +46,7 @@ def _read(name: str, content: bytes) -> Example:
     return Example(
         name=name,
         summary=held["summary"],
+        place=held.get("place"),
         request=held["request"],
         answer=held.get("answer"),
         tables=held.get("tables", {}),

@@ -13,13 +13,14 @@ from service.routes import chart, gauge, pictures, problems, pullover, raglan, s
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
     """Every operation, in the order of the docs."""
     return (
+        pullover.PULLOVERS,
+        *pictures.OPERATIONS,
+        pullover.PULLOVERS_WORKBOOK,
         *gauge.OPERATIONS,
         *sizing.OPERATIONS,
         *raglan.OPERATIONS,
         *shaping.OPERATIONS,
         *chart.OPERATIONS,
-        *pullover.OPERATIONS,
-        *pictures.OPERATIONS,
         *yarn.OPERATIONS,
         *standards.OPERATIONS,
         *problems.OPERATIONS,

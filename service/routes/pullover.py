@@ -62,5 +62,3 @@ table, the sources have the credit line that its publisher asks for.""",
     media=WORKBOOK,
     saved_as=lambda _: ("pullover",),
 )
-
-OPERATIONS = (PULLOVERS, PULLOVERS_WORKBOOK)

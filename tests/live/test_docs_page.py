@@ -1,6 +1,7 @@
 """The docs page in a real browser: every operation is tried with its first example, and nothing is fetched outside."""
 
 import re
+import time
 from base64 import b64decode
 from pathlib import Path
 
@@ -8,8 +9,9 @@ import pytest
 
 from service.config import Config
 from service.examples import examples_of
-from service.media import BINARY, JSON, SVG
+from service.media import BINARY, HTML, JSON, SVG
 from service.routes import operations
+from tests.live.docs_page import opened
 
 OPERATIONS = operations(Config())
 DEMO = Path(__file__).resolve().parents[2] / "deploy" / "demo" / "show.py"
@@ -39,11 +41,63 @@ def test_the_page_shows_every_operation(page):
     assert shown == len(OPERATIONS)
 
 
+def test_the_whole_pullover_comes_first_then_its_pictures_and_pages_then_its_workbook(page):
+    ids = [block.get_attribute("id").removeprefix("operations-") for block in page.locator(".opblock").all()]
+    garment = [one for one in ids if one.startswith("Garment-")]
+    assert ids[: len(garment)] == garment
+    assert garment[0] == "Garment-pullovers"
+    assert garment[-1] == "Garment-pullovers_workbook"
+    assert len(garment) == 8
+
+
+def test_the_conventions_are_folded_and_complete(page, server):
+    description = page.request.get(f"{server}/openapi.json").json()["info"]["description"]
+    conventions = page.locator("details", has=page.get_by_role("heading", name="Conventions"))
+    points = conventions.locator("li")
+    assert points.count() == description.count("\n* ")
+    assert not points.first.is_visible()
+    conventions.locator("summary").click()
+    assert points.first.is_visible()
+    conventions.locator("summary").click()
+
+
+def test_what_stands_above_the_operations_is_short(page):
+    above = page.locator(".opblock").first.bounding_box()["y"]
+    assert above < page.viewport_size["height"]
+
+
+def test_the_answers_to_mistakes_are_folded(browser, server):
+    page = opened(browser, server, "#/Garment/pullovers")
+    assert page.locator("tr.response").count() == 1
+    page.get_by_role("button", name="422").click()
+    assert page.locator('tr.response[data-code="422"]').is_visible()
+    page.context.close()
+
+
+def test_the_schema_of_a_request_tells_what_its_fields_mean(browser, server):
+    page = opened(browser, server, "#/Garment/pullovers")
+    contract = page.request.get(f"{server}/openapi.json").json()
+    told = contract["components"]["schemas"]["PulloversRequest"]["properties"]["gauge"]["description"]
+    page.get_by_role("tab", name="Schema").first.click()
+    assert page.get_by_text(told).first.is_visible()
+    page.context.close()
+
+
+def test_the_first_table_takes_two_clicks_and_less_than_a_minute(browser, server):
+    start = time.monotonic()
+    page = opened(browser, server)
+    page.locator(".opblock-summary-control").first.click()
+    page.locator(".execute").click()
+    page.locator(".table-answer table").wait_for()
+    assert time.monotonic() - start < 60
+    page.context.close()
+
+
 @pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
 def test_the_first_example_of_an_operation_is_answered_on_the_page(page, server, operation):
     block = page.locator(f"#operations-{operation.tag}-{operation.name.replace('-', '_')}")
     block.locator(".opblock-summary-control").click()
-    block.locator(".try-out__btn").click()
+    block.locator(".execute").wait_for()
     if operation.takes != JSON:
         content = b64decode(examples_of(operation.name)[0].request["file"])
         file = {"name": "example", "mimeType": operation.takes, "buffer": content}
@@ -58,6 +112,8 @@ def test_the_first_example_of_an_operation_is_answered_on_the_page(page, server,
         picture = block.locator("img.picture-answer")
         picture.wait_for()
         assert picture.evaluate("image => image.decode().then(() => image.naturalWidth)") > 0
+    elif operation.media[0] == HTML:
+        block.locator("iframe.page-answer").wait_for()
     elif operation.method == "POST" and operation.media[0] not in BINARY:
         assert answered.value.json() == examples_of(operation.name)[0].answer
     block.locator(".opblock-summary-control").click()
