@@ -21,7 +21,7 @@ from service.flaws import FormError
 from service.json_body import read_file, read_json
 from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
-from service.media import JSON, MEDIA, Medium, file_name
+from service.media import JSON, MEDIA, Medium
 from service.negotiation import accepted_language, negotiate
 from service.origin import made_from
 from service.printing import PrintSettings
@@ -147,8 +147,7 @@ class Operation(Generic[Request, Result]):
         response = Response(self.written(asked, medium, language), content_type=medium.content_type)
         response.headers.add("Content-Language", ENGLISH if self.english else language.tag)
         if self.saved_as and medium.ending:
-            name = f"{file_name(self.saved_as(asked.loaded))}.{medium.ending}"
-            response.headers.add("Content-Disposition", "inline" if medium.shown else "attachment", filename=name)
+            response.headers.add("Content-Disposition", medium.disposition(self.saved_as(asked.loaded)))
             response.headers.add("Content-Security-Policy", DRAWN_POLICY)
         return response
 

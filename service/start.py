@@ -29,7 +29,7 @@ from service.operation import Operation
 from service.representations.html_table import html_table
 from service.routes.pullover import PULLOVERS
 
-_TABLE = Medium(MEDIA[HTML].content_type, html_table, table=True)
+_TABLE = Medium(content_type=MEDIA[HTML].content_type, write=html_table, table=True)
 
 _STATIC = files("service") / "static"
 

@@ -5,13 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from grading_core.answer_sizes import answer_size_problems
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check, sound
+from grading_core.errors import Check, Problem, check, made, sound
 from grading_core.pullover.garment import garment_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import Pullover
-from grading_core.unknown import is_unknown, told
+from grading_core.sizes.bodies import body_problems
+from grading_core.unknown import told
 
 Paper = Literal["a4", "letter", "single"]
 """What a picture is laid out for: sheets of paper, or one sheet as large as it takes."""
@@ -30,11 +32,25 @@ class PictureWishes:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SizePictureWishes(PictureWishes):
+    """The same where one size has to be drawn, and all of them can't be."""
+
+    size: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PictureRequest:
     """A pullover, and what of it is drawn or printed."""
 
     pullover: PulloverRequest
     picture: PictureWishes = PictureWishes()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizePictureRequest(PictureRequest):
+    """A pullover, and which size of it is drawn or printed."""
+
+    picture: SizePictureWishes
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -84,14 +100,12 @@ def picture_problems(request: PictureRequest) -> Check[None]:
 
     request: any.
     """
-    prepared = yield from garment_problems(request.pullover)
+    yield from garment_problems(request.pullover)
     size = told(lambda: request.picture.size)
-    if size is None or is_unknown(size) or is_unknown(prepared):
-        return
-    labels = [body.label for body in prepared.bodies]
-    if size not in labels:
-        detail = f"{size!r} is the label of no size; there are {', '.join(labels)}."
-        yield Problem(("picture", "size"), ProblemCode.UNKNOWN_SIZE, detail)
+    labels = told(lambda: [body.label for body in made(body_problems(request.pullover.bodies))])
+    if size is not None:
+        for problem in answer_size_problems((size,), labels):
+            yield replace(problem, path=("picture", "size"))
 
 
 def _pictured(request: PictureRequest) -> PicturedPullover:

@@ -10,6 +10,7 @@ import pytest
 from lxml import etree, html
 from PIL import Image
 
+from grading_core.printing import DASH
 from service import example_answers
 from service.app import create_app
 from service.config import Config
@@ -106,7 +107,7 @@ def test_the_table_of_another_operation_has_the_values_of_its_csv(client, page, 
     (table,) = item.iter("table")
     values = [line[header.index("unit") + 1 : header.index("run")] for line in lines]
     assert values
-    assert rows(table) == [[value or "–" for value in line] for line in values]
+    assert rows(table) == [[value or DASH for value in line] for line in values]
 
 
 @each_pullover
@@ -210,7 +211,9 @@ def test_the_page_has_no_script_and_its_policy_would_let_none_run(client, page):
     assert policy.startswith("default-src 'none'; ")
     assert "script-src" not in policy
     assert "unsafe" not in policy
-    assert not page.xpath("//script | //iframe | //object | //embed | //form | //@*[starts-with(name(), 'on')] | //@style")
+    assert not page.xpath(
+        "//script | //iframe | //object | //embed | //form | //@*[starts-with(name(), 'on')] | //@style"
+    )
 
 
 def test_nothing_on_the_page_is_elsewhere(page):
