@@ -50,7 +50,7 @@ def test_the_browser_complained_about_nothing(page, seen):
 
 
 def test_the_style_that_the_policy_names_is_applied(page):
-    assert page.evaluate("getComputedStyle(document.querySelector('.pictures')).display") == "grid"
+    assert page.evaluate("getComputedStyle(document.querySelector('.pictures')).columnCount") == "2"
 
 
 def test_a_script_in_the_page_would_not_run(browser, server):
@@ -65,8 +65,7 @@ def test_a_script_in_the_page_would_not_run(browser, server):
     page.close()
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("width", [390, 1400])
+@pytest.mark.parametrize(("scheme", "width"), [("light", 390), ("dark", 1400)])
 def test_axe_finds_nothing_serious(browser, server, scheme, width):
     """With all that is folded opened. axe-core has the rules of WCAG."""
     page = browser.new_page(viewport={"width": width, "height": 900}, color_scheme=scheme)
