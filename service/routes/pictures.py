@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from typing import TypeVar
 
 from grading_core.chart.views import MAX_STITCHES_DRAWN
+from grading_core.pullover.front import picture_front
 from grading_core.pullover.pictures import (
     PicturedPullover,
     PictureRequest,
@@ -32,7 +34,10 @@ design's name. Every sheet says size, gauge and main counts, the version that ma
 left out, and the heading says why."""
 
 
-def _file(draw: Callable[[PicturedPullover, LengthWriter], Picture]) -> Callable[[PicturedPullover, LengthWriter], str]:
+Pictured = TypeVar("Pictured", bound=PicturedPullover)
+
+
+def _file(draw: Callable[[Pictured, LengthWriter], Picture]) -> Callable[[Pictured, LengthWriter], str]:
     """Makes a picture as a file.
 
     draw: makes the picture.
@@ -87,7 +92,7 @@ stitches.
 {_SAME}""",
     request=PulloverSizePicturesRequestSchema,
     answer=None,
-    call=picture_pullover,
+    call=picture_front,
     check=picture_problems,
     represent=_file(front),
     media=PICTURE,
