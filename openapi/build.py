@@ -6,8 +6,11 @@ Run it after every change of an operation: `python -m openapi.build`.
 from __future__ import annotations
 
 from base64 import b64decode
+from dataclasses import replace
+from math import ceil
 from pathlib import Path
 from typing import Any
+from xml.etree import ElementTree
 
 import orjson
 import yaml
@@ -15,13 +18,16 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
-from service.examples import examples_of
-from service.media import BINARY, JSON
+from service.example_answers import answers_of
+from service.examples import Example, Seen, examples_of
+from service.media import BINARY, JSON, SVG
 from service.operation import Operation
 from service.routes import operations
 
 HERE = Path(__file__).parent
 CONTRACT = HERE / "openapi.yaml"
+
+_SVG = "http://www.w3.org/2000/svg"
 
 
 def main() -> None:
@@ -38,9 +44,29 @@ def main() -> None:
             others = operation.media[1:] if number == 0 else ()
             if others:
                 content["tables"] = {media: answer_of(client, operation, example.request, media) for media in others}
+            pictures = pictures_of(client, operation, replace(example, answer=content.get("answer")))
+            if pictures:
+                content["pictures"] = pictures
             path = HERE / "examples" / operation.name / f"{example.name}.json"
             path.write_bytes(orjson.dumps(content, option=orjson.OPT_INDENT_2 | orjson.OPT_APPEND_NEWLINE))
     CONTRACT.write_text(contract_text(), encoding="utf-8")
+
+
+def pictures_of(client: FlaskClient, operation: Operation[Any, Any], example: Example) -> dict[str, Seen]:
+    """What is to be known of the pictures that an example is answered with at addresses of their own, by these."""
+    return {
+        answer.address: seen(answer_of(client, answer.operation, answer.request))
+        for answer in answers_of(operation, example, operations(Config()))
+        if answer.operation.media[0] == SVG
+    }
+
+
+def seen(picture: str) -> Seen:
+    """What is to be known of a picture in SVG by a page that shows it."""
+    root = ElementTree.fromstring(picture)
+    title, about = (root.findtext(f"{{{_SVG}}}{name}", "") for name in ("title", "desc"))
+    width, height = (ceil(float(side)) for side in root.attrib["viewBox"].split()[2:])
+    return Seen(title, about, width, height)
 
 
 def contract_text() -> str:

@@ -11,11 +11,13 @@ from flask_cors import CORS
 from service.config import Config
 from service.docs import register_docs
 from service.errors import register_error_handlers
+from service.example_answers import register_example_answers
 from service.headers import EXPOSED, VARY, register_headers
 from service.json_body import MAX_BODY_BYTES
 from service.observability import register_observability
 from service.operation import register_operations
 from service.routes import operations
+from service.start import register_start
 
 
 def create_app(config: Config | None = None) -> Flask:
@@ -49,4 +51,6 @@ def create_app(config: Config | None = None) -> Flask:
     served = operations(config)
     register_operations(app, served)
     register_docs(app, served)
+    register_example_answers(app, served)
+    register_start(app, served)
     return app

@@ -259,7 +259,7 @@ REFUSALS = (
 
 def _described(operation: Operation[Any, Any], examples: list[Example], describe: Describe) -> dict[str, Any]:
     described: dict[str, Any] = {
-        "operationId": operation.name.replace("-", "_"),
+        "operationId": operation.id,
         "tags": [operation.tag],
         "summary": operation.summary,
         "description": operation.description,

@@ -30,7 +30,6 @@ _FILES = {
     **{file.name: _OWN for file in _OWN.iterdir() if file.suffix in (".css", ".js")},
     "swagger-ui-bundle.js": _SWAGGER_UI,
     "swagger-ui.css": _SWAGGER_UI,
-    "favicon-32x32.png": _SWAGGER_UI,
 }
 
 
@@ -52,6 +51,7 @@ def register_docs(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None
         return Response(as_yaml, content_type="application/yaml")
 
     @app.get("/docs")
+    @app.get("/docs/")
     def docs() -> Response:
         return Response(
             page, content_type="text/html; charset=utf-8", headers={"Content-Security-Policy": _PAGE_POLICY}

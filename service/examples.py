@@ -13,6 +13,19 @@ from typing import Any
 import orjson
 
 
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What is to be known of a picture by a page that shows it.
+
+    title, about: what it shows, and the same in words for those who cannot see it. width, height: in pixels.
+    """
+
+    title: str
+    about: str
+    width: int
+    height: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Example:
     """One named example.
@@ -20,7 +33,8 @@ class Example:
     name: its file's name. summary: what it shows, in a line. place: where it stands among those of its operation; None
     after those that have one. request: the body, or the parameters of
     a GET; a body that is a file stands in base64 in a field `file`. answer: what it is answered with; None
-    until it has been recorded. tables: an operation's first example as it is answered in other media types.
+    until it has been recorded. tables: an operation's first example as it is answered in other media types. pictures:
+    those that the example is answered with at addresses of their own, by these.
     """
 
     name: str
@@ -29,6 +43,7 @@ class Example:
     request: dict[str, Any]
     answer: Any
     tables: dict[str, str]
+    pictures: dict[str, Seen]
 
 
 def examples_of(operation: str) -> list[Example]:
@@ -50,6 +65,7 @@ def _read(name: str, content: bytes) -> Example:
         request=held["request"],
         answer=held.get("answer"),
         tables=held.get("tables", {}),
+        pictures={address: Seen(**seen) for address, seen in held.get("pictures", {}).items()},
     )
 
 

@@ -35,11 +35,11 @@ def read_json(request: Request) -> dict[str, Any]:
         value = orjson.loads(body)
     except orjson.JSONDecodeError as error:
         raise Refusal(NOT_JSON, f"The body is not JSON: {error}.") from None
-    value = _canonical(value, 1)
-    canonical = orjson.dumps(value)
+    value = canonical(value)
+    written = orjson.dumps(value)
     # Outside strings a colon stands after every key, so that fewer colons than were sent mean a lost
     # key. A colon sent as an escape would blur that: such a body is counted slowly.
-    if body.count(b":") != canonical.count(b":") or b"\\u003" in body:
+    if body.count(b":") != written.count(b":") or b"\\u003" in body:
         _refuse_duplicate_keys(body)
     if not isinstance(value, dict):
         wrong = Wrong(FormCode.WRONG_TYPE, "must be an object.")
@@ -53,6 +53,23 @@ def read_file(request: Request, media_type: str) -> bytes:
     Raises `Refusal` (415) for another media type.
     """
     return _read(request, media_type)
+
+
+def canonical(value: Any, depth: int = 1) -> Any:
+    """JSON in the form in which a request is answered.
+
+    depth: at which it stands in the request. Raises `Refusal` (400) where it is nested too deep.
+    """
+    kind = type(value)
+    if kind is dict or kind is list:
+        if depth > MAX_DEPTH:
+            raise Refusal(NOT_JSON, f"The body is nested deeper than {MAX_DEPTH} levels.")
+        if kind is dict:
+            return {key: canonical(value[key], depth + 1) for key in sorted(value)}
+        return [canonical(below, depth + 1) for below in value]
+    if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
+        return int(value)
+    return value
 
 
 def _read(request: Request, media_type: str) -> bytes:
@@ -74,19 +91,6 @@ def _read(request: Request, media_type: str) -> bytes:
 
 def _containers(body: bytes) -> int:
     return body.count(b"[") + body.count(b"{")
-
-
-def _canonical(value: Any, depth: int) -> Any:
-    kind = type(value)
-    if kind is dict or kind is list:
-        if depth > MAX_DEPTH:
-            raise Refusal(NOT_JSON, f"The body is nested deeper than {MAX_DEPTH} levels.")
-        if kind is dict:
-            return {key: _canonical(value[key], depth + 1) for key in sorted(value)}
-        return [_canonical(below, depth + 1) for below in value]
-    if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
-        return int(value)
-    return value
 
 
 def _refuse_duplicate_keys(body: bytes) -> None:

@@ -13,7 +13,7 @@ from flask import Flask, Response, request
 
 from grading_core.errors import Problem
 from grading_core.printing import printed_as
-from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT
+from grading_core.units import USUAL_INCH_CONVENTION, USUAL_UNIT, InchConvention, Unit
 from service import VERSION
 from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
 from service.errors import NOT_FOUND, Refusal, Wrong
@@ -21,7 +21,7 @@ from service.flaws import FormError
 from service.json_body import read_file, read_json
 from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
-from service.media import JSON, MEDIA
+from service.media import JSON, MEDIA, Medium
 from service.negotiation import accepted_language, negotiate
 from service.origin import made_from
 from service.printing import PrintSettings
@@ -36,6 +36,28 @@ DRAWN_POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; fr
 """What a browser may load for a picture or a page: nothing, but it may be styled."""
 
 NO_PARAMETERS: Mapping[str, str] = MappingProxyType({})
+
+
+@dataclass(frozen=True)
+class Asked(Generic[Request]):
+    """What an operation is asked, and how it is to be answered.
+
+    loaded: what its `call` takes. unit, inch_convention: of lengths in request and answer. settings: of print.
+    """
+
+    loaded: Request
+    unit: Unit
+    inch_convention: InchConvention
+    settings: PrintSettings
+
+    @cached_property
+    def digest(self) -> str:
+        """That tells this request from every other."""
+        return self.digest_of(self.loaded)
+
+    def digest_of(self, part: Any) -> str:
+        """That of a request that asks for no more than a part of this one's."""
+        return digest(part, self.unit, self.inch_convention, self.settings)
 
 
 @dataclass(frozen=True, eq=False, kw_only=True)
@@ -75,6 +97,11 @@ class Operation(Generic[Request, Result]):
     english: bool = False
     retirement: Retirement | None = None
 
+    @property
+    def id(self) -> str:
+        """Its `operationId` in the contract."""
+        return self.name.replace("-", "_")
+
     @cached_property
     def schema(self) -> StrictSchema:
         """The request schema, built once."""
@@ -95,29 +122,45 @@ class Operation(Generic[Request, Result]):
             loaded = read_file(request, self.takes)
             if wrong := _stray_parameters():
                 raise Refusal.unprocessable(wrong)
-        unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
-        written, settings = MEDIA[media], self.schema.print_settings(data)
-        input_digest = digest(loaded, unit, inch_convention, settings)
-        language = self._language(settings)
+        asked = self.asked(loaded, data)
+        language = self._language(asked.settings)
         tag = None
         if request.method != "POST" and self.kept != NEVER_KEPT:
-            tag = answer_tag(input_digest, media, language.tag)
+            tag = answer_tag(asked.digest, media, language.tag)
             if is_known(tag):
                 return self._told(Response(status=304), tag)
-        length = (ExactLengths if written.table else LengthWriter)(inch_convention)
-        of = loaded if self.drawn_of is None else self.drawn_of(loaded)
-        source = input_digest if of is loaded else digest(of, unit, inch_convention, settings)
-        with lengths_in(unit), printed_as(settings.printed_in(language)), spoken(language), made_from(source):
-            answer = self._write(self.call(self.tabled(loaded) if written.table else loaded), length)
-            if self.answer is not None:
-                answer["meta"] = {"version": VERSION, "input_digest": input_digest}
-            body = written.write(answer, settings)
-        response = Response(body, content_type=written.content_type)
+        return self._told(self.answered(asked, MEDIA[media], language), tag)
+
+    def asked(self, loaded: Request, data: Mapping[str, Any]) -> Asked[Request]:
+        """What is asked, and how it is to be answered.
+
+        loaded: what `call` takes. data: what it was loaded from.
+        """
+        unit, inch_convention = data.get("unit", USUAL_UNIT), data.get("inch_convention", USUAL_INCH_CONVENTION)
+        return Asked(loaded, unit, inch_convention, self.schema.print_settings(data))
+
+    def answered(self, asked: Asked[Request], medium: Medium, language: Language) -> Response:
+        """The answer with all that its headers say of its content.
+
+        medium: what it is written as. language: what it is written in.
+        """
+        response = Response(self.written(asked, medium, language), content_type=medium.content_type)
         response.headers.add("Content-Language", ENGLISH if self.english else language.tag)
-        if self.saved_as and written.ending:
-            response.headers.add("Content-Disposition", written.disposition(self.saved_as(loaded)))
+        if self.saved_as and medium.ending:
+            response.headers.add("Content-Disposition", medium.disposition(self.saved_as(asked.loaded)))
             response.headers.add("Content-Security-Policy", DRAWN_POLICY)
-        return self._told(response, tag)
+        return response
+
+    def written(self, asked: Asked[Request], medium: Medium, language: Language) -> str | bytes:
+        """The answer as it is written in a language. medium: what writes it."""
+        loaded, settings = asked.loaded, asked.settings
+        length = (ExactLengths if medium.table else LengthWriter)(asked.inch_convention)
+        source = asked.digest if self.drawn_of is None else asked.digest_of(self.drawn_of(loaded))
+        with lengths_in(asked.unit), printed_as(settings.printed_in(language)), spoken(language), made_from(source):
+            answer = self._write(self.call(self.tabled(loaded) if medium.table else loaded), length)
+            if self.answer is not None:
+                answer["meta"] = {"version": VERSION, "input_digest": asked.digest}
+            return medium.write(answer, settings)
 
     def _told(self, response: Response, tag: str | None) -> Response:
         """The response with how long it holds, its tag if it has one, and the operation's end if that is known."""

@@ -43,7 +43,8 @@ def test_json_and_yaml_say_the_same(client, contract):
 
 def test_every_address_of_the_service_is_in_the_contract_or_shows_it(app, contract):
     served = {re.sub(r"<(?:\w+:)?(\w+)>", r"{\1}", rule.rule) for rule in app.url_map.iter_rules()}
-    shown = {"/openapi.json", "/openapi.yaml", "/docs", "/docs/{name}", "/metrics"}
+    contract_shown = {"/openapi.json", "/openapi.yaml", "/docs", "/docs/", "/docs/{name}"}
+    shown = {*contract_shown, "/", "/examples/{operation}/{example}/{file}", "/favicon.ico", "/metrics"}
     assert served - shown == set(contract["paths"])
 
 

@@ -1,0 +1,70 @@
+"""The table of an answer as HTML: a row for each quantity, a column for each size, as `tables` has them.
+
+A pullover's rows have their titles and are printed as a pattern prints them; those of other answers are called by where
+they stand in the JSON, and their numbers are those of the JSON.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import groupby
+from typing import Any, NamedTuple
+
+from markupsafe import Markup, escape
+
+from grading_core.printing import printing
+from service.language import language
+from service.printing import PrintSettings
+from service.representations import tables
+
+
+class _Row(NamedTuple):
+    """A row as it is shown. letter: by which a picture refers to it. cells, inches: printed, one per size."""
+
+    part: str
+    title: str
+    unit: str
+    letter: str
+    cells: Sequence[str]
+    inches: Sequence[str]
+
+
+def html_table(answer: Mapping[str, Any], _: PrintSettings) -> Markup:
+    """An answer's table as an element, its rows in a group for each part.
+
+    answer: whose lengths are still exact.
+    """
+    labels = _joined(Markup('<th scope="col">{}</th>').format(label) for label in tables.labels_of(answer))
+    groups = _joined(
+        Markup("<tbody>{}</tbody>").format(_joined(map(_line, rows)))
+        for _, rows in groupby(_rows(answer), lambda row: row.part)
+    )
+    table = Markup('<table lang="{}"><thead><tr><td></td>{}</tr></thead>{}</table>')
+    return table.format(language().tag, labels, groups)
+
+
+def _rows(answer: Mapping[str, Any]) -> Iterator[_Row]:
+    for row in answer.get("table", ()):
+        inches = row.get("printed_inch", ())
+        # the titles of counts say what is counted
+        unit = "cm, in" if inches else ""
+        yield _Row(row["part"], row["title"], unit, row.get("letter", ""), row["printed"], inches)
+    if "table" not in answer:
+        missing = printing().missing
+        for found in tables.rows(answer):
+            cells = [missing if cell is None else str(cell) for cell in found.cells]
+            steps = found.item if found.part == tables.OF_THE_SIZE else f"{found.part}.{found.item}"
+            yield _Row(found.part, steps.replace(".", ", ").replace("_", " "), found.unit, "", cells, ())
+
+
+def _line(row: _Row) -> Markup:
+    letter = Markup("<b>{}</b> ").format(row.letter) if row.letter else ""
+    unit = Markup(" <small>{}</small>").format(row.unit) if row.unit else ""
+    heading = Markup('<th scope="row">{}{}{}</th>').format(letter, row.title, unit)
+    inches = [Markup("<small>{}</small>").format(length) for length in row.inches] or [escape("")] * len(row.cells)
+    cells = zip(row.cells, inches, strict=True)
+    return Markup("<tr>{}{}</tr>").format(heading, _joined(Markup("<td>{}{}</td>").format(*cell) for cell in cells))
+
+
+def _joined(parts: Iterable[Markup]) -> Markup:
+    return Markup("").join(parts)
