@@ -135,10 +135,7 @@ def all_rounds(size: KnittedSize, told: Iterable[Instructions]) -> tuple[PartRou
         PartRounds("hem", (*_steps(ribbing.edge_colour("hem", [size.body.hem])), *_together(_edge(size.body.hem)))),
         PartRounds(
             "sleeve",
-            (
-                *_steps(each for each in sentences["sleeve"] if each.saying in _AT_SLEEVE),
-                *_together(_sleeve(size)),
-            ),
+            (*_steps(each for each in sentences["sleeve"] if each.saying in _AT_SLEEVE), *_together(_sleeve(size))),
             2,
         ),
         PartRounds(

@@ -6,6 +6,7 @@ printed sheet is content of the style, so that browsers repeat it.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -21,6 +22,8 @@ from service.language import language
 from service.language import text as said
 from service.origin import input_digest
 from service.representations.sheets import IMPRINT
+
+_FRACTION = re.compile(r"(?<=\d) (?=\d+/\d)")
 
 GAUGE = Saying("page.gauge", fabric=TOKEN, stitches=NUMBER, rounds=NUMBER)
 
@@ -41,7 +44,16 @@ def css_string(text: str) -> Markup:
     '"S\\\\00003c\\\\00002fstyle\\\\00003e"'
     """
     written = (each if each.isascii() and each.isalnum() else f"\\{ord(each):06x}" for each in text)
-    return Markup(f'"{"".join(written)}"')  # noqa: S704
+    return Markup(f'"{"".join(written)}"')
+
+
+def unbroken(text: str) -> str:
+    """Text of which no line ends between inches and their fraction.
+
+    >>> unbroken("3 1/2 (4, 4 1/4) in") == "3\\N{NO-BREAK SPACE}1/2 (4, 4\\N{NO-BREAK SPACE}1/4) in"
+    True
+    """
+    return _FRACTION.sub("\N{NO-BREAK SPACE}", text)
 
 
 def page(template: str, view: PicturedPullover, title: str, *, margin: int, **values: Any) -> str:
@@ -51,13 +63,13 @@ def page(template: str, view: PicturedPullover, title: str, *, margin: int, **va
     sheets, in millimetres. values: of the template.
     """
     paper = view.picture.page
-    running = Running(title, " · ".join(_gauges(view.pullover.gauges)), said(IMPRINT(version=VERSION, digest=input_digest())))
+    gauges, imprint = _gauges(view.pullover.gauges), IMPRINT(version=VERSION, digest=input_digest())
     return _TEMPLATES.get_template(template).render(
         lang=language().tag,
         title=title,
         paper=None if paper == "single" else paper,
         margin=margin,
-        running=running,
+        running=Running(title, " · ".join(gauges), said(imprint)),
         **values,
     )
 
@@ -76,6 +88,7 @@ def _environment() -> Environment:
         lstrip_blocks=True,
     )
     made.filters["css_string"] = css_string
+    made.filters["unbroken"] = unbroken
     return made
 
 

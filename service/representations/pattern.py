@@ -130,7 +130,7 @@ def _sections(view: PicturedPullover, length: LengthWriter) -> Iterator[Section]
 
 
 def _figure(view: PicturedPullover, picture: Picture, caption: Sentence) -> Figure:
-    return Figure(said(caption), [Markup(part) for part in picture_parts(picture, view.picture.page)])  # noqa: S704
+    return Figure(said(caption), [Markup(part) for part in picture_parts(picture, view.picture.page)])
 
 
 def _measurements(pullover: Pullover) -> Measurements:

@@ -76,8 +76,9 @@ class Heads:
 class Section:
     """A part of the page.
 
-    part: by which it is styled. steps: before its rounds. ticks: heads of the columns that are ticked off. heads: of the
-    others, none where there are steps alone. layout: of the table: "short" or "wide" where it isn't parted in columns.
+    part: by which it is styled. steps: before its rounds. ticks: heads of the columns that are ticked off. heads: of
+    the others, none where there are steps alone. layout: of the table: "short" or "wide" where it isn't parted in
+    columns.
     """
 
     part: str
@@ -162,13 +163,12 @@ def _told_apart(rounds: Sequence[tuple[object, ...]]) -> Sequence[int]:
 def _heads(part: Part | TablePart, columns: _Columns) -> Iterator[Heads]:
     """The heads of the columns: rounds, what is done in them, stitches, and where the chart has them."""
     yield Heads("", (_word("round"), _word("increase" if part == "yoke" else "work")))
-    both = 1 not in columns.sections
-    names = ("back_and_front" if both else "back", "front", "sleeve")
-    yield Heads(_word("stitches"), (*(_word(names[place]) for place in columns.sections), _word("total")))
+    stitches = ("back" if 1 in columns.sections else "back_and_front", "front", "sleeve")
+    yield Heads(_word("stitches"), (*(_word(stitches[place]) for place in columns.sections), _word("total")))
     if columns.starts:
-        both = 1 not in columns.starts
-        names = ("sleeve",) if part == "sleeve" else ("body" if both else "back", "front", "sleeve")
-        yield Heads(_word("chart"), (_word("row"), *(_word(names[place]) for place in columns.starts)))
+        starts = ("back" if 1 in columns.starts else "body", "front", "sleeve")
+        names = [starts[-1] if part == "sleeve" else starts[place] for place in columns.starts]
+        yield Heads(_word("chart"), (_word("row"), *map(_word, names)))
 
 
 def _written(lines: Sequence[Line], columns: _Columns) -> Iterator[WrittenLine]:
@@ -176,7 +176,9 @@ def _written(lines: Sequence[Line], columns: _Columns) -> Iterator[WrittenLine]:
         if isinstance(line, Step):
             yield WrittenLine(_ticks(1 if line.done else 0), (), said(line.does))
             continue
-        yield WrittenLine(_ticks(line.last - line.first + 1), _cells(line, columns, said(line.does) if line.does else ""), "")
+        yield WrittenLine(
+            _ticks(line.last - line.first + 1), _cells(line, columns, said(line.does) if line.does else ""), ""
+        )
 
 
 def _cells(line: Rounds, columns: _Columns, does: str) -> list[str]:
@@ -204,7 +206,7 @@ def _ticks(many: int) -> Markup:
     """Boxes to tick off, five by five: empty elements, which the style draws."""
     fives, rest = divmod(many, 5)
     boxes = [*["<i></i>" * 5] * fives, *["<i></i>" * rest] * bool(rest)]
-    return Markup("".join(f"<b>{five}</b>" for five in boxes))  # noqa: S704
+    return Markup("".join(f"<b>{five}</b>" for five in boxes))
 
 
 def _word(name: str) -> str:

@@ -1442,10 +1442,10 @@ page =
 
 worksheet =
     .title = Strickprotokoll, Größe { $size }
-    .reading = Für jede fertige Runde und jeden fertigen Schritt ein Kästchen abhaken. Angegeben sind die Maschen nach der
-        Runde.
-    .chart_reading = Neben einer Runde stehen ihre Reihe der Strickschrift und die Spalte, mit der jeder Abschnitt beginnt;
-        Runden in einer Zeile folgen den Reihen der Reihe nach.
+    .reading = Für jede fertige Runde und jeden fertigen Schritt ein Kästchen abhaken. Angegeben sind die Maschen nach
+        der Runde.
+    .chart_reading = Neben einer Runde stehen ihre Reihe der Strickschrift und die Spalte, mit der jeder Abschnitt
+        beginnt; Runden in einer Zeile folgen den Reihen der Reihe nach.
     .after_reading = „7 nach 4“ bedeutet: 4 Maschen ohne Muster stricken, dann mit Spalte 7 beginnen.
     .after = { $column } nach { $plain }
     .done = Fertig
@@ -1479,7 +1479,6 @@ pattern =
     } { $sizes }: { $note }
     .notes = Hinweise für den Entwurf
     .notes_about = Für alle, die diese Anleitung veröffentlichen; sie werden nicht gedruckt.
-    .sources = Quellen
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

@@ -1430,7 +1430,6 @@ pattern =
     } { $sizes }: { $note }
     .notes = Notes for the designer
     .notes_about = For whoever publishes this pattern; they are not printed.
-    .sources = Sources
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 

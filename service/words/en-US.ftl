@@ -1431,7 +1431,6 @@ pattern =
     } { $sizes }: { $note }
     .notes = Notes for the designer
     .notes_about = For whoever publishes this pattern; they are not printed.
-    .sources = Sources
 
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 
