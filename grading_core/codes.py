@@ -67,6 +67,7 @@ class ProblemCode(Code):
     TOO_MANY_ROUNDS = "too_many_rounds", "The rounds are more than one answer holds."
     TOO_MANY_STRANDS = "too_many_strands", "The strands of all yarns are more than one answer holds."
     TOO_MANY_STITCHES = "too_many_stitches", "The stitches are more than a section or a picture can have."
+    TOO_MANY_SHEETS = "too_many_sheets", "The sheets of paper are more than a picture can have."
 
     # charts
     NO_CHART = "no_chart", "What is asked needs a chart, and none was sent."

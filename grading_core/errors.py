@@ -193,6 +193,19 @@ def sound(found: Check[Made]) -> Made:
             return made
 
 
+def made(found: Check[Made]) -> Made:
+    """What a check makes of a request whose problems are told elsewhere.
+
+    found: the check.
+    """
+    while True:
+        try:
+            next(found)
+        except StopIteration as end:
+            of: Made = end.value
+            return of
+
+
 def raise_if_any(problems: Iterable[Problem]) -> None:
     """Raise a `ContradictionError` holding every problem, or return when there is none.
 

@@ -160,6 +160,11 @@ HEADERS: dict[str, dict[str, Any]] = {
         "schema": {"type": "string"},
         "example": USUAL_LANGUAGE,
     },
+    "Content-Disposition": {
+        "description": "Whether a browser shows the file, and the name under which it saves it (RFC 6266).",
+        "schema": {"type": "string"},
+        "example": "inline; filename=pullover-schematic-M.svg",
+    },
     "Cache-Control": {"description": "How long the answer holds.", "schema": {"type": "string"}},
     "ETag": {"description": "Send it back in If-None-Match.", "schema": {"type": "string"}},
     "RateLimit-Policy": {
@@ -285,7 +290,7 @@ def _responses(operation: Operation[Any, Any], examples: list[Example]) -> dict[
     answered = [example for example in examples if example.answer is not None]
     responses["200"] = {
         "description": "The answer.",
-        "headers": _headers("Content-Language", *headers),
+        "headers": _headers("Content-Language", *(["Content-Disposition"] if operation.saved_as else []), *headers),
         "content": {media: _answer(operation, media, answered) for media in operation.media},
     }
     responses |= {refusals.status: {"$ref": f"#/components/responses/{refusals.name}"} for refusals in REFUSALS}

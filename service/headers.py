@@ -22,6 +22,7 @@ VARY = "Accept, Accept-Encoding, Accept-Language"
 
 EXPOSED = (
     "Cache-Status",
+    "Content-Disposition",
     "Deprecation",
     "ETag",
     "RateLimit",

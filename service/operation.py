@@ -21,7 +21,7 @@ from service.flaws import FormError
 from service.json_body import read_file, read_json
 from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
-from service.media import JSON, MEDIA, file_name
+from service.media import JSON, MEDIA
 from service.negotiation import accepted_language, negotiate
 from service.origin import made_from
 from service.printing import PrintSettings
@@ -115,8 +115,7 @@ class Operation(Generic[Request, Result]):
         response = Response(body, content_type=written.content_type)
         response.headers.add("Content-Language", ENGLISH if self.english else language.tag)
         if self.saved_as and written.ending:
-            name = f"{file_name(self.saved_as(loaded))}.{written.ending}"
-            response.headers.add("Content-Disposition", "inline" if written.shown else "attachment", filename=name)
+            response.headers.add("Content-Disposition", written.disposition(self.saved_as(loaded)))
             response.headers.add("Content-Security-Policy", DRAWN_POLICY)
         return self._told(response, tag)
 

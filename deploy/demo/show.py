@@ -44,8 +44,10 @@ def show_pullover(answer: Answer) -> None:
         ["", *(size["label"] for size in sizes)],
         [[title, *printed(row(answer, part, item))] for title, part, item in MAIN_NUMBERS],
     )
-    print("\nWhere the increases fall (at each body edge + at each sleeve edge):\n")
-    print_table(["", "rounds", "increases", "every", "times", "stitches then"], phase_rows(sizes))
+    print("\nWhere the increases fall:\n")
+    print_table(
+        ["", "rounds", "raglan: body + sleeve edge", "once in rounds", "times", "stitches then"], phase_rows(sizes)
+    )
     print("\nTwo parts of the pattern's words, for all sizes in one:\n")
     for told in answer["instructions"]:
         if told["part"] in ("yoke", "split"):
@@ -61,14 +63,11 @@ def show_changes(answer: Answer) -> None:
         "Neck and split keep their stitches. Every number that changes for her:"
     )
     print()
+    titles = {(row["part"], row["item"]): row["title"] for row in answer["table"]}
     print_table(
-        ["", "", "as designed", "hers"],
+        ["", "", "as designed", "for her"],
         [
-            [
-                f"{one['part']}, {one['item']}".replace("_", " "),
-                one["unit"],
-                *printed([one["designed"], one["changed"]]),
-            ]
+            [titles[one["part"], one["item"]], one["unit"], *printed([one["designed"], one["changed"]])]
             for one in answer["changed"]
             if one["size"] == "M"
         ],
@@ -118,14 +117,17 @@ def show_colourwork(answer: Answer) -> None:
     """The chart, what becomes of it in every size, and where the starts of one size move."""
     sizes = answer["sizes"]
     charts = [size["chart"] for size in sizes]
+    (medium,) = [size["chart"] for size in sizes if size["label"] == "M"]
     drawn = answer["request"]["chart"]["chart"]["rows"]
-    for place, stitches in enumerate(drawn):
-        print(f"    {' '.join(stitches)}  {len(drawn) - place:>2}")
-    print()
     print_text(
-        "Round 1 of the yoke works row 1; columns are counted from the right. Column "
-        f"{answer['chart']['mirror_axes'][-1]} keeps to the centre of every section, so all of them have odd counts, "
-        "in every size."
+        "Row 1 is knitted first, and columns are counted from the right. Beside the chart: the columns with which body "
+        "and sleeves of size M start in its first repeat."
+    )
+    print()
+    print_chart(drawn, medium["rounds"][: len(drawn)])
+    print_text(
+        f"Round 1 of the yoke works row 1. Column {answer['chart']['mirror_axes'][-1]} keeps to the centre of every "
+        "section, so all of them have odd counts, in every size."
     )
     print()
     print_table(
@@ -140,18 +142,6 @@ def show_colourwork(answer: Answer) -> None:
             ["  cm", *(tenths(chart["longest_float"]["length"]) for chart in charts)],
             ["rounds with long floats", *(long_float_rounds(chart) for chart in charts)],
             *([row["title"], *row["values"]] for row in answer["table"] if row["unit"] == "balls"),
-        ],
-    )
-    (medium,) = [size["chart"] for size in sizes if size["label"] == "M"]
-    print("\nWhere the starts move in size M, in the first repeat of the chart:\n")
-    moves = {1, *medium["changes"]["back"], *medium["changes"]["sleeve"]}
-    rounds = [one for one in medium["rounds"][: len(drawn)] if one["round"] in moves]
-    print_table(
-        ["round", *(one["round"] for one in rounds)],
-        [
-            ["chart row", *(one["chart_row"] for one in rounds)],
-            ["back and front begin with column", *(one["back"]["first_column"] for one in rounds)],
-            ["sleeves begin with column", *(one["sleeve"]["first_column"] for one in rounds)],
         ],
     )
 
@@ -235,6 +225,21 @@ def phase_rows(sizes: Sequence[Answer]) -> list[list[Any]]:
 def tenths(length: Answer) -> str:
     """A length in centimetres, as it is printed in a pattern."""
     return f"{length['cm']:.1f}"
+
+
+def print_chart(rows: Sequence[str], rounds: Sequence[Answer]) -> None:
+    """A chart of two colours as it is drawn, row 1 lowest, with its numbers and where a size starts in each row."""
+    width = len(rows[0])
+    print(f"    {'':{3 * width}}   row   body   sleeve")
+    for place, row in enumerate(rows):
+        here = rounds[len(rows) - 1 - place]
+        cells = "".join("███" if stitch == "#" else " · " for stitch in row)
+        print(
+            f"    {cells}   {here['chart_row']:>3}   {here['back']['first_column']:>4}   "
+            f"{here['sleeve']['first_column']:>6}"
+        )
+    print(f"    {''.join(f'{column:^3}' for column in range(width, 0, -1))}".rstrip())
+    print()
 
 
 def print_table(header: Sequence[Any], rows: Sequence[Sequence[Any]], words: int = 1) -> None:

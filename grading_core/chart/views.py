@@ -1,4 +1,4 @@
-"""What a picture of a placed chart needs: the front as it will look, and the starts traced over the rounds.
+"""What pictures of colourwork need: the front of a garment as it will look, and a chart beside its greys.
 
 A garment worked from the neck down is worn the other way up than it hangs from the needle: seen from outside,
 what is worked first lies at the left, and row 1 at the top. So a chart, drawn with row 1 lowest and read from the
@@ -7,17 +7,16 @@ right, shows on the garment turned by half a circle, and the first sleeve is the
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from grading_core.chart.contrast import colour_contrasts, contrast_problems
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Chart, Colour
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, Section, StretchKind
-from grading_core.chart.placement import place_size
+from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
 from grading_core.chart.problems import picture_problems
 from grading_core.chart.request import ChartPictureRequest, ContrastRequest, PlainColours, SeamStitch
-from grading_core.chart.result import ColourContrasts, SectionStart, SizePlacement, SleeveRound
+from grading_core.chart.result import ColourContrasts
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, places, sound
 from grading_core.gauge import Gauge
@@ -64,35 +63,6 @@ class FrontView:
 
 
 @dataclass(frozen=True, slots=True)
-class Trace:
-    """The starts of one section, for a line drawn over the chart round by round.
-
-    part, section: whose. pieces: unbroken lines of (round, first column), the rounds counted in the part; a new
-    one begins where the line leaves the chart at one side and comes in at the other, or the section was plain.
-    """
-
-    part: Part
-    section: Section
-    pieces: tuple[tuple[tuple[int, int], ...], ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ChartView:
-    """A chart, and where one size starts in it.
-
-    gauge: that its stitches are drawn at. first_round: the yoke round that works its row 1. plain: the colours of
-    what isn't worked from it. size: where it lies. traces: of the size's sections.
-    """
-
-    chart: Chart
-    gauge: Gauge
-    first_round: int
-    plain: PlainColours
-    size: SizePlacement
-    traces: tuple[Trace, ...]
-
-
-@dataclass(frozen=True, slots=True)
 class ContrastView:
     """Colours beside their greys. chart: drawn in both; None where there is none."""
 
@@ -119,7 +89,7 @@ def contrast_view_problems(request: ContrastRequest) -> Check[None]:
     """
     found = yield from places(contrast_problems(request))
     if request.chart is not None and not found:
-        yield from _too_many_problems(request.chart.width * request.chart.height, ("chart",))
+        yield from stitches_drawn_problems(request.chart.width * request.chart.height, ("chart",))
 
 
 def front_view(request: ChartPictureRequest) -> FrontView:
@@ -173,57 +143,8 @@ def front_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
     request: any.
     """
     index, layout = yield from picture_problems(request)
-    yield from _too_many_problems(_stitches_in_front(layout), ("sizes", index))
+    yield from stitches_drawn_problems(_stitches_in_front(layout), ("sizes", index))
     return index, layout
-
-
-@check
-def chart_view_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
-    """As `picture_problems`, and a chart of too many stitches to draw.
-
-    request: any.
-    """
-    index, layout = yield from picture_problems(request)
-    chart = request.placements.chart
-    yield from _too_many_problems(chart.width * chart.height, ("chart",))
-    return index, layout
-
-
-def chart_view(request: ChartPictureRequest) -> ChartView:
-    """The chart, and where each section of one size starts in it, traced round by round.
-
-    request: the size, and the chart on it.
-
-    Raises ContradictionError for a label that no size has, as `place_size` does, and for a chart of more stitches than
-    `MAX_STITCHES_DRAWN`.
-    """
-    placements = request.placements
-    index, layout = sound(chart_view_problems(request))
-    chart, size = placements.worked_chart, place_size(placements, index, layout)
-    return ChartView(
-        chart=chart,
-        gauge=placements.gauge,
-        first_round=placements.first_round,
-        plain=placements.plain_colours(),
-        size=size,
-        traces=start_traces(size),
-    )
-
-
-def start_traces(placed: SizePlacement) -> tuple[Trace, ...]:
-    """Where each section starts, traced round by round.
-
-    placed: one size of an answer.
-    """
-    yoke, body, sleeve = placed.rounds, placed.body.rounds, placed.sleeve.rounds
-    return (
-        _trace("yoke", "back", [here.back for here in yoke]),
-        _trace("yoke", "front", [here.front for here in yoke]),
-        _trace("yoke", "sleeve", [here.sleeve for here in yoke]),
-        _trace("body", "back", [here.back for here in body]),
-        _trace("body", "front", [here.front for here in body]),
-        _trace("sleeve", "sleeve", sleeve),
-    )
 
 
 def _stitches_in_front(layout: Layout) -> int:
@@ -235,7 +156,11 @@ def _stitches_in_front(layout: Layout) -> int:
 
 
 @check
-def _too_many_problems(stitches: int, path: Path) -> Check[None]:
+def stitches_drawn_problems(stitches: int, path: Path) -> Check[None]:
+    """More stitches than a picture holds.
+
+    stitches: that are to be drawn. path: of what has them.
+    """
     if stitches > MAX_STITCHES_DRAWN:
         detail = f"has {stitches} stitches to draw, and a picture holds at most {MAX_STITCHES_DRAWN}."
         yield Problem(path, ProblemCode.TOO_MANY_STITCHES, detail)
@@ -249,20 +174,3 @@ def _last_half(sleeve: str) -> str:
 def _first_half(sleeve: str) -> str:
     """The front half of the second sleeve, which is worked from front to back, and of a seam after a front half."""
     return sleeve[: (len(sleeve) + 1) // 2]
-
-
-def _trace(part: Part, section: Section, starts: Sequence[SectionStart | SleeveRound]) -> Trace:
-    pieces: list[list[tuple[int, int]]] = []
-    width = plain = 0
-    for number, here in enumerate(starts, 1):
-        if here.first_column is None:
-            width = plain = 0
-            continue
-        # Half the stitches that a section gains lie before its start, and the more of them the fewer are plain there.
-        follows = (number - 1, here.first_column + (here.stitches - width) // 2 + plain - (here.plain_before or 0))
-        if width and pieces[-1][-1] == follows:
-            pieces[-1].append((number, here.first_column))
-        else:
-            pieces.append([(number, here.first_column)])
-        width, plain = here.stitches, here.plain_before or 0
-    return Trace(part, section, tuple(map(tuple, pieces)))

@@ -87,7 +87,7 @@ def lay_chart(
     """
     if plan is None or not sizes:
         return None
-    charted = replace(plan, sizes=charted_sizes(sizes), for_children=for_children)
+    charted = replace(plan, sizes=tuple(charted_sizes(sizes).values()), for_children=for_children)
     try:
         return place_charts(charted, windows)
     except ContradictionError as error:
@@ -96,13 +96,13 @@ def lay_chart(
         raise ContradictionError(problems) from error
 
 
-def charted_sizes(sizes: Mapping[str, KnittedSize]) -> tuple[ChartSize, ...]:
-    """The counts of sizes that a chart's place depends on.
+def charted_sizes(sizes: Mapping[str, KnittedSize]) -> dict[str, ChartSize]:
+    """The counts of sizes that a chart's place depends on, by label.
 
     sizes: by label.
     """
-    return tuple(
-        ChartSize(
+    return {
+        label: ChartSize(
             label=label,
             rounds=size.counts.rounds,
             neck=size.counts.neck,
@@ -114,7 +114,7 @@ def charted_sizes(sizes: Mapping[str, KnittedSize]) -> tuple[ChartSize, ...]:
             sleeve_decrease_rounds=size.sleeve.decrease_rounds,
         )
         for label, size in sizes.items()
-    )
+    }
 
 
 def with_chart(sizes: Mapping[str, KnittedSize], placements: ChartPlacements | None) -> dict[str, KnittedSize]:

@@ -5,13 +5,24 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from grading_core.answer_sizes import answer_size_problems
+from grading_core.chart.drawn_rounds import (
+    RepeatView,
+    SizeView,
+    drawn_problems,
+    repeat_problems,
+    repeat_view,
+    size_view,
+)
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check, sound
+from grading_core.errors import Check, Problem, check, made, places, sound
+from grading_core.pullover.chart import charted_sizes
 from grading_core.pullover.garment import garment_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import PulloverRequest
-from grading_core.pullover.result import Pullover
-from grading_core.unknown import is_unknown, told
+from grading_core.pullover.result import KnittedSize, Pullover
+from grading_core.sizes.bodies import body_problems
+from grading_core.unknown import told
 
 Paper = Literal["a4", "letter", "single"]
 """What a picture is laid out for: sheets of paper, or one sheet as large as it takes."""
@@ -30,11 +41,25 @@ class PictureWishes:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SizePictureWishes(PictureWishes):
+    """The same where one size has to be drawn, and all of them can't be."""
+
+    size: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PictureRequest:
     """A pullover, and what of it is drawn or printed."""
 
     pullover: PulloverRequest
     picture: PictureWishes = PictureWishes()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizePictureRequest(PictureRequest):
+    """A pullover, and which size of it is drawn or printed."""
+
+    picture: SizePictureWishes
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +69,12 @@ class PicturedPullover:
     pullover: Pullover
     request: PulloverRequest
     picture: PictureWishes
+
+    @property
+    def knitted(self) -> dict[str, KnittedSize]:
+        """The sizes that can be knitted, by label."""
+        sizes = self.pullover.sizes
+        return {size.label: size.outcome for size in sizes if isinstance(size.outcome, KnittedSize)}
 
 
 def picture_pullover(request: PictureRequest) -> PicturedPullover:
@@ -62,20 +93,44 @@ def picture_chart(request: PictureRequest) -> PicturedPullover:
 
     request: as for `picture_pullover`.
 
-    Raises ContradictionError as `picture_pullover` does, and for a pullover without a chart.
+    Raises ContradictionError as `picture_pullover` does, for a pullover without a chart, and for more rounds or
+    stitches than a picture holds.
     """
     sound(chart_picture_problems(request))
-    return _pictured(request)
+    view = _pictured(request)
+    if request.picture.size is not None and view.pullover.plan:
+        for size in charted_sizes(view.knitted).values():
+            sound(drawn_problems(view.pullover.plan, size, ("chart",)))
+    return view
 
 
+def drawn_chart(view: PicturedPullover) -> SizeView | RepeatView | None:
+    """The chart as it is drawn: round by round in the size that is asked for, else one repeat with every size; None
+    without a chart.
+
+    view: of one size whose rounds are few enough, or of all.
+    """
+    plan, knitted = view.pullover.plan, view.knitted
+    if plan is None:
+        return None
+    placed = {label: size.chart for label, size in knitted.items() if size.chart}
+    if view.picture.size in placed:
+        return size_view(plan, charted_sizes(knitted)[view.picture.size], placed[view.picture.size])
+    return repeat_view(plan, [*placed.values()])
+
+
+@check
 def chart_picture_problems(request: PictureRequest) -> Check[None]:
-    """As `picture_problems`, and a pullover without a chart.
+    """As `picture_problems`, a pullover without a chart, and a chart of too many stitches to draw in one repeat.
 
     request: any.
     """
-    yield from picture_problems(request)
-    if told(lambda: request.pullover.chart) is None:
+    found = yield from places(picture_problems(request))
+    wishes = told(lambda: request.pullover.chart)
+    if wishes is None:
         yield Problem(("chart",), ProblemCode.NO_CHART, "is missing: there is none to draw.")
+    elif request.picture.size is None and not any(place[0] == "chart" for place in found):
+        yield from repeat_problems(wishes.chart, ("chart", "chart"))
 
 
 @check
@@ -84,14 +139,12 @@ def picture_problems(request: PictureRequest) -> Check[None]:
 
     request: any.
     """
-    prepared = yield from garment_problems(request.pullover)
+    yield from garment_problems(request.pullover)
     size = told(lambda: request.picture.size)
-    if size is None or is_unknown(size) or is_unknown(prepared):
-        return
-    labels = [body.label for body in prepared.bodies]
-    if size not in labels:
-        detail = f"{size!r} is the label of no size; there are {', '.join(labels)}."
-        yield Problem(("picture", "size"), ProblemCode.UNKNOWN_SIZE, detail)
+    labels = told(lambda: [body.label for body in made(body_problems(request.pullover.bodies))])
+    if size is not None:
+        for problem in answer_size_problems((size,), labels):
+            yield replace(problem, path=("picture", "size"))
 
 
 def _pictured(request: PictureRequest) -> PicturedPullover:

@@ -17,7 +17,9 @@ from grading_core.chart.views import ContrastView
 from grading_core.sentences import COUNT, NUMBER, TEXT, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, page, rounded, stitches, text
+from service.representations.chart_grid import DIMENSIONS
+from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, rounded, stitches, text
+from service.representations.sheets import Drawing, Picture, picture_file
 
 TITLE = Saying("picture.contrast")
 IN_COLOURS, IN_GREYS = Saying("picture.in_colours"), Saying("picture.in_greys")
@@ -28,9 +30,9 @@ CHART = Saying("picture.contrast_described", columns=COUNT, rows=COUNT)
 _ROOM, _WIDEST, _NARROWEST = 420, 16, 2
 """The width in pixels that each chart should take up, and a stitch's between these."""
 
-_EDGE, _TOP, _BETWEEN, _BELOW = 24, 76, 28, 30
-_CAPTION, _LETTER, _LEAST_WIDTH = 150, 7, 300
-"""Pixels that a chart's caption and a letter of the legend take up, and the least that a picture does."""
+_TOP, _BETWEEN, _BELOW = 20, 28, 30
+_CAPTION, _LETTER = 150, 7
+"""Pixels that a chart's caption and a letter of the legend take up."""
 
 _SWATCH, _SWATCH_HEIGHT = 34, 14
 
@@ -41,35 +43,34 @@ def contrast_picture(view: ContrastView, _: LengthWriter) -> str:
     used = set().union(*chart.rows) if chart else contrasts.colours.keys()
     colours = {symbol: colour for symbol, colour in contrasts.colours.items() if symbol in used}
     key = f"contrast-{crc32(repr((chart and chart.rows, colours)).encode()):08x}"
-    charts, width, foot = _charts(chart, colours, key) if chart else ([], 0.0, _TOP - LEGEND_LINE)
+    charts, width, foot = _charts(chart, colours, key) if chart else ([], 0.0, LEGEND_LINE / 2)
     of_colours = [LIGHTNESS(colour=each.name, lightness=tenths(each.lightness)) for each in colours.values()]
     of_pairs = _hardly(contrasts)
     start = 2 * _SWATCH + 10
     lines = [(start, sentence) for sentence in of_colours] + [(0, sentence) for sentence in of_pairs]
-    wide = max(width, _LEAST_WIDTH, *(indent + _LETTER * len(said(sentence)) for indent, sentence in lines))
-    described = [CHART(columns=chart.width, rows=chart.height)] if chart else []
-    return page(
-        key,
-        TITLE(),
-        [*described, *of_colours, *of_pairs],
-        wide + 2 * _EDGE,
-        foot + LEGEND_LINE * len(lines) + 8,
-        [
-            text(TITLE(), _EDGE, 26, 16, font_weight="bold"),
-            *charts,
-            svg.G(
-                transform=[svg.Translate(_EDGE, rounded(foot))],
-                elements=[
-                    *(text(sentence, indent, LEGEND_LINE * n + 4, 12) for n, (indent, sentence) in enumerate(lines)),
-                    *(
-                        _swatch(hex, _SWATCH * place, LEGEND_LINE * n)
-                        for n, colour in enumerate(colours.values())
-                        for place, hex in enumerate((colour.hex, colour.grey))
-                    ),
-                ],
-            ),
+    legend: list[svg.Element] = [
+        *(text(sentence, indent, LEGEND_LINE * n + 4, 12) for n, (indent, sentence) in enumerate(lines)),
+        *(
+            _swatch(hex, _SWATCH * place, LEGEND_LINE * n)
+            for n, colour in enumerate(colours.values())
+            for place, hex in enumerate((colour.hex, colour.grey))
+        ),
+    ]
+    size = {"columns": chart.width, "rows": chart.height} if chart else {}
+    picture = Picture(
+        key=key,
+        title=said(TITLE()),
+        lines=[said(DIMENSIONS(**size))] if chart else [],
+        about=[*([CHART(**size)] if chart else []), *of_colours, *of_pairs],
+        drawings=[
+            Drawing(
+                width=max(width, *(indent + _LETTER * len(said(sentence)) for indent, sentence in lines)),
+                height=foot + LEGEND_LINE * len(lines),
+                elements=[*charts, svg.G(transform=[svg.Translate(0, rounded(foot))], elements=legend)],
+            )
         ],
     )
+    return picture_file(picture, "single")
 
 
 def _charts(chart: Chart, colours: Mapping[str, ComparedColour], key: str) -> tuple[list[svg.Element], float, float]:
@@ -90,9 +91,7 @@ def _charts(chart: Chart, colours: Mapping[str, ComparedColour], key: str) -> tu
             elements=stitches(rows, inks, key),
         )
         drawn.append(
-            svg.G(
-                transform=[svg.Translate(rounded(_EDGE + x), _TOP)], elements=[text(caption, 0, -10, 12), scaled, frame]
-            )
+            svg.G(transform=[svg.Translate(rounded(x), _TOP)], elements=[text(caption, 0, -10, 12), scaled, frame])
         )
     return drawn, second + max(width, _CAPTION), _TOP + height + _BELOW
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
-from typing import Literal
+from typing import Literal, NamedTuple
 from xml.sax.saxutils import escape
 
 import svg
@@ -32,8 +32,10 @@ _DARK_LIGHTNESS, _PALE_LIGHTNESS, _PAPER_LIGHTNESS = 22, 88, 100
 
 _NOT_IN_XML = dict.fromkeys((0xFFFE, 0xFFFF), "\ufffd")
 
-_MARKS = 7
-_RING = 6
+_SHAPES = ("dot", "square", "triangle", "open square", "open triangle", "hanging triangle", "open hanging triangle")
+_PLACES = ((0, 0), (-1, -1), (1, 1), (1, -1), (-1, 1), (0, -1), (0, 1), (-1, 0), (1, 0))
+"""Of marks: none of the shapes means anything in charts for knitters. Places are columns and rows from the middle,
+where a mark is larger than elsewhere. Together they are enough for every colour of a chart."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +43,7 @@ class Ink:
     """How the stitches of a colour are drawn.
 
     fill: a paint; None leaves the paper. opacity: of the fill. mark: the number of the mark in every stitch, from
-    0. mark_paint: what the mark is drawn in.
+    0: its shape and its place. mark_paint: what the mark is drawn in.
     """
 
     fill: str | None
@@ -135,7 +137,7 @@ def inks(colours: Mapping[str, Colour], ground: str) -> dict[str, Ink]:
         else:
             light, ink = _PALE_LIGHTNESS, Ink(TEXT_COLOUR, _PALE)
         if any(abs(light - other) < READS_APART for other in seen):
-            ink = Ink(ink.fill, ink.opacity, marks % _MARKS, ink.mark_paint)
+            ink = Ink(ink.fill, ink.opacity, marks, ink.mark_paint)
             marks += 1
         seen.append(light)
         found[symbol] = ink
@@ -187,6 +189,49 @@ def mark_patterns(inks: Mapping[str, Ink], width: float, height: float, key: str
     ]
 
 
+class Entry(NamedTuple):
+    """What a legend has: a sample, drawn from its left end on the middle of its line, and what it is.
+
+    wide: the sample, in pixels.
+    """
+
+    sample: Sequence[svg.Element]
+    wide: float
+    words: str
+
+
+def legend_lines(entries: Iterable[Entry], room: float) -> list[svg.G]:
+    """Entries side by side in as many lines as they need, `LEGEND_LINE` apart.
+
+    room: the width of a line, in pixels.
+    """
+    lines: list[list[svg.Element]] = []
+    at = room
+    for entry in entries:
+        needed = entry.wide + 26 + 7 * len(entry.words)
+        if at + needed > room:
+            lines.append([])
+            at = 0
+        move: list[svg.Transform] = [svg.Translate(rounded(at), 0)]
+        lines[-1].append(
+            svg.G(transform=move, elements=[*entry.sample, text(entry.words, entry.wide and entry.wide + 8, 4, 12)])
+        )
+        at += needed
+    return [
+        svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=line) for number, line in enumerate(lines)
+    ]
+
+
+def colour_entries(
+    names: Mapping[str, str], inks: Mapping[str, Ink], size: tuple[float, float], key: str
+) -> list[Entry]:
+    """Two stitches of each colour and its name.
+
+    names: of the colours, by symbol. size: of a stitch, in pixels.
+    """
+    return [Entry([_swatch(symbol, inks, 0, size, key)], 2 * size[0], name) for symbol, name in names.items()]
+
+
 def colour_legend(
     names: Mapping[str, str], inks: Mapping[str, Ink], room: float, size: tuple[float, float], key: str
 ) -> list[svg.G]:
@@ -194,19 +239,7 @@ def colour_legend(
 
     names: of the colours, by symbol. room: the width of a line. size: of a stitch. All in pixels.
     """
-    lines: list[list[svg.Element]] = []
-    at = room
-    for symbol, name in names.items():
-        needed = 2 * size[0] + 26 + 7 * len(name)
-        if at + needed > room:
-            lines.append([])
-            at = 0
-        lines[-1].append(_swatch(symbol, inks, at, size, key))
-        lines[-1].append(text(name, at + 2 * size[0] + 8, 4, 12))
-        at += needed
-    return [
-        svg.G(transform=[svg.Translate(0, LEGEND_LINE * number)], elements=line) for number, line in enumerate(lines)
-    ]
+    return legend_lines(colour_entries(names, inks, size, key), room)
 
 
 def _swatch(symbol: str, inks: Mapping[str, Ink], x: float, size: tuple[float, float], key: str) -> svg.G:
@@ -225,18 +258,27 @@ def _pattern(key: str, symbol: str, inks: Mapping[str, Ink]) -> str:
 
 
 def _mark(ink: Ink, width: float, height: float) -> svg.Element:
-    x, y, reach = width / 2, height / 2, min(width, height) * 0.27
+    place, shape = divmod(ink.mark or 0, len(_SHAPES))
+    across, along = _PLACES[place % len(_PLACES)]
+    x, y, small = width / 2 * (1 + across * 0.56), height / 2 * (1 + along * 0.56), min(width, height)
+    reach = small * (0.15 if place else 0.25)
+    return shape_at(_SHAPES[shape], x, y, reach, ink.mark_paint)
+
+
+def shape_at(shape: str, x: float, y: float, reach: float, paint: str = TEXT_COLOUR) -> svg.Element:
+    """A mark: a dot, a square or a triangle, filled or "open", standing or "hanging".
+
+    x, y: of its middle. reach: from there to its edges. paint: that it is drawn in.
+    """
     left, right, top, bottom = (rounded(v) for v in (x - reach, x + reach, y - reach, y + reach))
-    x, y = rounded(x), rounded(y)
-    stroke = rounded(max(0.6, reach * 0.4))
-    if ink.mark == _RING:
-        return svg.Circle(cx=x, cy=y, r=rounded(reach * 0.9), fill="none", stroke=ink.mark_paint, stroke_width=stroke)
-    shape = (
-        f"M{left} {bottom}L{right} {top}",
-        f"M{left} {y}H{right}",
-        f"M{left} {top}L{right} {bottom}M{left} {bottom}L{right} {top}",
-        f"M{x} {top}V{bottom}M{left} {y}H{right}",
-        f"M{left} {top}L{right} {bottom}",
-        f"M{x} {top}V{bottom}",
-    )[ink.mark or 0]
-    return svg.Path(extra={"d": shape}, fill="none", stroke=ink.mark_paint, stroke_width=stroke)
+    if shape.endswith("dot"):
+        return svg.Circle(cx=rounded(x), cy=rounded(y), r=rounded(reach), fill=paint)
+    if shape.endswith("square"):
+        outline = f"M{left} {top}H{right}V{bottom}H{left}z"
+    elif shape.endswith("hanging triangle"):
+        outline = f"M{left} {top}H{right}L{rounded(x)} {bottom}z"
+    else:
+        outline = f"M{left} {bottom}H{right}L{rounded(x)} {top}z"
+    if shape.startswith("open"):
+        return svg.Path(extra={"d": outline}, fill="none", stroke=paint, stroke_width=rounded(max(0.5, reach * 0.35)))
+    return svg.Path(extra={"d": outline}, fill=paint)

@@ -31,7 +31,7 @@ def lines(view: PicturedPullover) -> list[str]:
 
 def knitted(view: PicturedPullover) -> dict[str, KnittedSize]:
     """The sizes that are drawn, by label: those that can be knitted."""
-    return {size.label: size.outcome for size in view.pullover.sizes if isinstance(size.outcome, KnittedSize)}
+    return view.knitted
 
 
 def not_knitted(view: PicturedPullover) -> Iterator[Sentence]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_LOW, colour_contrasts, contrast_problems
+from grading_core.chart.drawn_rounds import MAX_ROUNDS_DRAWN, chart_view, chart_view_problems
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.placement import place_charts
@@ -10,8 +11,6 @@ from grading_core.chart.problems import placement_problems
 from grading_core.chart.request import MAX_LOOKUPS
 from grading_core.chart.views import (
     MAX_STITCHES_DRAWN,
-    chart_view,
-    chart_view_problems,
     contrast_view,
     contrast_view_problems,
     front_problems,
@@ -60,20 +59,22 @@ CHART_PICTURE = Operation(
     path="/v1/chart-placements/picture",
     name="chart-placements-picture",
     tag="Colourwork",
-    summary="Draw the chart with the starts of one size traced on it",
+    summary="Draw the chart with the starts of one size marked in it",
     description=f"""\
-Draws the chart round by round as one size works it, in the stitch proportions of the gauge, and traces over it the
-column in which back, front and sleeves start: through the yoke, and on below the split to the end of the repeat.
+Draws the chart round by round as one size works it, in the stitch proportions of the gauge, through the yoke and on
+below the split to the end of the repeat. In every round the stitch in which back, front and sleeves start is marked,
+and its column stands in the margin; stitches keep their own colours.
 
-Everything can be told apart in black and white: the traces by their lines and dots, the colours by their greys, and by
-a mark in each stitch where two greys would be alike. What has no `hex` is drawn in the text colour of the page. The
-chart has at most {MAX_STITCHES_DRAWN:,} stitches.""",
+Everything can be told apart in black and white: the starts by the shape of their marks, the colours by their greys, and
+by a small mark in each stitch where two greys would be alike. What has no `hex` is drawn in the text colour of the
+page. A picture has at most {MAX_ROUNDS_DRAWN:,} rounds and {MAX_STITCHES_DRAWN:,} stitches.""",
     request=ChartPictureRequestSchema,
     answer=None,
     call=chart_view,
     check=chart_view_problems,
     represent=chart_picture,
     media=PICTURE,
+    saved_as=lambda request: ("chart", request.size),
 )
 
 GARMENT_PICTURE = Operation(
@@ -94,6 +95,7 @@ each stitch.""",
     check=front_problems,
     represent=garment_picture,
     media=PICTURE,
+    saved_as=lambda request: ("garment", request.size),
 )
 
 CHARTS = Operation(
@@ -151,6 +153,7 @@ Without a chart, only these. The chart has at most {MAX_STITCHES_DRAWN:,} stitch
     check=contrast_view_problems,
     represent=contrast_picture,
     media=PICTURE,
+    saved_as=lambda request: ("colours",),
 )
 
 OPERATIONS = (CHARTS, CHART_PLACEMENTS, CHART_PICTURE, GARMENT_PICTURE, COLOUR_CONTRASTS, CONTRAST_PICTURE)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, ClassVar
 
-from grading_core.pullover.pictures import PictureRequest, PictureWishes
+from grading_core.pullover.pictures import PictureRequest, PictureWishes, SizePictureRequest, SizePictureWishes
 from service.schemas.base import StrictSchema
 from service.schemas.common import MAX_LABEL
 from service.schemas.containers import Nested
@@ -17,7 +17,7 @@ class PictureWishesSchema(StrictSchema):
 
     example = '{"size": "M", "page": "a4"}'
 
-    record = PictureWishes
+    record: ClassVar[type[Any] | None] = PictureWishes
 
     size = Text("The label of the size to draw; all in one unless sent.", most=MAX_LABEL)
     page = Choice(
@@ -29,6 +29,8 @@ class PictureWishesSchema(StrictSchema):
 
 class SizePictureWishesSchema(PictureWishesSchema):
     """Which size of the pullover is drawn, and on what."""
+
+    record: ClassVar[type[Any] | None] = SizePictureWishes
 
     size = Text("The label of the size to draw.", most=MAX_LABEL, required=True)
 
@@ -44,5 +46,7 @@ class PulloverPicturesRequestSchema(PulloversRequestSchema):
 
 class PulloverSizePicturesRequestSchema(PulloverPicturesRequestSchema):
     """A request as for `POST /v1/pullovers`, and which size of it is drawn."""
+
+    record = SizePictureRequest
 
     picture = Nested(SizePictureWishesSchema, required=True)

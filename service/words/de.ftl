@@ -1350,10 +1350,7 @@ picture =
     } und { $rows } { $rows_number ->
         [one] Reihe
        *[other] Reihen
-    } in { $colours }, gezeichnet über { $rounds } { $rounds_number ->
-        [one] Runde
-       *[other] Runden
-    }.
+    } in { $colours }.
     .trace = { $part ->
         [yoke] In der Passe
        *[below] Unter der Passe
@@ -1394,6 +1391,92 @@ picture =
         [one] Reihe
        *[other] Reihen
     }, einmal in ihren Farben und einmal in gleich hellen Grautönen.
+
+drawn_section =
+    .body = Rumpf
+    .back = Rückenteil
+    .front = Vorderteil
+    .sleeve = Ärmel
+
+chart_sheet =
+    .dimensions = Strickschrift: { $columns } { $columns_number ->
+        [one] Spalte
+       *[other] Spalten
+    } und { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    }.
+    .nothing_worked = Die Strickschrift kommt in keiner Runde dieser Größe vor.
+    .starts_in = beginnt in Spalte
+    .start = { $section } { $column }
+    .start_after = { $section } { $column } ({ $before } einfarbig)
+    .start_in_row = { $section } { $column } in Reihe { $row }
+    .plain = { $section } einfarbig
+    .after = (1 einfarbig): so viele einfarbige Maschen davor
+    .centre = { $of ->
+        [all] Mitte
+       *[some] Mitte ({ $sections })
+    }: { $where ->
+        [on] Spalte { $column }
+       *[between] zwischen Spalte { $column } und { $next }
+    }
+    .increase = Zunahmerunde
+    .double = Runde mit doppelten Zunahmen
+    .decrease = Abnahmerunde
+    .rounds_described = Gezeichnet über { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .flag = { $sizes }: { $section }
+    .flag_in_row = { $sizes }: { $section }, Reihe { $row }
+    .size = Größe
+    .of_section = { $section }: Spalten
+    .at_split = Reihe bei der Aufteilung
+    .rows_left = restliche Reihen
+    .span = { $first } bis { $last }
+    .span_in_row = { $first } bis { $last }, Reihe { $row }
+    .size_described = Größe { $size }: erste Maschen bei { $starts }.
+
+schematic =
+    .measurement = Maß
+    .in_cm = cm
+    .in_inches = Zoll
+    .cm = { $number } cm
+    .inches = { $number } Zoll
+    .drawn = Kräftiger Umriss mit seinen Maßen: Größe { $size }. Gestrichelter Umriss: Größe { $smallest }.
+    .flat = { $letters } liegen flach: Gezeichnet ist jeweils die Hälfte.
+    .as_worn = { $letter } ist wie getragen über einen gerundeten Hals gemessen; die Linie ist nicht maßstäblich.
+    .outline = { $sizes ->
+        [one] Ein Pullover liegt flach und maßstäblich, von vorn gesehen, mit ausgebreiteten Ärmeln.
+       *[several] Pullover aller Größen liegen flach und maßstäblich ineinander, von vorn gesehen, mit ausgebreiteten
+            Ärmeln.
+    } Raglanlinien führen vom Hals bis unter die Arme; Halsbündchen, Bund und Ärmelbündchen sind gerippt.
+    .measured = { $letter }: { $title }: { measured.length }.
+    .unlettered = { $title }: { measured.length }.
+
+yoke_plot =
+    .section = { $of ->
+        [back] Rückenteil
+        [front] Vorderteil
+        [both] Rücken- und Vorderteil
+       *[sleeve] jeder Ärmel
+    }
+    .axes = Nach rechts: die Runden der Passe, vom Anschlag bis zur letzten (fett) vor der Aufteilung in Rumpf und
+        Ärmel. Nach oben: die Maschen nach jeder Runde.
+    .doubled = zwei Zunahmen an einem Rand des Rumpfs
+    .version = { $of ->
+        [designed] wie entworfen
+       *[changed] mit den Änderungen
+    }
+    .rounds = Die Passe hat { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
+    .grows = Ihre Maschen, { yoke_plot.section }: von { $start } auf { $end }.
+    .designed_rounds = Vor den Änderungen hatte die Passe in { $sizes } { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    }.
 
 ## Runde für Runde
 

@@ -1308,10 +1308,7 @@ picture =
     } and { $rows } { $rows_number ->
         [one] row
        *[other] rows
-    } in { $colours }, drawn over { $rounds } { $rounds_number ->
-        [one] round
-       *[other] rounds
-    }.
+    } in { $colours }.
     .trace = { $part ->
         [yoke] In the yoke
        *[below] Below the yoke
@@ -1347,6 +1344,92 @@ picture =
         [one] row
        *[other] rows
     }, once in its colors and once in grays of the same lightness.
+
+drawn_section =
+    .body = body
+    .back = back
+    .front = front
+    .sleeve = sleeve
+
+chart_sheet =
+    .dimensions = Chart: { $columns } { $columns_number ->
+        [one] column
+       *[other] columns
+    } and { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    }.
+    .nothing_worked = No round of this size works the chart.
+    .starts_in = starts in column
+    .start = { $section } { $column }
+    .start_after = { $section } { $column } ({ $before } plain)
+    .start_in_row = { $section } { $column } in row { $row }
+    .plain = { $section } plain
+    .after = (1 plain): so many stitches in the plain color before it
+    .centre = { $of ->
+        [all] center
+       *[some] center of { $sections }
+    }: { $where ->
+        [on] column { $column }
+       *[between] between columns { $column } and { $next }
+    }
+    .increase = increase round
+    .double = round with double increases
+    .decrease = decrease round
+    .rounds_described = Drawn over { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .flag = { $sizes }: { $section }
+    .flag_in_row = { $sizes }: { $section }, row { $row }
+    .size = size
+    .of_section = { $section }: columns
+    .at_split = chart row at divide
+    .rows_left = rows left
+    .span = { $first } to { $last }
+    .span_in_row = { $first } to { $last }, row { $row }
+    .size_described = Size { $size }: first stitches in { $starts }.
+
+schematic =
+    .measurement = Measurement
+    .in_cm = cm
+    .in_inches = in
+    .cm = { $number } cm
+    .inches = { $number } in
+    .drawn = Bold outline, with its measurements: size { $size }. Dashed outline: size { $smallest }.
+    .flat = { $letters } lie flat: the drawing shows half of each.
+    .as_worn = { $letter } is measured as worn, over a rounded neck: its line is not to scale.
+    .outline = { $sizes ->
+        [one] A pullover lies flat, true to scale, seen from the front, with its sleeves spread.
+       *[several] Pullovers of all sizes lie flat one inside the other, true to scale, seen from the front, with
+            their sleeves spread.
+    } Raglan lines run from the neck to the underarms; neckband, hem and cuffs are ribbed.
+    .measured = { $letter }: { $title }: { measured.length }.
+    .unlettered = { $title }: { measured.length }.
+
+yoke_plot =
+    .section = { $of ->
+        [back] back
+        [front] front
+        [both] back and front
+       *[sleeve] each sleeve
+    }
+    .axes = To the right: the rounds of the yoke, from the cast-on to the last before body and sleeves divide, in bold.
+        Upwards: the stitches after each round.
+    .doubled = two increases at an edge of the body
+    .version = { $of ->
+        [designed] as designed
+       *[changed] with the changes
+    }
+    .rounds = The yoke has { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
+    .grows = Its stitches, { yoke_plot.section }: from { $start } to { $end }.
+    .designed_rounds = Before the changes the yoke of { $sizes } had { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    }.
 
 ## Round by round
 

@@ -6,12 +6,13 @@ from xml.etree import ElementTree
 
 import pytest
 
+from tests.service.drawn_charts import pieces
+
 CHART = "/v1/chart-placements/picture"
 GARMENT = "/v1/chart-placements/garment-picture"
 BOTH = pytest.mark.parametrize("path", [CHART, GARMENT])
 SVG = "{http://www.w3.org/2000/svg}"
 ARROW = {"rows": ["..#..", ".###.", "#####"], "colours": {".": {"name": "ground"}, "#": {"name": "motif"}}}
-COLUMNS = 5
 
 
 def size(label="S", **counts):
@@ -49,27 +50,21 @@ def errors(client, path, *sizes, **options):
     return {error["pointer"]: error["detail"] for error in response.json["errors"]}
 
 
-def grid(svg):
-    """The width and height of the stitches' area, which the chart is clipped to."""
-    [rect] = svg.iterfind(f".//{SVG}clipPath/{SVG}rect")
-    return float(rect.get("width")), float(rect.get("height"))
+def texts(svg):
+    return [text.text for text in svg.iter(f"{SVG}text")]
 
 
-def traces(svg, kind):
-    """The (round from the lowest, column from the right) of every point of the lines of a kind."""
-    width, height = grid(svg)
-    [scale] = {use.get("transform").rpartition("scale(")[2].rstrip(")") for use in svg.iter(f"{SVG}use")}
-    across, along = map(float, scale.split())
-    found = []
-    for line in svg.iter(f"{SVG}polyline"):
-        if line.get("class") == f"starts-{kind}":
-            points = [tuple(map(float, point.split(","))) for point in line.get("points").split()]
-            found.append([(round((height - y) / along + 0.5), round((width - x) / across + 0.5)) for x, y in points])
+def piece(client, *sizes, **options):
+    """The chart as it is drawn, read back."""
+    response = client.post(CHART, json=request(*sizes, **options))
+    assert response.status_code == 200, response.json
+    [found] = pieces(response.get_data())
     return found
 
 
-def texts(svg):
-    return [text.text for text in svg.iter(f"{SVG}text")]
+def starts(found, section):
+    """The columns that are marked, from the lowest row on."""
+    return [column for _, column in sorted(found.starts[section])]
 
 
 def drawn_stitches(svg):
@@ -79,60 +74,88 @@ def drawn_stitches(svg):
     )
 
 
-def test_the_trace_passes_through_the_starting_columns(client):
+def test_the_starting_columns_are_marked_and_told(client):
     """Five stitches about column 3 start with column 1, seven with column 5, across the chart's edge."""
-    svg = picture(client, CHART)
-    assert traces(svg, "body") == [[(1, 1)], [(2, 5), (3, 5)]]
-    assert traces(svg, "sleeve") == [[(1, 1), (2, 1), (3, 1)]]
+    found = piece(client)
+    assert starts(found, "body") == [1, 5, 5]
+    assert starts(found, "sleeve") == [1, 1, 1]
+    assert [row.words for row in found.rows()] == ["body 1, sleeve 1", "body 5, sleeve 1", "body 5, sleeve 1"]
 
 
-def test_below_the_split_each_part_is_traced_on(client):
+def test_below_the_split_starts_go_on_to_the_end_of_the_repeat(client):
     """Five stitches from the underarm, one of them a seam, put two columns before each section."""
-    below = size(increase_rounds=[], underarm=5, body_rounds=3, sleeve_rounds=3)
-    svg = picture(client, CHART, below)
+    below = size(increase_rounds=[], underarm=5, body_rounds=4, sleeve_rounds=4)
+    found = piece(client, below)
     # Nine stitches about column 3: 4 5 1 2 3 4 5 1 2.
-    assert traces(svg, "body") == [[(1, 1), (2, 1), (3, 1)], [(4, 4), (5, 4), (6, 4)]]
-    assert traces(svg, "sleeve") == [[(1, 1), (2, 1), (3, 1)], [(4, 4), (5, 4), (6, 4)]]
-    assert {"yoke", "divide", "body and", "sleeves"} <= set(texts(svg))
+    assert starts(found, "body") == starts(found, "sleeve") == [1, 1, 1, 4, 4, 4]
+    assert [row.round for row in found.rows()] == ["1", "2", "3", "1", "2", "3"]
+    assert {"yoke", "divide", "body and", "sleeves"} <= {text.text for text in found.texts}
 
 
-def test_front_and_back_are_traced_apart_where_they_differ(client):
-    svg = picture(client, CHART, size(neck={"back": 5, "front": 9, "sleeve": 5}))
-    assert traces(svg, "body")[0][0] == (1, 1)
-    assert traces(svg, "front")[0][0] == (1, 4)
-    assert traces(picture(client, CHART), "front") == []
+def test_only_rounds_that_are_knitted_are_drawn(client):
+    found = piece(client, size(increase_rounds=[], underarm=5, body_rounds=1, sleeve_rounds=2))
+    assert [row.words for row in found.rows()[3:]] == ["body 4, sleeve 4", "sleeve 4"]
+
+
+def test_front_and_back_are_marked_apart_where_they_differ(client):
+    found = piece(client, size(neck={"back": 5, "front": 9, "sleeve": 5}))
+    assert starts(found, "back")[0] == 1
+    assert starts(found, "front")[0] == 4
+    assert found.starts["body"] == set()
+    assert found.rows()[0].words == "back 1, front 4, sleeve 1"
+    assert piece(client).starts["front"] == set()
 
 
 def test_body_and_sleeve_are_told_apart_without_colour(client):
-    lines = {
-        line.get("class"): (line.get("stroke-dasharray"), line.get("marker-mid"), line.get("stroke"))
-        for line in picture(client, CHART).iter(f"{SVG}polyline")
-        if line.get("class")
+    marks = {
+        path.get("class"): (re.sub(r"[\d.]+", "", path.get("d")), path.get("stroke"))
+        for path in picture(client, CHART).iter(f"{SVG}path")
+        if (path.get("class") or "").startswith("starts-")
     }
-    body, sleeve = lines["starts-body"], lines["starts-sleeve"]
-    assert body[2] == sleeve[2] == "currentColor"
+    body, sleeve = marks["starts-body"], marks["starts-sleeve"]
+    assert body[1] == sleeve[1]
     assert body[0] != sleeve[0]
-    assert body[1] != sleeve[1]
+
+
+def test_marks_of_starts_and_lines_of_the_grid_are_dark_on_pale(client):
+    """So that they show on stitches of every colour."""
+    svg = picture(client, CHART)
+    dark, pale = (
+        {path.get("d") for path in svg.iter(f"{SVG}path") if path.get("stroke") == paint}
+        for paint in ("#000000", "#ffffff")
+    )
+    assert len(dark) >= 4
+    assert dark == pale
 
 
 def test_a_stitch_has_the_proportions_of_the_gauge(client):
     """20 stitches and 30 rows in 10 cm: a stitch is half as wide again as it is high."""
-    width, height = grid(picture(client, CHART))
-    assert (width / COLUMNS) / (height / 3) == pytest.approx(1.5, abs=0.01)
+    width, height = piece(client).cell
+    assert width / height == pytest.approx(1.5, abs=0.01)
 
 
 def test_rounds_rows_and_columns_are_numbered(client):
     tall = {"rows": ["....."] * 9 + ["..#.."]}
-    svg = picture(client, CHART, size(rounds=12), chart=tall, first_round=2)
-    numbers = [text for text in texts(svg) if text.isdecimal()]
-    # Left, the yoke's rounds 2 to 12 and the body's 1 to 9; right, rows 1 to 10 twice; below, columns.
-    assert Counter(numbers) == Counter(["2", "5", "10", "1", "5", "1", "5", "10", "1", "5", "10", "1", "5"])
+    found = piece(client, size(rounds=12, body_rounds=20), chart=tall, first_round=2)
+    assert [row.round for row in found.rows()] == [*map(str, range(2, 13)), *map(str, range(1, 10))]
+    assert [row.row for row in found.rows()] == [*map(str, range(1, 11))] * 2
+    assert found.numbered() == {"above": [1, 5], "below": [1, 5]}
+
+
+def test_the_heading_says_size_gauge_and_chart(client):
+    written = texts(picture(client, CHART))
+    assert {"Size S.", "Chart: 5 columns and 3 rows."} <= {*written}
+    assert any("20 stitches and 30 rounds" in text for text in written)
+
+
+def test_the_picture_has_a_file_name(client):
+    response = client.post(CHART, json=request(size="S"))
+    assert response.headers["Content-Disposition"] == "inline; filename=chart-S.svg"
 
 
 @BOTH
 def test_colours_without_hex_are_greys_of_the_text_colour(client, path):
     paths = list(picture(client, path).iter(f"{SVG}path"))
-    assert {path.get("stroke") for path in paths} <= {"currentColor", None, "none"}
     # of the stitches, each a unit high
     assert {path.get("stroke") for path in paths if path.get("stroke-width") == "1"} == {"currentColor"}
 
@@ -238,11 +261,28 @@ def test_without_purl_stitches_there_is_no_word_of_them(client, options):
 
 
 def test_the_starts_of_whole_motifs_are_called_so(client):
-    svg = picture(client, CHART, partial_motifs="plain")
+    found = piece(client, partial_motifs="plain")
     # five stitches are one motif, and of seven the first is plain
-    assert traces(svg, "body") == [[(1, 1), (2, 1), (3, 1)]]
-    assert "first whole motif of back and front" in texts(svg)
-    assert "first stitch of back and front" not in texts(svg)
+    assert starts(found, "body") == [1, 1, 1]
+    assert [row.words for row in found.rows()][:2] == ["body 1, sleeve 1", "body 1 (1 plain), sleeve 1"]
+    written = texts(picture(client, CHART, partial_motifs="plain"))
+    assert "first whole motif of back and front" in written
+    assert "first stitch of back and front" not in written
+    assert "(1 plain): so many stitches in the plain color before it" in written
+
+
+def test_plain_sections_are_called_so(client):
+    found = piece(client, minimum_width={"body": 6, "sleeve": 6})
+    assert [row.words for row in found.rows()] == ["body plain, sleeve plain", *["body 5, sleeve plain"] * 2]
+    assert starts(found, "sleeve") == []
+    written = texts(picture(client, CHART, minimum_width={"body": 6, "sleeve": 6}))
+    assert "first stitch of back and front" in written
+    assert "first stitch of each sleeve" not in written
+
+
+def test_a_chart_that_no_round_works_is_shown_all_the_same(client):
+    assert [row.row for row in piece(client, first_round=5).rows()] == ["1", "2", "3"]
+    assert "No round of this size works the chart." in texts(picture(client, CHART, first_round=5))
 
 
 def test_pictures_show_the_colours_exchanged(client):
@@ -250,9 +290,47 @@ def test_pictures_show_the_colours_exchanged(client):
     coloured = {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}}
     for exchange, dark in ((None, 9), ([".", "#"], 6)):
         options = {"exchange": exchange} if exchange else {}
-        svg = picture(client, CHART, chart={**ARROW, "colours": coloured}, **options)
-        [repeat] = [group for group in svg.iter(f"{SVG}g") if (group.get("id") or "").endswith("-repeat")]
-        assert drawn_stitches(repeat)["#000000"] == dark
+        found = piece(client, chart={**ARROW, "colours": coloured}, **options)
+        assert Counter(paints[0] for paints in found.stitches.values())["#000000"] == dark
+
+
+def test_every_colour_of_a_chart_can_have_a_mark_of_its_own(client):
+    """Sixty-two colours of one lightness: all but the first are marked, each by another shape or in another place."""
+    symbols = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789"
+    chart = {"rows": [symbols], "colours": {symbol: {"name": symbol, "hex": "#777777"} for symbol in symbols}}
+    options = {"chart": chart, "plain_colour": "A", "half_stitch": "shift"}
+    svg = picture(client, CHART, **options)
+    patterns = {pattern.get("id"): pattern for pattern in svg.iter(f"{SVG}pattern")}
+    shapes = [tuple(sorted((shape.tag, *shape.attrib.items()) for shape in pattern)) for pattern in patterns.values()]
+    assert len(shapes) == len({str(shape) for shape in shapes}) == 61
+    found = piece(client, **options)
+    assert len({tuple(paints) for paints in found.stitches.values()}) == 62
+
+
+def test_marks_of_colours_are_dots_squares_and_triangles(client):
+    """Strokes, crosses and rings mean decreases, purl stitches and yarn overs in charts for knitters."""
+    symbols = "ABCDEFGHIJ"
+    chart = {"rows": [symbols], "colours": {symbol: {"name": symbol, "hex": "#777777"} for symbol in symbols}}
+    svg = picture(client, CHART, chart=chart, plain_colour="A", half_stitch="shift")
+    for shape in (shape for pattern in svg.iter(f"{SVG}pattern") for shape in pattern):
+        assert shape.tag in (f"{SVG}circle", f"{SVG}path")
+        if shape.tag == f"{SVG}circle":
+            assert shape.get("fill") != "none"
+        else:
+            assert shape.get("d").endswith("z")
+
+
+def test_swatches_of_the_legend_do_not_shrink_with_the_stitches(client):
+    wide = {**ARROW, "rows": [row * 40 for row in ARROW["rows"]]}
+    swatches = [
+        {
+            group.get("transform").partition("scale")[2]
+            for group in picture(client, CHART, chart=chart, **options).iter(f"{SVG}g")
+            if any(rect.get("vector-effect") for rect in group.findall(f"{SVG}rect"))
+        }
+        for chart, options in ((ARROW, {}), (wide, {}))
+    ]
+    assert swatches[0] == swatches[1] != set()
 
 
 @BOTH
@@ -270,8 +348,14 @@ def test_a_request_that_contradicts_itself_is_refused_as_by_the_placement(client
 
 def test_a_chart_of_too_many_stitches_is_not_drawn(client):
     wide = {"rows": ["." * 800] * 126}
-    assert errors(client, CHART, chart=wide) == {
-        "/chart": "has 100800 stitches to draw, and a picture holds at most 100000."
+    assert errors(client, CHART, size(body_rounds=123), chart=wide) == {
+        "/sizes/0": "has 100800 stitches to draw, and a picture holds at most 100000."
+    }
+
+
+def test_a_chart_over_too_many_rounds_is_not_drawn(client):
+    assert errors(client, CHART, size(rounds=1001)) == {
+        "/sizes/0": "has 1001 rounds of the chart to draw, and a picture holds at most 1000."
     }
 
 

@@ -141,7 +141,8 @@ def test_the_chart_is_drawn_in_its_colours_and_in_the_greys_of_their_lightness(c
 def test_the_legend_has_the_lightness_of_each_colour_worked_and_the_pairs_that_hardly_read_apart(client):
     colours = {**COLOURS, "x": {"name": "black", "hex": "#000000"}}
     texts = [text.text for text in drawn(client, colours=colours, chart={"rows": ROWS}).iter(f"{SVG}text")]
-    assert texts[-4:] == [
+    # the last line is the imprint
+    assert texts[-5:-1] == [
         "white: lightness 100 of 100",
         "grey: lightness 53.2 of 100",
         "red: lightness 53.2 of 100",
@@ -163,9 +164,18 @@ def test_everything_drawn_lies_within_the_page(client, chart):
     width, height = float(svg.get("width")), float(svg.get("height"))
     # a letter is about 6 pixels wide at this size
     assert width > 60 * 6 + 78
-    lowest = max(float(text.get("y")) for text in svg.iter(f"{SVG}text"))
-    offset = max(float(y) for y in re.findall(r"translate\(\S+ (\S+)\)", ElementTree.tostring(svg).decode()))
-    assert lowest + offset < height
+    assert max(y for y, _ in placed(svg)) < height
+    assert all(any(name in text.text for _, text in placed(svg)) for name in ("w" * 60, "sha256:"))
+
+
+def placed(element, top=0.0):
+    """Every text below an element, with how far down it lies."""
+    for child in element:
+        moved = re.match(r"translate\(\S+ (\S+)\)", child.get("transform", ""))
+        here = top + (float(moved[1]) if moved else 0)
+        if child.tag == f"{SVG}text":
+            yield here + float(child.get("y")), child
+        yield from placed(child, here)
 
 
 def test_a_chart_too_large_to_draw_is_compared_all_the_same(client):

@@ -139,3 +139,27 @@ def test_a_configured_origin_may_post_json():
     response = client.options(PATH, headers=asked)
     assert "POST" in response.headers["Access-Control-Allow-Methods"]
     assert "content-type" in response.headers["Access-Control-Allow-Headers"].lower()
+
+
+def saved_as(client, path, **picture):
+    request = {"gauge": {"stitches": 22, "rows": 31}, "body_table": "women", "labels": ["S"], "picture": picture}
+    response = client.post(f"/v1/pullovers/{path}", json=request)
+    assert response.status_code == 200
+    return response.headers["Content-Disposition"]
+
+
+def test_a_picture_is_shown_and_saved_under_a_name_that_tells_what_it_is(client):
+    assert saved_as(client, "schematic", title="Saltmarsh", size="S") == "inline; filename=Saltmarsh-schematic-S.svg"
+    assert saved_as(client, "pattern") == "inline; filename=pullover-pattern.html"
+
+
+def test_a_name_in_another_script_is_sent_as_rfc_8187_has_it(client):
+    """The German for salt marsh, and a slash, which no file's name has."""
+    disposition = saved_as(client, "yoke-plot", title="Salzwiese/Süd")
+    assert disposition == "inline; filename*=UTF-8''Salzwiese-S%C3%BCd-yoke-plot.svg"
+
+
+def test_a_picture_may_be_styled_and_load_nothing(client):
+    request = {"gauge": {"stitches": 22, "rows": 31}, "body_table": "women", "labels": ["S"]}
+    policy = client.post("/v1/pullovers/schematic", json=request).headers.get_all("Content-Security-Policy")
+    assert policy == ["default-src 'none'; img-src data:; style-src 'unsafe-inline'; frame-ancestors 'none'"]

@@ -80,6 +80,19 @@ def test_the_request_about_a_chart_draws_both_pictures(client: FlaskClient) -> N
         assert answer.mimetype == "image/svg+xml"
 
 
+def test_the_request_for_a_picture_draws_each_of_them_and_is_saved_as_told(client: FlaskClient) -> None:
+    text = README.read_text(encoding="utf-8")
+    [(url, request)] = re.findall(r"curl -s -OJ (\S+) .*?<<'END'\n(.*?)\nEND", text, re.DOTALL)
+    answer = client.post(url.removeprefix(SERVICE), json=orjson.loads(request))
+    [name] = re.findall(r"It is saved as `(.*?)`", text)
+    assert answer.headers["Content-Disposition"] == f"inline; filename={name}"
+    pictures = re.findall(r"^\| `(/v1/pullovers/\S+)` \|.*\((SVG|HTML)", text, re.MULTILINE)
+    assert len(pictures) == 6
+    for path, kind in pictures:
+        answer = client.post(path, json=orjson.loads(request))
+        assert (answer.status_code, answer.mimetype) == (200, {"SVG": "image/svg+xml", "HTML": "text/html"}[kind])
+
+
 def test_the_sentence_is_one_of_the_pullover_in_every_language(client: FlaskClient) -> None:
     (found,) = _SENTENCE.finditer(README.read_text(encoding="utf-8"))
     shown = orjson.loads(found["sentence"])

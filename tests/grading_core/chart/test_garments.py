@@ -6,6 +6,7 @@ from collections import Counter
 from dataclasses import replace
 from fractions import Fraction
 
+from grading_core.chart.drawn_rounds import chart_view
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.layout import lay_out
 from grading_core.chart.placement import place_charts
@@ -17,7 +18,7 @@ from grading_core.chart.request import (
     MinimumWidth,
     SeamStitches,
 )
-from grading_core.chart.views import front_view, start_traces
+from grading_core.chart.views import front_view
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
 from tests.grading_core.chart.knitted_charts import knit
@@ -329,25 +330,22 @@ def test_the_front_view_shows_the_front_as_it_was_knitted(plan, placed, garment)
 
 
 @every_garment
-def test_the_traces_pass_through_every_start(plan, placed, garment):
-    traces = start_traces(placed)
-    assert [(trace.part, trace.section) for trace in traces] == [
-        ("yoke", "back"),
-        ("yoke", "front"),
-        ("yoke", "sleeve"),
-        ("body", "back"),
-        ("body", "front"),
-        ("sleeve", "sleeve"),
-    ]
-    for trace in traces:
-        section = "first_sleeve" if (trace.part, trace.section) == ("yoke", "sleeve") else trace.section
-        starts = [
-            (number, worked(plan, knitted, section)[1]) for number, knitted in enumerate(garment.rounds[trace.part], 1)
-        ]
-        points = [point for piece in trace.pieces for point in piece]
-        assert points == [start for start in starts if start[1] is not None]
-        for piece in trace.pieces:
-            assert [number for number, _ in piece] == list(range(piece[0][0], piece[0][0] + len(piece)))
+def test_the_rounds_drawn_start_as_they_were_knitted(plan, placed, garment):
+    view = chart_view(ChartPictureRequest(plan, placed.label))
+    assert view.rounds or not garment.rounds["yoke"] or plan.first_round > 1
+    for drawn in view.rounds:
+        starts = {start.section: (start.column, start.before) for start in drawn.starts}
+        kinds = ("yoke", "yoke", "yoke") if drawn.part == "yoke" else ("body", "body", "sleeve")
+        for part, section in zip(kinds, ("back", "front", "sleeve"), strict=True):
+            if drawn.number > len(garment.rounds[part]):
+                assert section not in starts
+                continue
+            knitted = garment.rounds[part][drawn.number - 1]
+            stitch_kind = "first_sleeve" if (part, section) == ("yoke", "sleeve") else section
+            stitches, column, _, before, _ = worked(plan, knitted, stitch_kind)
+            if stitches:
+                drawn_as = "body" if section != "sleeve" and "body" in view.sections else section
+                assert starts[drawn_as] == (column, before or 0)
 
 
 @every_garment
