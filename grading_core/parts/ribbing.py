@@ -88,20 +88,26 @@ class Rib:
         """
         return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
 
-    def sentence(self) -> Sentence:
-        """Its name, where it leaves no stitches over in the round: knit and purl stitches in turn, as asked, or as many
-        of both in the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch.
+    @property
+    def worked(self) -> RibRepeat | None:
+        """What it repeats, where it leaves no stitches over in the round: as asked, or as many knit as purl stitches in
+        the usual ribs over 2, 4 and 6 stitches, and in all others 1 purl stitch. None where nothing says.
 
-        >>> dict(Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4)).sentence().values)
-        {'knit': 2, 'purl': 2}
+        >>> Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4)).worked
+        RibRepeat(knit=2, purl=2)
         """
         if self.repeat:
-            return KNIT_PURL(knit=self.repeat.knit, purl=self.repeat.purl)
+            return self.repeat
         multiple = self.rule.multiple
         if multiple == 1 or self.rule.plus % multiple:
-            return ANY_RIB()
+            return None
         purl = multiple // 2 if multiple in (2, 4, 6) else 1
-        return KNIT_PURL(knit=multiple - purl, purl=purl)
+        return RibRepeat(multiple - purl, purl)
+
+    def sentence(self) -> Sentence:
+        """Its name: knit and purl stitches in turn, or any rib."""
+        worked = self.worked
+        return KNIT_PURL(knit=worked.knit, purl=worked.purl) if worked else ANY_RIB()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from grading_core.chart.grid import Colour
 from grading_core.chart.result import SizePlacement
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check
@@ -21,23 +22,28 @@ ONE_COLOUR = "yarn"
 class GarmentColours:
     """The colours of a pullover's parts, by symbol.
 
-    names: of all colours that there are. plain: of what isn't worked from a chart. below: of the same below a chart
+    palette: all colours that there are. plain: of what isn't worked from a chart. below: of the same below a chart
     that is worked once, where body and sleeves end. hem, cuff, band: of the edges.
     """
 
-    names: Mapping[str, str]
+    palette: Mapping[str, Colour]
     plain: str
     below: str
     hem: str
     cuff: str
     band: str
 
+    @property
+    def names(self) -> dict[str, str]:
+        """Of all colours."""
+        return {symbol: colour.name for symbol, colour in self.palette.items()}
+
     def told(self, symbol: str) -> str | None:
         """What a colour is called in words; None where the pullover has but one, of which nobody speaks.
 
         symbol: of the colour.
         """
-        return self.names[symbol] if len(self.names) > 1 else None
+        return self.palette[symbol].name if len(self.palette) > 1 else None
 
     def underarm(self, chart: SizePlacement | None) -> str:
         """The symbol of what is cast on at the underarms: that of plain rounds there, and the upper one within a chart.
@@ -64,7 +70,7 @@ def garment_colours(request: PulloverRequest, *, changed: bool = True) -> Garmen
 
     request: free of `colour_problems`. changed: with a maker's changes where there are any, or as designed.
     """
-    names = _names(request)
+    palette = _palette(request)
     if request.chart is None:
         plain = below = _main_colour(request) or ONE_COLOUR
     else:
@@ -72,7 +78,7 @@ def garment_colours(request: PulloverRequest, *, changed: bool = True) -> Garmen
         plain, below = colours.plain, colours.last.plain
     band = request.changes.band.of(request.band) if request.changes and changed else request.band
     return GarmentColours(
-        names=names or {ONE_COLOUR: ONE_COLOUR},
+        palette=palette or {ONE_COLOUR: Colour(ONE_COLOUR)},
         plain=plain,
         below=below,
         hem=request.body.hem.colour or below,
@@ -87,7 +93,7 @@ def colour_problems(request: PulloverRequest) -> Check[None]:
 
     request: any.
     """
-    names = told(_names, request)
+    names = told(lambda: {symbol: colour.name for symbol, colour in _palette(request).items()})
     if is_unknown(names):
         return
     for edge in _edges(request):
@@ -159,13 +165,16 @@ def _coloured(request: PulloverRequest) -> _Sent | None:
     return next((sent for sent in _yarns(request) if sent.yarn.colours is not None), None)
 
 
-def _names(request: PulloverRequest) -> dict[str, str]:
+def _palette(request: PulloverRequest) -> dict[str, Colour]:
     """Every colour that the chart or the yarn has, the chart's first; none where neither tells any."""
     charted = request.chart.chart.colours if request.chart else {}
     sent = _coloured(request)
     yarns = (sent.yarn.colours if sent else None) or {}
-    told_names = {symbol: colour.name for symbol, colour in charted.items()}
-    return told_names | {symbol: yarn.name or symbol for symbol, yarn in yarns.items() if symbol not in told_names}
+    palette = dict(charted)
+    for symbol, yarn in yarns.items():
+        here = charted[symbol] if symbol in charted else Colour(yarn.name or symbol)
+        palette[symbol] = Colour(here.name, yarn.hex) if here.hex is None else here
+    return palette
 
 
 def _edges(request: PulloverRequest) -> tuple[_Edge, ...]:

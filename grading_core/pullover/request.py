@@ -342,9 +342,14 @@ class PulloverYarn(Yarn):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ColourYarn(PulloverYarn):
-    """The yarn of one colour. name: of a colour that the chart doesn't have; None takes its symbol."""
+    """The yarn of one colour.
+
+    name: of a colour that the chart doesn't have; None takes its symbol. hex: of one whose hex the chart doesn't tell,
+    its sRGB value as "#rrggbb".
+    """
 
     name: str | None = None
+    hex: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

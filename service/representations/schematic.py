@@ -10,13 +10,12 @@ import svg
 
 from grading_core.pullover.pictures import PicturedPullover
 from grading_core.pullover.result import KnittedSize, Row
-from grading_core.sentences import LENGTH, NAMES, SENTENCE, TEXT, TOKEN, Saying, Sentence
+from grading_core.sentences import LENGTH, NAMES, NUMBER, SENTENCE, TEXT, TOKEN, Saying, Sentence
 from grading_core.units import exact
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.drawing import TEXT_COLOUR, rounded, text
 from service.representations.garment_outline import outline
-from service.representations.garment_picture import SCALE
 from service.representations.lettering import wrapped
 from service.representations.measure_legend import Line, legend, legend_lines
 from service.representations.pullover_heading import knitted, lines, title
@@ -24,6 +23,7 @@ from service.representations.schematic_garment import KEY, Garment, Sizes, garme
 from service.representations.sheets import Drawing, Picture, Room, room
 
 TITLE = Saying("picture.schematic")
+SCALE = Saying("picture.scale", cm=NUMBER, inch=NUMBER)
 OUTLINE = Saying("schematic.outline", sizes=TOKEN)
 MEASURED = Saying("schematic.measured", letter=TEXT, title=SENTENCE, length=LENGTH)
 UNLETTERED = Saying("schematic.unlettered", title=SENTENCE, length=LENGTH)

@@ -1,13 +1,15 @@
-"""How knit and purl stitches look from outside, as patterns for drawings whose unit is the stitch."""
+"""How knit and purl stitches look from outside, as patterns for drawings whose unit is the stitch.
+
+Each is drawn pale and dark, so that it shows on dark yarn and on pale yarn alike.
+"""
 
 from __future__ import annotations
 
 import svg
 
-from grading_core.sentences import Saying
-from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, rounded, text
+from service.representations.drawing import TEXT_COLOUR
 
-PURL = Saying("picture.purl")
+_PALE = "#ffffff"
 
 
 def knit_texture(name: str, width: float, height: float, phase: float = 0) -> svg.Pattern:
@@ -17,52 +19,32 @@ def knit_texture(name: str, width: float, height: float, phase: float = 0) -> sv
     """
     w, h = width, height
     legs = f"M{0.06 * w:.3f} {h:.3f}L{0.5 * w:.3f} {0.12 * h:.3f}L{0.94 * w:.3f} {h:.3f}M{0.5 * w:.3f} 0V{0.12 * h:.3f}"
-    drawn = svg.Path(
-        extra={"d": legs}, fill="none", stroke=TEXT_COLOUR, stroke_width=round(w * 0.1, 3), stroke_opacity=0.3
+    return _pattern(
+        name, width, height, phase, [_line(legs, _PALE, w * 0.2, 0.16), _line(legs, TEXT_COLOUR, w * 0.1, 0.3)]
     )
-    return _pattern(name, width, height, phase, [drawn])
 
 
 def purl_texture(name: str, width: float, height: float, phase: float = 0) -> svg.Pattern:
-    """The bump of a purl stitch, edged in white so that it shows on dark stitches and on pale ones.
+    """The bump of a purl stitch, in the shade of the knit ones beside it.
 
     name, width, height, phase: as for `knit_texture`.
     """
     w, h = width, height
-    bump = f"M{0.12 * w:.3f} {0.68 * h:.3f}Q{0.5 * w:.3f} {0.1 * h:.3f} {0.88 * w:.3f} {0.68 * h:.3f}"
-    strokes = (("#ffffff", 0.34, 0.8), (TEXT_COLOUR, 0.18, 0.9))
-    drawn: list[svg.Element] = [
-        svg.Path(
-            extra={"d": bump},
-            fill="none",
-            stroke=paint,
-            stroke_width=round(min(w, h) * thick, 3),
-            stroke_opacity=opacity,
-            stroke_linecap="round",
-        )
-        for paint, thick, opacity in strokes
-    ]
-    return _pattern(name, width, height, phase, drawn)
-
-
-def purl_legend(line: int, size: tuple[float, float], key: str) -> svg.G:
-    """Two purl stitches, and what they are.
-
-    line: of the legend, from 0. size: of a stitch in pixels. key: the picture's.
-    """
-    width, height = size
-    frame = {"width": 2, "height": 1, "stroke_width": 1, "vector_effect": "non-scaling-stroke"}
-    return svg.G(
-        transform=[svg.Translate(0, rounded(LEGEND_LINE * line))],
-        elements=[
-            svg.Defs(elements=[purl_texture(f"{key}-purl-sample", width, height)]),
-            svg.G(
-                transform=[svg.Translate(0, rounded(-height / 2)), svg.Scale(rounded(width), rounded(height))],
-                elements=[svg.Rect(**frame, fill=f"url(#{key}-purl-sample)", stroke=TEXT_COLOUR)],  # type: ignore[arg-type]
-            ),
-            text(PURL(), 2 * width + 8, 4, 12),
-        ],
+    bump = f"M{0.05 * w:.3f} {0.72 * h:.3f}Q{0.5 * w:.3f} {0.1 * h:.3f} {0.95 * w:.3f} {0.72 * h:.3f}"
+    lit = f"M{0.05 * w:.3f} {0.5 * h:.3f}Q{0.5 * w:.3f} {-0.1 * h:.3f} {0.95 * w:.3f} {0.5 * h:.3f}"
+    shade = svg.Rect(width=round(w, 4), height=round(h, 4), fill=TEXT_COLOUR, fill_opacity=0.16)
+    thick = min(w, h)
+    return _pattern(
+        name,
+        width,
+        height,
+        phase,
+        [shade, _line(lit, _PALE, thick * 0.2, 0.35), _line(bump, TEXT_COLOUR, thick * 0.2, 0.5)],
     )
+
+
+def _line(shape: str, paint: str, width: float, opacity: float) -> svg.Path:
+    return svg.Path(extra={"d": shape}, fill="none", stroke=paint, stroke_width=round(width, 3), stroke_opacity=opacity)
 
 
 def _pattern(name: str, width: float, height: float, phase: float, drawn: list[svg.Element]) -> svg.Pattern:

@@ -4,18 +4,13 @@ from __future__ import annotations
 
 from grading_core.chart.contrast import MAX_LOW, colour_contrasts, contrast_problems
 from grading_core.chart.drawn_rounds import MAX_ROUNDS_DRAWN, chart_view, chart_view_problems
+from grading_core.chart.front import front_problems, front_view
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from grading_core.chart.lightness import READS_APART, READS_CLEARLY
 from grading_core.chart.placement import place_charts
 from grading_core.chart.problems import placement_problems
 from grading_core.chart.request import MAX_LOOKUPS
-from grading_core.chart.views import (
-    MAX_STITCHES_DRAWN,
-    contrast_view,
-    contrast_view_problems,
-    front_problems,
-    front_view,
-)
+from grading_core.chart.views import MAX_STITCHES_DRAWN, contrast_view, contrast_view_problems
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG
@@ -95,7 +90,8 @@ each stitch.""",
     check=front_problems,
     represent=garment_picture,
     media=PICTURE,
-    saved_as=lambda request: ("garment", request.size),
+    saved_as=lambda request: ("front", request.size or request.placements.sizes[0].label),
+    drawn_of=lambda request: request.placements,
 )
 
 CHARTS = Operation(

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from typing import TypeVar
 
 from grading_core.chart.views import MAX_STITCHES_DRAWN
+from grading_core.pullover.front import picture_front
 from grading_core.pullover.pictures import (
     PicturedPullover,
     PictureRequest,
@@ -38,7 +40,10 @@ it, and the digest that `POST /v1/pullovers` answers the same numbers with. It c
 that can't be knitted is left out, and the page says why."""
 
 
-def _file(draw: Callable[[PicturedPullover, LengthWriter], Picture]) -> Callable[[PicturedPullover, LengthWriter], str]:
+Pictured = TypeVar("Pictured", bound=PicturedPullover)
+
+
+def _file(draw: Callable[[Pictured, LengthWriter], Picture]) -> Callable[[Pictured, LengthWriter], str]:
     """Makes a picture as a file.
 
     draw: makes the picture.
@@ -93,7 +98,7 @@ stitches.
 {_SAME}""",
     request=PulloverSizePicturesRequestSchema,
     answer=None,
-    call=picture_pullover,
+    call=picture_front,
     check=picture_problems,
     represent=_file(front),
     media=PICTURE,

@@ -29,7 +29,7 @@ from service.schemas.chart_request import ChartAnchorSchema, ChartOptionsSchema
 from service.schemas.common import MAX_LENGTH, MAX_SIZES, CountRuleSchema, GaugeSchema
 from service.schemas.containers import ByType, Items, Mapping, Nested
 from service.schemas.edges import BandChangeSchema, BandWishesSchema, RibbedEdgeWishesSchema
-from service.schemas.fields import Choice, Flag, Length, Number, Text, Whole
+from service.schemas.fields import Choice, Flag, Hex, Length, Number, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
 from service.schemas.raglan import AdjustmentSchema, IncreaseOptionsSchema
 from service.schemas.sizing import BodiesSchema, EaseStepsSchema, ease_field
@@ -253,6 +253,7 @@ class ColourYarnWishesSchema(PulloverYarnFieldsSchema):
     one_thickness = exactly_one_of("metres_per_100g", "strands")
 
     name = Text("For people, of a colour that the chart doesn't have; its symbol unless sent.", most=60)
+    hex = Hex("For pictures, as in a chart's colours; of a colour that has one there, that one is taken.")
 
 
 class YarnWishesSchema(PulloverYarnFieldsSchema):

@@ -60,6 +60,11 @@ times =
        *[other] insgesamt { $times }-mal
     }
 
+ribbed =
+    .hem = Bund
+    .cuff = Ärmelbündchen
+    .band = Halsbündchen
+
 ribbing =
     .knit_purl = Rippenmuster { $knit } rechts, { $purl } links
     .any = Rippenmuster
@@ -1362,8 +1367,39 @@ picture =
     } in Runde { $first } mit Spalte { $start } und in Runde { $last } mit Spalte { $end }.
     .front = Das Vorderteil, Größe { $size }
     .without_bands = Ohne Halsbündchen, Bund und Ärmelbündchen.
+    .edges = { $edges }{ $colours ->
+        [named] : { $colour }
+       *[nameless] , gerippt
+    }
+    .knit = rechte Maschen
+    .inside = Innenseite des Rückenteils
     .scale = { $cm } cm ({ $inch } Zoll)
-    .front_described = Das Vorderteil eines Pullovers in { $colours }. In { $rounds } { $rounds_number ->
+    .scale_cm = { $cm } cm
+    .scale_inches = { $inches } Zoll
+    .raised_described = Hinten liegt der Halsausschnitt { measured.length } höher als vorn; hinter dem Vorderteil ist
+        die Innenseite des Rückenteils zu sehen.
+    .dropped_described = In { $rows } { $rows_number ->
+        [one] Reihe
+       *[other] Reihen
+    } am Hals fehlt die Mitte des Vorderteils.
+    .edge_described = { $edge ->
+        [hem] Bund
+        [cuff] Jedes Ärmelbündchen
+       *[band] Halsbündchen
+    }: { $rounds } { $rounds_number ->
+        [one] Runde
+       *[other] Runden
+    } Rippen über den { $stitches } { $stitches_number ->
+        [one] Masche, die
+       *[other] Maschen, die
+    } zu sehen sind{ $colours ->
+        [named] , in { $colour }
+       *[nameless] { "" }
+    }.
+    .front_described = Das Vorderteil eines Pullovers{ $kind ->
+        [named] {" "}in { $colours }
+       *[nameless] { "" }
+    }. In { $rounds } { $rounds_number ->
         [one] Runde
        *[other] Runden
     } der Passe wird es zwischen den Raglanlinien von { $narrow } auf { $wide } { $wide_number ->

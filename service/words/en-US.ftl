@@ -60,6 +60,11 @@ times =
        *[other] { $times } times
     }
 
+ribbed =
+    .hem = hem
+    .cuff = cuffs
+    .band = neckband
+
 ribbing =
     .knit_purl = k{ $knit }, p{ $purl } rib
     .any = rib
@@ -1315,8 +1320,39 @@ picture =
     }, the first column of { picture.section } is { $start } in round { $first } and { $end } in round { $last }.
     .front = The front, size { $size }
     .without_bands = Without neckband, hem and cuffs.
+    .edges = { $edges }{ $colours ->
+        [named] : { $colour }
+       *[nameless] , ribbed
+    }
+    .knit = knit stitches
+    .inside = inside of the back
     .scale = { $cm } cm ({ $inch } in)
-    .front_described = A pullover's front in { $colours }. Over { $rounds } { $rounds_number ->
+    .scale_cm = { $cm } cm
+    .scale_inches = { $inches } in
+    .raised_described = The back of the neck is { measured.length } higher than the front; its inside is seen behind the
+        front.
+    .dropped_described = In { $rows } { $rows_number ->
+        [one] row
+       *[other] rows
+    } at the neck the middle of the front is missing.
+    .edge_described = { $edge ->
+        [hem] Hem
+        [cuff] Each cuff
+       *[band] Neckband
+    }: { $rounds } { $rounds_number ->
+        [one] round
+       *[other] rounds
+    } of rib over the { $stitches } { $stitches_number ->
+        [one] stitch
+       *[other] stitches
+    } that are seen{ $colours ->
+        [named] , in { $colour }
+       *[nameless] { "" }
+    }.
+    .front_described = A pullover's front{ $kind ->
+        [named] {" "}in { $colours }
+       *[nameless] { "" }
+    }. Over { $rounds } { $rounds_number ->
         [one] round
        *[other] rounds
     } of yoke the front widens from { $narrow } to { $wide } { $wide_number ->

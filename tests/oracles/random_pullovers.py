@@ -285,10 +285,7 @@ class _Requests:
         drawn = {"rows": rows, "repeat": self.pick(("rows", "once"))} | self.some(
             0.3,
             first_row=lambda: self.pick(("bottom", "top")),
-            colours=lambda: {
-                symbol: {"name": f"colour {symbol}"} | self.some(0.5, hex=lambda: f"#{self.whole(0, 0xFFFFFF):06x}")
-                for symbol in symbols
-            },
+            colours=lambda: {symbol: {"name": f"colour {symbol}"} | self.some(0.5, hex=self.hex) for symbol in symbols},
         )
         used = sorted(set("".join(rows)))
         return {"chart": drawn} | self.some(
@@ -364,9 +361,13 @@ class _Requests:
     def each_in(self, symbols: list[str]) -> Json:
         return {
             "colours": {
-                symbol: self.one_yarn() | self.some(0.3, name=lambda: f"shade {self.whole(1, 9)}") for symbol in symbols
+                symbol: self.one_yarn() | self.some(0.3, name=lambda: f"shade {self.whole(1, 9)}", hex=self.hex)
+                for symbol in symbols
             }
         }
+
+    def hex(self) -> str:
+        return f"#{self.whole(0, 0xFFFFFF):06x}"
 
     def changes(self) -> Json:
         if self.sometimes(0.25):

@@ -6,6 +6,7 @@ from xml.etree import ElementTree
 
 import pytest
 
+from tests.service import drawn_front
 from tests.service.drawn_charts import pieces
 
 CHART = "/v1/chart-placements/picture"
@@ -210,13 +211,7 @@ def test_the_front_shows_every_stitch_of_front_body_and_half_sleeves(client):
         below,
         chart={**ARROW, "colours": {".": {"name": "a", "hex": "#ffffff"}, "#": {"name": "b", "hex": "#000000"}}},
     )
-    panels = [
-        group
-        for group in svg.iter(f"{SVG}g")
-        if any(path.tag == f"{SVG}path" and path.get("stroke-width") == "1" for path in group)
-        and group.get("clip-path")
-    ]
-    total = sum((drawn_stitches(panel) for panel in panels), Counter())
+    total = Counter(colour for _, row in drawn_front.drawn(svg) for colour in drawn_front.colours(row))
     # As seen: front ##### ..###.. ...#...; half a sleeve ### ##. #..; body ########### ##..###..##.
     front, sleeve, body = 5 + 3 + 1, 3 + 2 + 1, 11 + 7
     assert total["#000000"] == front + 2 * sleeve + body
@@ -230,8 +225,8 @@ PURLED = {"seam": "purl", "seam_stitches": {"body": 3, "sleeve": 3}}
 
 def purl_stitches(svg):
     """How many stitches are drawn as purl: rectangles of stitches and rows."""
-    paths = [path.get("d") for path in svg.iter(f"{SVG}path") if (path.get("fill") or "").endswith("-purl)")]
-    return sum(int(w) * int(h) for path in paths for w, h in re.findall(r"h(\d+)v(\d+)", path))
+    boxes = [box for piece in drawn_front.PIECES for band in drawn_front.bands(svg, piece) for box in band.purled]
+    return sum(width * height for _, _, width, height in boxes)
 
 
 def test_purled_seams_are_drawn_at_the_sides_and_under_the_sleeves(client):
@@ -245,9 +240,11 @@ def test_purled_seams_are_drawn_at_the_sides_and_under_the_sleeves(client):
 def test_a_purl_stitch_shows_no_legs_of_a_knit_one(client):
     """The rectangles of the purl stitches stand in the knit stitches' shape a second time, which leaves them out."""
     svg = picture(client, GARMENT, SEAMED, **PURLED)
-    knit = [path for path in svg.iter(f"{SVG}path") if (path.get("fill") or "").endswith("-knit)")]
+    knit = [path for path in svg.iter(f"{SVG}path") if "-knit-" in (path.get("fill") or "")]
     assert {path.get("fill-rule") for path in knit} == {"evenodd"}
-    assert sum(len(re.findall(r"h\dv\dh-\dz", path.get("d"))) for path in knit) == 4
+    # without the first one, which is the whole
+    holes = [box for path in knit for box in re.findall(r"h2v2h-2z", path.get("d"))]
+    assert len(holes) == 4
 
 
 @pytest.mark.parametrize(
@@ -387,3 +384,33 @@ def test_odd_shapes_are_drawn_all_the_same(client, path, odd):
 def test_a_picture_is_an_svg_and_nothing_else(client, path):
     assert client.post(path, json=request(), headers={"Accept": "image/*"}).status_code == 200
     assert client.post(path, json=request(), headers={"Accept": "text/html"}).status_code == 406
+
+
+def test_a_front_is_headed_by_its_size_its_gauge_and_its_counts(client):
+    """Cast on 5 + 5 + 2 x 5; with an increase at every body edge and 4 underarm stitches 2 x 7 + 2 x 4, and 5 + 4."""
+    svg = picture(client, GARMENT, size(underarm=4, body_rounds=2), half_stitch="shift")
+    assert texts(svg)[0] == "The front, size S"
+    assert "Without neckband, hem and cuffs." in texts(svg)
+    assert any("20 stitches and 30 rounds to 10 cm" in line for line in texts(svg))
+    assert "Stitches: cast on 20, body 22, each sleeve 9; yoke of 3 rounds." in texts(svg)
+
+
+def test_the_digest_of_a_front_is_that_of_the_placement(client):
+    numbers = client.post("/v1/chart-placements", json=request()).json
+    assert any(numbers["meta"]["input_digest"] in line for line in texts(picture(client, GARMENT)))
+
+
+def test_a_front_is_saved_under_the_name_of_its_size(client):
+    for options, name in (({}, "front-S.svg"), ({"size": "M"}, "front-M.svg")):
+        response = client.post(GARMENT, json=request(size("S"), size("M"), **options))
+        assert response.headers["Content-Disposition"] == f"inline; filename={name}"
+
+
+def test_rounds_with_the_chart_and_without_it_have_their_own_gauge(client):
+    """Of three rounds the first and the last are plain, 40 rows to 10 cm."""
+    gauge = {"stitches": 20, "rows": 40}
+    once = {"rows": ["..#.."], "repeat": "once"}
+    svg = picture(client, GARMENT, chart=once, first_round=2, plain_gauge=gauge)
+    found = drawn_front.bands(svg, "front")
+    assert [(band.row, band.count) for band in found] == [(0.25, 1), (0.33333, 1), (0.25, 1)]
+    assert [band.top for band in found] == [0, 0.25, 0.5833]

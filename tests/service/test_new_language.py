@@ -20,7 +20,7 @@ from service.app import create_app
 
 client = create_app().test_client()
 chart = {
-    "gauge": {"stitches": 20, "rows": 30},
+    "gauge": {"stitches": 20.5, "rows": 30},
     "chart": {"rows": ["..#..", "#####"]},
     "anchor": {"back": 3, "front": 3, "sleeve": 3},
     "sizes": [{"label": "S", "rounds": 3, "neck": {"back": 5, "front": 5, "sleeve": 5}}],
@@ -73,7 +73,7 @@ def test_a_request_may_ask_for_it(told: dict) -> None:
 
 def test_numbers_have_its_decimal_mark(told: dict) -> None:
     """A comma, as CLDR has it of Esperanto."""
-    assert "(3,94 in)" in told["picture"]
+    assert "20,5 stitches" in told["picture"]
 
 
 def test_a_client_that_accepts_it_gets_it(told: dict) -> None:

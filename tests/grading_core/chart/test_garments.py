@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from grading_core.chart.drawn_rounds import chart_view
+from grading_core.chart.front import front_view
 from grading_core.chart.grid import Anchor, Chart, Colour
 from grading_core.chart.layout import lay_out
 from grading_core.chart.placement import place_charts
@@ -18,7 +19,6 @@ from grading_core.chart.request import (
     MinimumWidth,
     SeamStitches,
 )
-from grading_core.chart.views import front_view
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Sections
 from tests.grading_core.chart.knitted_charts import knit

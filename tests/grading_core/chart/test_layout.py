@@ -2,10 +2,10 @@
 
 from fractions import Fraction
 
+from grading_core.chart.front import front_view
 from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import BodyShaping, ChartPictureRequest, ChartSize, MinimumWidth
-from grading_core.chart.views import front_view
 from grading_core.sections import IncreaseRound, Sections
 from tests.grading_core.chart.small_plans import ARROW, middle, motif_plan, picture, plan_of, remarks
 

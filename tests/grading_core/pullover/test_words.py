@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.chart.grid import Colour
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.pullover.colours import GarmentColours
@@ -274,8 +275,8 @@ def test_underarms_are_told_their_colour_where_it_is_another_than_the_necks(ende
         sizes[next(label for label, each in sizes.items() if each is size)] = replace(
             size, chart=replace(size.chart, progress=progress)
         )
-    names = {".": "oat", "#": "rust"}
-    colours = GarmentColours(names=names, plain=".", below="#", hem="#", cuff="#", band=".")
+    palette = {".": Colour("oat"), "#": Colour("rust")}
+    colours = GarmentColours(palette=palette, plain=".", below="#", hem="#", cuff="#", band=".")
     told = instructions(sizes, made.gauges, "before_back", None, colours=colours)
     (split,) = [part.sentences for part in told if part.part == "split"]
     said = [sentence for sentence in split if sentence.id == "split.colour"]
