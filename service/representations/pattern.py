@@ -113,7 +113,7 @@ def _sections(view: PicturedPullover, length: LengthWriter) -> Iterator[Section]
         yield Section(part="sizes", title=said(PART_TITLES["sizes"]()), sentences=reasons)
     figures: dict[Part, Callable[[], Figure]] = {
         # before the knitting begins
-        "terms": lambda: _figure(view, schematic(view, length), SCHEMATIC()),
+        "terms": lambda: _figure(view, schematic(view, length, alone=False), SCHEMATIC()),
         "chart": lambda: _figure(view, chart(view, length), CHART()),
     }
     for told in view.pullover.instructions:
