@@ -17,7 +17,6 @@ import svg
 from grading_core.chart.grid import Colour
 from grading_core.chart.lightness import READS_APART, lightness
 from grading_core.sentences import Sentence
-from service.language import language
 from service.language import text as said
 
 TEXT_COLOUR = "currentColor"
@@ -50,33 +49,6 @@ class Ink:
     opacity: float | None = None
     mark: int | None = None
     mark_paint: str = TEXT_COLOUR
-
-
-def page(
-    key: str, title: Sentence, about: Sequence[Sentence], width: float, height: float, elements: Iterable[svg.Element]
-) -> str:
-    """A picture as SVG, with its title and what it shows in words, for those who cannot see it.
-
-    key: by which its parts are told apart from those of other pictures on a page. width, height: in pixels.
-    """
-    tag = language().tag
-    return svg.SVG(
-        viewBox=svg.ViewBoxSpec(0, 0, rounded(width), rounded(height)),
-        width=rounded(width),
-        height=rounded(height),
-        lang=tag,
-        extra={
-            "xml:lang": tag,
-            "font-family": "sans-serif",
-            "role": "img",
-            "aria-labelledby": f"{key}-title {key}-desc",
-        },
-        elements=[
-            svg.Title(id=f"{key}-title", text=safe(said(title))),
-            svg.Desc(id=f"{key}-desc", text=safe(" ".join(map(said, about)))),
-            *elements,
-        ],
-    ).as_str()
 
 
 def text(written: str | Sentence, x: float, y: float, size: float, **options: object) -> svg.Text:
