@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from grading_core.errors import Impossible
 from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.pictures import PicturedPullover
-from grading_core.pullover.result import KnittedSize
+from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.sentences import COUNT, NAMES, SENTENCE, TEXT, Saying, Sentence, run_of
 from service.language import text as said
 
@@ -34,6 +34,19 @@ def knitted(view: PicturedPullover) -> dict[str, KnittedSize]:
     return view.knitted
 
 
+def not_knitted(view: PicturedPullover) -> Iterator[Sentence]:
+    """Why sizes can't be knitted, a sentence for each that can't."""
+    for size in view.pullover.sizes:
+        if isinstance(size.outcome, Impossible):
+            yield NOT_KNITTED(size=size.label, reason=size.outcome.reason)
+
+
+def credits(pullover: Pullover) -> list[str]:
+    """The lines that the publishers of its body table ask for."""
+    sources = pullover.body_table.sources if pullover.body_table else ()
+    return [*dict.fromkeys(source.credit for source in sources if source.credit)]
+
+
 def _told(view: PicturedPullover) -> Iterator[Sentence]:
     sizes = view.pullover.sizes
     yield SIZES(sizes=view.pullover.labels)
@@ -46,6 +59,4 @@ def _told(view: PicturedPullover) -> Iterator[Sentence]:
             body=run_of(drawn, lambda size: size.counts.body),
             sleeve=run_of(drawn, lambda size: size.counts.sleeve),
         )
-    for size in sizes:
-        if isinstance(size.outcome, Impossible):
-            yield NOT_KNITTED(size=size.label, reason=size.outcome.reason)
+    yield from not_knitted(view)

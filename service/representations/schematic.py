@@ -39,10 +39,11 @@ _ROUND_NOTES, _BELOW_NOTES = 24, 10
 _SCALE_ROOM = 190
 
 
-def schematic(view: PicturedPullover, length: LengthWriter) -> Picture:
+def schematic(view: PicturedPullover, length: LengthWriter, *, alone: bool = True) -> Picture:
     """The picture.
 
-    view: what is drawn. length: writes lengths.
+    view: what is drawn. length: writes lengths. alone: whether it brings along what its letters mean, which a page has
+    in a table of its own.
     """
     knit, heading = knitted(view), lines(view)
     rows = [row for row in view.pullover.table if row.part == "to_fit" or row.letter]
@@ -55,7 +56,7 @@ def schematic(view: PicturedPullover, length: LengthWriter) -> Picture:
         lines=heading,
         about=[*_described(sizes)] if sizes else [],
         definitions=[drawn.mask] if drawn else [],
-        drawings=[*_drawings(sizes, drawn, space, length)] if sizes and drawn else [_NOTHING],
+        drawings=[*_drawings(sizes, drawn, space, length, alone=alone)] if sizes and drawn else [_NOTHING],
     )
 
 
@@ -86,12 +87,15 @@ def _note_lines(sizes: Sizes, space: Room) -> list[str]:
     return [line for note in _notes(sizes) for line in wrapped(said(note), space.width - _SCALE_ROOM, _SIZE)]
 
 
-def _drawings(sizes: Sizes, drawn: Garment, space: Room, length: LengthWriter) -> Iterator[Drawing]:
+def _drawings(sizes: Sizes, drawn: Garment, space: Room, length: LengthWriter, *, alone: bool) -> Iterator[Drawing]:
     """The garment with as much of the legend as finds room below it, and the rest on further sheets."""
     width, foot, notes = space.width, drawn.bottom + _ROUND_NOTES - _BELOW_NOTES, _note_lines(sizes, space)
     elements = [*drawn.elements, *_scale(drawn.scale, foot, width, length)]
     elements += [text(note, 0, foot + _LINE * number, _SIZE) for number, note in enumerate(notes, 1)]
     top = foot + _LINE * len(notes) + _BELOW_NOTES
+    if not alone:
+        yield Drawing(width=width, height=top, elements=elements)
+        return
     head, *rest = legend_lines(sizes.rows, width, space.height - top)
     while rest:
         fitting = _fitting(rest, space.height - top - head.height)

@@ -28,6 +28,7 @@ from service import VERSION
 from service.errors import pointer
 from service.language import text as said
 from service.lengths import LengthWriter
+from service.representations.pullover_heading import credits
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
     ("to_fit", "bust"),
@@ -218,7 +219,7 @@ def _sources(pullover: Pullover) -> Iterable[Sequence[Any]]:
     yield _word("body_table"), pullover.body_table.name, pullover.body_table.title
     for source in pullover.body_table.sources:
         yield _word("publication"), source.name, source.edition
-    for credit in dict.fromkeys(source.credit for source in pullover.body_table.sources if source.credit):
+    for credit in credits(pullover):
         yield _word("credit"), credit, None
 
 

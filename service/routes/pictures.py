@@ -33,6 +33,12 @@ design's name. Every sheet says size, gauge and main counts, the version that ma
 `POST /v1/pullovers` answers the same numbers with. It can be read in black and white; a size that can't be knitted is
 left out, and the heading says why."""
 
+_SAME_PAGE = """\
+Takes the very same request as `POST /v1/pullovers`, and in `picture` which size is printed, on what paper, and the
+design's name. The page brings along all that it needs. Every printed sheet says name and gauge, the version that made
+it, and the digest that `POST /v1/pullovers` answers the same numbers with. It can be read in black and white; a size
+that can't be knitted is left out, and the page says why."""
+
 
 Pictured = TypeVar("Pictured", bound=PicturedPullover)
 
@@ -149,7 +155,7 @@ PATTERN = Operation(
 The whole pattern in all sizes or in one, ready to be printed from a browser: sizes, finished measurements, gauge,
 needles, yarn, notions, terms, and every part in sentences with size runs, the schematic and the chart in their places.
 
-{_SAME}""",
+{_SAME_PAGE}""",
     request=PulloverPicturesRequestSchema,
     answer=None,
     call=picture_pullover,
@@ -169,7 +175,7 @@ WORKSHEET = Operation(
 Every round of one size's yoke, body and sleeve as a page to print, with its increases or decreases, the stitches then
 on the needles, and where the chart has its row and its starts; rounds that are worked alike stand in one line.
 
-{_SAME}""",
+{_SAME_PAGE}""",
     request=PulloverSizePicturesRequestSchema,
     answer=None,
     call=picture_pullover,

@@ -1514,6 +1514,91 @@ yoke_plot =
        *[other] Runden
     }.
 
+## Runde für Runde
+
+increased =
+    .back = Rückenteil
+    .front = Vorderteil
+    .sleeve = Ärmel
+
+rounds =
+    .increase = { $edges ->
+        [body] nur Rumpf
+        [sleeves] nur Ärmel
+        [body_twice] Rumpf doppelt
+        [body_twice_and_sleeves] Rumpf doppelt, Ärmel
+       *[all] Rumpf und Ärmel
+    }
+    .increase_edges = { $kind ->
+        [twice] { $twice } doppelt
+        [both] { $twice } doppelt, { $once }
+       *[once] { $once }
+    }
+    .row = { $side ->
+        [wrong] Rückreihe
+       *[right] Hinreihe
+    }
+    .row_increase = { rounds.row }: { $work }
+    .neck_edges = { $work }, an beiden Enden je 1
+    .divide = teilen
+    .pick_up = unter dem Arm auffassen
+    .change = { $stitches } { $way ->
+        [more] mehr
+       *[fewer] weniger
+    }
+    .first_and = { $work }, { $change }
+    .evenly = { $stitches } { $way ->
+        [more] mehr
+       *[fewer] weniger
+    }, gleichmäßig verteilt
+
+page =
+    .gauge = { gauge.counts }{ $fabric ->
+        [stranded] {" "}(Strickschrift)
+        [rib] {" "}(Rippen)
+       *[plain] { "" }
+    }
+
+worksheet =
+    .title = Strickprotokoll, Größe { $size }
+    .reading = Für jede fertige Runde und jeden fertigen Schritt ein Kästchen abhaken. Angegeben sind die Maschen nach
+        der Runde.
+    .chart_reading = Neben einer Runde stehen ihre Reihe der Strickschrift und die Spalte, mit der jeder Abschnitt
+        beginnt; Runden in einer Zeile folgen den Reihen der Reihe nach.
+    .after_reading = „7 nach 4“ bedeutet: 4 Maschen ohne Muster stricken, dann mit Spalte 7 beginnen.
+    .after = { $column } nach { $plain }
+    .done = Fertig
+    .first_sleeve = Ärmel 1
+    .second_sleeve = Ärmel 2
+    .round = Runde
+    .increase = Zunahme
+    .work = Arbeit
+    .back_and_front = Rücken, vorn
+    .back = Rücken
+    .front = Vorn
+    .sleeve = Ärmel
+    .total = Alle
+    .row = Reihe
+    .stitches = Maschen
+    .chart = Strickschrift
+    .body = Rumpf
+
+## Die Anleitung als Seite
+
+pattern =
+    .title = Anleitung
+    .name = Pullover
+    .about = Raglanpullover, von oben nach unten in einem Stück gestrickt
+    .measurement = Maß
+    .unit = Einheit
+    .caution = Vorsicht
+    .of_sizes = { $sizes_number ->
+        [one] Größe
+       *[other] Größen
+    } { $sizes }: { $note }
+    .notes = Hinweise für den Entwurf
+    .notes_about = Für alle, die diese Anleitung veröffentlichen; sie werden nicht gedruckt.
+
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 
 workbook =

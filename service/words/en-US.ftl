@@ -1467,6 +1467,90 @@ yoke_plot =
        *[other] rounds
     }.
 
+## Round by round
+
+increased =
+    .back = back
+    .front = front
+    .sleeve = sleeves
+
+rounds =
+    .increase = { $edges ->
+        [body] body only
+        [sleeves] sleeves only
+        [body_twice] body twice
+        [body_twice_and_sleeves] body twice, sleeves
+       *[all] body and sleeves
+    }
+    .increase_edges = { $kind ->
+        [twice] { $twice } twice
+        [both] { $twice } twice, { $once }
+       *[once] { $once }
+    }
+    .row = { $side ->
+        [wrong] wrong-side row
+       *[right] right-side row
+    }
+    .row_increase = { rounds.row }: { $work }
+    .neck_edges = { $work }, 1 at each end
+    .divide = divide
+    .pick_up = pick up the underarm
+    .change = { $stitches } { $way ->
+        [more] more
+       *[fewer] fewer
+    }
+    .first_and = { $work }, { $change }
+    .evenly = { $stitches } { $way ->
+        [more] more
+       *[fewer] fewer
+    }, spaced evenly
+
+page =
+    .gauge = { gauge.counts }{ $fabric ->
+        [stranded] {" "}(chart)
+        [rib] {" "}(rib)
+       *[plain] { "" }
+    }
+
+worksheet =
+    .title = Worksheet, size { $size }
+    .reading = Tick a box for every round, or step, when it is done. Stitches are those on the needles after the round.
+    .chart_reading = Beside a round stand its row of the chart and the column in which each section begins; rounds in
+        one line take the rows one after the other.
+    .after_reading = “7 after 4” means: leave 4 stitches plain, then begin with column 7.
+    .after = { $column } after { $plain }
+    .done = Done
+    .first_sleeve = Sleeve 1
+    .second_sleeve = Sleeve 2
+    .round = Round
+    .increase = Increase
+    .work = Work
+    .back_and_front = Back, front
+    .back = Back
+    .front = Front
+    .sleeve = Sleeve
+    .total = Total
+    .row = Row
+    .stitches = Stitches
+    .chart = Chart
+    .body = Body
+
+## The pattern as a page
+
+pattern =
+    .title = Pattern
+    .name = Pullover
+    .about = Raglan pullover, knitted in one piece from the top down
+    .measurement = Measurement
+    .unit = Unit
+    .caution = Caution
+    .of_sizes = { $sizes_number ->
+        [one] Size
+       *[other] Sizes
+    } { $sizes }: { $note }
+    .notes = Notes for the designer
+    .notes_about = For whoever publishes this pattern; they are not printed.
+
 ### Names of sheets are at most 31 characters long, without any of [ ] : * ? / \
 
 workbook =
