@@ -28,7 +28,7 @@ from service import VERSION
 from service.errors import pointer
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.pullover_heading import credits
+from service.representations.pictures.heading import credits
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
     ("to_fit", "bust"),

@@ -16,9 +16,9 @@ from service.charts import read_chart
 from service.media import PER_SIZE, PICTURE, PNG
 from service.operation import Operation
 from service.png_chart import MAX_BYTES
-from service.representations.chart_picture import chart_picture
-from service.representations.contrast_picture import contrast_picture
-from service.representations.garment_picture import garment_picture
+from service.representations.pictures.chart.contrast import contrast_picture
+from service.representations.pictures.chart.placement import chart_picture
+from service.representations.pictures.front.placement import garment_picture
 from service.schemas.base import NothingSchema
 from service.schemas.chart_answer import ChartPlacementsSchema, ReadChartSchema
 from service.schemas.chart_request import ChartPictureRequestSchema, ChartPlacementsRequestSchema

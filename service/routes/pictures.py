@@ -18,13 +18,13 @@ from grading_core.pullover.pictures import (
 from service.lengths import LengthWriter
 from service.media import PAGE, PICTURE
 from service.operation import Operation
-from service.representations.chart_sheets import chart
-from service.representations.front_picture import front
-from service.representations.pattern import pattern
-from service.representations.schematic import schematic
-from service.representations.sheets import Picture, picture_file
-from service.representations.worksheet import worksheet
-from service.representations.yoke_plot import yoke_plot
+from service.representations.pages.pattern import pattern
+from service.representations.pages.worksheet import worksheet
+from service.representations.pictures.chart.chart import chart
+from service.representations.pictures.front.front import front
+from service.representations.pictures.schematic.schematic import schematic
+from service.representations.pictures.sheets import Picture, picture_file
+from service.representations.pictures.yoke_plot import yoke_plot
 from service.schemas.picture import PulloverPicturesRequestSchema, PulloverSizePicturesRequestSchema
 
 _SAME = """\

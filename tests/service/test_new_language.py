@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from service.language import languages
-from service.representations.garment_picture import TITLE
+from service.representations.pictures.front.placement import TITLE
 
 ROOT = Path(__file__).parents[2]
 WORDS = Path("service") / "words"

@@ -8,7 +8,7 @@ import pytest
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import Gauges, PulloverRequest
-from service.representations.garment_outline import outline, sleeve_angle
+from service.representations.pictures.schematic.outline import outline, sleeve_angle
 
 
 @pytest.fixture(scope="module")

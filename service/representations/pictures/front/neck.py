@@ -13,7 +13,7 @@ from math import cos, hypot, sin
 
 from grading_core.chart.front import FrontView
 from grading_core.pullover.front import Finish, RibView
-from service.representations.garment_pieces import Piece, Point
+from service.representations.pictures.front.pieces import Piece, Point
 
 _TIMES_EVENED = 3
 """How often the corners of an edge are cut before a band stands on it."""

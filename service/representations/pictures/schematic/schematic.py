@@ -14,13 +14,13 @@ from grading_core.sentences import LENGTH, NAMES, NUMBER, SENTENCE, TEXT, TOKEN,
 from grading_core.units import exact
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.drawing import TEXT_COLOUR, rounded, text
-from service.representations.garment_outline import outline
-from service.representations.lettering import wrapped
-from service.representations.measure_legend import Line, legend, legend_lines
-from service.representations.pullover_heading import knitted, lines, title
-from service.representations.schematic_garment import KEY, Garment, Sizes, garment
-from service.representations.sheets import Drawing, Picture, Room, room
+from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.heading import knitted, lines, title
+from service.representations.pictures.lettering import wrapped
+from service.representations.pictures.schematic.garment import KEY, Garment, Sizes, garment
+from service.representations.pictures.schematic.legend import Line, legend, legend_lines
+from service.representations.pictures.schematic.outline import outline
+from service.representations.pictures.sheets import Drawing, Picture, Room, room
 
 TITLE = Saying("picture.schematic")
 SCALE = Saying("picture.scale", cm=NUMBER, inch=NUMBER)

@@ -15,14 +15,14 @@ from grading_core.pullover.result import PART_TITLES, Part, Pullover
 from grading_core.sentences import NAMES, TEXT, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.chart_sheets import TITLE as CHART
-from service.representations.chart_sheets import chart
-from service.representations.pages import page
-from service.representations.pullover_heading import credits, knitted, not_knitted
-from service.representations.pullover_heading import title as titled
-from service.representations.schematic import TITLE as SCHEMATIC
-from service.representations.schematic import schematic
-from service.representations.sheets import Picture, picture_parts
+from service.representations.pages.page import page
+from service.representations.pictures.chart.chart import TITLE as CHART
+from service.representations.pictures.chart.chart import chart
+from service.representations.pictures.heading import credits, knitted, not_knitted
+from service.representations.pictures.heading import title as titled
+from service.representations.pictures.schematic.schematic import TITLE as SCHEMATIC
+from service.representations.pictures.schematic.schematic import schematic
+from service.representations.pictures.sheets import Picture, picture_parts
 from service.representations.workbook import WORDS as OF_TABLES
 
 TITLE = Saying("pattern.title")

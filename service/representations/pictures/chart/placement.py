@@ -9,9 +9,9 @@ from grading_core.pullover.front_matter import STRANDED_GAUGE, swatch
 from grading_core.sentences import TEXT, Saying
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.chart_sheets import chart_sheets
-from service.representations.pullover_heading import SIZES
-from service.representations.sheets import picture_file
+from service.representations.pictures.chart.chart import chart_sheets
+from service.representations.pictures.heading import SIZES
+from service.representations.pictures.sheets import picture_file
 
 TITLE = Saying("picture.chart", size=TEXT)
 

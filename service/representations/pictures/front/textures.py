@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import svg
 
-from service.representations.drawing import TEXT_COLOUR
+from service.representations.pictures.drawing import TEXT_COLOUR
 
 _PALE = "#ffffff"
 

@@ -18,12 +18,21 @@ import svg
 from grading_core.chart.front import FrontView
 from grading_core.gauge import Gauge
 from grading_core.pullover.front import Finish
-from service.representations.drawing import TEXT_COLOUR, Ink, inks, mark_patterns, rounded, stitches
-from service.representations.garment_legend import Legend, legend
-from service.representations.garment_neck import NeckView, Strip, neck_view
-from service.representations.garment_pieces import RIBS, Band, Box, Piece, Point, box_around, front_piece, sleeve_pieces
-from service.representations.sheets import Drawing, Room
-from service.representations.textures import knit_texture, purl_texture
+from service.representations.pictures.drawing import TEXT_COLOUR, Ink, inks, mark_patterns, rounded, stitches
+from service.representations.pictures.front.legend import Legend, legend
+from service.representations.pictures.front.neck import NeckView, Strip, neck_view
+from service.representations.pictures.front.pieces import (
+    RIBS,
+    Band,
+    Box,
+    Piece,
+    Point,
+    box_around,
+    front_piece,
+    sleeve_pieces,
+)
+from service.representations.pictures.front.textures import knit_texture, purl_texture
+from service.representations.pictures.sheets import Drawing, Room
 
 _MOST_HEIGHT = 1400
 """In pixels, of a garment whose sheet is as high as it takes."""

@@ -11,8 +11,8 @@ import svg
 from grading_core.pullover.result import Row
 from grading_core.sentences import Saying
 from service.language import text as said
-from service.representations.drawing import TEXT_COLOUR, rounded, text
-from service.representations.lettering import wrapped
+from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.lettering import wrapped
 
 MEASUREMENT = Saying("schematic.measurement")
 IN_CM = Saying("schematic.in_cm")

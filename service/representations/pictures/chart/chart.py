@@ -18,13 +18,13 @@ from grading_core.pullover.pictures import Paper, PicturedPullover, drawn_chart
 from grading_core.sentences import COUNT, NAMES, TOKEN, Saying, Sentence, words
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.chart_cuts import Cell, Cut, cut
-from service.representations.chart_grid import DIMENSIONS, Centre, Line, Sheet, draw, margins
-from service.representations.chart_legend import entries, of_token
-from service.representations.chart_starts import LEAST_WIDTH, SECTION, described, flags, table
-from service.representations.drawing import LEGEND_LINE, Entry, Ink, inks, legend_lines, mark_patterns, rounded
-from service.representations.pullover_heading import lines, title
-from service.representations.sheets import Drawing, Picture, Room, room
+from service.representations.pictures.chart.cuts import Cell, Cut, cut
+from service.representations.pictures.chart.grid import DIMENSIONS, Centre, Line, Sheet, draw, margins
+from service.representations.pictures.chart.legend import entries, of_token
+from service.representations.pictures.chart.starts import LEAST_WIDTH, SECTION, described, flags, table
+from service.representations.pictures.drawing import LEGEND_LINE, Entry, Ink, inks, legend_lines, mark_patterns, rounded
+from service.representations.pictures.heading import lines, title
+from service.representations.pictures.sheets import Drawing, Picture, Room, room
 
 TITLE = Saying("picture.whole_chart")
 READING = Saying("picture.reading")

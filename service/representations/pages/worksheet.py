@@ -16,9 +16,9 @@ from grading_core.pullover.rounds import ChartStart, Line, PartRounds, Rounds, S
 from grading_core.sentences import COUNT, TEXT, Saying
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.pages import page
-from service.representations.pullover_heading import knitted, lines
-from service.representations.pullover_heading import title as titled
+from service.representations.pages.page import page
+from service.representations.pictures.heading import knitted, lines
+from service.representations.pictures.heading import title as titled
 
 TITLE = Saying("worksheet.title", size=TEXT)
 AFTER = Saying("worksheet.after", column=COUNT, plain=COUNT)

@@ -11,10 +11,10 @@ from grading_core.pullover.request import Gauges
 from grading_core.sentences import COUNT, NAMES, TEXT, TOKEN, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.garment_drawing import garment_drawing
-from service.representations.garment_legend import Legend
-from service.representations.pullover_heading import COUNTS
-from service.representations.sheets import Picture, picture_file, room
+from service.representations.pictures.front.drawing import garment_drawing
+from service.representations.pictures.front.legend import Legend
+from service.representations.pictures.heading import COUNTS
+from service.representations.pictures.sheets import Picture, picture_file, room
 
 TITLE = Saying("picture.front", size=TEXT)
 WITHOUT = Saying("picture.without_bands")

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from math import ceil, floor, isinf
 from typing import NamedTuple
 
-from service.representations.sheets import Room
+from service.representations.pictures.sheets import Room
 
 _WIDEST, _NARROWEST = 20.0, 8.5
 """Of a stitch, in pixels; the narrower are 2.25 mm."""

@@ -21,7 +21,7 @@ from service import VERSION
 from service.language import language
 from service.language import text as said
 from service.origin import input_digest
-from service.representations.sheets import IMPRINT
+from service.representations.pictures.sheets import IMPRINT
 
 _FRACTION = re.compile(r"(?<=\d) (?=\d+/\d)")
 
@@ -81,7 +81,7 @@ def _gauges(gauges: Gauges) -> list[str]:
 
 def _environment() -> Environment:
     made = Environment(
-        loader=PackageLoader("service.representations", "templates"),
+        loader=PackageLoader("service"),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,

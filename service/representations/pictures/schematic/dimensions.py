@@ -8,7 +8,7 @@ from math import cos, pi, sin
 from typing import Literal
 
 from grading_core.pullover.result import KnittedSize
-from service.representations.garment_outline import Outline, Point, mirrored
+from service.representations.pictures.schematic.outline import Outline, Point, mirrored
 
 _FROM_CENTRE = 0.25
 """Where lengths down the front are drawn, as a part of its half."""

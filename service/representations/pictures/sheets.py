@@ -20,7 +20,7 @@ from service import VERSION
 from service.language import language
 from service.language import text as said
 from service.origin import input_digest
-from service.representations.drawing import rounded, safe, text
+from service.representations.pictures.drawing import rounded, safe, text
 
 IMPRINT = Saying("picture.imprint", version=TEXT, digest=TEXT)
 SHEET = Saying("picture.sheet", number=COUNT, sheets=COUNT)

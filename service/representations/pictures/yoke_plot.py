@@ -14,10 +14,10 @@ from grading_core.pullover.yoke_stitches import SECTIONS, Step, doubled_rounds, 
 from grading_core.sentences import COUNT, NAMES, TOKEN, Saying, Sentence, run_of
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.drawing import TEXT_COLOUR, rounded, text
-from service.representations.lettering import width_of, wrapped
-from service.representations.pullover_heading import knitted, lines, title
-from service.representations.sheets import Drawing, Picture, Room, room
+from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.heading import knitted, lines, title
+from service.representations.pictures.lettering import width_of, wrapped
+from service.representations.pictures.sheets import Drawing, Picture, Room, room
 
 TITLE = Saying("picture.yoke_plot")
 SECTION = Saying("yoke_plot.section", of=TOKEN)

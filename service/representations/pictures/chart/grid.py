@@ -18,8 +18,8 @@ import svg
 from grading_core.chart.drawn_rounds import DrawnPart, DrawnSection, Sign
 from grading_core.sentences import COUNT, Saying
 from service.language import text as said
-from service.representations.chart_cuts import Cell, Cut
-from service.representations.drawing import TEXT_COLOUR, Ink, rounded, safe, shape_at, stitches, text
+from service.representations.pictures.chart.cuts import Cell, Cut
+from service.representations.pictures.drawing import TEXT_COLOUR, Ink, rounded, safe, shape_at, stitches, text
 
 DIMENSIONS = Saying("chart_sheet.dimensions", columns=COUNT, rows=COUNT)
 ROUND, ROW, COLUMN = Saying("picture.round"), Saying("picture.row"), Saying("picture.column")

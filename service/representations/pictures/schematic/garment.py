@@ -12,12 +12,12 @@ import svg
 from grading_core.pullover.result import KnittedSize, Row
 from grading_core.sentences import TEXT, Saying
 from service.language import text as said
-from service.representations.dimensions import Dimension, dimensions
-from service.representations.drawing import TEXT_COLOUR, rounded, text
-from service.representations.garment_outline import Outline, evenly, mirrored
-from service.representations.label_places import Box, Place, Point, along, around, best_place
-from service.representations.lettering import width_of
-from service.representations.measure_legend import RING, letter_ring
+from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.lettering import width_of
+from service.representations.pictures.schematic.dimensions import Dimension, dimensions
+from service.representations.pictures.schematic.labels import Box, Place, Point, along, around, best_place
+from service.representations.pictures.schematic.legend import RING, letter_ring
+from service.representations.pictures.schematic.outline import Outline, evenly, mirrored
 
 CM = Saying("schematic.cm", number=TEXT)
 INCHES = Saying("schematic.inches", number=TEXT)

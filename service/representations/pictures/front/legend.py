@@ -13,9 +13,17 @@ from grading_core.pullover.front import EdgeName
 from grading_core.sentences import NUMBER, TEXT, TOKEN, Saying, Sentence, words
 from grading_core.units import INCHES_IN_CM, InchConvention
 from service.language import text as said
-from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, mark_patterns, rounded, stitches, text
-from service.representations.sheets import Drawing
-from service.representations.textures import knit_texture, purl_texture
+from service.representations.pictures.drawing import (
+    LEGEND_LINE,
+    TEXT_COLOUR,
+    Ink,
+    mark_patterns,
+    rounded,
+    stitches,
+    text,
+)
+from service.representations.pictures.front.textures import knit_texture, purl_texture
+from service.representations.pictures.sheets import Drawing
 
 EDGES = Saying("picture.edges", edges=words("ribbed"), colours=TOKEN, colour=TEXT)
 KNIT, PURL, INSIDE = Saying("picture.knit"), Saying("picture.purl"), Saying("picture.inside")

@@ -13,10 +13,10 @@ from grading_core.chart.drawn_rounds import DrawnSection, FirstStart, RepeatView
 from grading_core.printing import printing
 from grading_core.sentences import COUNT, NAMES, SENTENCES, TEXT, Saying, Sentence, word
 from service.language import text as said
-from service.representations.chart_cuts import Cell, Cut
-from service.representations.chart_grid import texts
-from service.representations.drawing import TEXT_COLOUR, rounded, text
-from service.representations.sheets import Drawing
+from service.representations.pictures.chart.cuts import Cell, Cut
+from service.representations.pictures.chart.grid import texts
+from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.sheets import Drawing
 
 SECTION = word("drawn_section")
 FLAG = Saying("chart_sheet.flag", sizes=NAMES, section=SECTION)

@@ -10,9 +10,9 @@ import svg
 from grading_core.chart.drawn_rounds import ChartView, DrawnSection, Sign
 from grading_core.sentences import TOKEN, Saying
 from service.language import text as said
-from service.representations.chart_cuts import Cell
-from service.representations.chart_grid import Line, sign_marks, start_marks
-from service.representations.drawing import TEXT_COLOUR, Entry, Ink, colour_entries, rounded
+from service.representations.pictures.chart.cuts import Cell
+from service.representations.pictures.chart.grid import Line, sign_marks, start_marks
+from service.representations.pictures.drawing import TEXT_COLOUR, Entry, Ink, colour_entries, rounded
 
 FIRST_STITCH, FIRST_MOTIF = Saying("picture.first_stitch", of=TOKEN), Saying("picture.first_motif", of=TOKEN)
 """of: the section that starts: back, front, both of them, or sleeve."""

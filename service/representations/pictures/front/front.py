@@ -8,11 +8,11 @@ from zlib import crc32
 from grading_core.pullover.front import EdgeName, PicturedFront, PulloverFront, RibView
 from grading_core.sentences import COUNT, LENGTH, TEXT, TOKEN, Saying, Sentence
 from service.lengths import LengthWriter
-from service.representations.garment_drawing import garment_drawing
-from service.representations.garment_legend import Legend
-from service.representations.garment_picture import described
-from service.representations.pullover_heading import lines, title
-from service.representations.sheets import Drawing, Picture, room
+from service.representations.pictures.front.drawing import garment_drawing
+from service.representations.pictures.front.legend import Legend
+from service.representations.pictures.front.placement import described
+from service.representations.pictures.heading import lines, title
+from service.representations.pictures.sheets import Drawing, Picture, room
 
 TITLE = Saying("picture.whole_front")
 RAISED = Saying("picture.raised_described", length=LENGTH)

@@ -17,9 +17,9 @@ from grading_core.chart.views import ContrastView
 from grading_core.sentences import COUNT, NUMBER, TEXT, Saying, Sentence
 from service.language import text as said
 from service.lengths import LengthWriter
-from service.representations.chart_grid import DIMENSIONS
-from service.representations.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, rounded, stitches, text
-from service.representations.sheets import Drawing, Picture, picture_file
+from service.representations.pictures.chart.grid import DIMENSIONS
+from service.representations.pictures.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, rounded, stitches, text
+from service.representations.pictures.sheets import Drawing, Picture, picture_file
 
 TITLE = Saying("picture.contrast")
 IN_COLOURS, IN_GREYS = Saying("picture.in_colours"), Saying("picture.in_greys")

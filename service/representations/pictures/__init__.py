@@ -1,0 +1,1 @@
+"""Pictures of pullovers and charts, as SVG."""

@@ -1,0 +1,1 @@
+"""Charts, with where a pullover starts in them."""

@@ -1,0 +1,1 @@
+"""A pullover's front as it will look."""

@@ -1,0 +1,1 @@
+"""A pullover's outline with its measurements."""
