@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from functools import partial
-from itertools import groupby, islice, pairwise
+from itertools import groupby, pairwise
 from math import lcm
+from typing import NamedTuple
 
-from grading_core.counts.size_chain import Candidate, Chain, cheapest_chain
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
 from grading_core.fabric import Fabric
@@ -20,7 +19,13 @@ from grading_core.parts.body import STITCHES_PER_SHAPING, Level, gauge_at_level,
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.yoke.request import Adjustment
 
-_NO_WEIGHTS = (0, 0, 0, 0)
+
+class _Way(NamedTuple):
+    """The cheapest way to a count of a size, which those before it don't exceed."""
+
+    stitches: int
+    cost: int
+    before: _Way | None
 
 
 def level_stitches(
@@ -62,18 +67,37 @@ def _rising_counts(sizes: Sequence[tuple[int, Level, Fabric]]) -> list[int]:
     counts: list[int] = []
     for _, places in groupby(range(len(sizes)), key=falls.__getitem__):
         run = [*places]
-        unit = lcm(*(wanted[place].denominator for place in run))
-        shelves = [partial(_nearest_counts, nearest_at_level(*sizes[place]), wanted[place], unit) for place in run]
-        chain = cheapest_chain(shelves, _NO_WEIGHTS)
-        assert isinstance(chain, Chain)  # a larger count is always there
-        counts += [candidate.counts[0] for candidate in chain.candidates]
+        counts += nearest_rise([nearest_at_level(*sizes[place]) for place in run], [wanted[place] for place in run])
     return counts
 
 
-def _nearest_counts(nearest: int, target: Fraction, unit: int, many: int) -> list[Candidate]:
-    """So many counts, the nearest to a target first. unit: the cost is in squares of one part of so many."""
-    reach = STITCHES_PER_SHAPING * many
-    lowest = max(nearest % STITCHES_PER_SHAPING, nearest - reach)
-    counts = range(lowest, nearest + reach + 1, STITCHES_PER_SHAPING)
-    costs = sorted((int((count - target) * unit) ** 2, -count) for count in counts)
-    return [Candidate(cost, (-count, 0, 0), _NO_WEIGHTS) for cost, count in islice(costs, many)]
+def nearest_rise(nearest: Sequence[int], wanted: Sequence[Fraction]) -> list[int]:
+    """Counts that don't fall, of the least summed squared distance from what is wanted; of equals the larger.
+
+    nearest: of each size the permitted count that is nearest to what is wanted; others lie multiples of
+    `STITCHES_PER_SHAPING` from it. wanted: exact.
+
+    >>> nearest_rise([202, 200], [Fraction(201), Fraction(201)])
+    [202, 204]
+    """
+    unit, step = lcm(*(each.denominator for each in wanted)), STITCHES_PER_SHAPING
+    # between counts beyond all nearest ones no gap is as wide as a step: those behind it would move nearer
+    reach = step * len(nearest)
+    lowest, highest = min(nearest) - reach, max(nearest) + reach
+    ways: list[_Way] = []
+    for size, (count, target) in enumerate(zip(nearest, wanted, strict=True)):
+        aim, before, behind = int(target * unit), iter(ways), None if size else _Way(0, 0, None)
+        following, ways = next(before, None), []
+        for each in range(max(count % step, lowest + (count - lowest) % step), highest + 1, step):
+            while following is not None and following.stitches <= each:
+                if behind is None or following.cost <= behind.cost:
+                    behind = following
+                following = next(before, None)
+            if behind is not None:
+                ways.append(_Way(each, behind.cost + (each * unit - aim) ** 2, behind if size else None))
+    way: _Way | None = min(ways, key=lambda way: (way.cost, -way.stitches))
+    counts = []
+    while way is not None:
+        counts.append(way.stitches)
+        way = way.before
+    return counts[::-1]

@@ -25,7 +25,19 @@ from tests.benchmarks.cases import BUILDERS, GAUGE, Body, charted_pullovers
 from tests.benchmarks.cases import pullovers as plain_pullovers
 
 JSON, CSV, MARKDOWN, SVG = "application/json", "text/csv", "text/markdown", "image/svg+xml"
+HTML = "text/html"
 XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+
+PICTURES = (
+    ("schematic", SVG, "all"),
+    ("front", SVG, "one of"),
+    ("chart", SVG, "all"),
+    ("chart", SVG, "one of"),
+    ("yoke-plot", SVG, "all"),
+    ("pattern", HTML, "all"),
+    ("worksheet", HTML, "one of"),
+)
+"""Of a pullover: as what each is answered, and of how many of its sizes."""
 
 ODD_GAUGE = {"stitches": 21.987654321, "rows": 30.123456789, "over": 10.1357911}
 """A gauge that leaves long fractions everywhere."""
@@ -99,6 +111,17 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     yield "pullovers/workbook", f"{MAX_SIZES} sizes, a chart of 800 x 80", pullovers(MAX_SIZES, 26, 80), XLSX
     for about, wishes in MISFITS.items():
         yield "pullovers", f"{MAX_SIZES} sizes, {about}", {**plain_pullovers(MAX_SIZES), **wishes}, JSON
+    levels = [{"measurement": name, "below": below} for name, below in (("waist", 14), ("hip", 30))]
+    yield (
+        "pullovers",
+        f"{MAX_SIZES} sizes, waist and hip",
+        {**plain_pullovers(MAX_SIZES), "body": {"levels": levels}},
+        JSON,
+    )
+    for picture, media, of in PICTURES:
+        size = {"size": "1"} if of == "one of" else {}
+        body = {**pullovers(MAX_SIZES, 26, 80), "picture": {"page": "a4", **size}}
+        yield f"pullovers/{picture}", f"{of} {MAX_SIZES} sizes, a chart of 800 x 80", body, media
     yield "charts", "800 x 400 pixels of 62 colours at random", drawn(800, 400), JSON
     changed = {"yarn": {"metres_per_100g": 101.23456789}, "changes": {"body_length": 44.4444444}}
     yield "pullovers", "9 sizes, a chart of 800 x 400, yarn and changes", {**pullovers(9, 100, 400), **changed}, JSON

@@ -16,7 +16,7 @@ from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Level
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.levels import level_stitches
+from grading_core.pullover.levels import level_stitches, nearest_rise
 from grading_core.pullover.request import BodyWishes, Gauges, LevelWish, PulloverRequest
 from tests.grading_core.pullover.knitted_pullovers import sizes_of
 from tests.oracles.told import told_each, work_shaping
@@ -97,3 +97,21 @@ def test_an_impossible_size_has_nothing_in_the_body_and_the_others_have_all_thei
         shaping, rounds, stitches = work_shaping(told[size.label], "body", size.outcome.counts.body)
         assert (shaping, rounds) == ([*size.outcome.body.shaping], size.outcome.body.rounds)
         assert stitches == size.outcome.body.levels[0].stitches
+
+
+def test_forty_sizes_with_remainders_of_their_own_have_the_nearest_counts_that_do_not_fall():
+    """Each count is as near as it gets where wishes rise by more than a step of four from size to size."""
+    wanted = [Fraction(100 + 9 * place) for place in range(40)]
+    remainders = [3 * place % 4 for place in range(40)]
+    nearest = [
+        min(range(rest, 600, 4), key=lambda n: abs(n - want)) for want, rest in zip(wanted, remainders, strict=True)
+    ]
+    assert nearest_rise(nearest, wanted) == nearest
+
+
+def test_forty_equal_wishes_end_on_counts_that_do_not_fall():
+    """Of remainders 0, 3, 2, 1 and so on each count has to follow on the one before it."""
+    wanted = [Fraction(101)] * 40
+    found = nearest_rise([100 + (-place) % 4 for place in range(40)], wanted)
+    assert all(before <= after for before, after in pairwise(found))
+    assert [count % 4 for count in found] == [-place % 4 for place in range(40)]
