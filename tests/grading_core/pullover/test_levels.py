@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 from itertools import pairwise, product
 from types import SimpleNamespace
 
@@ -99,13 +100,15 @@ def test_an_impossible_size_has_nothing_in_the_body_and_the_others_have_all_thei
         assert stitches == size.outcome.body.levels[0].stitches
 
 
+def distance(wanted, count):
+    return abs(count - wanted)
+
+
 def test_forty_sizes_with_remainders_of_their_own_have_the_nearest_counts_that_do_not_fall():
     """Each count is as near as it gets where wishes rise by more than a step of four from size to size."""
-    wanted = [Fraction(100 + 9 * place) for place in range(40)]
-    remainders = [3 * place % 4 for place in range(40)]
-    nearest = [
-        min(range(rest, 600, 4), key=lambda n: abs(n - want)) for want, rest in zip(wanted, remainders, strict=True)
-    ]
+    wanted = [100 + 9 * place + Fraction(1, 7) for place in range(40)]
+    permitted = [range(3 * place % 4, 600, 4) for place in range(40)]
+    nearest = [min(counts, key=partial(distance, want)) for want, counts in zip(wanted, permitted, strict=True)]
     assert nearest_rise(nearest, wanted) == nearest
 
 
