@@ -18,9 +18,21 @@ the round from the neck down. Her newest, Lanternwrack, has one swatch, 21 stitc
 come in nine sizes."""
 
 PICTURES = """
-See a chart with the starts of one size traced on it, and the front of a pullover as it will look:
-{address}/docs#/Colourwork/chart_placements_picture
-{address}/docs#/Colourwork/chart_placements_garment_picture"""
+To look at: every example with its table and pictures, as they are answered, is at {address}/
+
+One of them, in two colours and four sizes:
+
+schematic  {address}{example}/schematic.svg
+front      {address}{example}/front.svg
+chart      {address}{example}/chart.svg
+yoke       {address}{example}/yoke-plot.svg
+pattern    {address}{example}/pattern.html
+worksheet  {address}{example}/worksheet.html
+
+Draw one of your own: {address}/docs#/Garment/pullovers_schematic"""
+
+EXAMPLE = "/examples/pullovers/colourwork-in-four-sizes"
+"""Whose pictures they are."""
 
 Answer = dict[str, Any]
 
@@ -34,7 +46,7 @@ def main(address: str) -> None:
         request = (Path(__file__).parent / f"{name}.json").read_bytes()
         print(f"\n\n{heading}\nPOST {path}  (deploy/demo/{name}.json)\n")
         show({**post(address + path, request), "request": json.loads(request)})
-    print(PICTURES.format(address=address))
+    print(PICTURES.format(address=address, example=EXAMPLE))
 
 
 def show_pullover(answer: Answer) -> None:

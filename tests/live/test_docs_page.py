@@ -6,6 +6,7 @@ from base64 import b64decode
 from pathlib import Path
 
 import pytest
+import requests
 
 from service.config import Config
 from service.examples import examples_of
@@ -16,6 +17,8 @@ from tests.live.docs_page import opened
 OPERATIONS = operations(Config())
 DEMO = Path(__file__).resolve().parents[2] / "deploy" / "demo" / "show.py"
 LINKS = re.findall(r"/docs#/(\w+)/(\S+?)\"*$", DEMO.read_text(), re.MULTILINE)
+[EXAMPLE] = re.findall(r'^EXAMPLE = "(.*)"', DEMO.read_text(), re.MULTILINE)
+PICTURES = [EXAMPLE + name for name in re.findall(r"\{example\}(/\S+)", DEMO.read_text())]
 
 
 @pytest.fixture(scope="module")
@@ -138,6 +141,15 @@ def test_a_link_of_the_demonstration_opens_its_operation(browser, server, tag, o
 
 def test_the_demonstration_has_links_into_the_page():
     assert LINKS
+
+
+@pytest.mark.parametrize("picture", PICTURES)
+def test_a_picture_that_the_demonstration_links_to_is_there(server, picture):
+    assert requests.get(server + picture, timeout=30).status_code == 200
+
+
+def test_the_demonstration_links_to_every_picture_and_page_of_a_pullover():
+    assert len(PICTURES) == 6
 
 
 def test_a_script_from_elsewhere_would_not_run(page):
