@@ -18,7 +18,7 @@ the round from the neck down. Her newest, Lanternwrack, has one swatch, 21 stitc
 come in nine sizes."""
 
 PICTURES = """
-To look at: every example with its table and pictures, as they are answered, is at {address}/
+Every example with its table and pictures, as they are answered: {address}/
 
 One of them, in two colours and four sizes:
 
