@@ -18,11 +18,12 @@ from grading_core.chart.grid import Colour
 from grading_core.chart.lightness import READS_APART, lightness
 from grading_core.sentences import Sentence
 from service.language import text as said
+from service.representations.pictures.lettering import width_of
 
 TEXT_COLOUR = "currentColor"
 
-LEGEND_LINE = 22
-"""Pixels from one line of a legend to the next."""
+LEGEND_LINE, _LEGEND_SIZE = 22, 12
+"""Pixels from one line of a legend to the next, and the size of its words."""
 
 _DARK, _PALE = 0.8, 0.14
 """How much of the text colour a colour without hex gets: the first after the ground, and the others."""
@@ -180,13 +181,16 @@ def legend_lines(entries: Iterable[Entry], room: float) -> list[svg.G]:
     lines: list[list[svg.Element]] = []
     at = room
     for entry in entries:
-        needed = entry.wide + 26 + 7 * len(entry.words)
+        needed = entry.wide + 26 + width_of(entry.words, _LEGEND_SIZE)
         if at + needed > room:
             lines.append([])
             at = 0
         move: list[svg.Transform] = [svg.Translate(rounded(at), 0)]
         lines[-1].append(
-            svg.G(transform=move, elements=[*entry.sample, text(entry.words, entry.wide and entry.wide + 8, 4, 12)])
+            svg.G(
+                transform=move,
+                elements=[*entry.sample, text(entry.words, entry.wide and entry.wide + 8, 4, _LEGEND_SIZE)],
+            )
         )
         at += needed
     return [

@@ -10,6 +10,7 @@ from grading_core.pullover.pictures import PicturedPullover
 from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.sentences import COUNT, NAMES, SENTENCE, TEXT, Saying, Sentence, run_of
 from service.language import text as said
+from service.representations.pictures.sheets import Heading
 
 SIZES = Saying("picture.sizes", sizes=NAMES)
 COUNTS = Saying("picture.counts", cast_on=COUNT, rounds=COUNT, body=COUNT, sleeve=COUNT)
@@ -22,6 +23,14 @@ def title(view: PicturedPullover, kind: Sentence) -> str:
     kind: what is shown, in words.
     """
     return " · ".join(filter(None, (view.picture.title, said(kind))))
+
+
+def heading(view: PicturedPullover, kind: Sentence) -> Heading:
+    """What stands above every drawing of a pullover.
+
+    kind: as for `title`.
+    """
+    return Heading(title(view, kind), lines(view))
 
 
 def lines(view: PicturedPullover) -> list[str]:

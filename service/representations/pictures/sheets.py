@@ -6,10 +6,10 @@ stand one below the other; a page of HTML has each by itself. Sizes are in pixel
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain
 from math import inf
-from textwrap import wrap
 from types import MappingProxyType
 
 import svg
@@ -21,6 +21,7 @@ from service.language import language
 from service.language import text as said
 from service.origin import input_digest
 from service.representations.pictures.drawing import rounded, safe, text
+from service.representations.pictures.lettering import wrapped
 
 IMPRINT = Saying("picture.imprint", version=TEXT, digest=TEXT)
 SHEET = Saying("picture.sheet", number=COUNT, sheets=COUNT)
@@ -37,12 +38,18 @@ _EDGE = 24
 """Round a picture that isn't on paper."""
 
 _TITLE_SIZE, _LINE_SIZE, _IMPRINT_SIZE = 18, 12, 9
-_LINE, _IMPRINT_LINE = 16, 12
-_CHARACTER = 0.56
-"""How wide a character is on average, as a part of its size."""
+_TITLE_LINE, _LINE, _IMPRINT_LINE = 22, 16, 12
 
 _NARROWEST = 560
 """Of a sheet that isn't paper: its imprint is to find room."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """What stands above a drawing on every sheet. title: what is shown. lines: below it."""
+
+    title: str
+    lines: Sequence[str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,14 +65,13 @@ class Drawing:
 class Picture:
     """A picture, not yet on paper.
 
-    key: by which its parts are told apart from those of other pictures on a page. title, about: what it shows, and the
-    same in words for those who cannot see it. lines: what is said below the title on every sheet. definitions: of the
-    patterns, clippings and masks of all drawings. drawings: one a sheet.
+    key: by which its parts are told apart from those of other pictures on a page. heading: of every sheet. about: what
+    it shows, for those who cannot see it. definitions: of the patterns, clippings and masks of all drawings. drawings:
+    one a sheet.
     """
 
     key: str
-    title: str
-    lines: Sequence[str]
+    heading: Heading
     about: Sequence[Sentence]
     definitions: Sequence[svg.Element] = ()
     drawings: Sequence[Drawing]
@@ -79,16 +85,16 @@ class Room:
     height: float
 
 
-def room(paper: Paper, lines: Sequence[str]) -> Room:
+def room(paper: Paper, heading: Heading) -> Room:
     """What a drawing on a sheet may take up.
 
-    paper: that the picture is laid out for. lines: below its title.
+    paper: that the picture is laid out for. heading: of every sheet.
     """
     if paper == "single":
         return Room(900, inf)
     width, height = _sheet(paper)
     width -= 2 * _MARGIN
-    return Room(width, height - 2 * _MARGIN - _heading_height(lines, width) - _imprint_height())
+    return Room(width, height - 2 * _MARGIN - _heading(heading, width).height - _imprint_height())
 
 
 def picture_file(picture: Picture, paper: Paper) -> str:
@@ -144,7 +150,7 @@ def _svg(
             "aria-labelledby": f"{key}-title {key}-desc",
         },
         elements=[
-            svg.Title(id=f"{key}-title", text=safe(picture.title)),
+            svg.Title(id=f"{key}-title", text=safe(picture.heading.title)),
             svg.Desc(id=f"{key}-desc", text=safe(" ".join(map(said, picture.about)))),
             *elements,
         ],
@@ -156,39 +162,36 @@ def _sheets(picture: Picture, paper: Paper) -> Iterator[Drawing]:
     many = len(picture.drawings)
     for number, drawing in enumerate(picture.drawings, 1):
         if paper == "single":
-            width, edge = max(drawing.width, _NARROWEST) + 2 * _EDGE, _EDGE
-            inner = width - 2 * edge
-            height = edge + _heading_height(picture.lines, inner) + drawing.height + _imprint_height() + edge
+            edge, inner = _EDGE, max(drawing.width, _NARROWEST)
+            heading = _heading(picture.heading, inner)
+            width, height = inner + 2 * edge, heading.height + drawing.height + _imprint_height() + 2 * edge
         else:
             (width, height), edge = _sheet(paper), _MARGIN
-            inner = width - 2 * edge
-        top = edge + _heading_height(picture.lines, inner)
+            heading = _heading(picture.heading, width - 2 * edge)
+        below = rounded(edge + heading.height)
         yield Drawing(
             width=width,
             height=height,
             elements=[
-                *_heading(picture, edge, inner),
-                svg.G(transform=[svg.Translate(edge, rounded(top))], elements=list(drawing.elements)),
+                svg.G(transform=[svg.Translate(edge, edge)], elements=list(heading.elements)),
+                svg.G(transform=[svg.Translate(edge, below)], elements=list(drawing.elements)),
                 *_imprint(edge, width - edge, height - edge, number, many),
             ],
         )
 
 
-def _heading(picture: Picture, edge: float, width: float) -> Iterator[svg.Element]:
-    yield text(picture.title, edge, edge + _TITLE_SIZE, _TITLE_SIZE, font_weight="bold")
-    y = edge + _TITLE_SIZE + 6
-    for line in _wrapped(picture.lines, width, _LINE_SIZE):
+def _heading(heading: Heading, width: float) -> Drawing:
+    """The title and what is said below it, in as many lines as they need."""
+    drawn: list[svg.Element] = []
+    y = 0
+    for line in wrapped(heading.title, width, _TITLE_SIZE):
+        y += _TITLE_LINE
+        drawn.append(text(line, 0, y - 4, _TITLE_SIZE, font_weight="bold"))
+    y += 4
+    for part in chain.from_iterable(wrapped(line, width, _LINE_SIZE) for line in heading.lines):
         y += _LINE
-        yield text(line, edge, y - 4, _LINE_SIZE)
-
-
-def _heading_height(lines: Iterable[str], width: float) -> float:
-    return _TITLE_SIZE + 6 + _LINE * len(_wrapped(lines, width, _LINE_SIZE)) + 14
-
-
-def _wrapped(lines: Iterable[str], width: float, size: float) -> list[str]:
-    fit = int(width / (size * _CHARACTER))
-    return [part for line in lines for part in wrap(line, fit) or [""]]
+        drawn.append(text(part, 0, y - 4, _LINE_SIZE))
+    return Drawing(width=width, height=y + 14, elements=drawn)
 
 
 def _imprint(left: float, right: float, bottom: float, number: int, many: int) -> Iterator[svg.Element]:

@@ -5,7 +5,7 @@ Every sheet has its piece of the chart with the numbers of columns, rows and rou
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import isinf
 
@@ -23,8 +23,8 @@ from service.representations.pictures.chart.grid import DIMENSIONS, Centre, Line
 from service.representations.pictures.chart.legend import entries, of_token
 from service.representations.pictures.chart.starts import LEAST_WIDTH, SECTION, described, flags, table
 from service.representations.pictures.drawing import LEGEND_LINE, Entry, Ink, inks, legend_lines, mark_patterns, rounded
-from service.representations.pictures.heading import lines, title
-from service.representations.pictures.sheets import Drawing, Picture, Room, room
+from service.representations.pictures.heading import heading
+from service.representations.pictures.sheets import Drawing, Heading, Picture, Room, room
 
 TITLE = Saying("picture.whole_chart")
 READING = Saying("picture.reading")
@@ -67,31 +67,31 @@ def chart(view: PicturedPullover, _: LengthWriter) -> Picture:
     """
     drawn = drawn_chart(view)
     assert drawn is not None
-    return chart_sheets(drawn, key="chart", title=title(view, TITLE()), lines=lines(view), paper=view.picture.page)
+    return chart_sheets(drawn, "chart", heading(view, TITLE()), view.picture.page)
 
 
-def chart_sheets(view: SizeView | RepeatView, *, key: str, title: str, lines: Iterable[str], paper: Paper) -> Picture:
+def chart_sheets(view: SizeView | RepeatView, key: str, above: Heading, paper: Paper) -> Picture:
     """A chart on as many sheets as it takes.
 
-    key, title: the picture's. lines: of its heading, to which those about the chart are added.
+    key: the picture's. above: its heading, to which lines about the chart are added.
 
     Raises ContradictionError for more sheets of paper than `MOST_SHEETS`.
     """
-    told = [*lines, said(DIMENSIONS(columns=view.chart.width, rows=view.chart.height)), said(READING())]
+    told = [*above.lines, said(DIMENSIONS(columns=view.chart.width, rows=view.chart.height)), said(READING())]
     drawn = _size_lines(view) if isinstance(view, SizeView) else _repeat_lines(view)
     if not drawn:
         told.append(said(NOTHING()))
         drawn = _bare_lines(view)
+    above = Heading(above.title, told)
     rows = view.chart.worked_rows()
     symbols = set().union(*(rows[line.row - 1] for line in drawn))
     colours = {symbol: colour for symbol, colour in view.chart.colours.items() if symbol in symbols}
     ink = inks(colours, view.plain.plain)
     ratio = min(_TALLEST, max(_FLATTEST, float(view.gauge.stitches_per_cm / view.gauge.rows_per_cm)))
-    cell, drawings = _drawings(view, drawn, ink, ratio, room(paper, told), key)
+    cell, drawings = _drawings(view, drawn, ink, ratio, room(paper, above), key)
     return Picture(
         key=key,
-        title=title,
-        lines=told,
+        heading=above,
         about=[*_described(view, [colours[symbol].name for symbol in ink])],
         definitions=mark_patterns(ink, cell.width, cell.height, key),
         drawings=drawings,

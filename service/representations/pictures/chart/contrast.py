@@ -19,7 +19,8 @@ from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pictures.chart.grid import DIMENSIONS
 from service.representations.pictures.drawing import LEGEND_LINE, TEXT_COLOUR, Ink, rounded, stitches, text
-from service.representations.pictures.sheets import Drawing, Picture, picture_file
+from service.representations.pictures.lettering import width_of
+from service.representations.pictures.sheets import Drawing, Heading, Picture, picture_file
 
 TITLE = Saying("picture.contrast")
 IN_COLOURS, IN_GREYS = Saying("picture.in_colours"), Saying("picture.in_greys")
@@ -31,7 +32,7 @@ _ROOM, _WIDEST, _NARROWEST = 420, 16, 2
 """The width in pixels that each chart should take up, and a stitch's between these."""
 
 _TOP, _BETWEEN, _BELOW = 20, 28, 30
-_CAPTION, _LETTER = 150, 7
+_CAPTION, _SIZE = 150, 12
 """Pixels that a chart's caption and a letter of the legend take up."""
 
 _SWATCH, _SWATCH_HEIGHT = 34, 14
@@ -49,7 +50,7 @@ def contrast_picture(view: ContrastView, _: LengthWriter) -> str:
     start = 2 * _SWATCH + 10
     lines = [(start, sentence) for sentence in of_colours] + [(0, sentence) for sentence in of_pairs]
     legend: list[svg.Element] = [
-        *(text(sentence, indent, LEGEND_LINE * n + 4, 12) for n, (indent, sentence) in enumerate(lines)),
+        *(text(sentence, indent, LEGEND_LINE * n + 4, _SIZE) for n, (indent, sentence) in enumerate(lines)),
         *(
             _swatch(hex, _SWATCH * place, LEGEND_LINE * n)
             for n, colour in enumerate(colours.values())
@@ -59,12 +60,11 @@ def contrast_picture(view: ContrastView, _: LengthWriter) -> str:
     size = {"columns": chart.width, "rows": chart.height} if chart else {}
     picture = Picture(
         key=key,
-        title=said(TITLE()),
-        lines=[said(DIMENSIONS(**size))] if chart else [],
+        heading=Heading(said(TITLE()), [said(DIMENSIONS(**size))] if chart else []),
         about=[*([CHART(**size)] if chart else []), *of_colours, *of_pairs],
         drawings=[
             Drawing(
-                width=max(width, *(indent + _LETTER * len(said(sentence)) for indent, sentence in lines)),
+                width=max(width, *(indent + width_of(said(sentence), _SIZE) for indent, sentence in lines)),
                 height=foot + LEGEND_LINE * len(lines),
                 elements=[*charts, svg.G(transform=[svg.Translate(0, rounded(foot))], elements=legend)],
             )
@@ -91,7 +91,7 @@ def _charts(chart: Chart, colours: Mapping[str, ComparedColour], key: str) -> tu
             elements=stitches(rows, inks, key),
         )
         drawn.append(
-            svg.G(transform=[svg.Translate(rounded(x), _TOP)], elements=[text(caption, 0, -10, 12), scaled, frame])
+            svg.G(transform=[svg.Translate(rounded(x), _TOP)], elements=[text(caption, 0, -10, _SIZE), scaled, frame])
         )
     return drawn, second + max(width, _CAPTION), _TOP + height + _BELOW
 

@@ -20,6 +20,7 @@ from grading_core.sentences import COUNT, Saying
 from service.language import text as said
 from service.representations.pictures.chart.cuts import Cell, Cut
 from service.representations.pictures.drawing import TEXT_COLOUR, Ink, rounded, safe, shape_at, stitches, text
+from service.representations.pictures.lettering import width_of
 
 DIMENSIONS = Saying("chart_sheet.dimensions", columns=COUNT, rows=COUNT)
 ROUND, ROW, COLUMN = Saying("picture.round"), Saying("picture.row"), Saying("picture.column")
@@ -34,8 +35,6 @@ _NUMBERS = 9.5
 _LEAST_NUMBERS = 8.0
 """Of those beside each row, where rows are low."""
 
-_CHARACTER = 0.58
-"""How wide a character is on average, as a part of its size."""
 
 _EVERY = 5
 """Columns from one that is numbered to the next."""
@@ -110,11 +109,11 @@ def margins(lines: Sequence[Line], centres: Sequence[Centre], heading: str) -> M
     lines, centres, heading: as a `Sheet` has them.
     """
     parted = any(line.part for line in lines)
-    wide = max((len(line.words) for line in lines), default=0)
-    words = max(wide, len(heading)) * _NUMBERS * _CHARACTER if wide else 0
-    names = max(len(each) for name in (YOKE, SPLIT, BELOW) for each in _wrapped(name)) * 11 * _CHARACTER
+    wide = max((width_of(line.words, _NUMBERS) for line in lines), default=0)
+    words = max(wide, width_of(heading, _NUMBERS)) if wide else 0
+    names = max(width_of(each, 11) for name in (YOKE, SPLIT, BELOW) for each in _wrapped(name))
     return Margins(
-        left=names + 58 if parted else len(said(COLUMN())) * _NUMBERS * _CHARACTER + 14,
+        left=names + 58 if parted else width_of(said(COLUMN()), _NUMBERS) + 14,
         top=_ARROW + _LINE * (1 + len(centres)) + 4,
         right=_words_at() + words,
         bottom=_ARROW + _LINE + 6,
@@ -259,7 +258,7 @@ def _rows(sheet: Sheet, columns: int, lines: Sequence[Line]) -> Iterator[svg.Ele
 
 def _words_at() -> float:
     """How far right of the stitches it is told where sections start."""
-    return 6 + max(18, len(said(ROW())) * _NUMBERS * _CHARACTER) + 10
+    return 6 + max(18, width_of(said(ROW()), _NUMBERS)) + 10
 
 
 def _columns(sheet: Sheet, cut: Cut, rows: int) -> Iterator[svg.Element]:
@@ -282,13 +281,13 @@ def _columns(sheet: Sheet, cut: Cut, rows: int) -> Iterator[svg.Element]:
         yield svg.G(
             class_=["centre"], elements=[centre_mark(x, -4, hanging=True), centre_mark(x, foot + 5, hanging=False)]
         )
-        half = len(centre.words) * _NUMBERS * _CHARACTER / 2
+        half = width_of(centre.words, _NUMBERS) / 2
         yield texts([(max(half - 40, x), above - _LINE * (place + 1), centre.words)], _NUMBERS, "middle")
 
 
 def _numbered(cell: Cell, cut: Cut) -> list[int]:
     """First, last and every fifth column, or every tenth and so on where there is no room; the rightmost first."""
-    width = len(str(cut.last)) * _NUMBERS * _CHARACTER + 3
+    width = width_of(str(cut.last), _NUMBERS) + 3
     every = next(step for step in (_EVERY, 10, 20, 50, 100) if step * cell.width >= width)
     found = [cut.first]
     for column in range(cut.first + 1, cut.last):

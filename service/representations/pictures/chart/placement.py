@@ -11,7 +11,7 @@ from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pictures.chart.chart import chart_sheets
 from service.representations.pictures.heading import SIZES
-from service.representations.pictures.sheets import picture_file
+from service.representations.pictures.sheets import Heading, picture_file
 
 TITLE = Saying("picture.chart", size=TEXT)
 
@@ -20,9 +20,10 @@ def chart_picture(view: SizeView, _: LengthWriter) -> str:
     """The picture as SVG, on one sheet as large as it takes."""
     picture = chart_sheets(
         view,
-        key=f"chart-{crc32(repr((view.label, view.chart.rows)).encode()):08x}",
-        title=said(TITLE(size=view.label)),
-        lines=[said(SIZES(sizes=(view.label,))), said(STRANDED_GAUGE(**swatch(view.gauge)))],
-        paper="single",
+        f"chart-{crc32(repr((view.label, view.chart.rows)).encode()):08x}",
+        Heading(
+            said(TITLE(size=view.label)), [said(SIZES(sizes=(view.label,))), said(STRANDED_GAUGE(**swatch(view.gauge)))]
+        ),
+        "single",
     )
     return picture_file(picture, "single")

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil, isinf
-from textwrap import wrap
 
 import svg
 
@@ -16,6 +15,7 @@ from service.language import text as said
 from service.representations.pictures.chart.cuts import Cell, Cut
 from service.representations.pictures.chart.grid import texts
 from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
+from service.representations.pictures.lettering import width_of, wrapped
 from service.representations.pictures.sheets import Drawing
 
 SECTION = word("drawn_section")
@@ -31,7 +31,7 @@ SIZE_DESCRIBED = Saying("chart_sheet.size_described", size=TEXT, starts=SENTENCE
 MOST_FLAGS = 24
 """Columns that get a line of words each; more are in the table only."""
 
-_SIZE, _LINE, _CHARACTER = 11, 15, 0.58
+_SIZE, _LINE = 11, 15
 LEAST_WIDTH = 150
 """Of a line of words, in pixels."""
 
@@ -53,7 +53,7 @@ def flags(view: RepeatView, cut: Cut, cell: Cell, room: float) -> tuple[list[svg
     y = 4.0
     for column in here:
         x = (cut.last - column + 0.5) * cell.width
-        lines = wrap(_flag(column, found[column]), max(12, int((room - x - 8) / (_SIZE * _CHARACTER))))
+        lines = wrapped(_flag(column, found[column]), max(80, room - x - 8), _SIZE)
         leader = f"M{rounded(x)} 0V{rounded(y + _LINE * 0.5)}h5"
         drawn.append(svg.Path(extra={"d": leader}, fill="none", stroke=TEXT_COLOUR, stroke_width=0.7))
         drawn.append(texts(((x + 8, y + _LINE * (n + 0.8), line) for n, line in enumerate(lines)), _SIZE))
@@ -67,7 +67,7 @@ def table(view: RepeatView, height: float) -> Iterator[Drawing]:
     height: of a sheet, in pixels.
     """
     head, body = _cells(view)
-    widths = [max(len(row[place]) for row in (head, *body)) * _SIZE * 0.6 + _GAP for place in range(len(head))]
+    widths = [max(width_of(row[place], _SIZE) for row in (head, *body)) + _GAP for place in range(len(head))]
     fit = len(body) if isinf(height) else max(1, int(height / _ROW) - 1)
     each = ceil(len(body) / ceil(len(body) / fit)) if body else 1
     for start in range(0, len(body), each):

@@ -11,7 +11,7 @@ from service.lengths import LengthWriter
 from service.representations.pictures.front.drawing import garment_drawing
 from service.representations.pictures.front.legend import Legend
 from service.representations.pictures.front.placement import described
-from service.representations.pictures.heading import lines, title
+from service.representations.pictures.heading import heading
 from service.representations.pictures.sheets import Drawing, Picture, room
 
 TITLE = Saying("picture.whole_front")
@@ -25,22 +25,21 @@ def front(view: PicturedFront, length: LengthWriter) -> Picture:
 
     view: what is drawn. length: has the convention of inches.
     """
-    heading = lines(view)
+    above = heading(view, TITLE())
     seen = view.front
     if seen is None:
-        return Picture(key="front", title=title(view, TITLE()), lines=heading, about=[], drawings=[_NOTHING])
+        return Picture(key="front", heading=above, about=[], drawings=[_NOTHING])
     key = f"front-{crc32(repr((seen.view.label, seen.view.yoke, seen.view.body)).encode()):08x}"
     drawn = garment_drawing(
         seen.view,
         seen.finish,
-        room(view.picture.page, heading),
+        room(view.picture.page, above),
         key,
         Legend(edges=seen.finish.edges, named=seen.named, convention=length.convention),
     )
     return Picture(
         key=key,
-        title=title(view, TITLE()),
-        lines=heading,
+        heading=above,
         about=[*described(seen.view, drawn.symbols, named=seen.named), *_finish(seen)],
         definitions=drawn.definitions,
         drawings=drawn.drawings,

@@ -23,6 +23,7 @@ from service.representations.pictures.drawing import (
     text,
 )
 from service.representations.pictures.front.textures import knit_texture, purl_texture
+from service.representations.pictures.lettering import width_of
 from service.representations.pictures.sheets import Drawing
 
 EDGES = Saying("picture.edges", edges=words("ribbed"), colours=TOKEN, colour=TEXT)
@@ -33,7 +34,7 @@ _STITCH = (8.0, 6.0)
 _ACROSS, _DOWN = 4, 3
 """Of a swatch: pixels of a stitch, and how many stitches."""
 
-_CHARACTER, _BETWEEN, _TOP = 7.2, 20, 24
+_BETWEEN, _TOP = 20, 24
 _SCALE_ROOM, _SCALE_HEIGHT = 130, 56
 """What the scale takes up, in pixels."""
 
@@ -140,7 +141,7 @@ def legend(
 
 def _needed(entry: _Entry) -> float:
     """Pixels across."""
-    return _ACROSS * _STITCH[0] + 8 + _CHARACTER * len(entry.said) + _BETWEEN
+    return _ACROSS * _STITCH[0] + 8 + width_of(entry.said, 12) + _BETWEEN
 
 
 def _column(lines: Sequence[Sequence[svg.Element]], top: float) -> svg.G:

@@ -14,7 +14,7 @@ from service.lengths import LengthWriter
 from service.representations.pictures.front.drawing import garment_drawing
 from service.representations.pictures.front.legend import Legend
 from service.representations.pictures.heading import COUNTS
-from service.representations.pictures.sheets import Picture, picture_file, room
+from service.representations.pictures.sheets import Heading, Picture, picture_file, room
 
 TITLE = Saying("picture.front", size=TEXT)
 WITHOUT = Saying("picture.without_bands")
@@ -29,14 +29,13 @@ def garment_picture(view: FrontView, length: LengthWriter) -> str:
     view: what is drawn. length: has the convention of inches.
     """
     key = f"front-{crc32(repr((view.label, view.body, view.yoke, view.seam)).encode()):08x}"
-    lines = [said(sentence) for sentence in _heading(view)]
+    heading = Heading(said(TITLE(size=view.label)), [said(sentence) for sentence in _heading(view)])
     drawn = garment_drawing(
-        view, None, room("single", lines), key, Legend(edges={}, named=True, convention=length.convention)
+        view, None, room("single", heading), key, Legend(edges={}, named=True, convention=length.convention)
     )
     picture = Picture(
         key=key,
-        title=said(TITLE(size=view.label)),
-        lines=lines,
+        heading=heading,
         about=[*described(view, drawn.symbols, named=True)],
         definitions=drawn.definitions,
         drawings=drawn.drawings,
