@@ -5,7 +5,7 @@ from axe_playwright_python.sync_playwright import Axe
 
 from tests.live.docs_page import block, executed, opened
 
-PLACES = ["", "#/Garment/pullovers?example=a-makers-changes", "#/Garment/pullovers_front", "#/Colourwork/charts"]
+PLACES = ["", "#/Garment/pullovers?example=one-size-of-nine", "#/Garment/pullovers_front", "#/Colourwork/charts"]
 GRAVE = ("serious", "critical")
 LEFT: dict[str, frozenset[str]] = {}
 """What Swagger UI brings and could not be mended here: selectors by axe's rule. Nothing is left."""
@@ -18,8 +18,9 @@ def everything_unfolded(page):
     page.wait_for_timeout(500)
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize(
+    ("place", "scheme"), [*((place, "light") for place in PLACES), ("", "dark"), ("#/Garment/pullovers_front", "dark")]
+)
 def test_axe_finds_nothing_grave(browser, server, place, scheme):
     page = opened(browser, server, place, color_scheme=scheme)
     if "Garment" in place:
@@ -34,9 +35,8 @@ def test_axe_finds_nothing_grave(browser, server, place, scheme):
     assert {rule: nodes for rule, nodes in found.items() if nodes} == {}
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_axe_finds_nothing_grave_in_a_schema(browser, server, scheme):
-    page = opened(browser, server, "#/Gauge/gauge_conversions", color_scheme=scheme)
+def test_axe_finds_nothing_grave_in_a_schema(browser, server):
+    page = opened(browser, server, "#/Gauge/gauge_conversions", color_scheme="dark")
     page.get_by_role("tab", name="Schema").first.click()
     page.locator(".json-schema-2020-12-property").first.wait_for()
     found = [violation for violation in Axe().run(page).response["violations"] if violation["impact"] in GRAVE]
