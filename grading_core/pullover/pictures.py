@@ -97,11 +97,19 @@ def picture_chart(request: PictureRequest) -> PicturedPullover:
     stitches than a picture holds.
     """
     sound(chart_picture_problems(request))
-    view = _pictured(request)
-    if request.picture.size is not None and view.pullover.plan:
-        for size in charted_sizes(view.knitted).values():
-            sound(drawn_problems(view.pullover.plan, size, ("chart",)))
-    return view
+    return _with_drawable_chart(_pictured(request))
+
+
+def picture_pattern(request: PictureRequest) -> PicturedPullover:
+    """The pullover as `picture_pullover` has it, with a chart to draw where it has one.
+
+    request: as for `picture_pullover`.
+
+    Raises ContradictionError as `picture_pullover` does, and for a chart of more rounds or stitches than a picture
+    holds.
+    """
+    sound(pattern_problems(request))
+    return _with_drawable_chart(_pictured(request))
 
 
 def drawn_chart(view: PicturedPullover) -> SizeView | RepeatView | None:
@@ -134,6 +142,18 @@ def chart_picture_problems(request: PictureRequest) -> Check[None]:
 
 
 @check
+def pattern_problems(request: PictureRequest) -> Check[None]:
+    """As `chart_picture_problems`, of a pullover that may do without a chart.
+
+    request: any.
+    """
+    if told(lambda: request.pullover.chart) is None:
+        yield from picture_problems(request)
+    else:
+        yield from chart_picture_problems(request)
+
+
+@check
 def picture_problems(request: PictureRequest) -> Check[None]:
     """As `garment_problems`, and a size that there isn't.
 
@@ -145,6 +165,14 @@ def picture_problems(request: PictureRequest) -> Check[None]:
     if size is not None:
         for problem in answer_size_problems((size,), labels):
             yield replace(problem, path=("picture", "size"))
+
+
+def _with_drawable_chart(view: PicturedPullover) -> PicturedPullover:
+    """The same, if its chart can be drawn round by round where one size is."""
+    if view.picture.size is not None and view.pullover.plan:
+        for size in charted_sizes(view.knitted).values():
+            sound(drawn_problems(view.pullover.plan, size, ("chart",)))
+    return view
 
 
 def _pictured(request: PictureRequest) -> PicturedPullover:

@@ -5,11 +5,18 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.chart.grid import Chart, Colour
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.grade import grade_pullover
-from grading_core.pullover.pictures import PictureRequest, PictureWishes, picture_chart, picture_pullover
-from grading_core.pullover.request import Gauges, PulloverRequest
+from grading_core.pullover.pictures import (
+    PictureRequest,
+    PictureWishes,
+    picture_chart,
+    picture_pattern,
+    picture_pullover,
+)
+from grading_core.pullover.request import ChartWishes, Gauges, PulloverRequest
 
 PULLOVER = PulloverRequest(
     gauges=Gauges(Gauge.over(Fraction(22), Fraction(31), Fraction(10))), body_table="women", labels=("S", "M", "L")
@@ -55,3 +62,20 @@ def test_a_picture_of_the_chart_needs_a_chart():
         (("chart",), "no_chart"),
         (("picture", "size"), "unknown_size"),
     }
+
+
+def test_a_pattern_has_its_chart_within_what_a_picture_holds():
+    """A size of some 70 rounds of yoke and as many below, 800 stitches each, is beyond 100,000 stitches."""
+    wide = replace(
+        PULLOVER,
+        chart=ChartWishes(
+            chart=Chart(("#" + "." * 799,) * 100, {"#": Colour("sand"), ".": Colour("ink")}), first_round=1
+        ),
+    )
+    assert problems(picture_pattern, pullover=wide, picture=PictureWishes(size="M")) == {
+        (("chart",), "too_many_stitches")
+    }
+
+
+def test_a_pattern_needs_no_chart():
+    assert picture_pattern(PictureRequest(pullover=PULLOVER)).pullover.labels == ("S", "M", "L")
