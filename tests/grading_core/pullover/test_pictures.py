@@ -65,13 +65,10 @@ def test_a_picture_of_the_chart_needs_a_chart():
 
 
 def test_a_pattern_has_its_chart_within_what_a_picture_holds():
-    """A size of some 70 rounds of yoke and as many below, 800 stitches each, is beyond 100,000 stitches."""
-    wide = replace(
-        PULLOVER,
-        chart=ChartWishes(
-            chart=Chart(("#" + "." * 799,) * 100, {"#": Colour("sand"), ".": Colour("ink")}), first_round=1
-        ),
-    )
+    """A yoke of 20 cm and more has over 125 rounds at 65 to 10 cm, which of 800 stitches each are beyond 100,000."""
+    fine = Gauges(Gauge.over(Fraction(22), Fraction(65), Fraction(10)))
+    chart = Chart(("#" + "." * 799,) * 4, {"#": Colour("sand"), ".": Colour("ink")})
+    wide = replace(PULLOVER, gauges=fine, chart=ChartWishes(chart=chart))
     assert problems(picture_pattern, pullover=wide, picture=PictureWishes(size="M")) == {
         (("chart",), "too_many_stitches")
     }
