@@ -42,4 +42,8 @@ $bin/ruff check .
 $bin/ruff format --check .
 $bin/mypy
 $bin/lint-imports
+# All tests take two processors; a few named ones are looked at one by one.
+if [ $# = 0 ]; then
+    set -- --numprocesses=2 --dist=loadfile
+fi
 exec $bin/python -m pytest "$@"
