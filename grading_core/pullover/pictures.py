@@ -129,28 +129,25 @@ def drawn_chart(view: PicturedPullover) -> SizeView | RepeatView | None:
 
 @check
 def chart_picture_problems(request: PictureRequest) -> Check[None]:
-    """As `picture_problems`, a pullover without a chart, and a chart of too many stitches to draw in one repeat.
+    """As `pattern_problems`, and a pullover without a chart.
+
+    request: any.
+    """
+    yield from pattern_problems(request)
+    if told(lambda: request.pullover.chart) is None:
+        yield Problem(("chart",), ProblemCode.NO_CHART, "is missing: there is none to draw.")
+
+
+@check
+def pattern_problems(request: PictureRequest) -> Check[None]:
+    """As `picture_problems`, and a chart of too many stitches to draw in one repeat.
 
     request: any.
     """
     found = yield from places(picture_problems(request))
     wishes = told(lambda: request.pullover.chart)
-    if wishes is None:
-        yield Problem(("chart",), ProblemCode.NO_CHART, "is missing: there is none to draw.")
-    elif request.picture.size is None and not any(place[0] == "chart" for place in found):
+    if wishes is not None and request.picture.size is None and not any(place[0] == "chart" for place in found):
         yield from repeat_problems(wishes.chart, ("chart", "chart"))
-
-
-@check
-def pattern_problems(request: PictureRequest) -> Check[None]:
-    """As `chart_picture_problems`, of a pullover that may do without a chart.
-
-    request: any.
-    """
-    if told(lambda: request.pullover.chart) is None:
-        yield from picture_problems(request)
-    else:
-        yield from chart_picture_problems(request)
 
 
 @check

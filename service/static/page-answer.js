@@ -1,6 +1,6 @@
 // An HTML answer as a page in a frame of its own, where no script runs.
 
-import { save } from "/docs/saving.js";
+import { buttons, save } from "/docs/saving.js";
 
 export const PageAnswer = (React) => {
   const h = React.createElement;
@@ -11,12 +11,7 @@ export const PageAnswer = (React) => {
     return h(
       "div",
       { className: "answer" },
-      h(
-        "p",
-        { className: "answer-buttons" },
-        h("button", { className: "btn", type: "button", onClick: print }, "Print"),
-        h("button", { className: "btn", type: "button", onClick: savePage }, "Save page"),
-      ),
+      buttons(h, { "Print": print, "Save page": savePage }),
       h("iframe", {
         className: "page-answer",
         ref: frame,

@@ -1,6 +1,6 @@
 // An SVG answer as a picture: inside <img> it can neither run scripts nor fetch anything.
 
-import { save } from "/docs/saving.js";
+import { buttons, save } from "/docs/saving.js";
 
 const SCALE = 2; // pixels of the PNG for one of the picture
 const MOST_PIXELS = 16_000 * 8_000; // that every browser's canvas has
@@ -15,12 +15,7 @@ export const PictureAnswer = (React) => {
     return h(
       "div",
       { className: "answer" },
-      h(
-        "p",
-        { className: "answer-buttons" },
-        h("button", { className: "btn", type: "button", onClick: saveSvg }, "Save SVG"),
-        h("button", { className: "btn", type: "button", onClick: savePng }, "Save PNG"),
-      ),
+      buttons(h, { "Save SVG": saveSvg, "Save PNG": savePng }),
       h("img", {
         alt: inWords(content),
         className: "picture-answer",

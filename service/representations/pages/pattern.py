@@ -18,7 +18,7 @@ from service.lengths import LengthWriter
 from service.representations.pages.page import page
 from service.representations.pictures.chart.chart import TITLE as CHART
 from service.representations.pictures.chart.chart import chart
-from service.representations.pictures.heading import credits, knitted, not_knitted
+from service.representations.pictures.heading import credits, not_knitted
 from service.representations.pictures.heading import title as titled
 from service.representations.pictures.schematic.schematic import TITLE as SCHEMATIC
 from service.representations.pictures.schematic.schematic import schematic
@@ -91,7 +91,7 @@ def pattern(view: PicturedPullover, length: LengthWriter) -> str:
 
     view: what is printed. length: writes lengths.
     """
-    remarks, every = view.pullover.remarks, [*knitted(view)]
+    remarks, every = view.pullover.remarks, [*view.knitted]
     return page(
         "pattern.html",
         view,

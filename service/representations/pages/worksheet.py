@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
 from itertools import takewhile
 
 from markupsafe import Markup
@@ -17,7 +16,7 @@ from grading_core.sentences import COUNT, TEXT, Saying
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pages.page import page
-from service.representations.pictures.heading import knitted, lines
+from service.representations.pictures.heading import lines
 from service.representations.pictures.heading import title as titled
 
 TITLE = Saying("worksheet.title", size=TEXT)
@@ -96,7 +95,7 @@ def worksheet(view: PicturedPullover, length: LengthWriter) -> str:
     view: one size. length: writes lengths.
     """
     facts, sections = lines(view), []
-    for size in knitted(view).values():
+    for size in view.knitted.values():
         parts = {each.part: each for each in all_rounds(size, view.pullover.instructions)}
         sections = [_section([parts[part] for part in together]) for together in _SECTIONS]
         facts += _reading(size)
@@ -201,7 +200,6 @@ def _start(start: ChartStart | None) -> str:
     return said(AFTER(column=start.column, plain=start.plain)) if start.plain else str(start.column)
 
 
-@cache
 def _ticks(many: int) -> Markup:
     """Boxes to tick off, five by five: empty elements, which the style draws."""
     fives, rest = divmod(many, 5)

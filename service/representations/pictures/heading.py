@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from grading_core.errors import Impossible
 from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.pictures import PicturedPullover
-from grading_core.pullover.result import KnittedSize, Pullover
+from grading_core.pullover.result import Pullover
 from grading_core.sentences import COUNT, NAMES, SENTENCE, TEXT, Saying, Sentence, run_of
 from service.language import text as said
 from service.representations.pictures.sheets import Heading
@@ -36,11 +36,6 @@ def heading(view: PicturedPullover, kind: Sentence) -> Heading:
 def lines(view: PicturedPullover) -> list[str]:
     """What stands below the title: sizes, gauges, main counts with size runs, and why a size isn't there."""
     return [said(sentence) for sentence in _told(view)]
-
-
-def knitted(view: PicturedPullover) -> dict[str, KnittedSize]:
-    """The sizes that are drawn, by label: those that can be knitted."""
-    return view.knitted
 
 
 def not_knitted(view: PicturedPullover) -> Iterator[Sentence]:

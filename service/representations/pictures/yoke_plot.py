@@ -15,7 +15,7 @@ from grading_core.sentences import COUNT, NAMES, TOKEN, Saying, Sentence, run_of
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
-from service.representations.pictures.heading import heading, knitted
+from service.representations.pictures.heading import heading
 from service.representations.pictures.lettering import width_of, wrapped
 from service.representations.pictures.sheets import Drawing, Picture, Room, room
 
@@ -89,7 +89,7 @@ def yoke_plot(view: PicturedPullover, length: LengthWriter) -> Picture:
 
     view: what is drawn. length: writes lengths.
     """
-    sizes, above = knitted(view), heading(view, TITLE())
+    sizes, above = view.knitted, heading(view, TITLE())
     panels = _panels(view, sizes)
     return Picture(
         key="yoke-plot",

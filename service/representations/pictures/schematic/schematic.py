@@ -15,7 +15,7 @@ from grading_core.units import exact
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pictures.drawing import TEXT_COLOUR, rounded, text
-from service.representations.pictures.heading import heading, knitted
+from service.representations.pictures.heading import heading
 from service.representations.pictures.lettering import wrapped
 from service.representations.pictures.schematic.garment import KEY, Garment, Sizes, garment
 from service.representations.pictures.schematic.legend import Line, legend, legend_lines
@@ -45,7 +45,7 @@ def schematic(view: PicturedPullover, length: LengthWriter, *, alone: bool = Tru
     view: what is drawn. length: writes lengths. alone: whether it brings along what its letters mean, which a page has
     in a table of its own.
     """
-    knit, above = knitted(view), heading(view, TITLE())
+    knit, above = view.knitted, heading(view, TITLE())
     rows = [row for row in view.pullover.table if row.part == "to_fit" or row.letter]
     sizes = _sizes(knit, rows, view.pullover.labels) if knit else None
     space = room(view.picture.page, above)
