@@ -102,6 +102,12 @@ class ProblemCode(Code):
     FLOATS_NEED_GAUGE = "floats_need_gauge", "Floats are sent, and no gauge says how wide they are."
     UNKNOWN_YARN = "unknown_yarn", "No yarn of the request has this name."
 
+    # proofs
+    UNREADABLE_RUN = "unreadable_run", "A text is no number and no size run."
+    NO_NUMBERS = "no_numbers", "A row has no numbers at all."
+    DUPLICATE_ROW = "duplicate_row", "Another row has this part and item already."
+    OTHER_UNIT = "other_unit", "A row is in a unit that its numbers can't have."
+
 
 class ReasonCode(Code):
     """Why what is asked cannot be knitted."""
@@ -210,3 +216,56 @@ class WarningCode(Code):
     OTHER_YARN_CATEGORY = "other_yarn_category", "By every chart the yarn is of another category than the pattern's."
     CATEGORY_NOT_CHARTED = "category_not_charted", "No chart says how thick the yarn of the wanted category is."
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."
+
+
+class ProofCode(Code):
+    """What does not hold between the numbers that a pattern prints."""
+
+    # one row by itself
+    RUN_LENGTH = "run_length", "A run has another number of values than the pattern has sizes."
+    PRINTED_DIFFERS = "printed_differs", "A printed run says something else than the values sent beside it."
+    BELOW_ONE = "below_one", "A count is less than 1 where there has to be something."
+    NOT_WHOLE = "not_whole", "A count is no whole number."
+    FALLS = "falls", "A number falls from a size to a larger one where none should."
+    COUNT_RULE = "count_rule", "A count is not on its multiple."
+    CHART_PARITY = "chart_parity", "A section is odd or even where the chart's anchor needs the other."
+    INCHES = "inches", "Inches and centimetres of a length are not the same."
+
+    # stitches
+    CAST_ON = "cast_on", "What is cast on is not what the neck has."
+    SECTION_SUM = "section_sum", "Back, front, sleeves and raglan lines do not make up the stitches of the round."
+    SPLIT_FROM_NECK = "split_from_neck", "A section and its increases do not make up what it has at the split."
+    BODY_FROM_SPLIT = "body_from_split", "Back, front and underarms do not make up the body."
+    SLEEVE_FROM_SPLIT = "sleeve_from_split", "A sleeve's section and its underarm do not make up the sleeve."
+    YOKE_FROM_NECK = "yoke_from_neck", "The neck and all increases do not make up the stitches of the yoke."
+    SPLIT_CLOSES = "split_closes", "Body and sleeves do not have the stitches of the yoke and of the underarms."
+    DECREASES_TO_CUFF = "decreases_to_cuff", "The decreases do not lead from the sleeve to the cuff."
+    PICK_UP = "pick_up", "The neckband has another number of stitches than the edge that it is picked up from."
+
+    # rounds
+    INCREASE_ROUNDS = "increase_rounds", "The increase rounds are not as many as the increases take."
+    INCREASES_EXCEED_ROUNDS = "increases_exceed_rounds", "The increases need more rounds than the yoke has."
+    DECREASES_EXCEED_ROUNDS = "decreases_exceed_rounds", "The decreases need more rounds than the sleeve has."
+
+    # lengths
+    WIDTH = "width", "A width is not what its stitches come to at the gauge."
+    HEIGHT = "height", "A length is not what its rounds come to at the gauge."
+    TOTAL_LENGTH = "total_length", "A length is not the sum of its parts."
+    EASE = "ease", "The finished bust is not that of the body and the ease."
+    REACH = "reach", "The length from the centre back to the cuff is not the sum of its parts."
+
+    # yarn
+    YARDS = "yards", "Yards and metres of a yarn are not the same."
+    YARN_FALLS = "yarn_falls", "A larger size takes less yarn though nothing of it is smaller."
+
+
+class CauseCode(Code):
+    """What a wrong number is likely to be."""
+
+    DIGITS_SWAPPED = "digits_swapped", "Two digits have changed places."
+    SIZES_SHIFTED = "sizes_shifted", "The numbers of a row stand one size too far to one side."
+    NEIGHBOURING_SIZE = "neighbouring_size", "It is the number of the size beside it."
+    NOMINAL_INCHES = "nominal_inches", "Inches were converted at 10 cm for 4 in where others are exact, or the reverse."
+    UNDERARM_FORGOTTEN = "underarm_forgotten", "The underarm was left out."
+    RAGLAN_STITCHES_FORGOTTEN = "raglan_stitches_forgotten", "The stitches of raglan lines were left out."
+    EDGES_COUNTED_ONCE = "edges_counted_once", "Increases at two edges were counted as one."

@@ -1,0 +1,1 @@
+"""Proofreading: what contradicts itself in the numbers that a pattern prints."""

@@ -1,0 +1,95 @@
+"""The numbers of a proof, as whole numbers of grains: what each printed one can stand for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+GRAINS = 63_000_000
+"""To one. Decimals to the sixth, fractions down to a 64th, thirds, sevenths and ninths are whole numbers of them, and
+a proof adds thousands of numbers."""
+
+
+class Key(NamedTuple):
+    """A row of the table, and whether its numbers are the inches that are printed beside its centimetres."""
+
+    part: str
+    item: str
+    inches: bool = False
+
+
+class Numbers(NamedTuple):
+    """The numbers of a row.
+
+    values: of each size in grains, None where it has none. half: half the step that they were rounded to, 0 where
+    nothing was rounded.
+    """
+
+    values: tuple[int | None, ...]
+    half: int
+
+
+class Figure(NamedTuple):
+    """A number of one size, in grains: what is printed, and how far from it what was meant may lie."""
+
+    printed: int
+    half: int = 0
+
+
+Figures = Mapping[Key, Figure]
+"""Of one size, without those that it doesn't have."""
+
+
+def grains(value: float | Fraction) -> int:
+    """A number in grains.
+
+    value: as it was written down, with at most six decimals, or a fraction.
+
+    >>> grains(92.5) == 92 * GRAINS + GRAINS // 2
+    True
+    """
+    return round(value * GRAINS)
+
+
+def number(value: int) -> Fraction:
+    """The number of so many grains.
+
+    >>> number(grains(92.5))
+    Fraction(185, 2)
+    """
+    return Fraction(value, GRAINS)
+
+
+_STEPS_CM = tuple([grains(step) for step in (5, 2, 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01, 0.001)])
+_STEPS_INCH = (
+    *[GRAINS // parts for parts in (1, 2, 4, 8, 16, 32, 64)],
+    *[grains(step) for step in (0.1, 0.05, 0.01, 0.001)],
+)
+_STRAY = 10
+"""One number in so many may be none of the step's, for it may be the one that is wrong."""
+
+
+def printed_step(values: Iterable[int], *, inches: bool = False) -> int:
+    """The step that printed lengths were rounded to: the coarsest that nearly all of them are multiples of.
+
+    values: of a whole table in grains, since a few of one row may all be multiples of what they were not rounded to.
+
+    >>> number(printed_step(map(grains, (92.5, 104, 114.5))))
+    Fraction(1, 2)
+    """
+    told = list(values)
+    steps = _STEPS_INCH if inches else _STEPS_CM
+    few = len(told) // _STRAY
+    return next((step for step in steps if _is_step(step, told, few)), steps[-1])
+
+
+def _is_step(step: int, values: Iterable[int], few: int) -> bool:
+    """Whether all values but a few are its multiples."""
+    stray = 0
+    for value in values:
+        if value % step:
+            stray += 1
+            if stray > few:
+                return False
+    return True

@@ -1,0 +1,357 @@
+"""Proofreading a pattern: every relation between its printed numbers that does not hold, and which number is wrong.
+
+Each size is judged by itself (see `garment`), then each row over all sizes (see `rows`). Where numbers disagree the
+smallest set of them whose change would mend all is found (see `repair`), and named first.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import cached_property
+
+from grading_core.chart.grid import default_anchor
+from grading_core.codes import CauseCode, ProofCode
+from grading_core.errors import Check, check, duplicate_labels, sound
+from grading_core.proof import garment
+from grading_core.proof.causes import likely_cause, shifted
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
+from grading_core.proof.relations import Relation, computable
+from grading_core.proof.repair import Changes, Trials, as_printed, smallest_changes
+from grading_core.proof.request import ProofRequest
+from grading_core.proof.result import Checked, Correction, Finding, Proof, RequestField, RowKey, Unchecked
+from grading_core.proof.rows import (
+    count_findings,
+    falling_findings,
+    length_findings,
+    printing_findings,
+    rising_places,
+    yarn_findings,
+)
+from grading_core.proof.table import COUNTING, Row, numbers_of, printed_steps, read_rows
+from grading_core.proof.words import told_by_others
+from grading_core.units import InchConvention
+
+MOST_LINE_STITCHES = 8
+
+
+def proofread(request: ProofRequest) -> Proof:
+    """What contradicts itself in the numbers of a pattern.
+
+    Raises ContradictionError for rows that can't be read or stand there twice.
+
+    >>> from grading_core.proof.request import PrintedRow
+    >>> printed = {("neck", "back"): "34 (36)", ("yoke", "back_increases"): "20 (22)", ("split", "back"): "74 (89)"}
+    >>> rows = tuple(PrintedRow(part, item, run=run) for (part, item), run in printed.items())
+    >>> proof = proofread(ProofRequest(labels=("S", "M"), rows=rows))
+    >>> [(each.code.value, each.size, int(each.printed), int(each.expected)) for each in proof.findings]
+    [('split_from_neck', 'M', 89, 80)]
+    """
+    rows, labels = sound(proof_problems(request)), request.labels
+    too_long = dict(length_findings(rows, len(labels)))
+    rows = tuple([row for row in rows if row.key not in too_long])
+    steps = printed_steps(rows)
+    pattern = _Pattern(request, rows, numbers_of(rows, len(labels), steps))
+    skipped = frozenset(request.skip)
+    relations = [relation for relation in pattern.relations() if relation.code not in skipped]
+    computed = computable(relations, pattern.columns)
+    corrections, findings, times = _judged(pattern, computed)
+    rising = rising_places(pattern.columns, len(labels))
+    of_rows = (
+        *too_long.values(),
+        *count_findings(rows, labels, pattern.columns),
+        *printing_findings(rows, labels, steps),
+        *falling_findings(labels, pattern.columns, rising),
+        *yarn_findings(labels, pattern.columns, rising),
+    )
+    unchecked, most_wanted = _unchecked(pattern, relations, times)
+    return Proof(
+        labels=labels,
+        corrections=corrections,
+        findings=(*findings, *(finding for finding in of_rows if finding.code not in skipped)),
+        checked=tuple([Checked(code, times[code]) for code in ProofCode if times[code]]),
+        unchecked=unchecked,
+        most_wanted=most_wanted,
+    )
+
+
+@check
+def proof_problems(request: ProofRequest) -> Check[tuple[Row, ...]]:
+    """What contradicts itself in what is sent; makes its rows.
+
+    request: any.
+    """
+    yield from duplicate_labels(request.labels, ("labels",))
+    return (yield from read_rows(request.rows, len(request.labels)))
+
+
+@dataclass(frozen=True)
+class _Pattern:
+    """A pattern that is proofread.
+
+    request: what was asked. rows: as read, those whose runs are as long as they should be. columns: their numbers.
+    """
+
+    request: ProofRequest
+    rows: tuple[Row, ...]
+    columns: Mapping[Key, Numbers]
+
+    @cached_property
+    def line_stitches(self) -> int | None:
+        """Of each raglan line: as told, or what most sums of neck and split agree on."""
+        if self.request.line_stitches is not None:
+            return self.request.line_stitches
+        told = Counter(lines for part in _TOTALS for lines in self._lines_of(part))
+        return told.most_common(1)[0][0] if told else None
+
+    @cached_property
+    def inch_convention(self) -> InchConvention:
+        """By which most inches and centimetres agree."""
+        broken: Counter[InchConvention] = Counter()
+        conventions: tuple[InchConvention, ...] = ("exact", "nominal")
+        for convention in conventions:
+            for relation in garment.inch_relations(self.columns, convention):
+                broken[convention] += len(relation.judged(self.columns).broken)
+        return min(conventions, key=broken.__getitem__)
+
+    @cached_property
+    def counts(self) -> frozenset[Key]:
+        """Numbers that are whole."""
+        return frozenset([row.key for row in self.rows if row.unit in COUNTING])
+
+    def relations(self) -> Iterator[Relation]:
+        """Those that the request allows, whichever numbers there are."""
+        request = self.request
+        yield from garment.sum_relations(self.line_stitches)
+        yield from garment.round_relations(request.step)
+        yield from garment.cast_on_relations(self.columns)
+        if request.gauges is not None:
+            yield from garment.length_relations(request.gauges, self.columns)
+        yield from garment.inch_relations(self.columns, self.inch_convention)
+        yield from garment.yarn_relations(self.columns)
+        yield from garment.rule_relations(request.count_rules)
+        yield from garment.parity_relations(_odd_sections(request))
+
+    def figures(self, place: int) -> Figures:
+        """The numbers of a size."""
+        told = ((key, row.values[place], row.half) for key, row in self.columns.items())
+        return {key: Figure(value, half) for key, value, half in told if value is not None}
+
+    def _lines_of(self, part: str) -> Iterator[int]:
+        """The stitches of a raglan line by the sections and the total of neck or split, size by size."""
+        keys = [Key(part, item) for item in (_TOTALS[part], *garment.SECTIONS)]
+        if not all(key in self.columns for key in keys):
+            return
+        for counts in zip(*(self.columns[key].values for key in keys), strict=True):
+            if None not in counts:
+                total, back, front, sleeve = counts
+                lines, rest = divmod(total - back - front - 2 * sleeve, 4 * GRAINS)
+                if rest == 0 and 0 <= lines <= MOST_LINE_STITCHES:
+                    yield lines
+
+
+_TOTALS = {"neck": "stitches", "split": "yoke_total"}
+
+
+def _judged(
+    pattern: _Pattern, relations: Sequence[Relation]
+) -> tuple[tuple[Correction, ...], list[Finding], Counter[ProofCode]]:
+    """What would mend each size, what doesn't hold in it, and how often each relation was computed."""
+    times: Counter[ProofCode] = Counter()
+    broken: dict[int, list[Relation]] = {}
+    for relation in relations:
+        computed, places = relation.judged(pattern.columns)
+        times[relation.code] += computed
+        for place in places:
+            broken.setdefault(place, []).append(relation)
+    trials = Trials()
+    mended = {place: _mended(pattern, relations, place, trials) for place in sorted(broken)}
+    mended = _shifts_named(mended, pattern)
+    findings = [
+        _of_relation(relation, mended[place], pattern, place) for place in sorted(broken) for relation in broken[place]
+    ]
+    return tuple([each for place in mended for each in mended[place].values()]), findings, times
+
+
+_Mended = Mapping[Key, Correction]
+
+
+def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> _Mended:
+    """Of the smallest sets of changes that mend a size the likeliest: of which most can be explained, and then the one
+    after which the numbers lie nearest to those of the sizes beside it."""
+    figures = pattern.figures(place)
+    here = computable(relations, figures)
+    found = smallest_changes(figures, here, pattern.counts, trials)
+    if not found:
+        return {}
+    told = [{key: _correction(key, changes, pattern, place, len(found) - 1) for key in changes} for changes in found]
+
+    def likeliness(corrections: _Mended) -> tuple[int, Fraction]:
+        explained = sum(each.cause is not None for each in corrections.values())
+        return explained, sum((_smoother(key, each, pattern, place) for key, each in corrections.items()), Fraction(0))
+
+    return max(told, key=likeliness)
+
+
+def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, others: int) -> Correction:
+    row = pattern.columns[key]
+    printed = row.values[place]
+    assert printed is not None
+    expected = as_printed(changes[key].printed, row.half)
+    cause = (
+        CauseCode.NOMINAL_INCHES
+        if _is_otherwise_inched(key, pattern, place)
+        else likely_cause(
+            key,
+            printed,
+            expected,
+            pattern.figures(place),
+            line_stitches=pattern.line_stitches,
+            neighbours=_beside(key, pattern, place),
+        )
+    )
+    return Correction(
+        size=pattern.request.labels[place],
+        row=RowKey(key.part, key.item),
+        inches=key.inches,
+        printed=number(printed),
+        expected=number(expected),
+        others=others,
+        cause=cause,
+    )
+
+
+def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:
+    """The numbers of a row in the sizes beside one."""
+    values = pattern.columns[key].values
+    beside = [values[other] for other in (place - 1, place + 1) if 0 <= other < len(values)]
+    return [value for value in beside if value is not None]
+
+
+def _smoother(key: Key, correction: Correction, pattern: _Pattern, place: int) -> Fraction:
+    """How much nearer a corrected number lies to those beside it, as a part of itself."""
+    beside = _beside(key, pattern, place)
+    if len(beside) < 2:
+        return Fraction(0)
+    middle = number(sum(beside)) / 2
+    nearer = abs(correction.printed - middle) - abs(correction.expected - middle)
+    return nearer / max(abs(correction.expected), Fraction(1))
+
+
+def _is_otherwise_inched(key: Key, pattern: _Pattern, place: int) -> bool:
+    """Whether a row's inches and centimetres agree by the convention that the pattern's others don't follow."""
+    pair = {key._replace(inches=False), key._replace(inches=True)} & pattern.columns.keys()
+    other: InchConvention = "exact" if pattern.inch_convention == "nominal" else "nominal"
+    figures = pattern.figures(place)
+    return any(
+        relation.holds(figures)
+        for relation in garment.inch_relations(pair, other)
+        if all(each in figures for each in relation.keys)
+    ) and not any(
+        relation.holds(figures)
+        for relation in garment.inch_relations(pair, pattern.inch_convention)
+        if all(each in figures for each in relation.keys)
+    )
+
+
+def _shifts_named(mended: Mapping[int, _Mended], pattern: _Pattern) -> dict[int, _Mended]:
+    """The corrections, of which those of a row that stands one size too far to one side say so."""
+    wrong: dict[Key, dict[int, int]] = {}
+    for place, corrections in mended.items():
+        for key, each in corrections.items():
+            wrong.setdefault(key, {})[place] = int(each.expected * GRAINS)
+    moved = {
+        key
+        for key, expected in wrong.items()
+        if shifted(dict(enumerate(value or 0 for value in pattern.columns[key].values)), expected)
+    }
+    return {
+        place: {
+            key: replace(each, cause=CauseCode.SIZES_SHIFTED) if key in moved else each
+            for key, each in corrections.items()
+        }
+        for place, corrections in mended.items()
+    }
+
+
+def _of_relation(relation: Relation, mended: _Mended, pattern: _Pattern, place: int) -> Finding:
+    """That a relation doesn't hold: told of the number that is to blame, where one of its is, and else of its first."""
+    figures = pattern.figures(place)
+    key = next((key for key in relation.keys if key in mended), relation.keys[0])
+    printed, half = figures[key]
+    correction = mended.get(key)
+    expected: int | None
+    if correction:
+        expected = int(correction.expected * GRAINS)
+    else:
+        span = relation.implied(key, figures)
+        expected = None if span is None else as_printed(_nearest(printed, *span), half)
+    others = [(each, figures[each].printed) for each in relation.keys if each != key]
+    return Finding(
+        code=relation.code,
+        size=pattern.request.labels[place],
+        rows=tuple(dict.fromkeys(RowKey(each.part, each.item) for each in relation.keys)),
+        printed=number(printed),
+        expected=None if expected is None else number(expected),
+        because=told_by_others(relation.code, key, printed, expected, others),
+        cause=correction.cause if correction else None,
+    )
+
+
+def _nearest(printed: int, least: int | None, most: int | None) -> int:
+    """The middle of what a number may be, or its bound where it has but one."""
+    if least is not None and most is not None:
+        return (least + most) // 2
+    return max(printed, least) if least is not None else printed if most is None else min(printed, most)
+
+
+def _unchecked(
+    pattern: _Pattern, relations: Sequence[Relation], times: Mapping[ProofCode, int]
+) -> tuple[tuple[Unchecked, ...], RowKey | None]:
+    """The relations that no size has all numbers for, and the row that would allow most of them."""
+    missing: dict[ProofCode, tuple[Key, ...]] = {}
+    wanted: Counter[Key] = Counter()
+    for relation in relations:
+        lacking = tuple([key for key in relation.keys if key not in pattern.columns])
+        if not lacking:
+            continue
+        if len(lacking) == 1:
+            wanted[lacking[0]] += 1
+        code = relation.code
+        if not times[code] and (code not in missing or len(lacking) < len(missing[code])):
+            missing[code] = lacking
+    unchecked = [
+        Unchecked(code, tuple(RowKey(key.part, key.item) for key in lacking), ()) for code, lacking in missing.items()
+    ]
+    unchecked += [
+        Unchecked(code, (), fields)
+        for code, fields in _fields_missing(pattern)
+        if not times[code] and code not in pattern.request.skip
+    ]
+    most = wanted.most_common(1)
+    return tuple(unchecked), RowKey(most[0][0].part, most[0][0].item) if most else None
+
+
+def _fields_missing(pattern: _Pattern) -> Iterator[tuple[ProofCode, tuple[RequestField, ...]]]:
+    """What can't be computed without a field of the request."""
+    request = pattern.request
+    if request.gauges is None:
+        yield from ((code, ("gauge",)) for code in (ProofCode.WIDTH, ProofCode.HEIGHT, ProofCode.TOTAL_LENGTH))
+    if pattern.line_stitches is None:
+        yield from ((code, ("line_stitches",)) for code in (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT))
+    if not request.count_rules:
+        yield ProofCode.COUNT_RULE, ("count_rules",)
+    if request.chart is None and request.anchor is None:
+        yield ProofCode.CHART_PARITY, ("chart",)
+
+
+def _odd_sections(request: ProofRequest) -> dict[str, bool]:
+    """By section, whether its count has to be odd for the chart."""
+    anchor = request.anchor
+    if anchor is None and request.chart is None:
+        return {}
+    centre = None if request.chart is None else default_anchor(request.chart)
+    columns = {section: getattr(anchor, section) if anchor else centre for section in garment.SECTIONS}
+    return {section: Fraction(column).denominator == 1 for section, column in columns.items() if column is not None}

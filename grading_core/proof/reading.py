@@ -1,0 +1,139 @@
+"""Reads numbers as patterns print them: size runs in brackets, fractions, dashes, units.
+
+`84 (88, 92)`, `84 [88: 92]`, `36 1/2 (38¾) in`, `21,5 (22; 23,5)`, `S (M) (L)`: the habits differ from publisher to
+publisher (common practice, no source), and none of them is asked to change hers.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+from unicodedata import normalize
+
+from grading_core.proof.figures import GRAINS, grains
+
+PrintedUnit = Literal["cm", "inch"]
+
+_DASHES = frozenset("-\u2010\u2011\u2012\u2013\u2014\u2015\u2212")
+_BRACKETS = "()[]{}<>"
+_INCHES = frozenset(("in", "inch", "inches", "ins", '"', "\u2033", "\u201d", "\u201c", "''", "zoll"))
+_CENTIMETRES = frozenset(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters", "zentimeter"))
+
+_BEFORE_A_FRACTION = re.compile(r"(?<=\d)(?=[\u00bc-\u00be\u2150-\u215e\u2189\u2070\u00b9\u00b2\u00b3\u2074-\u2079])")
+_WORD = re.compile(r"[^\W\d_]+\.?|''|[\"\u2033\u201c\u201d]")
+_LAST_WORDS = re.compile(rf"(?<=[\d)\]}}>])\s*(?:(?:{_WORD.pattern})\s*)+$")
+_ONE = re.compile(
+    r"(?P<minus>[-\u2010-\u2015\u2212] ?)?"
+    r"(?:(?:(?P<whole>\d{1,7})[ -])?(?P<above>\d{1,2})/(?P<below>\d{1,2})|(?P<decimal>\d{1,7}(?:\.\d{1,6})?|\.\d{1,6}))"
+)
+_NUMBER = re.compile(r"\d{1,7}(?: \d{1,2}/\d{1,2}|\.\d{1,6}|/\d{1,2})?|[-\u2013]")
+_USUAL = re.compile(rf"(?:{_NUMBER.pattern})(?: ?\((?:{_NUMBER.pattern})(?:, (?:{_NUMBER.pattern}))*\))?", re.ASCII)
+"""A run as most patterns have it, which needs no guesses."""
+
+_ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
+_THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+(?!\d)")
+
+Commas = Literal["part sizes", "part thousands", "are decimal marks"]
+Slashes = Literal["make fractions", "part sizes"]
+
+
+class UnreadableError(ValueError):
+    """A text that is no size run. Its message says why."""
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedRun:
+    """A run as it was read.
+
+    values: in grains, one for each size, or one for all; None for a dash, or a word in its place. unit: that the text
+    itself names, None where it doesn't.
+    """
+
+    values: tuple[int | None, ...]
+    unit: PrintedUnit | None = None
+
+
+def read_run(text: str, sizes: int) -> PrintedRun:
+    """The numbers of a printed run.
+
+    text: as a pattern prints it. sizes: how many the pattern has, by which commas between digits and slashes are told:
+    a comma parts two sizes where that makes as many, and else thousands or decimals; a slash makes a fraction where it
+    can, and else parts two sizes.
+
+    Raises UnreadableError.
+
+    >>> run = read_run("36 1/2 (38\N{VULGAR FRACTION THREE QUARTERS}, \N{EN DASH}) in", 3)
+    >>> run.values == (grains(36.5), grains(38.75), None), run.unit
+    (True, 'inch')
+    >>> read_run("21,5 (22, 23,5)", 3).values == read_run("21.5 [22: 23.5]", 3).values
+    True
+    """
+    if _USUAL.fullmatch(text):
+        usual = [int(each) * GRAINS if each.isdecimal() else _value(each) for each in _NUMBER.findall(text)]
+        if usual.count(None) == sum(text.count(dash) for dash in "-\u2013"):
+            return PrintedRun(tuple(usual))
+    spaced = normalize("NFKC", _BEFORE_A_FRACTION.sub(" ", text)).replace("\u2044", "/")
+    unit, numbers = _unit(text, spaced), _LAST_WORDS.sub("", spaced)
+    read = [values for commas, slashes in _ways(numbers) if (values := _values(numbers, commas, slashes))]
+    if not read:
+        raise UnreadableError(f"{text!r} is no number and no size run.")
+    return PrintedRun(next((values for values in read if len(values) in (1, sizes)), read[0]), unit)
+
+
+def _unit(text: str, spaced: str) -> PrintedUnit | None:
+    """The unit of length that the words of a text name."""
+    words = {word.lower().rstrip(".") for word in _WORD.findall(spaced)}
+    inches, centimetres = not words.isdisjoint(_INCHES), not words.isdisjoint(_CENTIMETRES)
+    if inches and centimetres:
+        raise UnreadableError(f"{text!r} has centimetres and inches; send each as a run of its own.")
+    return "inch" if inches else "cm" if centimetres else None
+
+
+def _ways(numbers: str) -> Iterator[tuple[Commas, Slashes]]:
+    """What commas between digits and slashes may mean, the likeliest first."""
+    thousands = _THOUSANDS.search(numbers) and not re.search(r"\d,\d", _THOUSANDS.sub("", numbers))
+    commas: tuple[Commas, ...] = ("part sizes", "part thousands" if thousands else "are decimal marks")
+    if _ONE_DECIMAL.fullmatch(numbers):
+        commas = commas[::-1]
+    for slashes in ("make fractions", "part sizes"):
+        for meaning in commas:
+            yield meaning, slashes
+
+
+def _values(text: str, commas: Commas, slashes: Slashes) -> tuple[int | None, ...] | None:
+    """The values, None where they are no run."""
+    values: list[int | None] = []
+    for piece in _pieces(text, commas, slashes):
+        number = _WORD.sub("", piece).strip()
+        value = None
+        if not set(number) <= _DASHES:
+            value = _value(number.replace(",", "" if commas == "part thousands" else "."))
+            if value is None:
+                return None
+        values.append(value)
+    return tuple(values) or None
+
+
+def _pieces(text: str, commas: Commas, slashes: Slashes) -> Iterator[str]:
+    """The text between brackets and signs that part sizes."""
+    comma = "," if commas == "part sizes" else r",(?!\d)|(?<!\d),"
+    slash = "|/" if slashes == "part sizes" else ""
+    for piece in re.split(rf"[{re.escape(_BRACKETS)};:|]|{comma}{slash}", text):
+        if stripped := " ".join(piece.split()):
+            yield stripped
+
+
+def _value(piece: str) -> int | None:
+    found = _ONE.fullmatch(piece.replace(" / ", "/"))
+    if not found:
+        return None
+    sign = -1 if found["minus"] else 1
+    if found["decimal"]:
+        return sign * grains(Fraction(found["decimal"]))
+    above, below = int(found["above"]), int(found["below"])
+    if above >= below or GRAINS % below:
+        return None
+    return sign * (int(found["whole"] or 0) * GRAINS + GRAINS // below * above)

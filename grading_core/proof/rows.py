@@ -1,0 +1,178 @@
+"""What a row says by itself, over all sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
+
+from grading_core.codes import CauseCode, ProofCode
+from grading_core.proof import words
+from grading_core.proof.causes import digits_swapped
+from grading_core.proof.figures import GRAINS, Key, Numbers, number
+from grading_core.proof.repair import as_printed
+from grading_core.proof.result import Finding, RowKey
+from grading_core.proof.table import COUNTING, Row, Steps
+from grading_core.sentences import Sentence
+
+NEVER_FALLS = frozenset(
+    (
+        Key("to_fit", "bust"),
+        *(Key("neck", item) for item in ("stitches", "back", "front", "sleeve")),
+        *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total", "underarm")),
+        Key("yoke", "rounds"),
+        Key("body", "stitches"),
+        Key("sleeve", "stitches"),
+        Key("band", "stitches"),
+        *(Key("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
+    )
+)
+"""Rows in which no size has less than a smaller one."""
+
+AT_LEAST_ONE = frozenset(
+    (
+        *(Key("neck", item) for item in ("cast_on", "stitches", "back", "front", "sleeve")),
+        *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total")),
+        *(Key(part, "stitches") for part in ("body", "hem", "sleeve", "cuff", "band")),
+        Key("yoke", "rounds"),
+    )
+)
+"""Rows that count what there has to be."""
+
+
+_WORKED = (
+    Key("neck", "stitches"),
+    Key("split", "yoke_total"),
+    Key("yoke", "rounds"),
+    *(Key(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
+)
+"""What yarn goes into."""
+
+
+def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Finding]]:
+    """Runs of another length than there are sizes.
+
+    rows: as read. sizes: how many there are.
+    """
+    for row in rows:
+        for values in (row.values, row.run):
+            if values is not None and len(values) not in (1, sizes):
+                why = words.run_length(ProofCode.RUN_LENGTH, row.key, len(values), sizes)
+                yield row.key, _finding(ProofCode.RUN_LENGTH, row.key, None, None, why)
+                break
+
+
+def count_findings(rows: Sequence[Row], labels: Sequence[str], columns: Mapping[Key, Numbers]) -> Iterator[Finding]:
+    """Counts that are none.
+
+    rows: as read. labels: of the sizes. columns: the numbers of each row.
+    """
+    for row in rows:
+        if row.unit not in COUNTING:
+            continue
+        needed = row.key in AT_LEAST_ONE
+        for place, count in enumerate(columns[row.key].values):
+            if count is None or (count % GRAINS == 0 and count >= (GRAINS if needed else 0)):
+                continue
+            code = ProofCode.NOT_WHOLE if count % GRAINS else ProofCode.BELOW_ONE
+            yield _finding(code, row.key, labels[place], count, words.is_printed(code, row.key, count))
+
+
+def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) -> Iterator[Finding]:
+    """Runs that say something else than the exact values beside them.
+
+    rows: whose runs are as long as they should be. labels: of the sizes. steps: of the rows' exact values and of runs.
+    """
+    for row in rows:
+        if row.values is None or row.run is None or row.values == row.run:
+            continue
+        half = steps.get(row.rounding._replace(exact=False), 0) // 2
+        room = half + steps.get(row.rounding, 0) // 2
+        for place, label in enumerate(labels):
+            value, seen = (told[place if len(told) == len(labels) else 0] for told in (row.values, row.run))
+            if value is None or seen is None:
+                if value is seen:
+                    continue
+            elif abs(value - seen) <= room:
+                continue
+            expected = None if value is None else as_printed(value, half)
+            why = words.beside(ProofCode.PRINTED_DIFFERS, row.key, seen, expected)
+            swapped = seen is not None and expected is not None and digits_swapped(seen, expected)
+            cause = CauseCode.DIGITS_SWAPPED if swapped else None
+            yield _finding(ProofCode.PRINTED_DIFFERS, row.key, label, seen, why, expected, cause)
+
+
+def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
+    """Numbers that fall from a size to a larger one.
+
+    labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
+    """
+    for key in NEVER_FALLS & columns.keys():
+        values, half = columns[key]
+        if list(rising) == [*range(len(values))] and _rises(values):
+            continue
+        for smaller, larger in pairwise(rising):
+            before, after = values[smaller], values[larger]
+            if before is not None and after is not None and after + 2 * half < before:
+                why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
+                yield _finding(ProofCode.FALLS, key, labels[larger], after, why)
+
+
+def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
+    """Larger sizes that take less yarn though none of their stitches and rounds are fewer.
+
+    labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on. With
+    several colours nothing follows, since a chart that lies otherwise has other floats.
+    """
+    key = Key("yarn", "grams_1")
+    worked = [columns[each].values for each in _WORKED if each in columns]
+    if key not in columns or not worked or Key("yarn", "grams_2") in columns:
+        return
+    values, half = columns[key]
+    for smaller, larger in pairwise(rising):
+        before, after = values[smaller], values[larger]
+        if before is not None and after is not None and after + 2 * half < before:
+            counts = [(row[smaller], row[larger]) for row in worked]
+            if all(less is not None and more is not None and less <= more for less, more in counts):
+                why = words.falls(ProofCode.YARN_FALLS, key, after, labels[smaller], before)
+                yield _finding(ProofCode.YARN_FALLS, key, labels[larger], after, why)
+
+
+def _rises(values: Sequence[int | None]) -> bool:
+    return None not in values and sorted(values) == list(values)  # type: ignore[type-var]
+
+
+def rising_places(columns: Mapping[Key, Numbers], sizes: int) -> Sequence[int]:
+    """The places of the sizes from the smallest to the largest.
+
+    columns: the numbers of each row. sizes: how many there are. A pattern lists its sizes either way, and one wrong
+    number doesn't change that; where they are listed in no order they are sorted by bust.
+    """
+    for key in (Key("to_fit", "bust"), Key("finished", "bust"), Key("body", "stitches")):
+        busts = columns[key].values if key in columns else (None,)
+        if None in busts:
+            continue
+        rises, falls = (sum(a < b for a, b in pairwise(way)) for way in (busts, busts[::-1]))  # type: ignore[operator]
+        if rises <= sizes // 2 and falls <= sizes // 2 and rises and falls:
+            return sorted(range(sizes), key=lambda place: busts[place] or 0)
+        return range(sizes) if rises >= falls else range(sizes)[::-1]
+    return range(sizes)
+
+
+def _finding(
+    code: ProofCode,
+    key: Key,
+    size: str | None,
+    printed: int | None,
+    because: Sentence,
+    expected: int | None = None,
+    cause: CauseCode | None = None,
+) -> Finding:
+    return Finding(
+        code=code,
+        size=size,
+        rows=(RowKey(key.part, key.item),),
+        printed=None if printed is None else number(printed),
+        expected=None if expected is None else number(expected),
+        because=because,
+        cause=cause,
+    )

@@ -1,0 +1,129 @@
+"""The rows of a proof as they are read: the numbers of each, and the step that they were rounded to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import NamedTuple
+
+from grading_core.codes import ProblemCode
+from grading_core.errors import Check, Path, Problem, check
+from grading_core.proof.figures import Key, Numbers, grains, printed_step
+from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
+from grading_core.proof.request import PrintedRow
+from grading_core.pullover.table import LINES
+
+UNITS: Mapping[tuple[str, str], str] = {(line.part, line.item): line.unit for line in LINES}
+"""Of the rows that a pullover's table has, yarn left out."""
+
+COUNTING = frozenset(("stitches", "rows", "rounds", "times", "balls"))
+ROUNDED = frozenset(("cm", "inch", "grams", "metres", "yards"))
+"""Units of counts, and of what is printed rounded."""
+
+Values = tuple[int | None, ...]
+
+
+class Rounding(NamedTuple):
+    """How numbers were rounded: what they count, and whether they are exact ones or printed."""
+
+    unit: str
+    exact: bool
+
+
+class Row(NamedTuple):
+    """A row as it was read. unit: of its numbers. values, run: in grains, one for each size or for all."""
+
+    key: Key
+    unit: str
+    values: Values | None
+    run: Values | None
+
+    @property
+    def told(self) -> Values:
+        """Its numbers: exact ones where they are sent, and else as printed."""
+        told = self.run if self.values is None else self.values
+        assert told is not None
+        return told
+
+    @property
+    def rounding(self) -> Rounding:
+        """With which other rows its numbers were rounded alike."""
+        return Rounding(self.unit, self.values is not None)
+
+
+Steps = Mapping[Rounding, int]
+"""What numbers that are no counts were rounded to, in grains."""
+
+
+@check
+def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
+    """The rows, inches as rows of their own; a problem for each that can't be read or stands there twice.
+
+    rows: as sent. sizes: how many the pattern has.
+    """
+    read: dict[Key, Row] = {}
+    for place, sent in enumerate(rows):
+        for row in (yield from _read_row(sent, sizes, ("rows", place))):
+            if row.key in read:
+                detail = f"has the part and item of a row above, {sent.part} and {sent.item}."
+                yield Problem(("rows", place), ProblemCode.DUPLICATE_ROW, detail)
+            read[row.key] = row
+    return tuple(read.values())
+
+
+@check
+def _read_row(sent: PrintedRow, sizes: int, path: Path) -> Check[Sequence[Row]]:
+    part, item, unit, values, run, run_inch = sent
+    usual = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
+    if unit is not None and usual is not None and unit != usual and (unit, usual) != ("inch", "cm"):
+        yield Problem((*path, "unit"), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out.")
+        return ()
+    if values is None and run is None and run_inch is None:
+        yield Problem(path, ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch.")
+        return ()
+    told = unit or usual or ""
+    exact = None if values is None else tuple([None if value is None else grains(value) for value in values])
+    printed = None if run is None else (yield from _read(run, sizes, (*path, "run")))
+    in_inches = None if run_inch is None else (yield from _read(run_inch, sizes, (*path, "run_inch")))
+    if printed is not None and printed.unit == "inch" and told != "inch":
+        printed, in_inches = None, in_inches or printed
+    rows = []
+    if exact is not None or printed is not None:
+        rows.append(Row(Key(part, item, told == "inch"), told, exact, None if printed is None else printed.values))
+    if in_inches is not None:
+        rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
+    return rows
+
+
+@check
+def _read(text: str, sizes: int, path: Path) -> Check[PrintedRun | None]:
+    try:
+        return read_run(text, sizes)
+    except UnreadableError as error:
+        yield Problem(path, ProblemCode.UNREADABLE_RUN, str(error))
+        return None
+
+
+def printed_steps(rows: Iterable[Row]) -> Steps:
+    """The steps of numbers, by their unit and by whether they are exact ones or printed.
+
+    rows: of the whole pattern.
+    """
+    groups: dict[Rounding, list[int]] = {}
+    for row in rows:
+        if row.unit in ROUNDED:
+            for values, exact in ((row.values, True), (row.run, False)):
+                if values is not None:
+                    told = groups.setdefault(Rounding(row.unit, exact), [])
+                    told += [value for value in values if value is not None]
+    return {kind: printed_step(values, inches=kind.unit == "inch") for kind, values in groups.items()}
+
+
+def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbers]:
+    """The numbers of each row.
+
+    rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
+    """
+    return {
+        row.key: Numbers(row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2)
+        for row in rows
+    }
