@@ -53,8 +53,8 @@ class Finding:
     """One relation that doesn't hold.
 
     size: the label, None where it is about a whole row. rows: that it is between. unit: of the two numbers. printed,
-    expected: of the row that is to blame, or else of the first; None where it is no single number. because: the reasoning. cause: what the slip is
-    likely to be.
+    expected: of the row that is to blame, or else of the first; None where it is no single number. because: the
+    reasoning. cause: what the slip is likely to be.
     """
 
     code: ProofCode
