@@ -7,7 +7,7 @@ either side. A relation is broken where no numbers within the spans of its rows 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
@@ -17,6 +17,9 @@ Key = tuple[str, str]
 
 CM_TO_THE_INCH = {"exact": Fraction(254, 100), "nominal": Fraction(5, 2)}
 MOST_LINE_STITCHES = 8
+ADJUSTED = 6
+"""Stitches that a round before a rib takes or adds at most: the widest usual repeat (common practice, no source)."""
+
 YARD = Fraction(9144, 10000)
 """In metres."""
 
@@ -71,6 +74,28 @@ RULED = {
 }
 
 
+LENGTHS: tuple[Key, ...] = (
+    ("to_fit", "bust"),
+    ("to_fit", "ease"),
+    *(width for _, width, _ in WIDTHS),
+    *(
+        ("finished", item)
+        for item in (
+            "depth", "body_length", "front_length", "front_extra", "sleeve_length", "total_length", "reach",
+        )
+    ),
+)  # fmt: skip
+"""What is printed in inches too."""
+
+WORKED: tuple[Key, ...] = (
+    ("neck", "stitches"),
+    ("split", "yoke_total"),
+    *((part, item) for part in ("body", "sleeve", "hem", "cuff", "band") for item in ("stitches", "rounds")),
+    ("yoke", "rounds"),
+)
+"""What yarn goes into."""
+
+
 class Span(NamedTuple):
     """All that a number may be, both ends among it."""
 
@@ -86,9 +111,6 @@ class Span(NamedTuple):
 
     def meets(self, other: Span) -> bool:
         return self.low <= other.high and other.low <= self.high
-
-    def common(self, other: Span) -> Span:
-        return Span(max(self.low, other.low), min(self.high, other.high))
 
 
 def about(number: Fraction, step: Fraction) -> Span:
@@ -133,13 +155,16 @@ class Cell(NamedTuple):
     here: tuple[Span, ...]
     inches: Span | None = None
 
-    def span(self, cm_to_the_inch: Fraction) -> Span | None:
-        """What all of it says, None where it contradicts itself."""
-        said = [*self.here, *([self.inches.times(cm_to_the_inch)] if self.inches else [])]
-        common = said[0]
-        for other in said[1:]:
-            common = common.common(other)
-        return common if common.low <= common.high else None
+    def agrees(self, cm_to_the_inch: Fraction) -> bool:
+        """Whether all of it can be said of one number."""
+        inches = [self.inches.times(cm_to_the_inch)] if self.inches else []
+        return common((*self.here, *inches)) is not None
+
+
+def common(said: Sequence[Span]) -> Span | None:
+    """What all of some spans have, None where that is nothing."""
+    low, high = max(span.low for span in said), min(span.high for span in said)
+    return Span(low, high) if low <= high else None
 
 
 Printed = Mapping[Key, list[Cell | None]]
@@ -160,10 +185,12 @@ def broken(printed: Printed, known: Known) -> list[Broken]:
     conventions = [known.inches] if known.inches else list(CM_TO_THE_INCH)
     tried = []
     for convention in conventions:
-        found = list(_contradicting(printed, CM_TO_THE_INCH[convention]))
-        spans = _spans(printed, CM_TO_THE_INCH[convention])
-        common = [*found, *_of_rows(spans, known), *_of_fabric(spans, known), *_of_rounds(spans, known)]
-        tried += [[*common, *_of_stitches(spans, line)] for line in lines]
+        inch = CM_TO_THE_INCH[convention]
+        found = list(_contradicting(printed, inch))
+        for spans in (_in_cm(printed), _in_inches(printed, inch)):
+            found += [*_of_rows(spans, known), *_of_fabric(spans, known), *_of_rounds(spans, known)]
+        spans = _in_cm(printed)
+        tried += [[*found, *_of_stitches(spans, line)] for line in lines]
     return min(tried, key=len)
 
 
@@ -173,12 +200,26 @@ Spans = Mapping[Key, list[Span | None]]
 def _contradicting(printed: Printed, cm_to_the_inch: Fraction) -> Iterator[Broken]:
     for key, cells in printed.items():
         for size, cell in enumerate(cells):
-            if cell is not None and cell.span(cm_to_the_inch) is None:
+            if cell is not None and not cell.agrees(cm_to_the_inch):
                 yield Broken("printed twice", (size,), (key,))
 
 
-def _spans(printed: Printed, cm_to_the_inch: Fraction) -> Spans:
-    return {key: [cell.span(cm_to_the_inch) if cell else None for cell in cells] for key, cells in printed.items()}
+def _in_cm(printed: Printed) -> Spans:
+    """What centimetres and counts say."""
+    return {key: [common(cell.here) if cell else None for cell in cells] for key, cells in printed.items()}
+
+
+def _in_inches(printed: Printed, cm_to_the_inch: Fraction) -> Spans:
+    """What inches say, in cm, and what counts do."""
+    return {
+        key: [
+            (cell.inches.times(cm_to_the_inch) if cell.inches else None if key in LENGTHS else common(cell.here))
+            if cell
+            else None
+            for cell in cells
+        ]
+        for key, cells in printed.items()
+    }
 
 
 def _sizes(spans: Spans, *keys: Key) -> Iterator[tuple[int, list[Span]]]:
@@ -216,6 +257,7 @@ def _of_rows(spans: Spans, known: Known) -> Iterator[Broken]:
         for (small, (less,)), (large, (more,)) in pairwise(there):
             if more.high < less.low:
                 yield Broken("falls", (small, large), (key,))
+    yield from _of_yarn(spans)
     for part, (multiple, plus) in known.rules.items():
         for size, (span,) in _sizes(spans, RULED[part]):
             if span.low == span.high and (span.low - plus) % multiple:
@@ -226,6 +268,16 @@ def _of_rows(spans: Spans, known: Known) -> Iterator[Broken]:
                 # as many stitches on both sides of the anchor
                 if span.low == span.high and (anchor - (span.low + 1) / 2) % 1:
                     yield Broken("parity", (size,), ((when, section),))
+
+
+def _of_yarn(spans: Spans) -> Iterator[Broken]:
+    """A garment of one colour that has more of everything, or as much, takes no less yarn."""
+    if ("yarn", "grams_2") in spans:
+        return
+    for (small, before), (large, after) in pairwise(_sizes(spans, ("yarn", "grams_1"), *WORKED)):
+        grows = all(less.low <= more.low for less, more in zip(before[1:], after[1:], strict=True))
+        if grows and after[0].high < before[0].low:
+            yield Broken("yarn falls", (small, large), (("yarn", "grams_1"),))
 
 
 def _of_stitches(spans: Spans, line: int) -> Iterator[Broken]:
@@ -269,11 +321,26 @@ def _of_rounds(spans: Spans, known: Known) -> Iterator[Broken]:
     yield from _sum("doubled", spans, {rows[1]: 1, rows[0]: -1}, -(10**9), 0)
     decreases = {("sleeve", "decrease_rounds"): 1, ("sleeve", "rounds"): -1}
     yield from _sum("decreases in rounds", spans, decreases, -(10**9), 0)
-    # two at a time, and an adjusting round of one; a cuff that is wider than the sleeve has none before it
+    yield from _decreases(spans)
+
+
+def _decreases(spans: Spans) -> Iterator[Broken]:
+    """Two at a time, and one more where the cuff wants it; a cuff that is wider than the sleeve has none before it.
+
+    Where half of the sizes need more than that, the pattern may mean a round that adjusts, of a repeat at most.
+    """
     rows = (("sleeve", "stitches"), ("sleeve", "decrease_rounds"), ("cuff", "stitches"))
-    for size, (wide, times, cuff) in _sizes(spans, *rows):
-        if (wide.low - cuff.low) // 2 != times.low if wide.low > cuff.low else times.low != 0:
-            yield Broken("decreases", (size,), rows)
+    left = {size: wide.low - 2 * times.low - cuff.low for size, (wide, times, cuff) in _sizes(spans, *rows)}
+    some = {size for size in left if (span := spans[rows[1]][size]) and span.low}
+    wrong = _wrong(left, some, 1)
+    if any(2 * len(each) >= len(left) for each in wrong):
+        wrong = _wrong(left, some, ADJUSTED)
+    yield from (Broken("decreases", (size,), rows) for each in wrong for size in each)
+
+
+def _wrong(left: Mapping[int, Fraction], some: set[int], most: int) -> tuple[list[int], list[int]]:
+    """The sizes that have too many stitches left before the cuff, and those that have too few."""
+    return [size for size in left if left[size] > most], [size for size in some if left[size] < -most]
 
 
 def _of_fabric(spans: Spans, known: Known) -> Iterator[Broken]:
@@ -315,8 +382,12 @@ def _of_fabric(spans: Spans, known: Known) -> Iterator[Broken]:
 def _height(
     spans: Spans, length: Key, parts: Iterable[tuple[Key, Span]], may_lack: Key | None = None
 ) -> Iterator[Broken]:
-    """The sizes in which rounds, each of a height, don't make up a length; a size may do without one of the parts."""
+    """The sizes in which rounds, each of a height, don't make up a length; a size may do without one of the parts.
+
+    Where the print has no row of that part and half of the sizes are longer than the others say, they may have it.
+    """
     parts = list(parts)
+    longer, sizes = [], 0
     needed = [key for key, _ in parts if key != may_lack]
     for size, told in _sizes(spans, length, *needed):
         by_row = dict(zip((length, *needed), told, strict=True))
@@ -328,5 +399,10 @@ def _height(
             if key in by_row:
                 count = by_row[key]
                 total = total.plus(Span(count.low * each.low, count.high * each.high))
-        if not total.meets(by_row[length]):
+        sizes += 1
+        if may_lack and may_lack not in spans and by_row[length].low > total.high:
+            longer.append(size)
+        elif not total.meets(by_row[length]):
             yield Broken("length", (size,), tuple(by_row))
+    if 2 * len(longer) < sizes:
+        yield from (Broken("length", (size,), (length, *needed)) for size in longer)
