@@ -203,7 +203,10 @@ _Mended = Mapping[Key, Correction]
 
 def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> _Mended:
     """Of the smallest sets of changes that mend a size the likeliest: of which most can be explained, and then the one
-    after which the numbers lie nearest to those of the sizes beside it."""
+    after which the numbers lie nearest to those of the sizes beside it.
+
+    That a number is that of the size beside it explains little, since many rows hardly change.
+    """
     figures = pattern.figures(place)
     here = computable(relations, figures)
     found = smallest_changes(figures, here, pattern.counts, trials)
@@ -212,7 +215,7 @@ def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials
     told = [{key: _correction(key, changes, pattern, place, len(found) - 1) for key in changes} for changes in found]
 
     def likeliness(corrections: _Mended) -> tuple[int, Fraction]:
-        explained = sum(each.cause is not None for each in corrections.values())
+        explained = sum(each.cause not in (None, CauseCode.NEIGHBOURING_SIZE) for each in corrections.values())
         return explained, sum((_smoother(key, each, pattern, place) for key, each in corrections.items()), Fraction(0))
 
     return max(told, key=likeliness)
@@ -232,7 +235,7 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
             expected,
             pattern.figures(place),
             line_stitches=pattern.line_stitches,
-            neighbours=_beside(key, pattern, place),
+            neighbours=() if _is_constant(row, printed) else _beside(key, pattern, place),
         )
     )
     return Correction(
@@ -244,6 +247,11 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
         others=others,
         cause=cause,
     )
+
+
+def _is_constant(row: Numbers, printed: int) -> bool:
+    """Whether all sizes have the same number, as none has by mistake."""
+    return all(value in (None, printed) for value in row.values)
 
 
 def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:

@@ -113,7 +113,8 @@ class Linear:
         high = None if self.most is None else self.most - total + slack
         if own < 0:
             own, low, high = -own, None if high is None else -high, None if low is None else -low
-        return Span(None if low is None else -(-low // own), None if high is None else high // own)
+        # a part of a grain more, since a length need not be whole grains
+        return Span(None if low is None else low // own, None if high is None else -(-high // own))
 
     def _sum(self, figures: Figures) -> tuple[int, int]:
         """The sum of what is printed, and how far from it what was meant may lie."""

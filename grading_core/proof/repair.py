@@ -93,7 +93,9 @@ def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:
     if whole:
         least = None if least is None else -(-least // GRAINS) * GRAINS
         most = None if most is None else most // GRAINS * GRAINS
-        if least is not None and most is not None and least > most:
+        # nothing is counted below nothing
+        least = max(0, least or 0)
+        if most is not None and least > most:
             return None
     printed, half = figure
     if whole or least is None or most is None:

@@ -169,9 +169,7 @@ def _judge(seen: Seen, table: _Table, form: Form, here: str, rows: list[Json], m
         if told.get("expected") is not None
     }
     step = table.step_of(made.field)
-    met = {
-        place for place, value in right.items() if place in corrected and abs(corrected[place] - value) <= step
-    }
+    met = {place for place, value in right.items() if place in corrected and abs(corrected[place] - value) <= step}
     cause = CAUSES.get(made.kind)
     causes = {each.get("likely_cause") for each in (*proof["corrections"], *proof["findings"])}
     what = {

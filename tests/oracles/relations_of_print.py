@@ -295,13 +295,20 @@ def _of_stitches(spans: Spans, line: int) -> Iterator[Broken]:
     for section in ("back", "front", "sleeve"):
         grown = {("neck", section): 1, ("yoke", f"{section}_increases"): 2, ("split", section): -1}
         yield from _sum("increases", spans, grown, 0, 0)
-    increased = {("yoke", f"{section}_increases"): 2 if section != "sleeve" else 4 for section in ("back", "front", "sleeve")}
+    increased = {
+        ("yoke", f"{section}_increases"): 2 if section != "sleeve" else 4 for section in ("back", "front", "sleeve")
+    }
     yield from _sum("all increases", spans, {("neck", "stitches"): 1, ("split", "yoke_total"): -1} | increased, 0, 0)
     halves = {("split", "back"): 1, ("split", "front"): 1, ("split", "line_to_body"): 4, ("split", "underarm"): 2}
     yield from _sum("body", spans, halves | {("body", "stitches"): -1}, 0, 0)
     around = {("split", "sleeve"): 1, ("split", "line_to_body"): -2, ("split", "underarm"): 1}
     yield from _sum("sleeve", spans, around | {("sleeve", "stitches"): -1}, -2 * line, -2 * line)
-    closed = {("body", "stitches"): 1, ("sleeve", "stitches"): 2, ("split", "yoke_total"): -1, ("split", "underarm"): -4}
+    closed = {
+        ("body", "stitches"): 1,
+        ("sleeve", "stitches"): 2,
+        ("split", "yoke_total"): -1,
+        ("split", "underarm"): -4,
+    }
     yield from _sum("split closes", spans, closed, 0, 0)
     yield from _sum("line to body", spans, {("split", "line_to_body"): 1}, 0, line)
 

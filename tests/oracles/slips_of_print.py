@@ -35,7 +35,9 @@ def rows_in(table: Sequence[Json], form: Form) -> list[Json]:
     """The table's rows with values, with runs, or with both; a row has its cells, of which a run is made at last."""
     fields = {"values": ("values",), "runs": ("printed", "printed_inch"), "both": ("values", "printed", "printed_inch")}
     kept = ("part", "item", "unit", *fields[form])
-    return [{name: list(row[name]) if name in fields[form] else row[name] for name in kept if name in row} for row in table]
+    return [
+        {name: list(row[name]) if name in fields[form] else row[name] for name in kept if name in row} for row in table
+    ]
 
 
 def as_posted(rows: Sequence[Json], none: str) -> list[Json]:
@@ -68,9 +70,6 @@ def number(cell: Any) -> Fraction | None:
         return None
     sign, parts = (-1 if spelt.startswith("-") else 1), spelt.lstrip("-").split()
     return sign * sum((Fraction(part) for part in parts), Fraction(0))
-
-
-
 
 
 def slip(generator: random.Random, rows: Sequence[Json], kind: str) -> tuple[list[Json], Slip] | None:
