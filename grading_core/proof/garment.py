@@ -47,6 +47,9 @@ _RIBBED_WIDTHS = {
 _HEIGHTS = (("depth", "yoke", None), ("body_length", "body", "hem"), ("sleeve_length", "sleeve", "cuff"))
 """Finished lengths, the part whose rounds each comes from, and the edge that ends it."""
 
+ON_RAGLAN_LINES = (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT)
+"""What needs to be told how many stitches a raglan line has."""
+
 _ADJUSTED = 6
 """Stitches that an adjusting round before a rib takes or adds at most: the widest usual repeat (common practice, no
 source)."""

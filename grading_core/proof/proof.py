@@ -18,6 +18,7 @@ from grading_core.errors import Check, check, duplicate_labels, sound
 from grading_core.proof import garment
 from grading_core.proof.causes import likely_cause, shifted
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
+from grading_core.proof.reasoning import Mended, of_relation
 from grading_core.proof.relations import Relation, computable
 from grading_core.proof.repair import Changes, Trials, as_printed, smallest_changes
 from grading_core.proof.request import ProofRequest
@@ -31,7 +32,6 @@ from grading_core.proof.rows import (
     yarn_findings,
 )
 from grading_core.proof.table import COUNTING, Row, numbers_of, printed_steps, read_rows
-from grading_core.proof.words import told_by_others
 from grading_core.units import InchConvention
 
 MOST_LINE_STITCHES = 8
@@ -170,15 +170,21 @@ def _judged(
     mended = {place: _mended(pattern, relations, place, trials) for place in sorted(broken)}
     mended = _shifts_named(mended, pattern)
     findings = [
-        _of_relation(relation, mended[place], pattern, place) for place in sorted(broken) for relation in broken[place]
+        of_relation(
+            relation,
+            pattern.request.labels[place],
+            pattern.figures(place),
+            mended[place],
+            counts=pattern.counts,
+            line_stitches=pattern.line_stitches,
+        )
+        for place in sorted(broken)
+        for relation in broken[place]
     ]
     return tuple([each for place in mended for each in mended[place].values()]), findings, times
 
 
-_Mended = Mapping[Key, Correction]
-
-
-def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> _Mended:
+def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> Mended:
     """Of the smallest sets of changes that mend a size the likeliest: of which most can be explained, and then the one
     after which the numbers lie nearest to those of the sizes beside it."""
     figures = pattern.figures(place)
@@ -188,7 +194,7 @@ def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials
         return {}
     told = [{key: _correction(key, changes, pattern, place, len(found) - 1) for key in changes} for changes in found]
 
-    def likeliness(corrections: _Mended) -> tuple[int, Fraction]:
+    def likeliness(corrections: Mended) -> tuple[int, Fraction]:
         explained = sum(each.cause is not None for each in corrections.values())
         return explained, sum((_smoother(key, each, pattern, place) for key, each in corrections.items()), Fraction(0))
 
@@ -224,8 +230,10 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
 
 
 def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:
-    """The numbers of a row in the sizes beside one."""
+    """The numbers of a row in the sizes beside one; none where all sizes have the same, since that tells nothing."""
     values = pattern.columns[key].values
+    if len(set(values)) == 1:
+        return []
     beside = [values[other] for other in (place - 1, place + 1) if 0 <= other < len(values)]
     return [value for value in beside if value is not None]
 
@@ -256,7 +264,7 @@ def _is_otherwise_inched(key: Key, pattern: _Pattern, place: int) -> bool:
     )
 
 
-def _shifts_named(mended: Mapping[int, _Mended], pattern: _Pattern) -> dict[int, _Mended]:
+def _shifts_named(mended: Mapping[int, Mended], pattern: _Pattern) -> dict[int, Mended]:
     """The corrections, of which those of a row that stands one size too far to one side say so."""
     wrong: dict[Key, dict[int, int]] = {}
     for place, corrections in mended.items():
@@ -274,37 +282,6 @@ def _shifts_named(mended: Mapping[int, _Mended], pattern: _Pattern) -> dict[int,
         }
         for place, corrections in mended.items()
     }
-
-
-def _of_relation(relation: Relation, mended: _Mended, pattern: _Pattern, place: int) -> Finding:
-    """That a relation doesn't hold: told of the number that is to blame, where one of its is, and else of its first."""
-    figures = pattern.figures(place)
-    key = next((key for key in relation.keys if key in mended), relation.keys[0])
-    printed, half = figures[key]
-    correction = mended.get(key)
-    expected: int | None
-    if correction:
-        expected = int(correction.expected * GRAINS)
-    else:
-        span = relation.implied(key, figures)
-        expected = None if span is None else as_printed(_nearest(printed, *span), half)
-    others = [(each, figures[each].printed) for each in relation.keys if each != key]
-    return Finding(
-        code=relation.code,
-        size=pattern.request.labels[place],
-        rows=tuple(dict.fromkeys(RowKey(each.part, each.item) for each in relation.keys)),
-        printed=number(printed),
-        expected=None if expected is None else number(expected),
-        because=told_by_others(relation.code, key, printed, expected, others),
-        cause=correction.cause if correction else None,
-    )
-
-
-def _nearest(printed: int, least: int | None, most: int | None) -> int:
-    """The middle of what a number may be, or its bound where it has but one."""
-    if least is not None and most is not None:
-        return (least + most) // 2
-    return max(printed, least) if least is not None else printed if most is None else min(printed, most)
 
 
 def _unchecked(
@@ -340,7 +317,7 @@ def _fields_missing(pattern: _Pattern) -> Iterator[tuple[ProofCode, tuple[Reques
     if request.gauges is None:
         yield from ((code, ("gauge",)) for code in (ProofCode.WIDTH, ProofCode.HEIGHT, ProofCode.TOTAL_LENGTH))
     if pattern.line_stitches is None:
-        yield from ((code, ("line_stitches",)) for code in (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT))
+        yield from ((code, ("line_stitches",)) for code in garment.ON_RAGLAN_LINES)
     if not request.count_rules:
         yield ProofCode.COUNT_RULE, ("count_rules",)
     if request.chart is None and request.anchor is None:
