@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 
-from grading_core.proof.figures import GRAINS, Figure, Figures, Key, number
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
 from grading_core.proof.garment import ON_RAGLAN_LINES
 from grading_core.proof.relations import Multiple, Relation, Span
 from grading_core.proof.repair import as_printed
 from grading_core.proof.result import Correction, Finding, RowKey
+from grading_core.proof.table import COUNTING
 from grading_core.proof.words import Other, is_printed, off_rule, told_by_others
 from grading_core.sentences import Sentence
 
@@ -22,25 +23,27 @@ def of_relation(
     figures: Figures,
     mended: Mended,
     *,
-    counts: Collection[Key],
+    columns: Mapping[Key, Numbers],
     line_stitches: int | None,
 ) -> Finding:
     """That a relation doesn't hold: told of the number that is to blame, where one of its is, and else of its first.
 
-    size: the label. figures: of the size. mended: what would mend it. counts: numbers that are whole. line_stitches: of
-    each raglan line.
+    size: the label. figures: of the size. mended: what would mend it. columns: the numbers of each row.
+    line_stitches: of each raglan line.
     """
     key = next((key for key in relation.keys if key in mended), relation.keys[0])
+    unit = columns[key].unit
     # what is told of a number has to follow from the others as they are to be, of which more may be wrong
     meant = {**figures, **{each: _corrected(figures[each], mended[each]) for each in mended if each != key}}
     span = relation.implied(key, meant)
-    span = None if span is None else _as_printed(span, figures[key].half, whole=key in counts)
+    span = None if span is None else _as_printed(span, figures[key].half, whole=unit in COUNTING)
     correction = mended.get(key)
     expected = correction.expected if correction else None if span is None else number(_nearest(figures[key], span))
     return Finding(
         code=relation.code,
         size=size,
         rows=tuple(dict.fromkeys(RowKey(each.part, each.item) for each in relation.keys)),
+        unit=unit,
         printed=number(figures[key].printed),
         expected=expected,
         because=_because(relation, key, span, figures, meant, line_stitches),

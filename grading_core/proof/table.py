@@ -11,6 +11,7 @@ from grading_core.proof.figures import Key, Numbers, grains, printed_step
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
+from grading_core.unknown import is_unknown
 
 UNITS: Mapping[tuple[str, str], str] = {(line.part, line.item): line.unit for line in LINES}
 """Of the rows that a pullover's table has, yarn left out."""
@@ -62,9 +63,10 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
     """
     read: dict[Key, Row] = {}
     for place, sent in enumerate(rows):
-        for row in (yield from _read_row(sent, sizes, ("rows", place))):
+        found = yield from _read_row(sent, sizes, ("rows", place))
+        for row in () if is_unknown(found) else found:
             if row.key in read:
-                detail = f"has the part and item of a row above, {sent.part} and {sent.item}."
+                detail = f"has the part and item of a row above, {row.key.part} and {row.key.item}."
                 yield Problem(("rows", place), ProblemCode.DUPLICATE_ROW, detail)
             read[row.key] = row
     return tuple(read.values())
@@ -124,6 +126,8 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbe
     rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
     """
     return {
-        row.key: Numbers(row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2)
+        row.key: Numbers(
+            row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2, row.unit
+        )
         for row in rows
     }
