@@ -121,12 +121,13 @@ class _Pattern:
     @cached_property
     def inch_convention(self) -> InchConvention:
         """By which most inches and centimetres agree."""
-        broken: Counter[InchConvention] = Counter()
-        conventions: tuple[InchConvention, ...] = ("exact", "nominal")
-        for convention in conventions:
-            for relation in garment.inch_relations(self.columns, convention):
-                broken[convention] += len(relation.judged(self.columns).broken)
-        return min(conventions, key=broken.__getitem__)
+
+        def broken(convention: InchConvention) -> int:
+            relations = garment.inch_relations(self.columns, convention)
+            return sum(len(relation.judged(self.columns).broken) for relation in relations)
+
+        exact = broken("exact")
+        return "nominal" if exact and broken("nominal") < exact else "exact"
 
     @cached_property
     def counts(self) -> frozenset[Key]:
