@@ -7,7 +7,6 @@ doesn't hold is mended in the same way. Sets of one number are tried before thos
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key
 from grading_core.proof.relations import Relation, Span
@@ -18,11 +17,11 @@ MOST_CHANGED = 3
 Changes = Mapping[Key, Figure]
 
 
-@dataclass
 class Trials:
     """How many changes may still be tried, over all sizes: nobody's request may take a worker's second."""
 
-    left: int = 12_000
+    def __init__(self, left: int = 12_000) -> None:
+        self.left = left
 
     def spend(self) -> bool:
         """Whether one more may be."""

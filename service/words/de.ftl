@@ -1238,8 +1238,8 @@ warning =
         statt gleichmäßig verteilt zu sein, passen besser nebeneinander.
     .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
         brauchen weniger.
-    .many_findings = Es gibt mehr als { $most } Widersprüche; die ersten { $most } sind genannt. Einige beheben und erneut
-        prüfen.
+    .many_findings = Es gibt mehr als { $most } Widersprüche; die ersten { $most } sind genannt. Einige beheben und
+        erneut prüfen.
 
 ## Shaping plans
 

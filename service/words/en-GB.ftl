@@ -1195,8 +1195,8 @@ warning =
         spread evenly, lets them stand side by side.
     .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or simpler choices, need
         fewer.
-    .many_findings = More than { $most } contradictions were found; the first { $most } are named. Mend some, and proofread
-        again.
+    .many_findings = More than { $most } contradictions were found; the first { $most } are named. Mend some of them,
+        and proofread again.
 
 ## Shaping plans
 
