@@ -5,7 +5,7 @@ A sum of stitches or rounds closes whatever the gauge; a length is what counts c
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
@@ -220,6 +220,26 @@ def inch_relations(rows: Collection[Key], convention: InchConvention) -> Iterato
     for key in rows:
         if key.inches and (beside := key._replace(inches=False)) in rows:
             yield Linear(code=ProofCode.INCHES, times={beside: inches, key: -cm}, least=0, most=0)
+
+
+def told_in_inches(
+    relations: Iterable[Relation], rows: Collection[Key], convention: InchConvention
+) -> Iterator[Relation]:
+    """The same, of lengths that are printed in inches alone.
+
+    relations: of lengths in cm. rows: that the pattern has. convention: of its inches.
+    """
+    alone = {key._replace(inches=False): key for key in rows if key.inches and key._replace(inches=False) not in rows}
+    inches, cm = INCHES_IN_CM[convention]
+    for relation in relations:
+        if isinstance(relation, Linear) and not alone.keys().isdisjoint(relation.times):
+            times = {
+                alone.get(key, key): times * (cm if key in alone else inches) for key, times in relation.times.items()
+            }
+            least, most = (None if bound is None else bound * inches for bound in (relation.least, relation.most))
+            yield Linear(code=relation.code, times=times, least=least, most=most)
+        else:
+            yield relation
 
 
 def yarn_relations(rows: Collection[Key]) -> Iterator[Relation]:

@@ -65,7 +65,7 @@ def proofread(request: ProofRequest) -> Proof:
     relations = [relation for relation in pattern.relations() if relation.code not in skipped]
     computed = computable(relations, pattern.columns)
     corrections, of_relations, times = _judged(pattern, computed)
-    rising = rising_places(pattern.columns, len(labels))
+    rising = rising_places(labels, pattern.columns)
     of_rows = chain(
         too_long.values(),
         count_findings(rows, labels, pattern.columns),
@@ -120,12 +120,15 @@ class _Pattern:
 
     @cached_property
     def inch_convention(self) -> InchConvention:
-        """By which most inches and centimetres agree."""
+        """By which most inches agree with what they can be compared with."""
 
         def broken(convention: InchConvention) -> int:
-            relations = garment.inch_relations(self.columns, convention)
-            return sum(len(relation.judged(self.columns).broken) for relation in relations)
+            relations = computable(self._relations(convention), self.columns)
+            of_inches = (relation for relation in relations if any(key.inches for key in relation.keys))
+            return sum(len(relation.judged(self.columns).broken) for relation in of_inches)
 
+        if not any(key.inches for key in self.columns):
+            return "exact"
         exact = broken("exact")
         return "nominal" if exact and broken("nominal") < exact else "exact"
 
@@ -136,13 +139,20 @@ class _Pattern:
 
     def relations(self) -> Iterator[Relation]:
         """Those that the request allows, whichever numbers there are."""
+        return self._relations(self.inch_convention)
+
+    def _relations(self, convention: InchConvention) -> Iterator[Relation]:
+        """Those by a convention of inches."""
         request = self.request
-        yield from garment.sum_relations(self.line_stitches)
-        yield from garment.round_relations(request.step)
-        yield from garment.cast_on_relations(self.columns)
+        relations = [
+            *garment.sum_relations(self.line_stitches),
+            *garment.round_relations(request.step),
+            *garment.cast_on_relations(self.columns),
+        ]
         if request.gauges is not None:
-            yield from garment.length_relations(request.gauges, self.columns)
-        yield from garment.inch_relations(self.columns, self.inch_convention)
+            relations += garment.length_relations(request.gauges, self.columns)
+        yield from garment.told_in_inches(relations, self.columns, convention)
+        yield from garment.inch_relations(self.columns, convention)
         yield from garment.yarn_relations(self.columns)
         yield from garment.rule_relations(request.count_rules)
         yield from garment.parity_relations(_odd_sections(request))

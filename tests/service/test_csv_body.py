@@ -32,8 +32,8 @@ def test_runs_beside_the_sizes_are_sent_with_them() -> None:
 
 
 def test_cells_as_they_are_printed_are_a_run() -> None:
-    (row,) = read("part,item,S,M,L", "finished,bust,36 1/2,,–")["rows"]
-    assert row["run"] == "36 1/2; –; –"
+    (row,) = read("part,item,S,M,L", "finished,bust,36 1/2,,-")["rows"]
+    assert row["run"] == "36 1/2; \N{EN DASH}; -"
 
 
 @pytest.mark.parametrize("delimiter", [",", ";", "\t"])
