@@ -217,6 +217,9 @@ class WarningCode(Code):
     CATEGORY_NOT_CHARTED = "category_not_charted", "No chart says how thick the yarn of the wanted category is."
     ESTIMATED_YARN = "estimated_yarn", "The yarn is estimated without a weighed swatch."
 
+    # proofs
+    MANY_FINDINGS = "many_findings", "More doesn't add up than is named."
+
 
 class ProofCode(Code):
     """What does not hold between the numbers that a pattern prints."""

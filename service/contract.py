@@ -268,7 +268,9 @@ def _described(operation: Operation[Any, Any], examples: list[Example], describe
     if operation.retirement:
         described |= operation.retirement.contract(operation.description)
     if operation.method == "POST":
-        described["requestBody"] = {"required": True, "content": {operation.takes: _body(operation, examples)}}
+        content = {operation.takes: _body(operation, examples)}
+        content |= {media: {"schema": {"type": "string"}} for media in operation.reads}
+        described["requestBody"] = {"required": True, "content": content}
     else:
         described["parameters"] += _parameters(operation, examples, describe)
     described["responses"] = _responses(operation, examples)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
+from collections.abc import Iterable
 from typing import Any, NoReturn
 
 import orjson
@@ -22,13 +23,15 @@ _EXACT_AS_FLOAT = 2**53
 _STRING = re.compile(rb'"(?:[^"\\]|\\.)*"')
 
 
-def read_json(request: Request) -> dict[str, Any]:
+def read_json(request: Request, others: Iterable[str] = ()) -> dict[str, Any]:
     """The object that a request carries, in its canonical form: keys in their sorted order, whole numbers as integers.
+
+    others: media types that the body might have had as well.
 
     Raises `Refusal`: 415 for another media type, 400 for what is not JSON, 422 for JSON that is not
     an object.
     """
-    body = _read(request, "application/json")
+    body = _read(request, "application/json", *others)
     if _containers(body) > MAX_CONTAINERS and _containers(_STRING.sub(b"", body)) > MAX_CONTAINERS:
         raise Refusal(NOT_JSON, f"The body has more than {MAX_CONTAINERS} lists and objects.")
     try:
@@ -72,13 +75,13 @@ def canonical(value: Any, depth: int = 1) -> Any:
     return value
 
 
-def _read(request: Request, media_type: str) -> bytes:
-    if request.mimetype != media_type:
+def _read(request: Request, *media_types: str) -> bytes:
+    if request.mimetype not in media_types:
         sent = request.mimetype or "no media type"
         raise Refusal(
             UNSUPPORTED_MEDIA_TYPE,
-            f"The body was sent as {sent}; it has to be {media_type}.",
-            headers={"Accept": media_type},
+            f"The body was sent as {sent}; it has to be {' or '.join(media_types)}.",
+            headers={"Accept": ", ".join(media_types)},
         )
     if request.content_encoding:
         raise Refusal(

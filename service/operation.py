@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import chain
 from types import MappingProxyType
@@ -18,7 +18,7 @@ from service import VERSION
 from service.caching import KEPT_BRIEFLY, NEVER_KEPT, answer_tag, digest, is_known
 from service.errors import NOT_FOUND, Refusal, Wrong
 from service.flaws import FormError
-from service.json_body import read_file, read_json
+from service.json_body import canonical, read_file, read_json
 from service.language import ENGLISH, LANGUAGES, USUAL_LANGUAGE, Language, spoken
 from service.lengths import ExactLengths, LengthWriter, lengths_in
 from service.media import JSON, MEDIA, Medium
@@ -70,7 +70,8 @@ class Operation(Generic[Request, Result]):
     call: the computation. check: what contradicts itself in what `call` takes, asked where the form of a request is
     wrong: unknown values stand in it (see `grading_core.unknown`). represent: writes the result where no schema
     does, with a writer for lengths. media: what it answers as, the default first. takes: the media type of its body;
-    `call` takes a file as it is. tabled: what `call` takes where the answer is a table, as much as that needs. kept:
+    `call` takes a file as it is. reads: other media types of a body in JSON, each with what makes that JSON of it.
+    tabled: what `call` takes where the answer is a table, as much as that needs. kept:
     how long its answers hold, as `Cache-Control` says it. saved_as: the words of the name under which a browser saves
     the answer to a request; None where it has none. drawn_of: the part of what `call` takes whose digest a picture
     shows, which is that of the same numbers as JSON; all of it unless given. english: whether its answers are in
@@ -90,6 +91,7 @@ class Operation(Generic[Request, Result]):
     method: Literal["GET", "POST"] = "POST"
     media: tuple[str, ...] = (JSON,)
     takes: str = JSON
+    reads: Mapping[str, Callable[[bytes], dict[str, Any]]] = field(default_factory=dict)
     tabled: Callable[[Request], Request] = lambda loaded: loaded
     kept: str = KEPT_BRIEFLY
     saved_as: Callable[[Request], Iterable[str | None]] | None = None
@@ -116,7 +118,8 @@ class Operation(Generic[Request, Result]):
             data = {**request.args.to_dict(), **path_parameters}
             loaded = self.load(data, path_parameters)
         elif self.takes == JSON:
-            data = read_json(request)
+            read = self.reads.get(request.mimetype)
+            data = canonical(read(read_file(request, request.mimetype))) if read else read_json(request, self.reads)
             loaded = self.load(data, wrong=_stray_parameters())
         else:
             loaded = read_file(request, self.takes)

@@ -23,11 +23,12 @@ class Numbers(NamedTuple):
     """The numbers of a row.
 
     values: of each size in grains, None where it has none. half: half the step that they were rounded to, 0 where
-    nothing was rounded.
+    nothing was rounded. unit: what they count.
     """
 
     values: tuple[int | None, ...]
     half: int
+    unit: str
 
 
 class Figure(NamedTuple):

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 from grading_core.codes import ProofCode
@@ -55,11 +56,16 @@ _HALF_WIDTH = Fraction(7, 44)
 """Of a circle's circumference, with 22/7 for its ratio to the width."""
 
 
-def sum_relations(line_stitches: int | None) -> Iterator[Relation]:
+@lru_cache(maxsize=16)
+def sum_relations(line_stitches: int | None) -> tuple[Relation, ...]:
     """What stitches and rounds come to without a gauge.
 
     line_stitches: of each raglan line, None where nobody knows.
     """
+    return tuple(_sum_relations(line_stitches))
+
+
+def _sum_relations(line_stitches: int | None) -> Iterator[Relation]:
     for section in SECTIONS:
         increases = _times(-2, "yoke", f"{section}_increases")
         yield linear(ProofCode.SPLIT_FROM_NECK, _one("split", section), _times(-1, "neck", section), increases)
@@ -210,7 +216,7 @@ def inch_relations(rows: Collection[Key], convention: InchConvention) -> Iterato
     inches, cm = INCHES_IN_CM[convention]
     for key in rows:
         if key.inches and (beside := key._replace(inches=False)) in rows:
-            yield linear(ProofCode.INCHES, (beside, inches), (key, -cm))
+            yield Linear(code=ProofCode.INCHES, times={beside: inches, key: -cm}, least=0, most=0)
 
 
 def yarn_relations(rows: Collection[Key]) -> Iterator[Relation]:

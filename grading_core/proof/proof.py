@@ -11,10 +11,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
+from itertools import chain, islice
 
 from grading_core.chart.grid import default_anchor
-from grading_core.codes import CauseCode, ProofCode
-from grading_core.errors import Check, check, duplicate_labels, sound
+from grading_core.codes import CauseCode, ProofCode, WarningCode
+from grading_core.errors import Check, Remark, check, duplicate_labels, sound
 from grading_core.proof import garment
 from grading_core.proof.causes import likely_cause, shifted
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
@@ -32,9 +33,15 @@ from grading_core.proof.rows import (
 )
 from grading_core.proof.table import COUNTING, Row, numbers_of, printed_steps, read_rows
 from grading_core.proof.words import told_by_others
+from grading_core.sentences import COUNT, Saying
 from grading_core.units import InchConvention
 
 MOST_LINE_STITCHES = 8
+
+MAX_FINDINGS = 400
+"""More are not named: nobody reads them, and naming them takes long."""
+
+MANY_FINDINGS = Saying("warning.many_findings", most=COUNT)
 
 
 def proofread(request: ProofRequest) -> Proof:
@@ -57,23 +64,28 @@ def proofread(request: ProofRequest) -> Proof:
     skipped = frozenset(request.skip)
     relations = [relation for relation in pattern.relations() if relation.code not in skipped]
     computed = computable(relations, pattern.columns)
-    corrections, findings, times = _judged(pattern, computed)
+    corrections, of_relations, times = _judged(pattern, computed)
     rising = rising_places(pattern.columns, len(labels))
-    of_rows = (
-        *too_long.values(),
-        *count_findings(rows, labels, pattern.columns),
-        *printing_findings(rows, labels, steps),
-        *falling_findings(labels, pattern.columns, rising),
-        *yarn_findings(labels, pattern.columns, rising),
+    of_rows = chain(
+        too_long.values(),
+        count_findings(rows, labels, pattern.columns),
+        printing_findings(rows, labels, steps),
+        falling_findings(labels, pattern.columns, rising),
+        yarn_findings(labels, pattern.columns, rising),
     )
+    found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
+    findings = [*islice(found, MAX_FINDINGS + 1)]
     unchecked, most_wanted = _unchecked(pattern, relations, times)
     return Proof(
         labels=labels,
         corrections=corrections,
-        findings=(*findings, *(finding for finding in of_rows if finding.code not in skipped)),
+        findings=tuple(findings[:MAX_FINDINGS]),
         checked=tuple([Checked(code, times[code]) for code in ProofCode if times[code]]),
         unchecked=unchecked,
         most_wanted=most_wanted,
+        remarks=(Remark(WarningCode.MANY_FINDINGS, MANY_FINDINGS(most=MAX_FINDINGS)),)
+        if len(findings) > MAX_FINDINGS
+        else (),
     )
 
 
@@ -109,12 +121,13 @@ class _Pattern:
     @cached_property
     def inch_convention(self) -> InchConvention:
         """By which most inches and centimetres agree."""
-        broken: Counter[InchConvention] = Counter()
-        conventions: tuple[InchConvention, ...] = ("exact", "nominal")
-        for convention in conventions:
-            for relation in garment.inch_relations(self.columns, convention):
-                broken[convention] += len(relation.judged(self.columns).broken)
-        return min(conventions, key=broken.__getitem__)
+
+        def broken(convention: InchConvention) -> int:
+            relations = garment.inch_relations(self.columns, convention)
+            return sum(len(relation.judged(self.columns).broken) for relation in relations)
+
+        exact = broken("exact")
+        return "nominal" if exact and broken("nominal") < exact else "exact"
 
     @cached_property
     def counts(self) -> frozenset[Key]:
@@ -157,7 +170,7 @@ _TOTALS = {"neck": "stitches", "split": "yoke_total"}
 
 def _judged(
     pattern: _Pattern, relations: Sequence[Relation]
-) -> tuple[tuple[Correction, ...], list[Finding], Counter[ProofCode]]:
+) -> tuple[tuple[Correction, ...], Iterator[Finding], Counter[ProofCode]]:
     """What would mend each size, what doesn't hold in it, and how often each relation was computed."""
     times: Counter[ProofCode] = Counter()
     broken: dict[int, list[Relation]] = {}
@@ -169,9 +182,9 @@ def _judged(
     trials = Trials()
     mended = {place: _mended(pattern, relations, place, trials) for place in sorted(broken)}
     mended = _shifts_named(mended, pattern)
-    findings = [
+    findings = (
         _of_relation(relation, mended[place], pattern, place) for place in sorted(broken) for relation in broken[place]
-    ]
+    )
     return tuple([each for place in mended for each in mended[place].values()]), findings, times
 
 
@@ -215,7 +228,7 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
     return Correction(
         size=pattern.request.labels[place],
         row=RowKey(key.part, key.item),
-        inches=key.inches,
+        unit=row.unit,
         printed=number(printed),
         expected=number(expected),
         others=others,
@@ -293,6 +306,7 @@ def _of_relation(relation: Relation, mended: _Mended, pattern: _Pattern, place: 
         code=relation.code,
         size=pattern.request.labels[place],
         rows=tuple(dict.fromkeys(RowKey(each.part, each.item) for each in relation.keys)),
+        unit=pattern.columns[key].unit,
         printed=number(printed),
         expected=None if expected is None else number(expected),
         because=told_by_others(relation.code, key, printed, expected, others),

@@ -9,11 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 from unicodedata import normalize
 
-from grading_core.proof.figures import GRAINS, grains
+from grading_core.proof.figures import GRAINS
 
 PrintedUnit = Literal["cm", "inch"]
 
@@ -31,9 +30,10 @@ _ONE = re.compile(
     r"(?P<minus>[-\u2010-\u2015\u2212] ?)?"
     r"(?:(?:(?P<whole>\d{1,7})[ -])?(?P<above>\d{1,2})/(?P<below>\d{1,2})|(?P<decimal>\d{1,7}(?:\.\d{1,6})?|\.\d{1,6}))"
 )
-_NUMBER = re.compile(r"\d{1,7}(?: \d{1,2}/\d{1,2}|\.\d{1,6}|/\d{1,2})?|[-\u2013]")
-_USUAL = re.compile(rf"(?:{_NUMBER.pattern})(?: ?\((?:{_NUMBER.pattern})(?:, (?:{_NUMBER.pattern}))*\))?", re.ASCII)
-"""A run as most patterns have it, which needs no guesses."""
+_DIGITS = 7
+"""Of a whole number, at most."""
+
+_TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
 _ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
 _PARTING = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
@@ -69,16 +69,15 @@ def read_run(text: str, sizes: int) -> PrintedRun:
 
     Raises UnreadableError.
 
+    >>> from grading_core.proof.figures import grains
     >>> run = read_run("36 1/2 (38\N{VULGAR FRACTION THREE QUARTERS}, \N{EN DASH}) in", 3)
     >>> run.values == (grains(36.5), grains(38.75), None), run.unit
     (True, 'inch')
     >>> read_run("21,5 (22, 23,5)", 3).values == read_run("21.5 [22: 23.5]", 3).values
     True
     """
-    if _USUAL.fullmatch(text):
-        usual = [int(each) * GRAINS if each.isdecimal() else _value(each) for each in _NUMBER.findall(text)]
-        if usual.count(None) == sum(text.count(dash) for dash in "-\u2013"):
-            return PrintedRun(tuple(usual))
+    if usual := _usual(text):
+        return PrintedRun(usual)
     # which writes a double prime as two single ones
     spaced = normalize("NFKC", _BEFORE_A_FRACTION.sub(" ", text)).replace("\u2044", "/").replace("\u2032" * 2, "''")
     unit, numbers = _unit(text, spaced), _LAST_WORDS.sub("", spaced)
@@ -92,6 +91,24 @@ def read_run(text: str, sizes: int) -> PrintedRun:
     if not of_other_length:
         raise UnreadableError(f"{text!r} is no number and no size run.")
     return PrintedRun(of_other_length[0], unit)
+
+
+def _usual(text: str) -> tuple[int | None, ...] | None:
+    """The values of a run as most patterns have it, which needs no guesses; None where it is another."""
+    parts = text.removesuffix(")").replace(" (", ", ").split(", ")
+    if "".join(parts).isdecimal() and all(parts) and max(map(len, parts)) <= _DIGITS:
+        return tuple([int(part) * GRAINS for part in parts])
+    values = [_plain(part) for part in parts]
+    told = all(value is not None or part in _DASHES for value, part in zip(values, parts, strict=True))
+    return tuple(values) if told else None
+
+
+def _plain(part: str) -> int | None:
+    """The value of a decimal, read as most are; of what is none as `_value` has it."""
+    whole, point, decimals = part.partition(".")
+    if point and whole.isdecimal() and decimals.isdecimal() and len(whole) <= _DIGITS and len(decimals) < len(_TENS):
+        return int(whole) * GRAINS + int(decimals) * (GRAINS // _TENS[len(decimals)])
+    return _value(part)
 
 
 def _unit(text: str, spaced: str) -> PrintedUnit | None:
@@ -142,7 +159,8 @@ def _value(piece: str) -> int | None:
         return None
     sign = -1 if found["minus"] else 1
     if found["decimal"]:
-        return sign * grains(Fraction(found["decimal"]))
+        whole, _, decimals = found["decimal"].partition(".")
+        return sign * (int(whole or 0) * GRAINS + int(decimals or 0) * (GRAINS // _TENS[len(decimals)]))
     above, below = int(found["above"]), int(found["below"])
     if above >= below or GRAINS % below:
         return None

@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import repeat
 from math import lcm
+from operator import add, mul
 from typing import NamedTuple, Protocol
 
 from grading_core.codes import ProofCode
@@ -77,13 +79,14 @@ class Linear:
         """In which sizes the sum can't lie between the bounds."""
         mine = [rows[key] for key in self.times]
         places, columns = _complete([each.values for each in mine])
-        sums = [0] * len(places)
+        if not places:
+            return Judged(0, ())
+        sums: Sequence[int] = ()
         slack = 0
         for times, row, column in zip(self.times.values(), mine, columns, strict=True):
-            sums = [total + times * value for total, value in zip(sums, column, strict=True)]
+            told = column if times == 1 else [*map(mul, repeat(times), column)]
+            sums = [*map(add, sums, told)] if sums else told
             slack += abs(times) * row.half
-        if not sums:
-            return Judged(0, ())
         low = None if self.least is None else self.least - slack
         high = None if self.most is None else self.most + slack
         if (low is None or min(sums) >= low) and (high is None or max(sums) <= high):

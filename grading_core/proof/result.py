@@ -34,14 +34,14 @@ class RowKey(NamedTuple):
 class Correction:
     """A number whose change, with those of its size beside it, makes all relations of the size hold.
 
-    size: the label. row: of the table. inches: whether the inches are meant. printed, expected: what stands there, and
-    what would do. others: how many other sets of as many numbers would do as well. cause: what the slip is likely to
+    size: the label. row: of the table. unit: of the two numbers. printed, expected: what stands there, and what would
+    do. others: how many other sets of as many numbers would do as well. cause: what the slip is likely to
     be, None where that isn't known.
     """
 
     size: str
     row: RowKey
-    inches: bool
+    unit: str
     printed: Fraction
     expected: Fraction
     others: int
@@ -52,14 +52,15 @@ class Correction:
 class Finding:
     """One relation that doesn't hold.
 
-    size: the label, None where it is about a whole row. rows: that it is between. printed, expected: of the row that is
-    to blame, or else of the first; None where it is no single number. because: the reasoning. cause: what the slip is
-    likely to be.
+    size: the label, None where it is about a whole row. rows: that it is between. unit: of the two numbers. printed,
+    expected: of the row that is to blame, or else of the first; None where it is no single number. because: the
+    reasoning. cause: what the slip is likely to be.
     """
 
     code: ProofCode
     size: str | None
     rows: tuple[RowKey, ...]
+    unit: str
     printed: Fraction | None
     expected: Fraction | None
     because: Sentence

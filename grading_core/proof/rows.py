@@ -57,7 +57,7 @@ def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Find
         for values in (row.values, row.run):
             if values is not None and len(values) not in (1, sizes):
                 why = words.run_length(ProofCode.RUN_LENGTH, row.key, len(values), sizes)
-                yield row.key, _finding(ProofCode.RUN_LENGTH, row.key, None, None, why)
+                yield row.key, _finding(ProofCode.RUN_LENGTH, row.key, row.unit, None, None, why)
                 break
 
 
@@ -74,7 +74,7 @@ def count_findings(rows: Sequence[Row], labels: Sequence[str], columns: Mapping[
             if count is None or (count % GRAINS == 0 and count >= (GRAINS if needed else 0)):
                 continue
             code = ProofCode.NOT_WHOLE if count % GRAINS else ProofCode.BELOW_ONE
-            yield _finding(code, row.key, labels[place], count, words.is_printed(code, row.key, count))
+            yield _finding(code, row.key, row.unit, labels[place], count, words.is_printed(code, row.key, count))
 
 
 def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) -> Iterator[Finding]:
@@ -98,7 +98,7 @@ def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) 
             why = words.beside(ProofCode.PRINTED_DIFFERS, row.key, seen, expected)
             swapped = seen is not None and expected is not None and digits_swapped(seen, expected)
             cause = CauseCode.DIGITS_SWAPPED if swapped else None
-            yield _finding(ProofCode.PRINTED_DIFFERS, row.key, label, seen, why, expected, cause)
+            yield _finding(ProofCode.PRINTED_DIFFERS, row.key, row.unit, label, seen, why, expected, cause)
 
 
 def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
@@ -107,14 +107,14 @@ def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], risi
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
     """
     for key in NEVER_FALLS & columns.keys():
-        values, half = columns[key]
+        values, half, unit = columns[key]
         if list(rising) == [*range(len(values))] and _rises(values):
             continue
         for smaller, larger in pairwise(rising):
             before, after = values[smaller], values[larger]
             if before is not None and after is not None and after + 2 * half < before:
                 why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
-                yield _finding(ProofCode.FALLS, key, labels[larger], after, why)
+                yield _finding(ProofCode.FALLS, key, unit, labels[larger], after, why)
 
 
 def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
@@ -127,14 +127,14 @@ def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising:
     worked = [columns[each].values for each in _WORKED if each in columns]
     if key not in columns or not worked or Key("yarn", "grams_2") in columns:
         return
-    values, half = columns[key]
+    values, half, unit = columns[key]
     for smaller, larger in pairwise(rising):
         before, after = values[smaller], values[larger]
         if before is not None and after is not None and after + 2 * half < before:
             counts = [(row[smaller], row[larger]) for row in worked]
             if all(less is not None and more is not None and less <= more for less, more in counts):
                 why = words.falls(ProofCode.YARN_FALLS, key, after, labels[smaller], before)
-                yield _finding(ProofCode.YARN_FALLS, key, labels[larger], after, why)
+                yield _finding(ProofCode.YARN_FALLS, key, unit, labels[larger], after, why)
 
 
 def _rises(values: Sequence[int | None]) -> bool:
@@ -161,6 +161,7 @@ def rising_places(columns: Mapping[Key, Numbers], sizes: int) -> Sequence[int]:
 def _finding(
     code: ProofCode,
     key: Key,
+    unit: str,
     size: str | None,
     printed: int | None,
     because: Sentence,
@@ -171,6 +172,7 @@ def _finding(
         code=code,
         size=size,
         rows=(RowKey(key.part, key.item),),
+        unit=unit,
         printed=None if printed is None else number(printed),
         expected=None if expected is None else number(expected),
         because=because,

@@ -6,11 +6,12 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Path, Problem, check
+from grading_core.errors import Check, Problem, check
 from grading_core.proof.figures import Key, Numbers, grains, printed_step
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
+from grading_core.unknown import is_unknown
 
 UNITS: Mapping[tuple[str, str], str] = {(line.part, line.item): line.unit for line in LINES}
 """Of the rows that a pullover's table has, yarn left out."""
@@ -62,44 +63,50 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
     """
     read: dict[Key, Row] = {}
     for place, sent in enumerate(rows):
-        for row in (yield from _read_row(sent, sizes, ("rows", place))):
+        if is_unknown(sent):
+            continue
+        found, problems = _read_row(sent, sizes)
+        for row in found:
             if row.key in read:
-                detail = f"has the part and item of a row above, {sent.part} and {sent.item}."
-                yield Problem(("rows", place), ProblemCode.DUPLICATE_ROW, detail)
+                detail = f"has the part and item of a row above, {row.key.part} and {row.key.item}."
+                problems.append(Problem((), ProblemCode.DUPLICATE_ROW, detail))
             read[row.key] = row
+        yield from [problem.under("rows", place) for problem in problems]
     return tuple(read.values())
 
 
-@check
-def _read_row(sent: PrintedRow, sizes: int, path: Path) -> Check[Sequence[Row]]:
+def _read_row(sent: PrintedRow, sizes: int) -> tuple[Sequence[Row], list[Problem]]:
+    """The row, with its inches as another one, and what is wrong with it."""
     part, item, unit, values, run, run_inch = sent
+    if is_unknown(part) or is_unknown(item):
+        return (), []
     usual = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
     if unit is not None and usual is not None and unit != usual and (unit, usual) != ("inch", "cm"):
-        yield Problem((*path, "unit"), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out.")
-        return ()
+        return (), [Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out.")]
     if values is None and run is None and run_inch is None:
-        yield Problem(path, ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch.")
-        return ()
+        return (), [Problem((), ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch.")]
+    problems: list[Problem] = []
+    printed, in_inches = _read("run", run, sizes, problems), _read("run_inch", run_inch, sizes, problems)
     told = unit or usual or ""
-    exact = None if values is None else tuple([None if value is None else grains(value) for value in values])
-    printed = None if run is None else (yield from _read(run, sizes, (*path, "run")))
-    in_inches = None if run_inch is None else (yield from _read(run_inch, sizes, (*path, "run_inch")))
     if printed is not None and printed.unit == "inch" and told != "inch":
         printed, in_inches = None, in_inches or printed
     rows = []
-    if exact is not None or printed is not None:
+    if values is not None or printed is not None:
+        exact = None if values is None else tuple([None if value is None else grains(value) for value in values])
         rows.append(Row(Key(part, item, told == "inch"), told, exact, None if printed is None else printed.values))
     if in_inches is not None:
         rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
-    return rows
+    return rows, problems
 
 
-@check
-def _read(text: str, sizes: int, path: Path) -> Check[PrintedRun | None]:
+def _read(name: str, text: str | None, sizes: int, problems: list[Problem]) -> PrintedRun | None:
+    """The run of a field, None where it isn't sent or can't be read."""
+    if text is None:
+        return None
     try:
         return read_run(text, sizes)
     except UnreadableError as error:
-        yield Problem(path, ProblemCode.UNREADABLE_RUN, str(error))
+        problems.append(Problem((name,), ProblemCode.UNREADABLE_RUN, str(error)))
         return None
 
 
@@ -124,6 +131,8 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbe
     rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
     """
     return {
-        row.key: Numbers(row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2)
+        row.key: Numbers(
+            row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2, row.unit
+        )
         for row in rows
     }

@@ -4,7 +4,8 @@ A row is a quantity, and a column a size. An answer that brings a table of its o
 the rows are the numbers that its sizes have, keyed by where they stand in the JSON: `part` is the first step, `item`
 the others with dots between; a number that stands in the size itself is of the part `size`. Where a list holds what has
 a name of its own, that name is the step; other lists (rounds, phases, sentences, changes that would help) are no
-quantities of a size and left out, and so is what isn't feasible. Lengths are in cm.
+quantities of a size and left out, and so is what isn't feasible. Lengths are in cm. What proofreading found is a table
+of its own, a row for each number to correct and each finding.
 """
 
 from __future__ import annotations
@@ -26,6 +27,9 @@ Number = int | float
 KEYS = ("part", "item", "unit")
 RUNS = ("run", "run_inch")
 LONG = ("size", *KEYS, "value")
+
+FOUND = ("kind", "code", "severity", "size", "rows", "unit", "printed", "expected", "likely_cause", "because")
+"""Of what doesn't add up: each number to correct, and then each finding."""
 
 OF_THE_SIZE = "size"
 """The part of what stands in a size itself."""
@@ -84,6 +88,10 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
     """
     page = io.StringIO()
     writer = csv_writing.writer(page, lineterminator="\r\n")
+    if "findings" in answer:
+        writer.writerow(FOUND)
+        writer.writerows([_disarmed(cell) for cell in line] for line in _found(answer))
+        return page.getvalue()
     table, labels = rows(answer), [_disarmed(label) for label in labels_of(answer)]
     keyed = [(row.part, _disarmed(row.item), row.unit) for row in table]
     if settings.csv_layout == "long":
@@ -99,10 +107,12 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
 
 def markdown(answer: Mapping[str, Any], _: PrintSettings) -> str:
     """An answer as Markdown: the table that CSV has, with what is printed for a missing number in empty cells."""
+    if "findings" in answer:
+        return "\n".join((_line(FOUND), _line_of(["---"] * len(FOUND)), *map(_line, _found(answer)))) + "\n"
     columns = _columns(labels_of(answer))
     lines = [
         _line((*KEYS, *columns, *RUNS)),
-        f"| {' | '.join(('---',) * len(KEYS) + ('---:',) * len(columns) + ('---',) * len(RUNS))} |",
+        _line_of(("---",) * len(KEYS) + ("---:",) * len(columns) + ("---",) * len(RUNS)),
     ]
     missing = printing().missing
     for row in rows(answer):
@@ -163,8 +173,21 @@ def _disarmed(text: str) -> str:
     return f"'{text}" if text.startswith(_FORMULA_STARTS) and not _NUMBER.fullmatch(text) else text
 
 
+def _found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
+    """The lines below `FOUND`."""
+    for kind, found in (("correction", answer["corrections"]), ("finding", answer["findings"])):
+        for each in found:
+            rows = each["rows"] if "rows" in each else [each["row"]]
+            told = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
+            yield ["" if told.get(name) is None else str(told[name]) for name in FOUND]
+
+
 def _line(cells: Sequence[str]) -> str:
-    return f"| {' | '.join(map(_markdown_cell, cells))} |"
+    return _line_of([_markdown_cell(cell) for cell in cells])
+
+
+def _line_of(cells: Sequence[str]) -> str:
+    return f"| {' | '.join(cells)} |"
 
 
 def _markdown_cell(value: str) -> str:

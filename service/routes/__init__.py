@@ -7,7 +7,7 @@ from typing import Any
 from service import health
 from service.config import Config
 from service.operation import Operation
-from service.routes import chart, gauge, pictures, problems, pullover, raglan, shaping, sizing, standards, yarn
+from service.routes import chart, gauge, pictures, problems, proof, pullover, raglan, shaping, sizing, standards, yarn
 
 
 def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
@@ -16,6 +16,7 @@ def operations(config: Config) -> tuple[Operation[Any, Any], ...]:
         pullover.PULLOVERS,
         *pictures.OPERATIONS,
         pullover.PULLOVERS_WORKBOOK,
+        *proof.OPERATIONS,
         *gauge.OPERATIONS,
         *sizing.OPERATIONS,
         *raglan.OPERATIONS,

@@ -122,19 +122,18 @@ class StrictSchema(Schema):
             raise FormError(Flaw(FormCode.TOO_LONG, detail))
         loaded: dict[str, Any] = {}
         errors: dict[str | None, Any] = {}
-        for name, field in self.load_fields.items():
+        for name, sent in (data if data.keys() >= self._never_left_out.keys() else self._never_left_out | data).items():
+            field = self.load_fields.get(name)
+            if field is None:
+                errors[name] = Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, self.load_fields.keys())
+                continue
             try:
-                value = field.deserialize(data.get(name, missing))
+                value = field.deserialize(sent)
             except FormError as error:
                 errors[name] = error.wrong
                 value = error.known
             if value is not missing:
                 loaded[name] = value
-        if not data.keys() <= self.load_fields.keys():
-            names = self.load_fields.keys()
-            errors |= {
-                name: Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, names) for name in data if name not in names
-            }
         if broken := [rule for rule in self.rules if not rule.holds(data)]:
             errors[None] = [rule.flaw(data) for rule in broken]
             # which of them was meant isn't known
@@ -145,6 +144,15 @@ class StrictSchema(Schema):
             return self._built(loaded, usual)
         except UnknownError:
             return unknown()
+
+    @cached_property
+    def _never_left_out(self) -> dict[str, Any]:
+        """The fields that say something of their own where nothing is sent, as missing: most have nothing to say."""
+        return {
+            name: missing
+            for name, field in self.load_fields.items()
+            if field.required or field.load_default is not missing
+        }
 
     def _built(self, loaded: dict[str, Any], usual: Any) -> Any:
         return self.build(loaded) if usual is None else replace(usual, **self._by_attribute(loaded))

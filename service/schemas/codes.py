@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from grading_core.codes import Code, ProblemCode, ReasonCode, WarningCode
+from grading_core.codes import CauseCode, Code, ProblemCode, ProofCode, ReasonCode, WarningCode
 from service.flaws import FormCode
 from service.schemas.fields import Describe, StrictField
 
@@ -12,6 +12,8 @@ CODES: dict[str, tuple[str, tuple[type[Code], ...]]] = {
     "ErrorCode": ("How a request is wrong in one place.", (FormCode, ProblemCode)),
     "ReasonCode": ("Why something cannot be knitted.", (ReasonCode,)),
     "WarningCode": ("What is warned of.", (WarningCode,)),
+    "ProofCode": ("What does not hold between printed numbers.", (ProofCode,)),
+    "CauseCode": ("What a wrong number is likely to be.", (CauseCode,)),
 }
 """The families of codes by their names in the contract: what they tell, and where they are."""
 

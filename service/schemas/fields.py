@@ -244,6 +244,8 @@ class Text(StrictField):
     def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
         if type(value) is not str:
             raise FormError(_TEXT)
+        if self.least <= len(value) <= self.most and self.pattern is None and value.isprintable():
+            return value
         if not self.least <= len(value) <= self.most:
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
             raise FormError(Flaw(code, f"must have {how_many(self.least, self.most, 'characters')}."))

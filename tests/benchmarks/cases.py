@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from service.app import create_app
 from service.config import Config
 from service.examples import examples_of
 from service.media import JSON
@@ -17,6 +18,8 @@ from service.routes import operations
 Body = dict[str, Any]
 
 GAUGE = {"stitches": 22, "rows": 31, "over": 10}
+
+PROOF_ROWS = 60
 
 SIZES = (1, 9, 40)
 """How many sizes a request has: one, a usual pattern, the most allowed."""
@@ -141,6 +144,18 @@ def charted_pullovers(sizes: int, width: int = 60, height: int = 80) -> Body:
     return {**pullovers(sizes), "chart": {"chart": chart(width, height), "first_round": 3}}
 
 
+def proofs(sizes: int) -> Body:
+    """Sixty rows of a pullover of three colours, as a pattern prints them."""
+    asked = {**charted_pullovers(sizes), "yarn": {"metres_per_100g": 220}, "include": ["table"]}
+    answer = create_app(Config(log_level="WARNING")).test_client().post("/v1/pullovers", json=asked).get_json()
+    keys = ("part", "item", "unit", "run")
+    return {
+        "labels": answer["labels"],
+        "gauge": GAUGE,
+        "rows": [{key: row[key] for key in keys} for row in answer["table"]][:PROOF_ROWS],
+    }
+
+
 def chart(width: int, height: int) -> Body:
     """A chart of three colours whose rows are all different."""
     symbols = "..#.o##"
@@ -166,6 +181,7 @@ BUILDERS: dict[str, Callable[[int], Body]] = {
     "chart-placements": chart_placements,
     "pullovers": pullovers,
     "yarn-estimates": yarn_estimates,
+    "proofs": proofs,
 }
 """What is measured of each operation, by number of sizes."""
 

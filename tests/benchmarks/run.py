@@ -38,6 +38,7 @@ GOALS = {
     ("size-gradings", "9 sizes"): 0.3,
     ("raglan-schedules", "9 sizes"): 0.3,
     ("yoke-adjustments", "9 sizes"): 0.3,
+    ("proofs", "9 sizes"): 0.3,
     ("pullovers", "9 sizes"): 0.10,
     ("pullovers", "9 sizes and a 60 x 80 chart"): 0.05,
 }
