@@ -36,12 +36,22 @@ _DIGITS = 7
 _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
 _ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
-_PARTING = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
 _THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+(?!\d)")
 
 Commas = Literal["part sizes", "part thousands", "are decimal marks"]
 Between = Literal["nothing", "slashes", "dashes"]
 """What parts two sizes between their digits."""
+
+_COMMAS = {"part sizes": ","} | dict.fromkeys(("part thousands", "are decimal marks"), r",(?!\d)|(?<!\d),")
+_BETWEEN = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
+_PARTING = {
+    (commas, between): re.compile(rf"[{re.escape(_BRACKETS)};:|\t]|{comma}{sign}")
+    for commas, comma in _COMMAS.items()
+    for between, sign in _BETWEEN.items()
+}
+
+_MOST_VALUES = 80
+"""No pattern has as many sizes, and nobody's run may take long."""
 
 
 class UnreadableError(ValueError):
@@ -126,15 +136,21 @@ def _ways(numbers: str) -> Iterator[tuple[Commas, Between]]:
     commas: tuple[Commas, ...] = ("part sizes", "part thousands" if thousands else "are decimal marks")
     if _ONE_DECIMAL.fullmatch(numbers):
         commas = commas[::-1]
+    if "," not in numbers:
+        commas = commas[:1]
     for between in ("nothing", "slashes", "dashes"):
-        for meaning in commas:
-            yield meaning, between
+        if between != "slashes" or "/" in numbers:
+            for meaning in commas:
+                yield meaning, between
 
 
 def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ...] | None:
     """The values, None where they are no run."""
     values: list[int | None] = []
-    for piece in _pieces(text, commas, between):
+    pieces = _pieces(text, commas, between)
+    if len(pieces) > _MOST_VALUES:
+        return None
+    for piece in pieces:
         number = _WORD.sub(" ", piece).strip()
         value = None
         if not set(number) <= _DASHES:
@@ -145,12 +161,10 @@ def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ..
     return tuple(values) or None
 
 
-def _pieces(text: str, commas: Commas, between: Between) -> Iterator[str]:
+def _pieces(text: str, commas: Commas, between: Between) -> list[str]:
     """The text between brackets and signs that part sizes."""
-    comma = "," if commas == "part sizes" else r",(?!\d)|(?<!\d),"
-    for piece in re.split(rf"[{re.escape(_BRACKETS)};:|\t]|{comma}{_PARTING[between]}", text):
-        if stripped := " ".join(piece.split()):
-            yield stripped
+    pieces = _PARTING[commas, between].split(text)
+    return [stripped for piece in pieces if (stripped := " ".join(piece.split()))]
 
 
 def _value(piece: str) -> int | None:
