@@ -91,9 +91,9 @@ def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:
     """The count in a span that is nearest to what is printed, or the length that may lie anywhere in it."""
     least, most = span
     if whole:
-        least = None if least is None else -(-least // GRAINS) * GRAINS
+        least = 0 if least is None else max(-(-least // GRAINS) * GRAINS, 0)
         most = None if most is None else most // GRAINS * GRAINS
-        if least is not None and most is not None and least > most:
+        if most is not None and least > most:
             return None
     printed, half = figure
     if whole or least is None or most is None:
