@@ -11,7 +11,7 @@ body      S 66 + 66 + 4 x 1 + 2 x 8 = 152     M 72 + 72 + 4 + 2 x 8 = 164     L 
 sleeve    S 40 + 2 x 1 + 8 = 50               M 44 + 2 + 8 = 54               L 50 + 2 + 10 = 62
 closes    S 152 + 100 = 220 + 32              M 164 + 108 = 240 + 32          L 180 + 124 = 264 + 40
 cuff      S 50 - 2 x 7 = 36                   M 54 - 2 x 8 = 38               L 62 - 2 x 10 = 42
-increases S max(18, 15) = 18                  M max(20, 17) = 20              L 23 - 2 doubled = 21, and 19 of the sleeve
+increases S max(18, 15) = 18                  M max(20, 17) = 20              L max(23 - 2 doubled, 19) = 21
 rounds    a step of 2: S 42 >= 36             M 49 >= 40                      L 49 >= 42
 
 Stitches / 2 are cm across, rounds / 2.8 along: bust 76 (82, 90), upper arm 25 (27, 31), neck and band 44 (46, 48),
