@@ -238,7 +238,7 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
             expected,
             pattern.figures(place),
             line_stitches=pattern.line_stitches,
-            neighbours=_beside(key, pattern, place),
+            neighbours=_beside(key, pattern, place) if len(set(row.values)) > 1 else (),
         )
     )
     return Correction(
