@@ -7,7 +7,7 @@ smallest set of them whose change would mend all is found (see `repair`), and na
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
@@ -144,17 +144,14 @@ class _Pattern:
     def _relations(self, convention: InchConvention) -> Iterator[Relation]:
         """Those by a convention of inches."""
         request = self.request
-        relations = [
-            *garment.sum_relations(self.line_stitches),
-            *garment.round_relations(request.step),
-            *garment.cast_on_relations(self.columns),
-        ]
-        if request.gauges is not None:
-            relations += garment.length_relations(request.gauges, self.columns)
-        yield from garment.told_in_inches(relations, self.columns, convention)
+        yield from garment.sum_relations(self.line_stitches)
+        yield from garment.round_relations(request.step)
+        yield from garment.cast_on_relations(self.columns)
+        yield from garment.decrease_relations(self.columns)
+        yield from garment.length_relations(request.gauges, self.columns, convention)
         yield from garment.inch_relations(self.columns, convention)
         yield from garment.yarn_relations(self.columns)
-        yield from garment.rule_relations(request.count_rules)
+        yield from garment.rule_relations(request.count_rules, self.columns)
         yield from garment.parity_relations(_odd_sections(request))
 
     def figures(self, place: int) -> Figures:
@@ -202,9 +199,17 @@ def _judged(
             line_stitches=pattern.line_stitches,
         )
         for place in sorted(broken)
-        for relation in broken[place]
+        for relation in _told_once(broken[place])
     )
     return tuple([each for place in mended for each in mended[place].values()]), findings, times
+
+
+def _told_once(relations: Iterable[Relation]) -> Iterable[Relation]:
+    """The relations, without those in inches that say the same as one in centimetres before them."""
+    told: dict[tuple[ProofCode, frozenset[Key]], Relation] = {}
+    for relation in relations:
+        told.setdefault((relation.code, frozenset([key._replace(inches=False) for key in relation.keys])), relation)
+    return told.values()
 
 
 def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> Mended:
@@ -264,9 +269,9 @@ def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:
 def _smoother(key: Key, correction: Correction, pattern: _Pattern, place: int) -> Fraction:
     """How much nearer a corrected number lies to those beside it, as a part of itself."""
     beside = _beside(key, pattern, place)
-    if len(beside) < 2:
+    if not beside:
         return Fraction(0)
-    middle = number(sum(beside)) / 2
+    middle = number(sum(beside)) / len(beside)
     nearer = abs(correction.printed - middle) - abs(correction.expected - middle)
     return nearer / max(abs(correction.expected), Fraction(1))
 
@@ -311,11 +316,13 @@ def _unchecked(
     pattern: _Pattern, relations: Sequence[Relation], times: Mapping[ProofCode, int]
 ) -> tuple[tuple[Unchecked, ...], RowKey | None]:
     """The relations that no size has all numbers for, and the row that would allow most of them."""
+    there = {key._replace(inches=False) for key in pattern.columns}
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:
-        lacking = tuple([key for key in relation.keys if key not in pattern.columns])
-        if not lacking:
+        lacking = tuple([key for key in relation.keys if key not in there])
+        # what is said of inches is said of centimetres too
+        if not lacking or any(key.inches for key in relation.keys):
             continue
         if len(lacking) == 1:
             wanted[lacking[0]] += 1

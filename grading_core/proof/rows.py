@@ -40,7 +40,7 @@ AT_LEAST_ONE = frozenset(
         *(Key("neck", item) for item in ("cast_on", "stitches", "back", "front", "sleeve")),
         *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total")),
         *(Key(part, "stitches") for part in ("body", "hem", "sleeve", "cuff", "band")),
-        Key("yoke", "rounds"),
+        *(Key(part, "rounds") for part in ("yoke", "hem", "cuff", "band")),
     )
 )
 """Rows that count what there has to be."""
