@@ -64,13 +64,13 @@ def proofread(request: ProofRequest) -> Proof:
     skipped = frozenset(request.skip)
     relations = [relation for relation in pattern.relations() if relation.code not in skipped]
     computed = computable(relations, pattern.columns)
-    corrections, of_relations, times = _judged(pattern, computed)
+    mended, of_relations, times = _judged(pattern, computed)
     rising = rising_places(labels, pattern.columns)
     of_rows = chain(
         too_long.values(),
         count_findings(rows, labels, pattern.columns),
         printing_findings(rows, labels, steps),
-        falling_findings(labels, pattern.columns, rising),
+        falling_findings(labels, pattern.columns, rising, mended),
         yarn_findings(labels, pattern.columns, rising),
     )
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
@@ -78,7 +78,7 @@ def proofread(request: ProofRequest) -> Proof:
     unchecked, most_wanted = _unchecked(pattern, relations, times)
     return Proof(
         labels=labels,
-        corrections=corrections,
+        corrections=tuple([each for corrections in mended.values() for each in corrections.values()]),
         findings=tuple(findings[:MAX_FINDINGS]),
         checked=tuple([Checked(code, times[code]) for code in ProofCode if times[code]]),
         unchecked=unchecked,
@@ -177,8 +177,8 @@ _TOTALS = {"neck": "stitches", "split": "yoke_total"}
 
 def _judged(
     pattern: _Pattern, relations: Sequence[Relation]
-) -> tuple[tuple[Correction, ...], Iterator[Finding], Counter[ProofCode]]:
-    """What would mend each size, what doesn't hold in it, and how often each relation was computed."""
+) -> tuple[Mapping[int, Mended], Iterator[Finding], Counter[ProofCode]]:
+    """What would mend each size, by its place, what doesn't hold in it, and how often each relation was computed."""
     times: Counter[ProofCode] = Counter()
     broken: dict[int, list[Relation]] = {}
     for relation in relations:
@@ -201,7 +201,7 @@ def _judged(
         for place in sorted(broken)
         for relation in _told_once(broken[place])
     )
-    return tuple([each for place in mended for each in mended[place].values()]), findings, times
+    return mended, findings, times
 
 
 def _told_once(relations: Iterable[Relation]) -> Iterable[Relation]:
@@ -277,19 +277,16 @@ def _smoother(key: Key, correction: Correction, pattern: _Pattern, place: int) -
 
 
 def _is_otherwise_inched(key: Key, pattern: _Pattern, place: int) -> bool:
-    """Whether a row's inches and centimetres agree by the convention that the pattern's others don't follow."""
-    pair = {key._replace(inches=False), key._replace(inches=True)} & pattern.columns.keys()
-    other: InchConvention = "exact" if pattern.inch_convention == "nominal" else "nominal"
+    """Whether inches agree with their centimetres by the convention that the pattern's others don't follow."""
+    if not key.inches:
+        return False
     figures = pattern.figures(place)
-    return any(
-        relation.holds(figures)
-        for relation in garment.inch_relations(pair, other)
-        if all(each in figures for each in relation.keys)
-    ) and not any(
-        relation.holds(figures)
-        for relation in garment.inch_relations(pair, pattern.inch_convention)
-        if all(each in figures for each in relation.keys)
-    )
+    pair = {key, key._replace(inches=False)} & figures.keys()
+
+    def agree(convention: InchConvention) -> bool:
+        return any(relation.holds(figures) for relation in garment.inch_relations(pair, convention))
+
+    return not agree(pattern.inch_convention) and agree("exact" if pattern.inch_convention == "nominal" else "nominal")
 
 
 def _shifts_named(mended: Mapping[int, Mended], pattern: _Pattern) -> dict[int, Mended]:

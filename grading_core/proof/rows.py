@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
@@ -11,7 +12,7 @@ from grading_core.proof import words
 from grading_core.proof.causes import digits_swapped
 from grading_core.proof.figures import GRAINS, Key, Numbers, number
 from grading_core.proof.repair import as_printed
-from grading_core.proof.result import Finding, RowKey
+from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING, Row, Steps
 from grading_core.sentences import Sentence
 from grading_core.sizes.labels import label_ranks
@@ -114,10 +115,16 @@ def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) 
             yield _finding(ProofCode.PRINTED_DIFFERS, row.key, row.unit, label, seen, why, expected, cause)
 
 
-def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
+def falling_findings(
+    labels: Sequence[str],
+    columns: Mapping[Key, Numbers],
+    rising: Sequence[int],
+    mended: Mapping[int, Mapping[Key, Correction]],
+) -> Iterator[Finding]:
     """Numbers that fall from a size to a larger one.
 
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
+    mended: what is to be corrected in sizes, by their places: where it is one of the two, that one is to blame.
     """
     for key in NEVER_FALLS & columns.keys():
         values, half, unit = columns[key]
@@ -125,9 +132,16 @@ def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], risi
             continue
         for smaller, larger in pairwise(rising):
             before, after = values[smaller], values[larger]
-            if before is not None and after is not None and after + 2 * half < before:
-                why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
-                yield _finding(ProofCode.FALLS, key, unit, labels[larger], after, why)
+            if before is None or after is None or after + 2 * half >= before:
+                continue
+            why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
+            found = _finding(ProofCode.FALLS, key, unit, labels[larger], after, why)
+            wrong = next((mended[place][key] for place in (larger, smaller) if key in mended.get(place, ())), None)
+            yield (
+                found
+                if wrong is None
+                else replace(found, size=wrong.size, printed=wrong.printed, expected=wrong.expected, cause=wrong.cause)
+            )
 
 
 def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
