@@ -15,7 +15,8 @@ def likely_cause(
     """What a slip is likely to be, None where nothing speaks for any.
 
     key: of the row. printed, expected: its number, in grains. figures: the others of the size. line_stitches: of each
-    raglan line. neighbours: the numbers of the row in the sizes beside it.
+    raglan line. neighbours: the numbers of the row in the sizes beside it, if they differ at all: a number that all
+    sizes have was taken from none.
     """
     if digits_swapped(printed, expected):
         return CauseCode.DIGITS_SWAPPED

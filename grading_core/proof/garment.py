@@ -11,7 +11,6 @@ from functools import lru_cache
 from typing import Literal
 
 from grading_core.codes import ProofCode
-from grading_core.gauge import Gauge
 from grading_core.proof.combined import Either, Unless, mostly_holds
 from grading_core.proof.figures import Key
 from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Rows, Term, linear
@@ -31,7 +30,8 @@ COUNTED: Mapping[str, Key] = {
     "cuff": Key("cuff", "stitches"),
     "band": Key("band", "stitches"),
 }
-"""What a count rule may be for. That of the cast-on is for all of the neck, of which a front drop casts on a part later."""
+"""What a count rule may be for. That of the cast-on is for all of the neck, of which a front drop casts on a part
+later."""
 
 _WIDTHS = {
     Key("finished", "bust"): Key("body", "stitches"),
@@ -48,6 +48,9 @@ _RIBBED_WIDTHS = {
 
 _HEIGHTS = (("depth", "yoke", None), ("body_length", "body", "hem"), ("sleeve_length", "sleeve", "cuff"))
 """Finished lengths, the part whose rounds each comes from, and the edge that ends it."""
+
+ON_RAGLAN_LINES = (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT)
+"""What needs to be told how many stitches a raglan line has."""
 
 _ADJUSTED = 6
 """Stitches that an adjusting round before a rib takes or adds at most: the widest usual repeat (common practice, no
@@ -174,6 +177,8 @@ def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConventi
     """
     inches, cm = INCHES_IN_CM[convention]
     for in_inches, to_unit in ((False, Fraction(1)), (True, Fraction(inches) / cm)):
+        if in_inches and not any(key.inches for key in rows):
+            return
         if gauges is not None:
             yield from _at_gauge(gauges, rows, to_unit, in_inches)
         yield linear(

@@ -1,7 +1,7 @@
 """Reads numbers as patterns print them: size runs in brackets, fractions, dashes, units.
 
-`84 (88, 92)`, `84 [88: 92]`, `36 1/2 (38¾) in`, `21,5 (22; 23,5)`, `S (M) (L)`: the habits differ from publisher to
-publisher (common practice, no source), and none of them is asked to change hers.
+`84 (88, 92)`, `84 [88: 92]`, `84-88-92`, `36 1/2 (38¾) in`, `21,5 (22; 23,5)`, `S (M) (L)`: the habits differ from
+publisher to publisher (common practice, no source), and none of them is asked to change hers.
 """
 
 from __future__ import annotations
@@ -18,12 +18,14 @@ PrintedUnit = Literal["cm", "inch"]
 
 _DASHES = frozenset("-\u2010\u2011\u2012\u2013\u2014\u2015\u2212")
 _BRACKETS = "()[]{}<>"
-_INCHES = frozenset(("in", "inch", "inches", "ins", '"', "\u2033", "\u201d", "\u201c", "''", "zoll"))
+_INCHES = frozenset(("in", "inch", "inches", "ins", '"', "\u201d", "\u201c", "''", "zoll"))
 _CENTIMETRES = frozenset(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters", "zentimeter"))
 
-_BEFORE_A_FRACTION = re.compile(r"(?<=\d)(?=[\u00bc-\u00be\u2150-\u215e\u2189\u2070\u00b9\u00b2\u00b3\u2074-\u2079])")
-_WORD = re.compile(r"[^\W\d_]+\.?|''|[\"\u2033\u201c\u201d]")
-_LAST_WORDS = re.compile(rf"(?<=[\d)\]}}>])\s*(?:(?:{_WORD.pattern})\s*)+$")
+_BEFORE_A_FRACTION = re.compile(r"(?<=\d)(?=[\u00bc-\u00be\u2150-\u215f\u2189\u2070\u00b9\u00b2\u00b3\u2074-\u2079])")
+_WORD = re.compile(r"[^\W\d_]+\.?|''|[\"\u201c\u201d]")
+_LAST_WORDS = re.compile(r"(?<=[\d)\]}>])(?:[^\W\d_]|[\s.\"\u201c\u201d]|'')+$")
+"""Sign by sign, since whole words could be cut in too many ways."""
+
 _ONE = re.compile(
     r"(?P<minus>[-\u2010-\u2015\u2212] ?)?"
     r"(?:(?:(?P<whole>\d{1,7})[ -])?(?P<above>\d{1,2})/(?P<below>\d{1,2})|(?P<decimal>\d{1,7}(?:\.\d{1,6})?|\.\d{1,6}))"
@@ -31,15 +33,25 @@ _ONE = re.compile(
 _DIGITS = 7
 """Of a whole number, at most."""
 
-_MOST = 10**_DIGITS * GRAINS
-
 _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
 _ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
 _THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+(?!\d)")
 
 Commas = Literal["part sizes", "part thousands", "are decimal marks"]
-Slashes = Literal["make fractions", "part sizes"]
+Between = Literal["nothing", "slashes", "dashes"]
+"""What parts two sizes between their digits."""
+
+_COMMAS = {"part sizes": ","} | dict.fromkeys(("part thousands", "are decimal marks"), r",(?!\d)|(?<!\d),")
+_BETWEEN = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
+_PARTING = {
+    (commas, between): re.compile(rf"[{re.escape(_BRACKETS)};:|\t]|{comma}{sign}")
+    for commas, comma in _COMMAS.items()
+    for between, sign in _BETWEEN.items()
+}
+
+_MOST_VALUES = 80
+"""No pattern has as many sizes, and nobody's run may take long."""
 
 
 class UnreadableError(ValueError):
@@ -61,9 +73,9 @@ class PrintedRun:
 def read_run(text: str, sizes: int) -> PrintedRun:
     """The numbers of a printed run.
 
-    text: as a pattern prints it. sizes: how many the pattern has, by which commas between digits and slashes are told:
-    a comma parts two sizes where that makes as many, and else thousands or decimals; a slash makes a fraction where it
-    can, and else parts two sizes.
+    text: as a pattern prints it. sizes: how many the pattern has, by which commas, slashes and dashes between digits
+    are told: a comma parts two sizes where that makes as many, and else thousands or decimals; a slash makes a fraction
+    where it can, and else parts two sizes; a dash parts them where that makes as many, and nothing else does.
 
     Raises UnreadableError.
 
@@ -76,20 +88,26 @@ def read_run(text: str, sizes: int) -> PrintedRun:
     """
     if usual := _usual(text):
         return PrintedRun(usual)
-    spaced = normalize("NFKC", _BEFORE_A_FRACTION.sub(" ", text)).replace("\u2044", "/")
+    # which writes a double prime as two single ones
+    spaced = normalize("NFKC", _BEFORE_A_FRACTION.sub(" ", text)).replace("\u2044", "/").replace("\u2032" * 2, "''")
     unit, numbers = _unit(text, spaced), _LAST_WORDS.sub("", spaced)
-    read = [values for commas, slashes in _ways(numbers) if (values := _values(numbers, commas, slashes))]
-    if not read:
+    of_other_length = []
+    for commas, between in _ways(numbers):
+        if values := _values(numbers, commas, between):
+            if len(values) in (1, sizes):
+                return PrintedRun(values, unit)
+            if between != "dashes":
+                of_other_length.append(values)
+    if not of_other_length:
         raise UnreadableError(f"{text!r} is no number and no size run.")
-    return PrintedRun(next((values for values in read if len(values) in (1, sizes)), read[0]), unit)
+    return PrintedRun(of_other_length[0], unit)
 
 
 def _usual(text: str) -> tuple[int | None, ...] | None:
     """The values of a run as most patterns have it, which needs no guesses; None where it is another."""
     parts = text.removesuffix(")").replace(" (", ", ").split(", ")
-    if "".join(parts).isdecimal() and all(parts):
-        counts = tuple([int(part) * GRAINS for part in parts])
-        return counts if max(counts) <= _MOST else None
+    if "".join(parts).isdecimal() and all(parts) and max(map(len, parts)) <= _DIGITS:
+        return tuple([int(part) * GRAINS for part in parts])
     values = [_plain(part) for part in parts]
     told = all(value is not None or part in _DASHES for value, part in zip(values, parts, strict=True))
     return tuple(values) if told else None
@@ -112,22 +130,28 @@ def _unit(text: str, spaced: str) -> PrintedUnit | None:
     return "inch" if inches else "cm" if centimetres else None
 
 
-def _ways(numbers: str) -> Iterator[tuple[Commas, Slashes]]:
-    """What commas between digits and slashes may mean, the likeliest first."""
+def _ways(numbers: str) -> Iterator[tuple[Commas, Between]]:
+    """What commas, slashes and dashes between digits may mean, the likeliest first."""
     thousands = _THOUSANDS.search(numbers) and not re.search(r"\d,\d", _THOUSANDS.sub("", numbers))
     commas: tuple[Commas, ...] = ("part sizes", "part thousands" if thousands else "are decimal marks")
     if _ONE_DECIMAL.fullmatch(numbers):
         commas = commas[::-1]
-    for slashes in ("make fractions", "part sizes"):
-        for meaning in commas:
-            yield meaning, slashes
+    if "," not in numbers:
+        commas = commas[:1]
+    for between in ("nothing", "slashes", "dashes"):
+        if between != "slashes" or "/" in numbers:
+            for meaning in commas:
+                yield meaning, between
 
 
-def _values(text: str, commas: Commas, slashes: Slashes) -> tuple[int | None, ...] | None:
+def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ...] | None:
     """The values, None where they are no run."""
     values: list[int | None] = []
-    for piece in _pieces(text, commas, slashes):
-        number = _WORD.sub("", piece).strip()
+    pieces = _pieces(text, commas, between)
+    if len(pieces) > _MOST_VALUES:
+        return None
+    for piece in pieces:
+        number = _WORD.sub(" ", piece).strip()
         value = None
         if not set(number) <= _DASHES:
             value = _value(number.replace(",", "" if commas == "part thousands" else "."))
@@ -137,13 +161,10 @@ def _values(text: str, commas: Commas, slashes: Slashes) -> tuple[int | None, ..
     return tuple(values) or None
 
 
-def _pieces(text: str, commas: Commas, slashes: Slashes) -> Iterator[str]:
+def _pieces(text: str, commas: Commas, between: Between) -> list[str]:
     """The text between brackets and signs that part sizes."""
-    comma = "," if commas == "part sizes" else r",(?!\d)|(?<!\d),"
-    slash = "|/" if slashes == "part sizes" else ""
-    for piece in re.split(rf"[{re.escape(_BRACKETS)};:|]|{comma}{slash}", text):
-        if stripped := " ".join(piece.split()):
-            yield stripped
+    pieces = _PARTING[commas, between].split(text)
+    return [stripped for piece in pieces if (stripped := " ".join(piece.split()))]
 
 
 def _value(piece: str) -> int | None:

@@ -17,7 +17,6 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any
 
 from flask.testing import FlaskClient
 
