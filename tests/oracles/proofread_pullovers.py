@@ -45,10 +45,14 @@ COUNTED = (
     "nobody blamed",
     "cause",
 )
-"""What is counted of slips. visible: it can be seen by a relation. consistent: it can't. missed: it can and isn't found.
-false alarm: it can't and something is found. blamed: the corrections are the row, the sizes and the right numbers, and
-nothing else. among others: they are among the corrections. others blamed: another number is to be corrected, and the
-wrong one isn't. other number: the wrong one is, to another number. cause: the slip is named."""
+"""What is counted of slips.
+
+visible: it can be seen by a relation. consistent: it can't. missed: it can and isn't found. false alarm: it can't and
+something is found. blamed: the corrections are the row, the sizes and the right numbers, and nothing else; among
+others: there are more. other number: the row and the sizes are right and a number isn't. others blamed: another number
+is to be corrected, and the wrong one isn't. nobody blamed: nothing is. cause: the slip is named; of one digit there is
+no name.
+"""
 
 CAUSES = {
     "two digits swapped": "digits_swapped",
@@ -59,7 +63,10 @@ CAUSES = {
 
 @dataclass
 class Seen:
-    """What came of some requests. slips: by kind and form, and by what came of it. rows: that were missed, or wronged."""
+    """What came of some requests.
+
+    slips: by kind and form, and by what came of it. rows: that were missed, or wronged.
+    """
 
     requests: int = 0
     tables: int = 0
@@ -124,7 +131,8 @@ def proofread_request(client: FlaskClient, seed: int) -> Seen:
     request.get("changes", {}).get("yoke", {}).pop("own_rows", None)
     response = client.post("/v1/pullovers", json=request)
     answer = response.json
-    assert answer is not None and response.status_code in (200, 422), answer
+    assert answer is not None
+    assert response.status_code in (200, 422), answer
     # what contradicts itself and what can't be knitted prints no table
     if response.status_code == 422 or not feasible(answer):
         return seen
@@ -183,7 +191,7 @@ def _judge(seen: Seen, table: _Table, form: Form, here: str, rows: list[Json], m
         "other number": met != right.keys() and right.keys() <= corrected.keys(),
         "nobody blamed": named and not corrected,
         "others blamed": bool(corrected.keys() - right.keys()) and not corrected.keys() & right.keys(),
-        "cause": cause in causes and named,
+        "cause": named and cause is not None and cause in causes,
     }
     for name, counts in what.items():
         seen.slips[made.kind, form, name] += counts
@@ -258,7 +266,8 @@ class _Table:
     def proofread(self, rows: Sequence[Json]) -> Json:
         """What is found in rows."""
         response = self._client.post("/v1/proofs", json=self._request | {"rows": as_posted(rows, self._missing)})
-        assert response.json and response.status_code == 200, response.json
+        assert response.json is not None
+        assert response.status_code == 200, response.json
         return response.json
 
     def step_of(self, name: str) -> Fraction:

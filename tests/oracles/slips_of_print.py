@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from copy import deepcopy
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from typing import Any, Literal
 
 Json = dict[str, Any]
@@ -164,7 +165,7 @@ def _neighbour(generator: random.Random, cells: list[Any]) -> list[Any] | None:
 
 def _unlike_neighbours(cells: Sequence[Any]) -> Iterator[tuple[int, int]]:
     known = _known(cells)
-    for size, other in zip(known, known[1:], strict=False):
+    for size, other in pairwise(known):
         if other == size + 1 and number(cells[size]) != number(cells[other]):
             yield from ((size, other), (other, size))
 
