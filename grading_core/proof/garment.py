@@ -141,15 +141,17 @@ def round_relations(step: int) -> Iterator[Relation]:
     yield linear(ProofCode.INCREASES_EXCEED_ROUNDS, _one("yoke", "rounds"), increases, least=1 - step, most=None)
 
 
-def cast_on_relations(rows: Collection[Key]) -> Iterator[Relation]:
-    """What is cast on against the stitches of the neck.
+def cast_on_relations(rows: Collection[Key], rules: Mapping[str, CountRule]) -> Iterator[Relation]:
+    """What is cast on against the stitches of the neck, and of the band.
 
-    rows: that the pattern has: with a front drop part of the front is cast on later.
+    rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
+    band is some stitches off by its multiple.
     """
     drop, cast_on = Key("neck", "front_drop") in rows, _times(-1, "neck", "cast_on")
     yield linear(ProofCode.CAST_ON, _one("neck", "stitches"), cast_on, most=None if drop else 0)
     if not drop:
-        yield linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-_ADJUSTED, most=_ADJUSTED)
+        adjusted = max(_ADJUSTED, rules["band"].multiple - 1) if "band" in rules else _ADJUSTED
+        yield linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-adjusted, most=adjusted)
 
 
 def decrease_relations(rows: Rows) -> Iterator[Relation]:

@@ -146,7 +146,7 @@ class _Pattern:
         request = self.request
         yield from garment.sum_relations(self.line_stitches)
         yield from garment.round_relations(request.step)
-        yield from garment.cast_on_relations(self.columns)
+        yield from garment.cast_on_relations(self.columns, request.count_rules)
         yield from garment.decrease_relations(self.columns)
         yield from garment.length_relations(request.gauges, self.columns, convention)
         yield from garment.inch_relations(self.columns, convention)

@@ -30,3 +30,4 @@ def test_a_table_of_the_service_has_no_finding_and_a_slip_is_found_where_it_brea
 def test_the_number_that_is_wrong_is_the_one_to_be_corrected_nine_times_in_ten(seen):
     named = times(seen, "blamed") + times(seen, "other number")
     assert 10 * named >= 9 * times(seen, "visible")
+    assert 50 * times(seen, "nobody blamed") <= times(seen, "visible")
