@@ -38,11 +38,11 @@ _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 _ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
 _THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+(?!\d)")
 
-Commas = Literal["part sizes", "part thousands", "are decimal marks"]
+Commas = Literal["sizes", "thousands", "decimals"]
 Between = Literal["nothing", "slashes", "dashes"]
 """What parts two sizes between their digits."""
 
-_COMMAS = {"part sizes": ","} | dict.fromkeys(("part thousands", "are decimal marks"), r",(?!\d)|(?<!\d),")
+_COMMAS = {"sizes": ","} | dict.fromkeys(("thousands", "decimals"), r",(?!\d)|(?<!\d),")
 _BETWEEN = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
 _PARTING = {
     (commas, between): re.compile(rf"[{re.escape(_BRACKETS)};:|\t]|{comma}{sign}")
@@ -133,7 +133,7 @@ def _unit(text: str, spaced: str) -> PrintedUnit | None:
 def _ways(numbers: str) -> Iterator[tuple[Commas, Between]]:
     """What commas, slashes and dashes between digits may mean, the likeliest first."""
     thousands = _THOUSANDS.search(numbers) and not re.search(r"\d,\d", _THOUSANDS.sub("", numbers))
-    commas: tuple[Commas, ...] = ("part sizes", "part thousands" if thousands else "are decimal marks")
+    commas: tuple[Commas, ...] = ("sizes", "thousands" if thousands else "decimals")
     if _ONE_DECIMAL.fullmatch(numbers):
         commas = commas[::-1]
     if "," not in numbers:
@@ -154,7 +154,7 @@ def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ..
         number = _WORD.sub(" ", piece).strip()
         value = None
         if not set(number) <= _DASHES:
-            value = _value(number.replace(",", "" if commas == "part thousands" else "."))
+            value = _value(number.replace(",", "" if commas == "thousands" else "."))
             if value is None:
                 return None
         values.append(value)
