@@ -70,7 +70,7 @@ def proofread(request: ProofRequest) -> Proof:
     of_rows = chain(
         too_long.values(),
         count_findings(rows, labels, pattern.columns),
-        printing_findings(rows, labels, steps),
+        printing_findings(rows, labels, steps, mended),
         falling_findings(labels, pattern.columns, rising, mended),
         yarn_findings(labels, pattern.columns, rising),
     )

@@ -10,7 +10,7 @@ from typing import Any
 from grading_core.codes import CauseCode, ProofCode
 from grading_core.proof import words
 from grading_core.proof.causes import digits_swapped
-from grading_core.proof.figures import GRAINS, Key, Numbers, number
+from grading_core.proof.figures import GRAINS, Key, Numbers, grains, number
 from grading_core.proof.repair import as_printed
 from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING, Row, Steps
@@ -91,10 +91,13 @@ def count_findings(rows: Sequence[Row], labels: Sequence[str], columns: Mapping[
             yield _finding(code, row.key, row.unit, labels[place], count, words.is_printed(code, row.key, count))
 
 
-def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) -> Iterator[Finding]:
+def printing_findings(
+    rows: Sequence[Row], labels: Sequence[str], steps: Steps, mended: Mapping[int, Mapping[Key, Correction]]
+) -> Iterator[Finding]:
     """Runs that say something else than the exact values beside them.
 
     rows: whose runs are as long as they should be. labels: of the sizes. steps: of the rows' exact values and of runs.
+    mended: the corrections of each place; a run that has what its value is to be is right.
     """
     for row in rows:
         if row.values is None or row.run is None or row.values == row.run:
@@ -106,13 +109,17 @@ def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) 
             if value is None or seen is None:
                 if value is seen:
                     continue
-            elif abs(value - seen) <= room:
+            elif abs(value - seen) <= room or _is_meant(seen, room, mended.get(place, {}).get(row.key)):
                 continue
             expected = None if value is None else as_printed(value, half)
             why = words.beside(ProofCode.PRINTED_DIFFERS, row.key, seen, expected)
             swapped = seen is not None and expected is not None and digits_swapped(seen, expected)
             cause = CauseCode.DIGITS_SWAPPED if swapped else None
             yield _finding(ProofCode.PRINTED_DIFFERS, row.key, row.unit, label, seen, why, expected, cause)
+
+
+def _is_meant(seen: int, room: int, correction: Correction | None) -> bool:
+    return correction is not None and abs(grains(correction.expected) - seen) <= room
 
 
 def falling_findings(

@@ -5,9 +5,11 @@ from fractions import Fraction
 import pytest
 
 from grading_core.gauge import Gauge
+from grading_core.proof.proof import proofread
+from grading_core.proof.request import ProofRequest
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
-from tests.grading_core.proof.hand_garment import GAUGES, garment_proof, proof_of
+from tests.grading_core.proof.hand_garment import GAUGES, found, garment_proof, proof_of, row
 
 LABELS = ("S", "M", "L")
 TWO_FABRICS = Gauges(plain=Gauge(Fraction(2), Fraction(3)), stranded=Gauge(Fraction(5, 2), Fraction(3)))
@@ -55,12 +57,12 @@ def test_the_front_is_as_long_as_the_back_where_it_is_in_most_sizes_and_no_darts
     assert codes(rows | {"finished.front_length": (38.5, 40, 42)}, gauges=GAUGES) == []
 
 
-@pytest.mark.parametrize(("doubled", "found"), [(2, []), (9, [("increase_rounds", "L")])])
-def test_no_more_rounds_are_doubled_than_increases_are_left_over(doubled: int, found: list[tuple[str, str]]) -> None:
+@pytest.mark.parametrize(("doubled", "told"), [(2, []), (9, [("increase_rounds", "L")])])
+def test_no_more_rounds_are_doubled_than_increases_are_left_over(doubled: int, told: list[tuple[str, str]]) -> None:
     # 21 rounds, of which the sleeve has all; 23 - 21 = 2 increases are left for the body
     rows = {"yoke.increase_rounds": (18, 20, 21), "yoke.doubled_rounds": (0, 0, doubled)}
     increases = {"yoke.back_increases": (18, 20, 23), "yoke.front_increases": (18, 20, 23)}
-    assert sorted({*codes(rows | increases | {"yoke.sleeve_increases": (15, 17, 21)})}) == found
+    assert sorted({*codes(rows | increases | {"yoke.sleeve_increases": (15, 17, 21)})}) == told
 
 
 def test_the_multiple_of_a_cast_on_is_that_of_all_the_neck() -> None:
@@ -88,3 +90,11 @@ def test_a_width_that_is_printed_in_both_units_is_found_once() -> None:
     # 168 stitches are 84 cm, 33 inches; printed are 82 and 32 1/4
     proof = garment_proof({"body.stitches": (152, 168, 180)})
     assert [each.size for each in proof.findings if each.code == "width"] == ["M"]
+
+
+def test_a_run_that_has_what_its_value_is_to_be_is_right() -> None:
+    rows = {"neck.back": (30, 32, 32), "yoke.back_increases": (18, 20, 23)}
+    printed = [row(*each) for each in rows.items()]
+    printed.append(row("split.back", (66, 27, 78), run="66 (72, 78)"))
+    proof = proofread(ProofRequest(labels=LABELS, rows=tuple(printed)))
+    assert [each.code for each in found(proof)] == ["split_from_neck", "falls"]
