@@ -73,7 +73,19 @@ class Printing:
             return self.decimal(Fraction(length_cm * inches) / cm, step)
         # in whole numbers, since a table prints hundreds of lengths
         steps = nearest_whole(length_cm.numerator * inches * finest, length_cm.denominator * cm * step.numerator)
-        parts = steps * step.numerator
+        return self._mixed(steps * step.numerator, finest)
+
+    def fractional(self, value: int | Fraction) -> str:
+        """A number with its fraction, or with decimals where no 64th of an inch is as fine.
+
+        >>> Printing().fractional(Fraction(145, 4)), Printing().fractional(Fraction(363, 10))
+        ('36 1/4', '36.3')
+        """
+        exact = FINEST_FRACTION % value.denominator == 0
+        return self._mixed(value.numerator, value.denominator) if exact else self.decimal(value)
+
+    def _mixed(self, parts: int, finest: int) -> str:
+        """So many parts of an inch, of which it has so many."""
         whole, rest = divmod(abs(parts), finest)
         sign = "-" if parts < 0 else ""
         if rest == 0:

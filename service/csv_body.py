@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
+from itertools import islice
 from typing import Any
 
 from service.errors import UNPROCESSABLE_CONTENT, Refusal, Wrong
@@ -13,6 +14,9 @@ from service.flaws import FormCode
 _KEYS = ("part", "item", "unit")
 _TEXTS = ("run", "run_inch", "title")
 _NUMBER = re.compile(r"-?\d{1,7}(\.\d+)?")
+_MOST_LINES = 2000
+"""What is beyond isn't read: no table that a request may have is as long."""
+
 _MISSING = "\N{EN DASH}"
 
 
@@ -30,7 +34,8 @@ def read_wide_table(body: bytes) -> dict[str, Any]:
     try:
         text = body.decode("utf-8-sig")
         delimiter = next((sign for sign in ",;\t" if sign in text.partition("\n")[0]), ",")
-        header, *lines = list(csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)) or [[]]
+        table = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)
+        header, *lines = [line for line in islice(table, _MOST_LINES) if line] or [[]]
     except (UnicodeDecodeError, csv.Error) as error:
         raise _refused(f"is no CSV in UTF-8: {error}.") from None
     columns = [name.strip() for name in header]
@@ -41,13 +46,13 @@ def read_wide_table(body: bytes) -> dict[str, Any]:
     wrong = [
         Wrong(FormCode.WRONG_FORMAT, f"must have {len(columns)} cells and has {len(line)}.", ("rows", place))
         for place, line in enumerate(lines)
-        if line and len(line) != len(columns)
+        if len(line) != len(columns)
     ]
     if wrong:
         raise Refusal.unprocessable(wrong)
     return {
         "labels": [_undisguised(columns[place]) for place in sizes],
-        "rows": [_row(line, told, sizes) for line in lines if line],
+        "rows": [_row(line, told, sizes) for line in lines],
     }
 
 

@@ -198,6 +198,10 @@ def _number(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) 
     arguments[name] = _printed(value, printing().decimal)
 
 
+def _inches(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
+    arguments[name] = _printed(value, printing().fractional)
+
+
 def _length(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     printed = printing()
     arguments[f"{name}_cm"] = _printed(value, printed.cm)
@@ -254,6 +258,7 @@ _ARGUMENTS: Mapping[str, Callable[[Language, Arguments, str, Any, Kind], None]] 
     "counts": _counts,
     "number": _number,
     "numbers": _numbers,
+    "inches": _inches,
     "length": _length,
     "cm": _cm,
     "text": _text,

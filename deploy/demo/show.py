@@ -158,11 +158,41 @@ def show_colourwork(answer: Answer) -> None:
     )
 
 
+def show_proof(answer: Answer) -> None:
+    """The number to correct, and every reason for it."""
+    print_text(
+        "Before Lanternwrack is published the numbers of its layout are posted as they are printed, size runs and all, "
+        f"{len(answer['request']['rows'])} rows of them. Somewhere on the way a number went wrong. To correct:"
+    )
+    print()
+    print_table(
+        ["size", "number", "printed", "should be", "looks like"],
+        [
+            [
+                each["size"],
+                named(each["row"]),
+                each["printed"],
+                each["expected"],
+                each.get("likely_cause", "").replace("_", " "),
+            ]
+            for each in answer["corrections"]
+        ],
+        words=2,
+    )
+    print("\nWhy:\n")
+    for finding in answer["findings"]:
+        print_text(f"{finding['size']}: {finding['because']}", "* ")
+    times = sum(each["times"] for each in answer["checked"])
+    print()
+    print_text(f"{times} relations between the numbers were computed, of {len(answer['checked'])} kinds.")
+
+
 CHAPTERS: list[tuple[str, str, Callable[[Answer], None]]] = [
     ("1-pullovers", "1. The whole pullover in nine sizes", show_pullover),
     ("2-pullovers", "2. What one maker changes", show_changes),
     ("3-yoke-adjustments", "3. A shallower yoke: every way, compared", show_adjustment),
     ("4-pullovers", "4. The same pullover in two colours", show_colourwork),
+    ("5-proofs", "5. The printed pattern, proofread", show_proof),
 ]
 
 

@@ -62,7 +62,7 @@ def number(value: int) -> Fraction:
     return Fraction(value, GRAINS)
 
 
-_STEPS_CM = tuple([grains(step) for step in (5, 2, 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01, 0.001)])
+_STEPS_CM = tuple([grains(step) for step in (5, 1, 0.5, 0.25, 0.1, 0.05, 0.01, 0.001)])
 _STEPS_INCH = (
     *[GRAINS // parts for parts in (1, 2, 4, 8, 16, 32, 64)],
     *[grains(step) for step in (0.1, 0.05, 0.01, 0.001)],

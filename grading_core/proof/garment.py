@@ -5,15 +5,15 @@ A sum of stitches or rounds closes whatever the gauge; a length is what counts c
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
 
 from grading_core.codes import ProofCode
-from grading_core.gauge import Gauge
+from grading_core.proof.combined import Either, Unless, mostly_holds
 from grading_core.proof.figures import Key
-from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Term, linear
+from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Rows, Term, linear
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
 from grading_core.units import INCHES_IN_CM, InchConvention
@@ -23,14 +23,15 @@ SECTIONS = ("back", "front", "sleeve")
 
 Counted = Literal["cast_on", "body", "sleeve", "hem", "cuff", "band"]
 COUNTED: Mapping[str, Key] = {
-    "cast_on": Key("neck", "cast_on"),
+    "cast_on": Key("neck", "stitches"),
     "body": Key("body", "stitches"),
     "sleeve": Key("sleeve", "stitches"),
     "hem": Key("hem", "stitches"),
     "cuff": Key("cuff", "stitches"),
     "band": Key("band", "stitches"),
 }
-"""What a count rule may be for."""
+"""What a count rule may be for. That of the cast-on is for all of the neck, of which a front drop casts on a part
+later."""
 
 _WIDTHS = {
     Key("finished", "bust"): Key("body", "stitches"),
@@ -47,6 +48,9 @@ _RIBBED_WIDTHS = {
 
 _HEIGHTS = (("depth", "yoke", None), ("body_length", "body", "hem"), ("sleeve_length", "sleeve", "cuff"))
 """Finished lengths, the part whose rounds each comes from, and the edge that ends it."""
+
+ON_RAGLAN_LINES = (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT)
+"""What needs to be told how many stitches a raglan line has."""
 
 _ADJUSTED = 6
 """Stitches that an adjusting round before a rib takes or adds at most: the widest usual repeat (common practice, no
@@ -94,34 +98,16 @@ def _sum_relations(line_stitches: int | None) -> Iterator[Relation]:
         _times(-1, "split", "yoke_total"),
         _times(-4, "split", "underarm"),
     )
-    doubled = Key("yoke", "doubled_rounds")
+    doubled, rounds = Key("yoke", "doubled_rounds"), Key("yoke", "increase_rounds")
+    back, front = Key("yoke", "back_increases"), Key("yoke", "front_increases")
+    sleeve = {Key("yoke", "sleeve_increases"): 1}
     yield Largest(
-        code=ProofCode.INCREASE_ROUNDS,
-        key=Key("yoke", "increase_rounds"),
-        of=(
-            {Key("yoke", "sleeve_increases"): 1},
-            {Key("yoke", "back_increases"): 1, doubled: -1},
-            {Key("yoke", "front_increases"): 1, doubled: -1},
-        ),
+        code=ProofCode.INCREASE_ROUNDS, key=rounds, of=(sleeve, {back: 1, doubled: -1}, {front: 1, doubled: -1})
     )
-    yield linear(
-        ProofCode.DECREASES_TO_CUFF,
-        _one("sleeve", "stitches"),
-        _times(-2, "sleeve", "decrease_rounds"),
-        _times(-1, "cuff", "stitches"),
-        least=-_ADJUSTED,
-        most=_ADJUSTED,
-    )
+    # as many as are wanted beyond one a round, and else none
+    yield Largest(code=ProofCode.INCREASE_ROUNDS, key=doubled, of=({}, {back: 1, rounds: -1}, {front: 1, rounds: -1}))
     decreases = _times(-1, "sleeve", "decrease_rounds")
     yield linear(ProofCode.DECREASES_EXCEED_ROUNDS, _one("sleeve", "rounds"), decreases, most=None)
-    yield linear(ProofCode.EASE, _one("finished", "bust"), _times(-1, "to_fit", "bust"), _times(-1, "to_fit", "ease"))
-    yield linear(
-        ProofCode.REACH,
-        _one("finished", "reach"),
-        _times(-_HALF_WIDTH, "finished", "neck"),
-        _times(-1, "finished", "depth"),
-        _times(-1, "finished", "sleeve_length"),
-    )
 
 
 def _line_relations(line_stitches: int) -> Iterator[Relation]:
@@ -166,37 +152,95 @@ def cast_on_relations(rows: Collection[Key]) -> Iterator[Relation]:
         yield linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-_ADJUSTED, most=_ADJUSTED)
 
 
-def length_relations(gauges: Gauges, rows: Collection[Key]) -> Iterator[Relation]:
-    """What lengths come to at the gauge of their fabric; where rounds may be of either of two, between both.
+def decrease_relations(rows: Rows) -> Iterator[Relation]:
+    """Whether the decreases lead from the sleeve to its cuff, give or take what a round before the rib adjusts.
 
-    gauges: of the fabrics. rows: that the pattern has.
+    rows: that the pattern has. Two at a time leave one stitch over at most; that a round takes or adds more is believed
+    only where that is so in most sizes.
+    """
+    most = 1 if all(mostly_holds(relation, rows) for relation in _decreases_to_cuff(1)) else _ADJUSTED
+    yield from _decreases_to_cuff(most)
+
+
+def _decreases_to_cuff(adjusted: int) -> Iterator[Relation]:
+    decreases = Key("sleeve", "decrease_rounds")
+    terms = (_one("sleeve", "stitches"), (decreases, -2), _times(-1, "cuff", "stitches"))
+    yield linear(ProofCode.DECREASES_TO_CUFF, *terms, least=None, most=adjusted)
+    # a cuff that is wider than the sleeve has none before it
+    yield Unless(linear(ProofCode.DECREASES_TO_CUFF, *terms, least=-adjusted, most=None), decreases)
+
+
+def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConvention) -> Iterator[Relation]:
+    """What lengths come to at the gauge of their fabric, and from one another; in centimetres, and in inches.
+
+    gauges: of the fabrics, None where nobody knows. rows: that the pattern has. convention: of its inches.
+    """
+    inches, cm = INCHES_IN_CM[convention]
+    for in_inches, to_unit in ((False, Fraction(1)), (True, Fraction(inches) / cm)):
+        if in_inches and not any(key.inches for key in rows):
+            return
+        if gauges is not None:
+            yield from _at_gauge(gauges, rows, to_unit, in_inches)
+        yield linear(
+            ProofCode.EASE,
+            (Key("finished", "bust", in_inches), 1),
+            (Key("to_fit", "bust", in_inches), -1),
+            (Key("to_fit", "ease", in_inches), -1),
+        )
+        yield linear(
+            ProofCode.REACH,
+            (Key("finished", "reach", in_inches), 1),
+            (Key("finished", "neck", in_inches), -_HALF_WIDTH),
+            (Key("finished", "depth", in_inches), -1),
+            (Key("finished", "sleeve_length", in_inches), -1),
+        )
+
+
+def _at_gauge(gauges: Gauges, rows: Rows, to_unit: Fraction, in_inches: bool) -> Iterator[Relation]:
+    """Where rounds may be of either of two fabrics a width is of one, and a height lies between both.
+
+    to_unit: what a cm is in the unit of the lengths.
     """
     plain, rib = gauges.plain, gauges.rib or gauges.plain
     worked = (plain,) if gauges.stranded is None else (plain, gauges.stranded)
     for widths, fabrics in ((_WIDTHS, worked), (_RIBBED_WIDTHS, (rib,))):
-        rates = [each.stitches_per_cm for each in fabrics]
-        for width, count in widths.items():
-            yield from _between(ProofCode.WIDTH, (count, 1), [(width, -min(rates))], [(width, -max(rates))])
+        for in_cm, count in widths.items():
+            width = in_cm._replace(inches=in_inches)
+            rates = dict.fromkeys(to_unit / each.stitches_per_cm for each in fabrics)
+            yield _either([linear(ProofCode.WIDTH, (width, 1), (count, -rate)) for rate in rates])
+    extra, front, back = Key("finished", "front_extra", in_inches), Key("split", "front"), Key("split", "back")
+    rates = dict.fromkeys(to_unit / each.stitches_per_cm for each in worked)
+    yield _either([linear(ProofCode.WIDTH, (extra, 1), (front, -rate), (back, rate)) for rate in rates])
     for length, part, edge in _HEIGHTS:
-        edging = [] if edge is None else [_times(-1 / rib.rows_per_cm, edge, "rounds")]
+        edging = [] if edge is None else [_times(-to_unit / rib.rows_per_cm, edge, "rounds")]
         tall, short = (
-            [_times(-1 / choose(each.rows_per_cm for each in worked), part, "rounds"), *edging] for choose in (min, max)
+            [_times(-to_unit / choose(each.rows_per_cm for each in worked), part, "rounds"), *edging]
+            for choose in (min, max)
         )
-        yield from _between(ProofCode.HEIGHT, _one("finished", length), short, tall)
-    yield from _sums_of_lengths(plain, rows)
+        yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
+    yield from _sums_of_lengths(to_unit / plain.rows_per_cm, rows, in_inches)
 
 
-def _sums_of_lengths(plain: Gauge, rows: Collection[Key]) -> Iterator[Relation]:
-    """Lengths that are the sum of others, and of rows that only a part of the round has."""
+def _sums_of_lengths(row: Fraction, rows: Rows, in_inches: bool) -> Iterator[Relation]:
+    """Lengths that are the sum of others, and of rows that only a part of the round has.
+
+    row: its height. Where no such rows are told there may be some all the same, unless most sizes have none.
+    """
     for length, parts, extra in (
         ("front_length", ("body_length",), Key("body", "bust_dart_rows")),
         ("total_length", ("depth", "body_length"), Key("neck", "short_rows")),
     ):
-        terms = [_one("finished", length), *(_times(-1, "finished", part) for part in parts)]
+        terms: list[Term] = [(Key("finished", length, in_inches), 1)]
+        terms += [(Key("finished", part, in_inches), -1) for part in parts]
         if extra in rows:
-            terms.append((extra, -1 / plain.rows_per_cm))
-        # where no such rows are told there may be some all the same
-        yield linear(ProofCode.TOTAL_LENGTH, *terms, most=0 if extra in rows else None)
+            terms.append((extra, -row))
+        closed = linear(ProofCode.TOTAL_LENGTH, *terms)
+        is_closed = extra in rows or mostly_holds(closed, rows)
+        yield closed if is_closed else linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
+
+
+def _either(ways: Sequence[Linear]) -> Relation:
+    return ways[0] if len(ways) == 1 else Either(tuple(ways))
 
 
 def _between(code: ProofCode, what: Term, low: list[Term], high: list[Term]) -> Iterator[Relation]:
@@ -230,13 +274,17 @@ def yarn_relations(rows: Collection[Key]) -> Iterator[Relation]:
             yield linear(ProofCode.YARDS, (key, 1), _times(-METRES_PER_YARD, "yarn", yards))
 
 
-def rule_relations(rules: Mapping[str, CountRule]) -> Iterator[Relation]:
+def rule_relations(rules: Mapping[str, CountRule], rows: Collection[Key]) -> Iterator[Relation]:
     """Counts that land on a multiple.
 
-    rules: by what they are for, as `COUNTED` has it.
+    rules: by what they are for, as `COUNTED` has it. rows: that the pattern has; without a front drop the neck has what
+    is cast on.
     """
     for name, rule in rules.items():
-        yield Multiple(code=ProofCode.COUNT_RULE, key=COUNTED[name], rule=rule)
+        key, cast_on = COUNTED[name], Key("neck", "cast_on")
+        if name == "cast_on" and key not in rows and cast_on in rows and Key("neck", "front_drop") not in rows:
+            key = cast_on
+        yield Multiple(code=ProofCode.COUNT_RULE, key=key, rule=rule)
 
 
 def parity_relations(odd: Mapping[str, bool]) -> Iterator[Relation]:

@@ -7,7 +7,7 @@ smallest set of them whose change would mend all is found (see `repair`), and na
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
@@ -19,6 +19,7 @@ from grading_core.errors import Check, Remark, check, duplicate_labels, sound
 from grading_core.proof import garment
 from grading_core.proof.causes import likely_cause, shifted
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
+from grading_core.proof.reasoning import Mended, of_relation
 from grading_core.proof.relations import Relation, computable
 from grading_core.proof.repair import Changes, Trials, as_printed, smallest_changes
 from grading_core.proof.request import ProofRequest
@@ -32,7 +33,6 @@ from grading_core.proof.rows import (
     yarn_findings,
 )
 from grading_core.proof.table import COUNTING, Row, numbers_of, printed_steps, read_rows
-from grading_core.proof.words import told_by_others
 from grading_core.sentences import COUNT, Saying
 from grading_core.units import InchConvention
 
@@ -64,13 +64,13 @@ def proofread(request: ProofRequest) -> Proof:
     skipped = frozenset(request.skip)
     relations = [relation for relation in pattern.relations() if relation.code not in skipped]
     computed = computable(relations, pattern.columns)
-    corrections, of_relations, times = _judged(pattern, computed)
-    rising = rising_places(pattern.columns, len(labels))
+    mended, of_relations, times = _judged(pattern, computed)
+    rising = rising_places(labels, pattern.columns)
     of_rows = chain(
         too_long.values(),
         count_findings(rows, labels, pattern.columns),
         printing_findings(rows, labels, steps),
-        falling_findings(labels, pattern.columns, rising),
+        falling_findings(labels, pattern.columns, rising, mended),
         yarn_findings(labels, pattern.columns, rising),
     )
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
@@ -78,7 +78,7 @@ def proofread(request: ProofRequest) -> Proof:
     unchecked, most_wanted = _unchecked(pattern, relations, times)
     return Proof(
         labels=labels,
-        corrections=corrections,
+        corrections=tuple([each for corrections in mended.values() for each in corrections.values()]),
         findings=tuple(findings[:MAX_FINDINGS]),
         checked=tuple([Checked(code, times[code]) for code in ProofCode if times[code]]),
         unchecked=unchecked,
@@ -120,12 +120,15 @@ class _Pattern:
 
     @cached_property
     def inch_convention(self) -> InchConvention:
-        """By which most inches and centimetres agree."""
+        """By which most inches agree with what they can be compared with."""
 
         def broken(convention: InchConvention) -> int:
-            relations = garment.inch_relations(self.columns, convention)
-            return sum(len(relation.judged(self.columns).broken) for relation in relations)
+            relations = computable(self._relations(convention), self.columns)
+            of_inches = (relation for relation in relations if any(key.inches for key in relation.keys))
+            return sum(len(relation.judged(self.columns).broken) for relation in of_inches)
 
+        if not any(key.inches for key in self.columns):
+            return "exact"
         exact = broken("exact")
         return "nominal" if exact and broken("nominal") < exact else "exact"
 
@@ -136,15 +139,19 @@ class _Pattern:
 
     def relations(self) -> Iterator[Relation]:
         """Those that the request allows, whichever numbers there are."""
+        return self._relations(self.inch_convention)
+
+    def _relations(self, convention: InchConvention) -> Iterator[Relation]:
+        """Those by a convention of inches."""
         request = self.request
         yield from garment.sum_relations(self.line_stitches)
         yield from garment.round_relations(request.step)
         yield from garment.cast_on_relations(self.columns)
-        if request.gauges is not None:
-            yield from garment.length_relations(request.gauges, self.columns)
-        yield from garment.inch_relations(self.columns, self.inch_convention)
+        yield from garment.decrease_relations(self.columns)
+        yield from garment.length_relations(request.gauges, self.columns, convention)
+        yield from garment.inch_relations(self.columns, convention)
         yield from garment.yarn_relations(self.columns)
-        yield from garment.rule_relations(request.count_rules)
+        yield from garment.rule_relations(request.count_rules, self.columns)
         yield from garment.parity_relations(_odd_sections(request))
 
     def figures(self, place: int) -> Figures:
@@ -170,8 +177,8 @@ _TOTALS = {"neck": "stitches", "split": "yoke_total"}
 
 def _judged(
     pattern: _Pattern, relations: Sequence[Relation]
-) -> tuple[tuple[Correction, ...], Iterator[Finding], Counter[ProofCode]]:
-    """What would mend each size, what doesn't hold in it, and how often each relation was computed."""
+) -> tuple[Mapping[int, Mended], Iterator[Finding], Counter[ProofCode]]:
+    """What would mend each size, by its place, what doesn't hold in it, and how often each relation was computed."""
     times: Counter[ProofCode] = Counter()
     broken: dict[int, list[Relation]] = {}
     for relation in relations:
@@ -183,15 +190,29 @@ def _judged(
     mended = {place: _mended(pattern, relations, place, trials) for place in sorted(broken)}
     mended = _shifts_named(mended, pattern)
     findings = (
-        _of_relation(relation, mended[place], pattern, place) for place in sorted(broken) for relation in broken[place]
+        of_relation(
+            relation,
+            pattern.request.labels[place],
+            pattern.figures(place),
+            mended[place],
+            columns=pattern.columns,
+            line_stitches=pattern.line_stitches,
+        )
+        for place in sorted(broken)
+        for relation in _told_once(broken[place])
     )
-    return tuple([each for place in mended for each in mended[place].values()]), findings, times
+    return mended, findings, times
 
 
-_Mended = Mapping[Key, Correction]
+def _told_once(relations: Iterable[Relation]) -> Iterable[Relation]:
+    """The relations, without those in inches that say the same as one in centimetres before them."""
+    told: dict[tuple[ProofCode, frozenset[Key]], Relation] = {}
+    for relation in relations:
+        told.setdefault((relation.code, frozenset([key._replace(inches=False) for key in relation.keys])), relation)
+    return told.values()
 
 
-def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> _Mended:
+def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials: Trials) -> Mended:
     """Of the smallest sets of changes that mend a size the likeliest: of which most can be explained, and then the one
     after which the numbers lie nearest to those of the sizes beside it."""
     figures = pattern.figures(place)
@@ -201,7 +222,7 @@ def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials
         return {}
     told = [{key: _correction(key, changes, pattern, place, len(found) - 1) for key in changes} for changes in found]
 
-    def likeliness(corrections: _Mended) -> tuple[int, Fraction]:
+    def likeliness(corrections: Mended) -> tuple[int, Fraction]:
         explained = sum(each.cause is not None for each in corrections.values())
         return explained, sum((_smoother(key, each, pattern, place) for key, each in corrections.items()), Fraction(0))
 
@@ -237,8 +258,10 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
 
 
 def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:
-    """The numbers of a row in the sizes beside one."""
+    """The numbers of a row in the sizes beside one; none where all sizes have the same, since that tells nothing."""
     values = pattern.columns[key].values
+    if len(set(values)) == 1:
+        return []
     beside = [values[other] for other in (place - 1, place + 1) if 0 <= other < len(values)]
     return [value for value in beside if value is not None]
 
@@ -246,30 +269,27 @@ def _beside(key: Key, pattern: _Pattern, place: int) -> list[int]:
 def _smoother(key: Key, correction: Correction, pattern: _Pattern, place: int) -> Fraction:
     """How much nearer a corrected number lies to those beside it, as a part of itself."""
     beside = _beside(key, pattern, place)
-    if len(beside) < 2:
+    if not beside:
         return Fraction(0)
-    middle = number(sum(beside)) / 2
+    middle = number(sum(beside)) / len(beside)
     nearer = abs(correction.printed - middle) - abs(correction.expected - middle)
     return nearer / max(abs(correction.expected), Fraction(1))
 
 
 def _is_otherwise_inched(key: Key, pattern: _Pattern, place: int) -> bool:
-    """Whether a row's inches and centimetres agree by the convention that the pattern's others don't follow."""
-    pair = {key._replace(inches=False), key._replace(inches=True)} & pattern.columns.keys()
-    other: InchConvention = "exact" if pattern.inch_convention == "nominal" else "nominal"
+    """Whether inches agree with their centimetres by the convention that the pattern's others don't follow."""
+    if not key.inches:
+        return False
     figures = pattern.figures(place)
-    return any(
-        relation.holds(figures)
-        for relation in garment.inch_relations(pair, other)
-        if all(each in figures for each in relation.keys)
-    ) and not any(
-        relation.holds(figures)
-        for relation in garment.inch_relations(pair, pattern.inch_convention)
-        if all(each in figures for each in relation.keys)
-    )
+    pair = {key, key._replace(inches=False)} & figures.keys()
+
+    def agree(convention: InchConvention) -> bool:
+        return any(relation.holds(figures) for relation in garment.inch_relations(pair, convention))
+
+    return not agree(pattern.inch_convention) and agree("exact" if pattern.inch_convention == "nominal" else "nominal")
 
 
-def _shifts_named(mended: Mapping[int, _Mended], pattern: _Pattern) -> dict[int, _Mended]:
+def _shifts_named(mended: Mapping[int, Mended], pattern: _Pattern) -> dict[int, Mended]:
     """The corrections, of which those of a row that stands one size too far to one side say so."""
     wrong: dict[Key, dict[int, int]] = {}
     for place, corrections in mended.items():
@@ -289,47 +309,17 @@ def _shifts_named(mended: Mapping[int, _Mended], pattern: _Pattern) -> dict[int,
     }
 
 
-def _of_relation(relation: Relation, mended: _Mended, pattern: _Pattern, place: int) -> Finding:
-    """That a relation doesn't hold: told of the number that is to blame, where one of its is, and else of its first."""
-    figures = pattern.figures(place)
-    key = next((key for key in relation.keys if key in mended), relation.keys[0])
-    printed, half = figures[key]
-    correction = mended.get(key)
-    expected: int | None
-    if correction:
-        expected = int(correction.expected * GRAINS)
-    else:
-        span = relation.implied(key, figures)
-        expected = None if span is None else as_printed(_nearest(printed, *span), half)
-    others = [(each, figures[each].printed) for each in relation.keys if each != key]
-    return Finding(
-        code=relation.code,
-        size=pattern.request.labels[place],
-        rows=tuple(dict.fromkeys(RowKey(each.part, each.item) for each in relation.keys)),
-        unit=pattern.columns[key].unit,
-        printed=number(printed),
-        expected=None if expected is None else number(expected),
-        because=told_by_others(relation.code, key, printed, expected, others),
-        cause=correction.cause if correction else None,
-    )
-
-
-def _nearest(printed: int, least: int | None, most: int | None) -> int:
-    """The middle of what a number may be, or its bound where it has but one."""
-    if least is not None and most is not None:
-        return (least + most) // 2
-    return max(printed, least) if least is not None else printed if most is None else min(printed, most)
-
-
 def _unchecked(
     pattern: _Pattern, relations: Sequence[Relation], times: Mapping[ProofCode, int]
 ) -> tuple[tuple[Unchecked, ...], RowKey | None]:
     """The relations that no size has all numbers for, and the row that would allow most of them."""
+    there = {key._replace(inches=False) for key in pattern.columns}
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:
-        lacking = tuple([key for key in relation.keys if key not in pattern.columns])
-        if not lacking:
+        lacking = tuple([key for key in relation.keys if key not in there])
+        # what is said of inches is said of centimetres too
+        if not lacking or any(key.inches for key in relation.keys):
             continue
         if len(lacking) == 1:
             wanted[lacking[0]] += 1
@@ -354,7 +344,7 @@ def _fields_missing(pattern: _Pattern) -> Iterator[tuple[ProofCode, tuple[Reques
     if request.gauges is None:
         yield from ((code, ("gauge",)) for code in (ProofCode.WIDTH, ProofCode.HEIGHT, ProofCode.TOTAL_LENGTH))
     if pattern.line_stitches is None:
-        yield from ((code, ("line_stitches",)) for code in (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT))
+        yield from ((code, ("line_stitches",)) for code in garment.ON_RAGLAN_LINES)
     if not request.count_rules:
         yield ProofCode.COUNT_RULE, ("count_rules",)
     if request.chart is None and request.anchor is None:

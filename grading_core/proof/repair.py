@@ -7,7 +7,6 @@ doesn't hold is mended in the same way. Sets of one number are tried before thos
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key
 from grading_core.proof.relations import Relation, Span
@@ -18,11 +17,11 @@ MOST_CHANGED = 3
 Changes = Mapping[Key, Figure]
 
 
-@dataclass
 class Trials:
     """How many changes may still be tried, over all sizes: nobody's request may take a worker's second."""
 
-    left: int = 12_000
+    def __init__(self, left: int = 12_000) -> None:
+        self.left = left
 
     def spend(self) -> bool:
         """Whether one more may be."""
@@ -89,10 +88,10 @@ def _implied(key: Key, broken: Sequence[Relation], figures: Figures) -> Iterable
 
 
 def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:
-    """The count in a span that is nearest to what is printed, or the length that may lie anywhere in it."""
+    """The count from 0 on in a span that is nearest to what is printed, or the length that may lie anywhere in it."""
     least, most = span
     if whole:
-        least = 0 if least is None else max(-(-least // GRAINS) * GRAINS, 0)
+        least = 0 if least is None else max(0, -(-least // GRAINS) * GRAINS)
         most = None if most is None else most // GRAINS * GRAINS
         if most is not None and least > most:
             return None

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import pairwise
+from typing import Any
 
 from grading_core.codes import CauseCode, ProofCode
 from grading_core.proof import words
 from grading_core.proof.causes import digits_swapped
 from grading_core.proof.figures import GRAINS, Key, Numbers, number
 from grading_core.proof.repair import as_printed
-from grading_core.proof.result import Finding, RowKey
+from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING, Row, Steps
 from grading_core.sentences import Sentence
+from grading_core.sizes.labels import label_ranks
 
 NEVER_FALLS = frozenset(
     (
@@ -38,7 +41,7 @@ AT_LEAST_ONE = frozenset(
         *(Key("neck", item) for item in ("cast_on", "stitches", "back", "front", "sleeve")),
         *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total")),
         *(Key(part, "stitches") for part in ("body", "hem", "sleeve", "cuff", "band")),
-        Key("yoke", "rounds"),
+        *(Key(part, "rounds") for part in ("yoke", "hem", "cuff", "band")),
     )
 )
 """Rows that count what there has to be."""
@@ -51,6 +54,12 @@ _WORKED = (
     *(Key(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
 )
 """What yarn goes into."""
+
+
+_BUSTS = (Key("to_fit", "bust"), Key("finished", "bust"), Key("body", "stitches"))
+
+_LABELS_COUNT = 3
+"""As much as so many rows in telling which of two sizes is the larger."""
 
 
 def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Finding]]:
@@ -106,10 +115,16 @@ def printing_findings(rows: Sequence[Row], labels: Sequence[str], steps: Steps) 
             yield _finding(ProofCode.PRINTED_DIFFERS, row.key, row.unit, label, seen, why, expected, cause)
 
 
-def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
+def falling_findings(
+    labels: Sequence[str],
+    columns: Mapping[Key, Numbers],
+    rising: Sequence[int],
+    mended: Mapping[int, Mapping[Key, Correction]],
+) -> Iterator[Finding]:
     """Numbers that fall from a size to a larger one.
 
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
+    mended: what is to be corrected in sizes, by their places: where it is one of the two, that one is to blame.
     """
     for key in NEVER_FALLS & columns.keys():
         values, half, unit = columns[key]
@@ -117,9 +132,16 @@ def falling_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], risi
             continue
         for smaller, larger in pairwise(rising):
             before, after = values[smaller], values[larger]
-            if before is not None and after is not None and after + 2 * half < before:
-                why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
-                yield _finding(ProofCode.FALLS, key, unit, labels[larger], after, why)
+            if before is None or after is None or after + 2 * half >= before:
+                continue
+            why = words.falls(ProofCode.FALLS, key, after, labels[smaller], before)
+            found = _finding(ProofCode.FALLS, key, unit, labels[larger], after, why)
+            wrong = next((mended[place][key] for place in (larger, smaller) if key in mended.get(place, ())), None)
+            yield (
+                found
+                if wrong is None
+                else replace(found, size=wrong.size, printed=wrong.printed, expected=wrong.expected, cause=wrong.cause)
+            )
 
 
 def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
@@ -146,21 +168,28 @@ def _rises(values: Sequence[int | None]) -> bool:
     return None not in values and sorted(values) == list(values)  # type: ignore[type-var]
 
 
-def rising_places(columns: Mapping[Key, Numbers], sizes: int) -> Sequence[int]:
+def rising_places(labels: Sequence[str], columns: Mapping[Key, Numbers]) -> Sequence[int]:
     """The places of the sizes from the smallest to the largest.
 
-    columns: the numbers of each row. sizes: how many there are. A pattern lists its sizes either way, and one wrong
-    number doesn't change that; where they are listed in no order they are sorted by bust.
+    labels: of the sizes. columns: the numbers of each row. A pattern lists its sizes either way, which labels and most
+    rows agree on whatever single number is wrong; where they are listed in no order they are sorted by bust.
     """
-    for key in (Key("to_fit", "bust"), Key("finished", "bust"), Key("body", "stitches")):
-        busts = columns[key].values if key in columns else (None,)
-        if None in busts:
-            continue
-        rises, falls = (sum(a < b for a, b in pairwise(way)) for way in (busts, busts[::-1]))  # type: ignore[operator]
-        if rises <= sizes // 2 and falls <= sizes // 2 and rises and falls:
-            return sorted(range(sizes), key=lambda place: busts[place] or 0)
-        return range(sizes) if rises >= falls else range(sizes)[::-1]
-    return range(sizes)
+    places = range(len(labels))
+    rows = [columns[key].values for key in NEVER_FALLS if key in columns]
+    steps = [sum(_step(row[place], row[place + 1]) for row in rows) for place in places[:-1]]
+    if ranks := label_ranks(labels):
+        steps = [step + _LABELS_COUNT * _step(*pair) for step, pair in zip(steps, pairwise(ranks), strict=True)]
+    if min(steps, default=0) >= 0:
+        return places
+    if max(steps) <= 0:
+        return places[::-1]
+    busts = next((columns[key].values for key in _BUSTS if key in columns), ())
+    return sorted(places, key=lambda place: busts[place] or 0) if busts and None not in busts else places
+
+
+def _step(one: Any, next_one: Any) -> int:
+    """1 where it rises to the next one, -1 where it falls."""
+    return 0 if one is None or next_one is None else (one < next_one) - (one > next_one)
 
 
 def _finding(

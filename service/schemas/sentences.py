@@ -15,7 +15,7 @@ from service.schemas.containers import Items, Values
 from service.schemas.fields import Choice, Prose
 from service.schemas.writing import Write
 
-NOT_INSTRUCTIONS = ("warning", "reason", "title", "picture", "workbook", "why", "cause", "advice")
+NOT_INSTRUCTIONS = ("warning", "reason", "title", "picture", "workbook", "why", "cause", "advice", "proof")
 """What ids begin with whose sentences an answer has as text alone."""
 
 
@@ -119,6 +119,7 @@ def _nested(written: dict[str, Any], name: str, value: Any, length: LengthWriter
 _WRITERS: Mapping[str, Callable[[dict[str, Any], str, Any, LengthWriter], None]] = {
     "number": _rounded(2),
     "numbers": _rounded(2),
+    "inches": _rounded(2),
     "cm": _rounded(1),
     "length": _length,
     "sentence": _nested,

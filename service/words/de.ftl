@@ -1238,6 +1238,8 @@ warning =
         statt gleichmäßig verteilt zu sein, passen besser nebeneinander.
     .many_sentences = { $part }: { $sentences } Sätze sind schwer zu verfolgen. Weniger Größen oder einfachere Vorgaben
         brauchen weniger.
+    .many_findings = Es gibt mehr als { $most } Widersprüche; die ersten { $most } sind genannt. Einige beheben und
+        erneut prüfen.
 
 ## Shaping plans
 
@@ -1313,6 +1315,91 @@ across =
         [one] Masche
        *[other] Maschen
     } stricken
+
+## What a proof finds
+
+proof =
+    .run_length = Eine Zeile hat eine Zahl für jede Größe oder eine einzige für alle.
+    .printed_differs = Die gedruckten Zahlen müssen die genauen sein, die mit ihnen gesendet wurden, höchstens gerundet.
+    .below_one = Eine Anzahl ist nie kleiner als 0, und wo ein Pullover etwas haben muss, ist sie nie 0.
+    .not_whole = Maschen, Reihen, Runden, Zunahmen und Knäuel werden in ganzen Zahlen gezählt.
+    .falls = Von einer Größe zur nächstgrößeren sollte diese Zahl gleich bleiben oder steigen.
+    .count_rule = Die Maschenzahl muss zu dem Vielfachen passen, das verlangt ist.
+    .chart_parity = Damit die Strickschrift mittig liegt, braucht ein Abschnitt eine ungerade Maschenzahl, wo die Mitte
+        auf einer Spalte liegt, und eine gerade, wo sie zwischen zwei Spalten liegt.
+    .inches = Zentimeter und Zoll eines Maßes müssen dieselbe Länge sein.
+    .cast_on = Alle Maschen des Halsausschnitts werden zuerst angeschlagen; nur wo die vordere Mitte erst später
+        geschlossen wird, dürfen es weniger sein.
+    .section_sum = Rückenteil, Vorderteil, beide Ärmel und die vier Raglanlinien ergeben zusammen die Maschen auf den
+        Nadeln.
+    .split_from_neck = Bis zur Aufteilung bekommt ein Abschnitt an jeder seiner beiden Kanten für jede Zunahme dort eine
+        Masche.
+    .body_from_split = Rückenteil, Vorderteil, die neu angeschlagenen Maschen beider Achseln und der Anteil der vier
+        Raglanlinien am Rumpf ergeben zusammen den Rumpf.
+    .sleeve_from_split = Die Maschen eines Ärmels bei der Aufteilung, die neu angeschlagenen einer Achsel und der Anteil
+        von zwei Raglanlinien am Ärmel ergeben zusammen den Ärmel.
+    .yoke_from_neck = Die Maschen des Halsausschnitts und je eine für jede Zunahme an den beiden Kanten von Rückenteil,
+        Vorderteil und jedem Ärmel ergeben zusammen die Maschen auf den Nadeln bei der Aufteilung.
+    .split_closes = Rumpf und beide Ärmel teilen die Maschen der Passe unter sich auf, und die neu angeschlagenen jeder
+        Achsel zählen doppelt: einmal für den Rumpf und einmal für einen Ärmel.
+    .decreases_to_cuff = Mit jeder Abnahmerunde werden es 2 Maschen weniger, vom Ärmel bis zum Ärmelbündchen; für das
+        Rippenmuster dürfen es einige mehr oder weniger sein.
+    .pick_up = Das Halsbündchen wird aus der Anschlagkante aufgefasst; für das Rippenmuster dürfen es einige Maschen
+        mehr oder weniger sein, als angeschlagen wurden.
+    .increase_rounds = Es gibt so viele Zunahmerunden, wie der Abschnitt mit den meisten Zunahmen braucht; bei Rücken-
+        und Vorderteil zählt eine Runde mit 2 Maschen an einer Kante doppelt.
+    .increases_exceed_rounds = Die Passe braucht genug Runden für alle ihre Zunahmerunden in ihren Abständen.
+    .decreases_exceed_rounds = Der Ärmel braucht für jede seiner Abnahmerunden mindestens eine Runde.
+    .width = Eine Breite oder Weite muss sich aus ihren Maschen und der Maschenprobe ergeben.
+    .height = Eine Länge muss sich aus ihren Runden, mit denen von Bund oder Ärmelbündchen, und der Maschenprobe
+        ergeben.
+    .total_length = Eine Länge ist die Summe ihrer Teile samt verkürzten Reihen.
+    .ease = Die fertige { measure.bust } ist die { measure.bust } des Körpers plus die Mehrweite.
+    .reach = Von der rückwärtigen Mitte des Halsausschnitts bis zum Ende eines Ärmels sind es die halbe Breite des
+        Halsausschnitts, die Passenhöhe und die Ärmellänge. Manche Anleitungen messen anders.
+    .yards = Meter und Yards eines Garns müssen dieselbe Länge sein.
+    .yarn_falls = Eine größere Größe braucht nicht weniger Garn, wenn sie nirgends weniger Maschen oder Runden hat.
+    .row = { $part }: { $item }
+    .yarn = Garn { $place }, { workbook.counted }
+    .none = keine Zahl
+    .number = { $value }
+    .cm = { $value } cm
+    .inch = { $value } Zoll
+    .other = „{ $row }“ ({ $value })
+    .corrected = „{ $row }“ ({ $value } statt gedruckt { $printed })
+    .line_stitches = { $stitches } { $stitches_number ->
+        [one] Masche
+       *[other] Maschen
+    } je Raglanlinie
+    .allowed = { $rounding ->
+        [allowed] {" "}(Rundung berücksichtigt)
+       *[none] { "" }
+    }
+    .is_printed = { $rule } Bei „{ $row }“ steht { $printed }.
+    .told = { $rule } Bei „{ $row }“ steht { $printed }. Aus { $others } folgt { $side ->
+        [least] aber: mindestens { $expected }{ proof.allowed }.
+        [most] aber: höchstens { $expected }{ proof.allowed }.
+       *[exactly] aber: { $expected }.
+    }
+    .between = { $rule } Bei „{ $row }“ steht { $printed }. Aus { $others } folgt aber: { $least } bis
+        { $most }{ proof.allowed }.
+    .off_multiple = { $rule } Bei „{ $row }“ steht { $printed }, kein Vielfaches von { $multiple }{ $plus_number ->
+        [0] { "" }
+       *[other] {" "}plus { $plus }
+    }; am nächsten liegt { $expected }.
+    .off_parity = { $rule } Bei „{ $row }“ steht { $printed }; diese Strickschrift braucht dort eine { $parity ->
+        [odd] ungerade
+       *[even] gerade
+    } Zahl.
+    .beside = { $rule } Bei „{ $row }“ steht { $printed }. Nach den genauen Zahlen gehört dorthin: { $expected }.
+    .before = { $rule } Bei „{ $row }“ steht { $printed }, für die kleinere Größe { $size } aber { $before }.
+    .lengths = { $rule } „{ $row }“ hat { $values } { $values_number ->
+        [one] Zahl
+       *[other] Zahlen
+    } für { $sizes } { $sizes_number ->
+        [one] Größe
+       *[other] Größen
+    }.
 
 ## Pictures and the workbook
 

@@ -1195,6 +1195,8 @@ warning =
         spread evenly, lets them stand side by side.
     .many_sentences = { $part }: { $sentences } sentences are hard to follow. Fewer sizes, or simpler choices, need
         fewer.
+    .many_findings = More than { $most } contradictions were found; the first { $most } are named. Mend some of them,
+        and proofread again.
 
 ## Shaping plans
 
@@ -1274,6 +1276,87 @@ across =
         [one] stitch
        *[other] stitches
     }
+
+## What a proof finds
+
+proof =
+    .run_length = A row has one number for each size, or a single one for all of them.
+    .printed_differs = The printed numbers have to be the exact ones that were sent beside them, rounded at most.
+    .below_one = A count is never below 0, and never 0 where a jumper has to have something.
+    .not_whole = Stitches, rows, rounds, increases and balls are counted in whole numbers.
+    .falls = From one size to the next larger one this number should stay the same or rise.
+    .count_rule = The number of stitches has to fit the multiple that was asked for.
+    .chart_parity = To be centred under the chart, a section needs an odd number of stitches where the centre is a
+        column, and an even number where it lies between two columns.
+    .inches = Centimetres and inches of a measurement have to be the same length.
+    .cast_on = All stitches of the neck are cast on at first; only where the front is joined later may it be fewer.
+    .section_sum = Back, front, both sleeves and the four raglan lines make up the stitches on the needles.
+    .split_from_neck = From the neck to the dividing, a section gains one stitch at each of its two edges for every
+        increase there.
+    .body_from_split = Back, front, both underarms and what the four raglan lines give to the body make up the body.
+    .sleeve_from_split = A sleeve section, one underarm and what two raglan lines give to the sleeve make up the sleeve.
+    .yoke_from_neck = The stitches of the neck, and one for every increase at the two edges of back, front and each
+        sleeve, make up the stitches on the needles when body and sleeves are divided.
+    .split_closes = Body and both sleeves share out the stitches of the yoke, and each underarm counts twice: once for
+        the body and once for a sleeve.
+    .decreases_to_cuff = Each decrease round takes 2 stitches, which leads from the sleeve to the cuff; the rib may need
+        a few more or fewer.
+    .pick_up = The neckband is picked up from the cast-on edge; its rib may need a few stitches more or fewer than were
+        cast on.
+    .increase_rounds = There are as many increase rounds as the section with the most increases takes; on back and front
+        a round with 2 at an edge counts as two.
+    .increases_exceed_rounds = The yoke needs enough rounds for all of its increase rounds, spaced as they are.
+    .decreases_exceed_rounds = The sleeve needs at least one round for each of its decrease rounds.
+    .width = A width has to be what its stitches come to at the tension.
+    .height = A length has to be what its rounds, with those of hem or cuff, come to at the tension.
+    .total_length = A length is the sum of its parts, short rows included.
+    .ease = The finished bust is the bust to fit plus the ease.
+    .reach = From the centre back neck to the cuff edge it is half the width of the neck, the yoke depth and the sleeve
+        length. Some patterns measure it another way.
+    .yards = Metres and yards of a yarn have to be the same length.
+    .yarn_falls = A larger size with no fewer stitches and rounds takes no less yarn.
+    .row = { $part }: { $item }
+    .yarn = Yarn { $place }, { workbook.counted }
+    .none = no number
+    .number = { $value }
+    .cm = { $value } cm
+    .inch = { $value } in
+    .other = “{ $row }” ({ $value })
+    .corrected = “{ $row }” ({ $value } instead of the printed { $printed })
+    .line_stitches = { $stitches_number ->
+        [one] { $stitches } stitch
+       *[other] { $stitches } stitches
+    } in each raglan line
+    .allowed = { $rounding ->
+        [allowed] , rounding allowed for
+       *[none] { "" }
+    }
+    .is_printed = { $rule } “{ $row }” is printed as { $printed }.
+    .told = { $rule } “{ $row }” is printed as { $printed }. Going by { $others }, it should be { $side ->
+        [least] at least { $expected }{ proof.allowed }.
+        [most] at most { $expected }{ proof.allowed }.
+       *[exactly] { $expected }.
+    }
+    .between = { $rule } “{ $row }” is printed as { $printed }. Going by { $others }, it should be from { $least } to
+        { $most }{ proof.allowed }.
+    .off_multiple = { $rule } “{ $row }” is printed as { $printed }, which is not a multiple of
+        { $multiple }{ $plus_number ->
+            [0] { "" }
+           *[other] {" "}plus { $plus }
+        }; the nearest is { $expected }.
+    .off_parity = { $rule } “{ $row }” is printed as { $printed }, and this chart needs an { $parity ->
+        [odd] odd
+       *[even] even
+    } number there.
+    .beside = { $rule } “{ $row }” is printed as { $printed }. By the exact numbers there should be { $expected }.
+    .before = { $rule } “{ $row }” is printed as { $printed }, and for the smaller size { $size } as { $before }.
+    .lengths = { $rule } “{ $row }” has { $values } { $values_number ->
+        [one] number
+       *[other] numbers
+    }, and there { $sizes_number ->
+        [one] is { $sizes } size
+       *[other] are { $sizes } sizes
+    }.
 
 ## Pictures and the workbook
 

@@ -165,6 +165,19 @@ RIGHT["/v1/colour-contrasts"] = RIGHT["/v1/colour-contrasts/picture"] = {
     "colours": {"s": {"name": "sand", "hex": "#e8d9b5"}, "r": {"name": "rust", "hex": "#a0522d"}},
     "chart": {"rows": ["ssrss", "srrrs", "rrrrr"]},
 }
+RIGHT["/v1/proofs"] = {
+    "labels": ["S", "M", "L"],
+    "gauge": GAUGE,
+    "line_stitches": 2,
+    "count_rules": {"body": {"multiple": 4}},
+    "skip": ["pick_up"],
+    "rows": [
+        {"part": "neck", "item": "back", "run": "30 (32, 34)"},
+        {"part": "yoke", "item": "back_increases", "values": [20, 21, 22]},
+        {"part": "split", "item": "back", "unit": "stitches", "values": [70, 74, 78]},
+        {"part": "finished", "item": "bust", "run": "88 (96, 104) cm", "run_inch": "34 1/2 (37 3/4, 41)"},
+    ],
+}
 PULLOVER_PICTURES = tuple(f"/v1/pullovers/{name}" for name in ("schematic", "chart", "yoke-plot", "pattern"))
 SIZE_PICTURES = tuple(f"/v1/pullovers/{name}" for name in ("front", "worksheet"))
 for _path in (*PULLOVER_PICTURES, *SIZE_PICTURES):
@@ -347,6 +360,19 @@ MISTAKES: dict[str, list[Mistake]] = {
     "/v1/chart-placements/garment-picture": [*_PLACED, Mistake("size", "Q", of_sizes("label"))],
     "/v1/colour-contrasts": _CONTRASTED,
     "/v1/colour-contrasts/picture": _CONTRASTED,
+    "/v1/proofs": [
+        Mistake("labels.1", "S", ("labels.0",)),
+        Mistake("line_stitches", -1),
+        Mistake("count_rules.skirt", {"multiple": 4}),
+        Mistake("skip", ["pick-up"]),
+        Mistake("gauge.rows", 0),
+        Mistake("rows.0.run", "thirty"),
+        Mistake("rows.1.values.1", "21"),
+        Mistake("rows.2.unit", "cm", ("rows.2.part", "rows.2.item")),
+        Mistake("rows.2.item", "front_drops_and_more_and_more_and_more_and_more_and_more_and_more"),
+        Mistake("rows.3.run_inch", "34 cm or 13 in"),
+        Mistake("rows.3.runs", "88"),
+    ],
     "/v1/yarn-estimates": [
         Mistake("margin", "10 %"),
         Mistake("yarns.oat.swatch_stitches", GONE, ("yarns.oat.swatch_grams",)),

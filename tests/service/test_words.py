@@ -193,6 +193,7 @@ SAMPLES: dict[str, list[Any]] = {
     "number": [Fraction(45, 2), (Fraction(1, 3), None)],
     "numbers": [(Fraction(45, 2),), (Fraction(1, 3), Fraction(2))],
     "length": [Fraction(20), (Fraction(127, 10), None, Fraction(203, 10))],
+    "inches": [Fraction(145, 4), (Fraction(363, 10), None)],
     "cm": [Fraction(45, 2), (Fraction(1, 3), None)],
     "text": ["6 months", "S"],
     "names": [("M",), ("S", "M", "6 months")],

@@ -148,6 +148,10 @@ def test_a_count_is_not_mended_to_less_than_nothing() -> None:
     # a + b = 2 of 5 and 1: 1 for the 5, and nothing for the 1
     found = smallest_changes(figures((5, 1, 0, 0)), [relation({0: 1, 1: 1}, 2)], frozenset(KEYS), Trials())
     assert found == [{KEYS[0]: Figure(GRAINS)}]
+    # a + b is 3 at most, of 2 and 5: 1 for the 5, and nothing for the 2
+    at_most = linear(CODE, (KEYS[0], 1), (KEYS[1], 1), least=None, most=3)
+    found = smallest_changes(figures((2, 5, 0, 0)), [at_most], frozenset(KEYS), Trials())
+    assert found == [{KEYS[1]: Figure(GRAINS)}]
 
 
 def test_a_count_is_not_mended_to_a_half() -> None:
