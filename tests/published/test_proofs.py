@@ -77,8 +77,8 @@ def test_a_neck_of_96_and_a_yoke_of_356_are_no_whole_number_of_full_rounds_apart
     assert one_size(losing("33", "33", "32")) == []
 
 
-# Jerusha Robinson, 2015: 36 in at 6.375 are 229.5, taken as 230; yoke 7.25 in at 8 rounds, 58 rounds; underarm 12 of 230,
-# 1.9 in or 4.8 cm. The last is rounded to tenths and the others to quarters, so they are two proofs.
+# Jerusha Robinson, 2015: 36 in at 6.375 are 229.5, taken as 230; yoke 7.25 in at 8 rounds, 58 rounds; underarm 12 of
+# 230, 1.9 in or 4.8 cm. The last is rounded to tenths and the others to quarters, so they are two proofs.
 def test_nothing_is_found_in_an_essays_body_yoke_and_underarm() -> None:
     gauges = per_inch(exact(6.375), 8)
     body = {"body.stitches": "230", "finished.bust": "36 in", "yoke.rounds": "58", "finished.depth": "7 1/4 in"}
@@ -108,8 +108,8 @@ def test_the_odd_stitch_of_the_how_to_is_missed_where_it_goes_nowhere() -> None:
     assert one_size(SPLIT_NECK | {"neck.front": "14"}, line_stitches=1) == ["section_sum"]
 
 
-# Vanille, a free worsted raglan, nine sizes, 14 sts to 4 in: cast on, front and back alike, each sleeve; girth and depth
-# at the centre back in inches.
+# Vanille, a free worsted raglan, nine sizes, 14 sts to 4 in: cast on, front and back alike, each sleeve; girth and
+# depth at the centre back in inches.
 VANILLE = {
     "neck.stitches": "58 (60, 62, 62, 64, 64, 64, 66, 68)",
     "neck.back": "23 (23, 24, 24, 22, 22, 20, 20, 20)",
@@ -130,9 +130,9 @@ def test_a_sleeve_of_the_neck_in_nine_sizes_that_is_printed_wrong_is_found() -> 
     assert codes(NINE, wrong) == {("section_sum", "6")}
 
 
-# Knitty, Spring 2007, page PATTleaf: a top-down cardigan in six sizes. Cast on 64 as 1/14/34/14/1, so the front has 2; a
-# first increase row to 72, then 18 (21, 24, 27, 30, 33) more: derived, 19 (22, ...) in all, and from them back and front.
-# Sleeves and body are printed before any underarm is cast on.
+# Knitty, Spring 2007, page PATTleaf: a top-down cardigan in six sizes. Cast on 64 as 1/14/34/14/1, so the front has 2;
+# a first increase row to 72, then 18 (21, 24, 27, 30, 33) more: derived, 19 (22, ...) in all, and from them back and
+# front. Sleeves and body are printed before any underarm is cast on.
 LEAF = {
     "neck.stitches": "64",
     "neck.back": "34",
@@ -170,9 +170,9 @@ def test_two_digits_that_change_places_in_the_cardigan_are_found_with_what_was_p
     assert [each.cause for each in proof.corrections] == ["digits_swapped"]
 
 
-# Lion Brand, "Family of Sweaters", nine sizes, worked from the hem up: of 25 (31, ...) stitches 2 are decreased every 2nd
-# row 6 (9, ...) times, then every 4th row 1 (0, ...) times; 11 (13, ...) are left. Read from the neck down the decreases
-# are increases, and the rows, twice the first and four times the second, those of the yoke (both derived).
+# Lion Brand, "Family of Sweaters", nine sizes, worked from the hem up: of 25 (31, ...) stitches 2 are decreased every
+# 2nd row 6 (9, ...) times, then every 4th row 1 (0, ...) times; 11 (13, ...) are left. Read from the neck down the
+# decreases are increases, and the rows, twice the first and four times the second, those of the yoke (both derived).
 TWO_RATES = {
     "neck.back": "11 (13, 15, 15, 19, 19, 21, 23, 23)",
     "yoke.back_increases": "7 (9, 11, 13, 14, 16, 16, 17, 18)",
@@ -187,8 +187,8 @@ def test_nothing_is_found_in_a_raglan_of_two_rates_in_nine_sizes() -> None:
 
 
 # A leaflet of the 1950s or 1960s (title not in the text seen), a seamed raglan in five sizes and five more, each a run
-# of its own: back cast on; bound off at each side; decreased every 2nd row; left. Sleeve cast on; increases; stitches; the
-# same bound off and decreased, 4 left. Read from the neck down what is bound off at both sides is the underarm, and
+# of its own: back cast on; bound off at each side; decreased every 2nd row; left. Sleeve cast on; increases; stitches;
+# the same bound off and decreased, 4 left. Read from the neck down what is bound off at both sides is the underarm, and
 # (derived) what is between the two the split.
 LEAFLET = {
     "102 to 126": {
