@@ -23,6 +23,10 @@ _CENTIMETRES = frozenset(("cm", "cms", "centimetre", "centimetres", "centimeter"
 
 _BEFORE_A_FRACTION = re.compile(r"(?<=\d)(?=[\u00bc-\u00be\u2150-\u215f\u2189\u2070\u00b9\u00b2\u00b3\u2074-\u2079])")
 _WORD = re.compile(r"[^\W\d_]+\.?|''|[\"\u201c\u201d]")
+_STUCK = re.compile(r"\d([^\W\d_]+)|([^\W\d_]+)\d")
+_STUCK_ON = _INCHES | _CENTIMETRES | frozenset(("g", "m", "yd", "yds", "st", "sts", "rd", "rnd", "rnds", "x"))
+"""Words that may stand at a number without a space; with others it may be a misprint: an O for a 0."""
+
 _LAST_WORDS = re.compile(r"(?<=[\d)\]}>])(?:[^\W\d_]|[\s.\"\u201c\u201d]|'')+$")
 """Sign by sign, since whole words could be cut in too many ways."""
 
@@ -38,11 +42,11 @@ _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 _ONE_DECIMAL = re.compile(r"\s*\d+,\d{1,2}\s*")
 _THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+(?!\d)")
 
-Commas = Literal["part sizes", "part thousands", "are decimal marks"]
+Commas = Literal["sizes", "thousands", "decimals"]
 Between = Literal["nothing", "slashes", "dashes"]
 """What parts two sizes between their digits."""
 
-_COMMAS = {"part sizes": ","} | dict.fromkeys(("part thousands", "are decimal marks"), r",(?!\d)|(?<!\d),")
+_COMMAS = {"sizes": ","} | dict.fromkeys(("thousands", "decimals"), r",(?!\d)|(?<!\d),")
 _BETWEEN = {"nothing": "", "slashes": "|/", "dashes": r"|(?<=\d) ?[-\u2010-\u2015] ?(?=\d)"}
 _PARTING = {
     (commas, between): re.compile(rf"[{re.escape(_BRACKETS)};:|\t]|{comma}{sign}")
@@ -133,7 +137,7 @@ def _unit(text: str, spaced: str) -> PrintedUnit | None:
 def _ways(numbers: str) -> Iterator[tuple[Commas, Between]]:
     """What commas, slashes and dashes between digits may mean, the likeliest first."""
     thousands = _THOUSANDS.search(numbers) and not re.search(r"\d,\d", _THOUSANDS.sub("", numbers))
-    commas: tuple[Commas, ...] = ("part sizes", "part thousands" if thousands else "are decimal marks")
+    commas: tuple[Commas, ...] = ("sizes", "thousands" if thousands else "decimals")
     if _ONE_DECIMAL.fullmatch(numbers):
         commas = commas[::-1]
     if "," not in numbers:
@@ -151,14 +155,18 @@ def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ..
     if len(pieces) > _MOST_VALUES:
         return None
     for piece in pieces:
-        number = _WORD.sub(" ", piece).strip()
+        if any(word.lower() not in _STUCK_ON for words in _STUCK.findall(piece) for word in words if word):
+            return None
+        number = _WORD.sub(" ", piece).strip(" /")
         value = None
         if not set(number) <= _DASHES:
-            value = _value(number.replace(",", "" if commas == "part thousands" else "."))
+            value = _value(number.replace(",", "" if commas == "thousands" else "."))
             if value is None:
                 return None
         values.append(value)
-    return tuple(values) or None
+    # words stand in place of a number that some size has none of, and are none by themselves
+    nothing_but_words = not any(values) and values.count(None) == len(values) and bool(_WORD.search(text))
+    return None if nothing_but_words else tuple(values) or None
 
 
 def _pieces(text: str, commas: Commas, between: Between) -> list[str]:

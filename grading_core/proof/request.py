@@ -6,12 +6,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from types import MappingProxyType
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.codes import ProofCode
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
+
+RowUnit = Literal["cm", "inch", "stitches", "rows", "rounds", "times", "balls", "grams", "metres", "yards"]
 
 
 class PrintedRow(NamedTuple):
@@ -23,7 +25,7 @@ class PrintedRow(NamedTuple):
 
     part: str
     item: str
-    unit: str | None = None
+    unit: RowUnit | None = None
     values: tuple[int | float | Fraction | None, ...] | None = None
     run: str | None = None
     run_inch: str | None = None

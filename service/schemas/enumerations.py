@@ -9,10 +9,13 @@ from typing import Any, get_args
 
 from grading_core.chart.grid import FirstRow, Repeat
 from grading_core.chart.request import HalfStitch, PartialMotifs, SeamStitch
+from grading_core.codes import ProofCode
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start
 from grading_core.parts.short_rows import Way
 from grading_core.printing import DecimalMark, FractionStyle
+from grading_core.proof.garment import Counted
+from grading_core.proof.request import RowUnit
 from grading_core.pullover.pictures import Paper
 from grading_core.pullover.proportions import SleeveStyle
 from grading_core.pullover.request import AnswerPart, LevelMeasurement, LowerFront, Smoothing, SwatchFabric
@@ -33,6 +36,7 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "BandConstruction": get_args(Construction),
     "BodyTableName": tuple(BODY_TABLES),
     "CastOnWay": get_args(Way),
+    "CountedPart": get_args(Counted),
     "CsvLayout": get_args(CsvLayout),
     "DecimalMark": get_args(DecimalMark),
     "DoubleBody": get_args(DoubleBody),
@@ -52,8 +56,10 @@ ENUMERATIONS: dict[str, tuple[Any, ...]] = {
     "Repeat": get_args(Repeat),
     "RoundStart": get_args(Start),
     "Rounding": get_args(Rounding),
+    "RowUnit": get_args(RowUnit),
     "SeamStitch": get_args(SeamStitch),
     "ShapingChange": get_args(Change),
+    "SkippedProof": tuple(ProofCode),
     "SleeveStyle": get_args(SleeveStyle),
     "Smoothing": get_args(Smoothing),
     "Spacing": get_args(Spacing),

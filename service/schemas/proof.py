@@ -12,7 +12,6 @@ from grading_core.codes import ProofCode
 from grading_core.proof.garment import Counted
 from grading_core.proof.request import PrintedRow, ProofRequest
 from grading_core.proof.result import Checked, Correction, Finding, Proof, RowKey, Severity, Unchecked
-from grading_core.proof.table import COUNTING, ROUNDED
 from grading_core.pullover.request import Gauges
 from service.schemas.base import StrictSchema, at_most_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartSchema
@@ -81,11 +80,12 @@ class PrintedRowSchema(StrictSchema):
     record = PrintedRow
     example = '{"part": "neck", "item": "cast_on", "run": "84 (88, 92)"}'
 
-    part = Text("As in a pullover's table; what has another name there isn't compared with others.", most=40)
-    item = Text("With `part` the key of the row.", most=60)
+    part = Text(
+        "As in a pullover's table; what has another name there isn't compared with others.", required=True, most=40
+    )
+    item = Text("With `part` the key of the row.", required=True, most=60)
     unit = Choice(
-        *sorted(COUNTING | ROUNDED),
-        description="What the numbers count; that of a pullover's table unless sent. A length is in `cm` or `inch`.",
+        description="What the numbers count; that of a pullover's table unless sent. A length is in `cm` or `inch`."
     )
     values = PrintedValues(
         "One for each size, or one for all; null where a size has none. Beside a run they count as exact, and the run "
