@@ -216,10 +216,11 @@ def raise_if_any(problems: Iterable[Problem]) -> None:
         raise ContradictionError(found)
 
 
-def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",)) -> list[Problem]:
+def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",), within: Path = ("label",)) -> list[Problem]:
     """A problem for each size whose label another size before it has.
 
-    labels: in the order of the sizes; unknown ones are passed over. path: where the sizes stand in the request.
+    labels: in the order of the sizes; unknown ones are passed over. path: where the sizes stand in the request. within:
+    where the label stands in each.
 
     >>> duplicate_labels(["S", "M", "S"])[0].path
     ('sizes', 2, 'label')
@@ -231,6 +232,6 @@ def duplicate_labels(labels: Sequence[str], path: Path = ("sizes",)) -> list[Pro
             continue
         if label in seen:
             detail = f"{label!r} is another size's label already."
-            problems.append(Problem((*path, index, "label"), ProblemCode.DUPLICATE_LABEL, detail))
+            problems.append(Problem((*path, index, *within), ProblemCode.DUPLICATE_LABEL, detail))
         seen.add(label)
     return problems

@@ -35,6 +35,7 @@ from grading_core.proof.rows import (
 from grading_core.proof.table import COUNTING, Row, numbers_of, printed_steps, read_rows
 from grading_core.sentences import COUNT, Saying
 from grading_core.units import InchConvention
+from grading_core.unknown import is_unknown
 
 MOST_LINE_STITCHES = 8
 
@@ -95,8 +96,10 @@ def proof_problems(request: ProofRequest) -> Check[tuple[Row, ...]]:
 
     request: any.
     """
-    yield from duplicate_labels(request.labels, ("labels",))
-    return (yield from read_rows(request.rows, len(request.labels)))
+    labels = () if is_unknown(request.labels) else request.labels
+    yield from duplicate_labels(labels, ("labels",), ())
+    # a text that is no run is none for any number of sizes
+    return (yield from read_rows(request.rows, len(labels)))
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,7 @@ from grading_core.proof.figures import Key, Numbers, grains, printed_step
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
-from grading_core.unknown import is_unknown
+from grading_core.unknown import UnknownError, is_unknown
 
 UNITS: Mapping[tuple[str, str], str] = {(line.part, line.item): line.unit for line in LINES}
 """Of the rows that a pullover's table has, yarn left out."""
@@ -77,16 +77,26 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
 
 def _read_row(sent: PrintedRow, sizes: int) -> tuple[Sequence[Row], list[Problem]]:
     """The row, with its inches as another one, and what is wrong with it."""
+    problems: list[Problem] = []
+    printed = _read("run", sent.run, sizes, problems)
+    in_inches = _read("run_inch", sent.run_inch, sizes, problems)
+    try:
+        return _rows(sent, printed, in_inches, problems), problems
+    except UnknownError:
+        return (), problems
+
+
+def _rows(
+    sent: PrintedRow, printed: PrintedRun | None, in_inches: PrintedRun | None, problems: list[Problem]
+) -> Sequence[Row]:
     part, item, unit, values, run, run_inch = sent
-    if is_unknown(part) or is_unknown(item):
-        return (), []
     usual = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
     if unit is not None and usual is not None and unit != usual and (unit, usual) != ("inch", "cm"):
-        return (), [Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out.")]
+        problems.append(Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out."))
+        return ()
     if values is None and run is None and run_inch is None:
-        return (), [Problem((), ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch.")]
-    problems: list[Problem] = []
-    printed, in_inches = _read("run", run, sizes, problems), _read("run_inch", run_inch, sizes, problems)
+        problems.append(Problem((), ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch."))
+        return ()
     told = unit or usual or ""
     if printed is not None and printed.unit == "inch" and told != "inch":
         printed, in_inches = None, in_inches or printed
@@ -96,12 +106,12 @@ def _read_row(sent: PrintedRow, sizes: int) -> tuple[Sequence[Row], list[Problem
         rows.append(Row(Key(part, item, told == "inch"), told, exact, None if printed is None else printed.values))
     if in_inches is not None:
         rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
-    return rows, problems
+    return rows
 
 
 def _read(name: str, text: str | None, sizes: int, problems: list[Problem]) -> PrintedRun | None:
     """The run of a field, None where it isn't sent or can't be read."""
-    if text is None:
+    if text is None or is_unknown(text):
         return None
     try:
         return read_run(text, sizes)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from types import NoneType
 from typing import Any, get_args
@@ -13,6 +14,7 @@ from grading_core.proof.garment import Counted
 from grading_core.proof.request import PrintedRow, ProofRequest
 from grading_core.proof.result import Checked, Correction, Finding, Proof, RowKey, Severity, Unchecked
 from grading_core.pullover.request import Gauges
+from grading_core.unknown import told
 from service.schemas.base import StrictSchema, at_most_one_of
 from service.schemas.chart_request import ChartAnchorSchema, ChartSchema
 from service.schemas.codes import CodeField
@@ -156,11 +158,15 @@ class ProofsRequestSchema(PrintedRequestSchema):
 
     def build(self, loaded: dict[str, Any]) -> Any:
         """What a valid request becomes: one gauge is that of all fabrics."""
-        if gauge := loaded.pop("gauge", None):
-            loaded["gauges"] = Gauges(gauge)
+        if "gauge" in loaded:
+            loaded["gauges"] = Gauges(loaded.pop("gauge"))
         if "skip" in loaded:
-            loaded["skip"] = tuple(code for code in ProofCode if code in loaded["skip"])
+            loaded["skip"] = told(_codes, loaded["skip"])
         return super().build(loaded)
+
+
+def _codes(sent: Sequence[str]) -> tuple[ProofCode, ...]:
+    return tuple(code for code in ProofCode if code in sent)
 
 
 class ExactNumber(Number):
