@@ -48,10 +48,17 @@ def test_centimetres_were_rounded_to_the_coarsest_step_that_all_are_on(lengths: 
 )
 def test_inches_were_rounded_to_the_coarsest_fraction_that_all_are_on(lengths: str, step: str) -> None:
     told = [grains(Fraction(each)) for each in lengths.split()]
-    assert number(printed_step(told, inches=True)) == Fraction(step)
+    assert number(printed_step(told, unit="inch")) == Fraction(step)
 
 
 def test_one_number_in_ten_may_be_off_the_step_since_it_may_be_the_wrong_one() -> None:
     halves = [grains(Fraction(each, 2)) for each in (185, 208, 229, 126, 141, 150, 161, 172, 183)]
     assert number(printed_step([*halves, grains(92.3)])) == Fraction(1, 2)
     assert number(printed_step([*halves[1:], grains(92.3)])) == Fraction(1, 10)
+
+
+def test_a_few_lengths_that_are_all_fives_were_not_rounded_to_them() -> None:
+    fives = [grains(5 * place) for place in range(14, 25)]
+    assert number(printed_step(fives)) == 1
+    assert number(printed_step([*fives, grains(35)])) == 5
+    assert number(printed_step(fives[:1], unit="metres")) == 5

@@ -155,6 +155,20 @@ def test_a_number_that_two_relations_tell_is_the_one_to_blame(
     assert proof.corrections[0].others == 0
 
 
+def test_an_ease_that_is_five_too_few_is_found_though_all_lengths_are_fives() -> None:
+    # 80 + 10, 85 + 10, and 90 + 10 is not 105
+    rows = {"to_fit.bust": "80 (85, 90)", "to_fit.ease": "10", "finished.bust": "90 (95, 105)"}
+    assert [(each.code, each.size) for each in found(proof_of(LABELS, rows))] == [("ease", "L")]
+
+
+def test_a_width_is_found_where_its_pattern_has_no_other_length() -> None:
+    # 216 stitches at 2.2 to the cm are 98.2 cm
+    rows = {"body.stitches": "216", "finished.bust": "100"}
+    assert [
+        each.code for each in found(proof_of(("M",), rows, gauges=Gauges(Gauge(Fraction(11, 5), Fraction(3)))))
+    ] == ["width"]
+
+
 def test_a_front_drop_is_stitches_that_are_not_cast_on() -> None:
     fewer = {"neck.cast_on": (70, 72, 76), "neck.front_drop": (8, 8, 8)}
     assert found(garment_proof(fewer)) == []

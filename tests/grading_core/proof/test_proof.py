@@ -114,6 +114,11 @@ def test_what_is_skipped_is_neither_found_nor_checked_nor_unchecked(
     assert unchecked(proof).keys().isdisjoint(skip)
 
 
+def test_what_is_skipped_lacks_no_field() -> None:
+    told = unchecked(garment_proof(gauges=None, skip=(ProofCode.WIDTH, ProofCode.COUNT_RULE)))
+    assert told.keys() == {"height", "total_length", "chart_parity"}
+
+
 def test_what_is_skipped_blames_no_number() -> None:
     wrong = {"body.stitches": "152 (156, 180)"}
     assert corrected(garment_proof(wrong)) == [("M", "body.stitches", 156, 164)]
