@@ -140,19 +140,6 @@ def test_what_a_row_says_by_itself_may_be_skipped(name: str, run: str, code: Pro
     assert found(proof_of(LABELS, {name: run}, skip=(code,))) == []
 
 
-def test_findings_say_how_sure_they_are() -> None:
-    wrong = garment_proof(
-        {"body.stitches": "152 (156, 180)", "finished.reach": "62 (68, 65)", "band.stitches": "88 (84, 96)"}
-    )
-    severities = {each.code.value: each.severity for each in wrong.findings}
-    assert (severities["body_from_split"], severities["reach"], severities["pick_up"], severities["falls"]) == (
-        "wrong",
-        "note",
-        "doubtful",
-        "doubtful",
-    )
-
-
 def test_a_wrong_number_in_each_of_two_sizes_is_corrected_in_each() -> None:
     proof = garment_proof({"body.stitches": "152 (156, 180)", "split.sleeve": "40 (44, 53)"})
     assert corrected(proof) == [("M", "body.stitches", 156, 164), ("L", "split.sleeve", 53, 50)]
