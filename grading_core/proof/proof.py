@@ -246,7 +246,7 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
             expected,
             pattern.figures(place),
             line_stitches=pattern.line_stitches,
-            neighbours=_beside(key, pattern, place) if len(set(row.values)) > 1 else (),
+            neighbours=_beside(key, pattern, place),
         )
     )
     return Correction(

@@ -6,7 +6,7 @@ doesn't hold is mended in the same way. Sets of one number are tried before thos
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key
 from grading_core.proof.relations import Relation, Span
@@ -66,24 +66,25 @@ def _mended(
     for key in broken[0].keys:
         if key in changed:
             continue
-        span = _implied(key, broken, figures)
-        figure = None if span is None else _within(figures[key], span, whole=key in counts)
-        if figure is None or not trials.spend():
-            continue
-        tried = {**figures, key: figure}
-        still = [relation for relation in broken if key not in relation.keys]
-        still += [relation for relation in about[key] if not relation.holds(tried)]
-        yield from _mended(tried, still, about, counts, {**changed, key: figure}, most - 1, trials)
+        for span in _implied(key, broken, figures):
+            figure = _within(figures[key], span, whole=key in counts)
+            if figure is None or not trials.spend():
+                continue
+            tried = {**figures, key: figure}
+            still = [relation for relation in broken if key not in relation.keys]
+            still += [relation for relation in about[key] if not relation.holds(tried)]
+            yield from _mended(tried, still, about, counts, {**changed, key: figure}, most - 1, trials)
 
 
-def _implied(key: Key, broken: Sequence[Relation], figures: Figures) -> Span | None:
-    """What a number may be, going by the broken relations that it stands in; by the first alone where they disagree."""
+def _implied(key: Key, broken: Sequence[Relation], figures: Figures) -> Iterable[Span]:
+    """What a number may be, going by the broken relations that it stands in; by each of them where they disagree, since
+    another number of one may be wrong too."""
     spans = [span for relation in broken if key in relation.keys if (span := relation.implied(key, figures))]
     if not spans:
-        return None
+        return ()
     least = max((span.least for span in spans if span.least is not None), default=None)
     most = min((span.most for span in spans if span.most is not None), default=None)
-    return spans[0] if least is not None and most is not None and least > most else Span(least, most)
+    return dict.fromkeys(spans) if least is not None and most is not None and least > most else (Span(least, most),)
 
 
 def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:

@@ -1,0 +1,55 @@
+"""Relations made of others, on numbers made by hand."""
+
+import pytest
+
+from grading_core.codes import ProofCode
+from grading_core.proof.combined import Either, Unless, mostly_holds
+from grading_core.proof.figures import GRAINS, Figure, Key, Numbers
+from grading_core.proof.relations import linear
+
+A, B = Key("part", "a"), Key("part", "b")
+CODE = ProofCode.WIDTH
+TWICE, THRICE = linear(CODE, (A, 1), (B, -2)), linear(CODE, (A, 1), (B, -3))
+EITHER = Either((TWICE, THRICE))
+UNLESS = Unless(TWICE, B)
+
+
+def of(a: int, b: int) -> dict[Key, Figure]:
+    return {A: Figure(a * GRAINS), B: Figure(b * GRAINS)}
+
+
+def rows(a: tuple[int, ...], b: tuple[int, ...]) -> dict[Key, Numbers]:
+    return {key: Numbers(tuple(n * GRAINS for n in run), 0, "cm") for key, run in ((A, a), (B, b))}
+
+
+@pytest.mark.parametrize(("a", "holds"), [(20, True), (30, True), (25, False), (19, False), (31, False)])
+def test_either_of_two_holds_where_one_does(a: int, holds: bool) -> None:
+    assert EITHER.holds(of(a, 10)) is holds
+
+
+def test_either_of_two_is_broken_in_sizes_where_both_are() -> None:
+    assert EITHER.judged(rows((20, 30, 25, 31), (10, 10, 10, 10))) == (4, [2, 3])
+
+
+@pytest.mark.parametrize(("a", "nearer"), [(19, 20), (24, 20), (26, 30), (33, 30)])
+def test_either_of_two_implies_the_nearer(a: int, nearer: int) -> None:
+    assert EITHER.implied(A, of(a, 10)) == (nearer * GRAINS, nearer * GRAINS)
+
+
+def test_what_is_asked_unless_a_number_is_nothing_holds_where_it_is() -> None:
+    assert UNLESS.holds(of(5, 0))
+    assert UNLESS.holds(of(20, 10))
+    assert not UNLESS.holds(of(5, 1))
+    assert UNLESS.judged(rows((5, 20, 5), (0, 10, 1))) == (3, [2])
+    assert UNLESS.implied(A, of(5, 1)) == (2 * GRAINS, 2 * GRAINS)
+
+
+@pytest.mark.parametrize(
+    ("a", "mostly"), [((2, 4, 6), True), ((2, 4, 7), True), ((2, 5, 7), False), ((2, 4, 5, 5), False)]
+)
+def test_what_holds_in_more_than_half_of_the_sizes_mostly_holds(a: tuple[int, ...], mostly: bool) -> None:
+    assert mostly_holds(TWICE, rows(a, tuple(range(1, len(a) + 1)))) is mostly
+
+
+def test_what_lacks_a_row_does_not_mostly_hold() -> None:
+    assert not mostly_holds(TWICE, {A: Numbers((2,), 0, "cm")})
