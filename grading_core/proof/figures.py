@@ -67,20 +67,26 @@ _STEPS_INCH = (
     *[GRAINS // parts for parts in (1, 2, 4, 8, 16, 32, 64)],
     *[grains(step) for step in (0.1, 0.05, 0.01, 0.001)],
 )
+_MANY = 12
+"""Fewer lengths in cm may all be fives without having been rounded to them: busts, an ease of 10. Yarn mostly was."""
+
 _STRAY = 10
 """One number in so many may be none of the step's, for it may be the one that is wrong."""
 
 
-def printed_step(values: Iterable[int], *, inches: bool = False) -> int:
+def printed_step(values: Iterable[int], *, unit: str = "cm") -> int:
     """The step that printed lengths were rounded to: the coarsest that nearly all of them are multiples of.
 
     values: of a whole table in grains, since a few of one row may all be multiples of what they were not rounded to.
+    unit: of them.
 
     >>> number(printed_step(map(grains, (92.5, 104, 114.5))))
     Fraction(1, 2)
     """
     told = list(values)
-    steps = _STEPS_INCH if inches else _STEPS_CM
+    steps = _STEPS_INCH if unit == "inch" else _STEPS_CM
+    if unit == "cm" and len(told) < _MANY:
+        steps = steps[1:]
     few = len(told) // _STRAY
     return next((step for step in steps if _is_step(step, told, few)), steps[-1])
 

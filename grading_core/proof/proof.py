@@ -249,8 +249,7 @@ def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, other
             expected,
             pattern.figures(place),
             line_stitches=pattern.line_stitches,
-            # where all sizes have the same number nobody took that of another
-            neighbours=_beside(key, pattern, place) if len({*row.values} - {None}) > 1 else (),
+            neighbours=_beside(key, pattern, place),
         )
     )
     return Correction(

@@ -6,7 +6,7 @@ doesn't hold is mended in the same way. Sets of one number are tried before thos
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key
 from grading_core.proof.relations import Relation, Span
@@ -76,27 +76,15 @@ def _mended(
             yield from _mended(tried, still, about, counts, {**changed, key: figure}, most - 1, trials)
 
 
-def _implied(key: Key, broken: Sequence[Relation], figures: Figures) -> Iterator[Span]:
-    """What a number may be, going by the broken relations that it stands in.
-
-    Where they disagree, what the first says, and what the others do without it, for a relation may hold in two ways.
-    """
+def _implied(key: Key, broken: Sequence[Relation], figures: Figures) -> Iterable[Span]:
+    """What a number may be, going by the broken relations that it stands in; by each of them where they disagree, since
+    another number of one may be wrong too."""
     spans = [span for relation in broken if key in relation.keys if (span := relation.implied(key, figures))]
     if not spans:
-        return
-    if common := _common(spans):
-        yield common
-        return
-    yield spans[0]
-    if others := _common(spans[1:]):
-        yield others
-
-
-def _common(spans: Sequence[Span]) -> Span | None:
-    """What is in all of some spans, None where nothing is."""
+        return ()
     least = max((span.least for span in spans if span.least is not None), default=None)
     most = min((span.most for span in spans if span.most is not None), default=None)
-    return None if least is not None and most is not None and least > most else Span(least, most)
+    return dict.fromkeys(spans) if least is not None and most is not None and least > most else (Span(least, most),)
 
 
 def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:

@@ -132,7 +132,7 @@ def printed_steps(rows: Iterable[Row]) -> Steps:
                 if values is not None:
                     told = groups.setdefault(Rounding(row.unit, exact), [])
                     told += [value for value in values if value is not None]
-    return {kind: printed_step(values, inches=kind.unit == "inch") for kind, values in groups.items()}
+    return {kind: printed_step(values, unit=kind.unit) for kind, values in groups.items()}
 
 
 def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbers]:

@@ -17,6 +17,8 @@ from service.language import language
 from service.printing import PrintSettings
 from service.representations import tables
 
+_CORRECTED = ("size", "number", "printed", "expected", "unit", "likely_cause")
+
 
 class _Row(NamedTuple):
     """A row as it is shown. letter: by which a picture refers to it. cells, inches: printed, one per size."""
@@ -34,6 +36,8 @@ def html_table(answer: Mapping[str, Any], _: PrintSettings) -> Markup:
 
     answer: whose lengths are still exact.
     """
+    if "findings" in answer:
+        return _findings(answer)
     labels = _joined(Markup('<th scope="col">{}</th>').format(label) for label in tables.labels_of(answer))
     groups = _joined(
         Markup("<tbody>{}</tbody>").format(_joined(map(_line, rows)))
@@ -41,6 +45,22 @@ def html_table(answer: Mapping[str, Any], _: PrintSettings) -> Markup:
     )
     table = Markup('<table lang="{}"><thead><tr><td></td>{}</tr></thead>{}</table>')
     return table.format(language().tag, labels, groups)
+
+
+def _findings(answer: Mapping[str, Any]) -> Markup:
+    """What proofreading found: a line for each number to correct, and the reasoning of each finding."""
+    head = _joined(Markup('<th scope="col">{}</th>').format(name.replace("_", " ")) for name in _CORRECTED)
+    lines = (
+        [str(number.get(name, "")).replace("_", " ") for name in _CORRECTED]
+        for each in answer["corrections"]
+        for number in [{**each, "number": " ".join(each["row"].values())}]
+    )
+    cells = (
+        Markup("<tr>{}</tr>").format(_joined(Markup("<td>{}</td>").format(cell) for cell in line)) for line in lines
+    )
+    why = (Markup("<li><b>{}</b>: {}</li>").format(each["size"], each["because"]) for each in answer["findings"])
+    shown = Markup('<table lang="{}"><thead><tr>{}</tr></thead><tbody>{}</tbody></table><ul>{}</ul>')
+    return shown.format(language().tag, head, _joined(cells), _joined(why))
 
 
 def _rows(answer: Mapping[str, Any]) -> Iterator[_Row]:

@@ -69,11 +69,11 @@ def rows(answer: Mapping[str, Any]) -> list[Row]:
             for row in answer["table"]
         ]
     sizes = answer["sizes"]
-    found: dict[tuple[str, ...], tuple[str, list[Any]]] = {}
+    by_path: dict[tuple[str, ...], tuple[str, list[Any]]] = {}
     for place, size in enumerate(sizes):
         for path, unit, value in _quantities(size, (), ""):
-            found.setdefault(path, (unit, [None] * len(sizes)))[1][place] = value
-    return [_row(path, unit, values) for path, (unit, values) in found.items()]
+            by_path.setdefault(path, (unit, [None] * len(sizes)))[1][place] = value
+    return [_row(path, unit, values) for path, (unit, values) in by_path.items()]
 
 
 def labels_of(answer: Mapping[str, Any]) -> list[str]:
@@ -90,7 +90,7 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
     writer = csv_writing.writer(page, lineterminator="\r\n")
     if "findings" in answer:
         writer.writerow(FOUND)
-        writer.writerows([_disarmed(cell) for cell in line] for line in _found(answer))
+        writer.writerows([_disarmed(cell) for cell in line] for line in found(answer))
         return page.getvalue()
     table, labels = rows(answer), [_disarmed(label) for label in labels_of(answer)]
     keyed = [(row.part, _disarmed(row.item), row.unit) for row in table]
@@ -108,7 +108,7 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
 def markdown(answer: Mapping[str, Any], _: PrintSettings) -> str:
     """An answer as Markdown: the table that CSV has, with what is printed for a missing number in empty cells."""
     if "findings" in answer:
-        return "\n".join((_line(FOUND), _line_of(["---"] * len(FOUND)), *map(_line, _found(answer)))) + "\n"
+        return "\n".join((_line(FOUND), _line_of(["---"] * len(FOUND)), *map(_line, found(answer)))) + "\n"
     columns = _columns(labels_of(answer))
     lines = [
         _line((*KEYS, *columns, *RUNS)),
@@ -173,10 +173,10 @@ def _disarmed(text: str) -> str:
     return f"'{text}" if text.startswith(_FORMULA_STARTS) and not _NUMBER.fullmatch(text) else text
 
 
-def _found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
+def found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
     """The lines below `FOUND`."""
-    for kind, found in (("correction", answer["corrections"]), ("finding", answer["findings"])):
-        for each in found:
+    for kind, several in (("correction", answer["corrections"]), ("finding", answer["findings"])):
+        for each in several:
             rows = each["rows"] if "rows" in each else [each["row"]]
             told = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
             yield ["" if told.get(name) is None else str(told[name]) for name in FOUND]
