@@ -70,6 +70,9 @@ _STEPS_INCH = (
 _MANY = 12
 """Fewer lengths in cm may all be fives without having been rounded to them: busts, an ease of 10. Yarn mostly was."""
 
+_DIFFERENT = 3
+"""Fewer numbers of a row may be multiples of a step by chance."""
+
 _STRAY = 10
 """One number in so many may be none of the step's, for it may be the one that is wrong."""
 
@@ -89,6 +92,22 @@ def printed_step(values: Iterable[int], *, unit: str = "cm") -> int:
         steps = steps[1:]
     few = len(told) // _STRAY
     return next((step for step in steps if _is_step(step, told, few)), steps[-1])
+
+
+def step_of_row(values: Iterable[int | None], step: int) -> int:
+    """The step of one row: many patterns print a width to a quarter of an inch and a length beside it to half an inch.
+
+    values: in grains. step: that of all rows; a coarser one that all numbers of the row are multiples of is hers, where
+    three sizes or more have a number of their own.
+
+    >>> halves, quarter = [grains(length) for length in (14, 14.5, 15)], GRAINS // 4
+    >>> number(step_of_row(halves, quarter)), number(step_of_row(halves[:2], quarter))
+    (Fraction(1, 2), Fraction(1, 4))
+    """
+    told = {value for value in values if value is not None}
+    if len(told) < _DIFFERENT:
+        return step
+    return next((each for each in (GRAINS, GRAINS // 2) if each > step and _is_step(each, told, 0)), step)
 
 
 def _is_step(step: int, values: Iterable[int], few: int) -> bool:

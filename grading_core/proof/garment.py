@@ -49,6 +49,16 @@ _RIBBED_WIDTHS = {
 _HEIGHTS = (("depth", "yoke", None), ("body_length", "body", "hem"), ("sleeve_length", "sleeve", "cuff"))
 """Finished lengths, the part whose rounds each comes from, and the edge that ends it."""
 
+NOT_IN_ALL = frozenset(
+    (
+        Key("neck", "short_rows"),
+        Key("neck", "front_drop"),
+        Key("body", "bust_dart_rows"),
+        Key("finished", "front_extra"),
+    )
+)
+"""What many pullovers have none of."""
+
 ON_RAGLAN_LINES = (ProofCode.SECTION_SUM, ProofCode.SLEEVE_FROM_SPLIT)
 """What needs to be told how many stitches a raglan line has."""
 
@@ -183,6 +193,7 @@ def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConventi
             return
         if gauges is not None:
             yield from _at_gauge(gauges, rows, to_unit, in_inches)
+        yield from _sums_of_lengths(None if gauges is None else to_unit / gauges.plain.rows_per_cm, rows, in_inches)
         yield linear(
             ProofCode.EASE,
             (Key("finished", "bust", in_inches), 1),
@@ -220,13 +231,13 @@ def _at_gauge(gauges: Gauges, rows: Rows, to_unit: Fraction, in_inches: bool) ->
             for choose in (min, max)
         )
         yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
-    yield from _sums_of_lengths(to_unit / plain.rows_per_cm, rows, in_inches)
 
 
-def _sums_of_lengths(row: Fraction, rows: Rows, in_inches: bool) -> Iterator[Relation]:
+def _sums_of_lengths(row: Fraction | None, rows: Rows, in_inches: bool) -> Iterator[Relation]:
     """Lengths that are the sum of others, and of rows that only a part of the round has.
 
-    row: its height. Where no such rows are told there may be some all the same, unless most sizes have none.
+    row: its height, None where nobody knows. Where no such rows are told there may be some all the same, unless most
+    sizes have none.
     """
     for length, parts, extra in (
         ("front_length", ("body_length",), Key("body", "bust_dart_rows")),
@@ -235,6 +246,8 @@ def _sums_of_lengths(row: Fraction, rows: Rows, in_inches: bool) -> Iterator[Rel
         terms: list[Term] = [(Key("finished", length, in_inches), 1)]
         terms += [(Key("finished", part, in_inches), -1) for part in parts]
         if extra in rows:
+            if row is None:
+                continue
             terms.append((extra, -row))
         closed = linear(ProofCode.TOTAL_LENGTH, *terms)
         is_closed = extra in rows or mostly_holds(closed, rows)

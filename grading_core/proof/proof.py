@@ -325,7 +325,7 @@ def _unchecked(
         # what is said of inches is said of centimetres too
         if not lacking or any(key.inches for key in relation.keys):
             continue
-        if len(lacking) == 1:
+        if len(lacking) == 1 and lacking[0] not in garment.NOT_IN_ALL:
             wanted[lacking[0]] += 1
         code = relation.code
         if not times[code] and (code not in missing or len(lacking) < len(missing[code])):

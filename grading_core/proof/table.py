@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
-from grading_core.proof.figures import Key, Numbers, grains, printed_step
+from grading_core.proof.figures import Key, Numbers, grains, printed_step, step_of_row
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
@@ -140,9 +140,11 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbe
 
     rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
     """
-    return {
-        row.key: Numbers(
-            row.told if len(row.told) == sizes else row.told * sizes, steps.get(row.rounding, 0) // 2, row.unit
-        )
-        for row in rows
-    }
+    numbers = {}
+    for row in rows:
+        step = steps.get(row.rounding, 0)
+        if step and row.values is None:
+            step = step_of_row(row.told, step)
+        told = row.told if len(row.told) == sizes else row.told * sizes
+        numbers[row.key] = Numbers(told, step // 2, row.unit)
+    return numbers

@@ -86,7 +86,6 @@ def test_what_a_field_of_the_request_is_lacking_for_names_the_field() -> None:
     assert {code: fields for code, (_, fields) in told.items() if fields} == {
         "width": ("gauge",),
         "height": ("gauge",),
-        "total_length": ("gauge",),
         "count_rule": ("count_rules",),
         "chart_parity": ("chart",),
     }
@@ -116,7 +115,7 @@ def test_what_is_skipped_is_neither_found_nor_checked_nor_unchecked(
 
 def test_what_is_skipped_lacks_no_field() -> None:
     told = unchecked(garment_proof(gauges=None, skip=(ProofCode.WIDTH, ProofCode.COUNT_RULE)))
-    assert told.keys() == {"height", "total_length", "chart_parity"}
+    assert told.keys() == {"height", "chart_parity"}
 
 
 def test_what_is_skipped_blames_no_number() -> None:

@@ -58,9 +58,13 @@ def test_what_may_be_less_is_told_as_a_bound() -> None:
 
 
 def test_a_count_that_a_rounded_length_leaves_open_is_told_from_least_to_most() -> None:
-    """90.5 to 91.5 cm at 2.2 stitches a cm are 199.1 to 201.3 stitches."""
-    rows = {("body", "stitches"): "220 (224)", ("finished", "bust"): "91 (102)", ("to_fit", "bust"): "83 (92)"}
-    rows[("to_fit", "ease")] = "8 (10)"
+    """90.5 to 91.5 cm at 2.2 stitches a cm are 199.1 to 201.3 stitches; the ease says that it is no other length."""
+    rows = {
+        ("body", "stitches"): "220 (224)",
+        ("finished", "bust"): "91 (102)",
+        ("to_fit", "bust"): "83 (92)",
+        ("to_fit", "ease"): "8 (10)",
+    }
     because = only(rows, gauges=Gauges(plain=Gauge(Fraction(22, 10), Fraction(3)))).because
     told = because.values
     assert (because.id, value(told["least"]), value(told["most"]), told["rounding"]) == (

@@ -96,7 +96,8 @@ def test_lengths_were_rounded_as_all_of_their_unit_and_counts_were_not() -> None
     rows = tuple(
         read(
             PrintedRow("finished", "bust", values=(92.36, 97, 102), run="92.5 (97, 102)", run_inch="36 1/4 (38, 40)"),
-            PrintedRow("finished", "neck", run="40 (42, 44)"),
+            PrintedRow("finished", "neck", run="40 (42.5, 44)"),
+            PrintedRow("finished", "depth", run="20 (21, 22)"),
             PrintedRow("neck", "stitches", run="88 (92, 96)"),
         ).values()
     )
@@ -111,5 +112,6 @@ def test_lengths_were_rounded_as_all_of_their_unit_and_counts_were_not() -> None
         BUST: Fraction(1, 200),
         BUST_IN_INCHES: Fraction(1, 8),
         Key("finished", "neck"): Fraction(1, 4),
+        Key("finished", "depth"): Fraction(1, 2),
         Key("neck", "stitches"): 0,
     }
