@@ -219,7 +219,7 @@ def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials
     """Of the smallest sets of changes that mend a size the likeliest: of which most can be explained, and then the one
     after which the numbers lie nearest to those of the sizes beside it.
 
-    That a number is that of the size beside it explains little, since many rows hardly change.
+    That a number is that of the size beside it explains something only in a row where no other two are alike.
     """
     figures = pattern.figures(place)
     here = computable(relations, figures)
@@ -229,10 +229,18 @@ def _mended(pattern: _Pattern, relations: Sequence[Relation], place: int, trials
     told = [{key: _correction(key, changes, pattern, place, len(found) - 1) for key in changes} for changes in found]
 
     def likeliness(corrections: Mended) -> tuple[int, Fraction]:
-        explained = sum(each.cause not in (None, CauseCode.NEIGHBOURING_SIZE) for each in corrections.values())
+        explained = sum(_is_explained(key, each, pattern) for key, each in corrections.items())
         return explained, sum((_smoother(key, each, pattern, place) for key, each in corrections.items()), Fraction(0))
 
     return max(told, key=likeliness)
+
+
+def _is_explained(key: Key, correction: Correction, pattern: _Pattern) -> bool:
+    """Whether the cause of a correction speaks for it."""
+    values = pattern.columns[key].values
+    return correction.cause is not None and (
+        correction.cause is not CauseCode.NEIGHBOURING_SIZE or 1 < len(set(values)) == len(values) - 1
+    )
 
 
 def _correction(key: Key, changes: Changes, pattern: _Pattern, place: int, others: int) -> Correction:

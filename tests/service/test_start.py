@@ -93,7 +93,7 @@ def test_a_pullovers_rows_are_called_by_title_with_the_letter_of_the_schematic(c
     [
         pytest.param(operation, example, id=f"{operation.name}/{example.name}")
         for operation in OPERATIONS.values()
-        if CSV in operation.media and operation.name != "pullovers"
+        if CSV in operation.media and operation.name not in ("pullovers", "proofs")
         for example in examples_of(operation.name)
     ],
 )
@@ -107,6 +107,15 @@ def test_the_table_of_another_operation_has_the_values_of_its_csv(client, page, 
     values = [line[header.index("unit") + 1 : header.index("run")] for line in lines]
     assert values
     assert rows(table) == [[value or DASH for value in line] for line in values]
+
+
+@pytest.mark.parametrize("example", examples_of("proofs"), ids=lambda example: example.name)
+def test_a_proof_shows_each_number_to_correct_and_each_reasoning(page, example):
+    (item,) = page.xpath("//li[.//a[contains(@href, $example)]]", example=f"proofs?example={example.name}")
+    (table,) = item.iter("table")
+    told = [(each["size"], f"{each['printed']}", f"{each['expected']}") for each in example.answer["corrections"]]
+    assert [(size, printed, expected) for size, _, printed, expected, *_ in rows(table)] == told
+    assert len(item.xpath(".//ul/li")) == len(example.answer["findings"])
 
 
 @each_pullover
