@@ -159,8 +159,15 @@ class _Pattern:
 
     def figures(self, place: int) -> Figures:
         """The numbers of a size."""
-        told = ((key, row.values[place], row.half) for key, row in self.columns.items())
-        return {key: Figure(value, half) for key, value, half in told if value is not None}
+        if place not in self._looked_at:
+            told = ((key, row.values[place], row.half) for key, row in self.columns.items())
+            self._looked_at[place] = {key: Figure(value, half) for key, value, half in told if value is not None}
+        return self._looked_at[place]
+
+    @cached_property
+    def _looked_at(self) -> dict[int, Figures]:
+        """The numbers of sizes in which something is wrong, which are asked for again and again."""
+        return {}
 
     def _lines_of(self, part: str) -> Iterator[int]:
         """The stitches of a raglan line by the sections and the total of neck or split, size by size."""

@@ -154,18 +154,21 @@ def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ..
     pieces = _pieces(text, commas, between)
     if len(pieces) > _MOST_VALUES:
         return None
+    worded = _WORD.search(text) is not None
     for piece in pieces:
-        if any(word.lower() not in _STUCK_ON for words in _STUCK.findall(piece) for word in words if word):
-            return None
-        number = _WORD.sub(" ", piece).strip(" /")
+        number = piece
+        if worded:
+            if any(word.lower() not in _STUCK_ON for words in _STUCK.findall(piece) for word in words if word):
+                return None
+            number = _WORD.sub(" ", piece).strip(" /")
         value = None
-        if not set(number) <= _DASHES:
+        if not _DASHES.issuperset(number):
             value = _value(number.replace(",", "" if commas == "thousands" else "."))
             if value is None:
                 return None
         values.append(value)
     # words stand in place of a number that some size has none of, and are none by themselves
-    nothing_but_words = not any(values) and values.count(None) == len(values) and bool(_WORD.search(text))
+    nothing_but_words = worded and values.count(None) == len(values)
     return None if nothing_but_words else tuple(values) or None
 
 

@@ -32,7 +32,7 @@ MAX_ROWS = 700
 MAX_PRINTED = 1_000_000
 """No number that a pattern prints is larger."""
 
-MAX_RUN = 1000
+MAX_RUN = 600
 """Characters of a size run."""
 
 
