@@ -44,13 +44,13 @@ def test_the_page_shows_every_operation(page):
     assert shown == len(OPERATIONS)
 
 
-def test_the_whole_pullover_comes_first_then_its_pictures_and_pages_then_its_workbook(page):
+def test_the_whole_pullover_comes_first_then_its_pictures_and_pages_then_its_workbook_then_proofs(page):
     ids = [block.get_attribute("id").removeprefix("operations-") for block in page.locator(".opblock").all()]
     garment = [one for one in ids if one.startswith("Garment-")]
     assert ids[: len(garment)] == garment
     assert garment[0] == "Garment-pullovers"
-    assert garment[-1] == "Garment-pullovers_workbook"
-    assert len(garment) == 8
+    assert garment[-2:] == ["Garment-pullovers_workbook", "Garment-proofs"]
+    assert len(garment) == 9
 
 
 def test_the_conventions_are_folded_and_complete(page, server):

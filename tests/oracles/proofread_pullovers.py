@@ -283,6 +283,11 @@ class _Table:
         told: dict[tuple[str, str], list[Cell | None]] = {}
         for row in rows:
             steps = _steps(row["unit"], self)
+            if row["unit"] == "cm" and "printed" in row and "values" not in row:
+                steps["printed"] = _evident(row["printed"], steps["printed"])
+            step_inch = self.step_of("printed_inch")
+            if "printed_inch" in row:
+                step_inch = _evident(row["printed_inch"], step_inch)
             cells: list[Cell | None] = []
             for size in range(len(self.labels)):
                 here = [
@@ -291,10 +296,17 @@ class _Table:
                     if name in row and (value := number(row[name][size])) is not None
                 ]
                 inches = number(row["printed_inch"][size]) if "printed_inch" in row else None
-                span = None if inches is None else about(inches, self.step_of("printed_inch"))
+                span = None if inches is None else about(inches, step_inch)
                 cells.append(Cell(tuple(here), span) if here else None)
             told[row["part"], row["item"]] = cells
         return told
+
+
+def _evident(cells: Sequence[str], step: Fraction) -> Fraction:
+    """The step that a row shows: of three numbers or more that are all whole, or halves, nobody sees a finer one."""
+    told = {value for cell in cells if (value := number(cell)) is not None}
+    shown = (each for each in (Fraction(1), Fraction(1, 2)) if all(value % each == 0 for value in told))
+    return max(step, next(shown, step)) if len(told) >= 3 else step
 
 
 def _steps(unit: str, table: _Table) -> dict[str, Fraction]:
@@ -324,7 +336,11 @@ def _rules(request: Json, changes: Json) -> Iterator[tuple[str, tuple[int, int] 
         yield part, _rule(request.get(part, {}))
         yield edge, _rule(request.get(part, {}).get(edge, {}))
     changed = {} if changes.get("keep_counts") else changes.get("band", {})
-    yield "band", _rule(changed) or _rule(request.get("band", {}))
+    designed = request.get("band", {})
+    if "count_rule" in changed:
+        # what isn't sent stays as designed
+        changed = changed | {"count_rule": designed.get("count_rule", {}) | changed["count_rule"]}
+    yield "band", _rule(changed) or _rule(designed)
 
 
 def _rule(part: Json) -> tuple[int, int] | None:
