@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -55,11 +56,40 @@ _WORKED = (
 )
 """What yarn goes into."""
 
+_GRAMS = Key("yarn", "grams_1")
+
 
 _BUSTS = (Key("to_fit", "bust"), Key("finished", "bust"), Key("body", "stitches"))
 
 _LABELS_COUNT = 3
 """As much as so many rows in telling which of two sizes is the larger."""
+
+
+def times_of_rows(rows: Sequence[Row], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Counter[ProofCode]:
+    """How often each thing was asked of rows by themselves.
+
+    rows: as read. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
+    """
+    counts = [columns[row.key].values for row in rows if row.unit in COUNTING]
+    needed = [columns[key].values for key in AT_LEAST_ONE if key in columns]
+    both = sum(row.values is not None and row.run is not None for row in rows)
+    pairs = [
+        (row[smaller], row[larger])
+        for key in NEVER_FALLS
+        if key in columns
+        for row in [columns[key].values]
+        for smaller, larger in pairwise(rising)
+    ]
+    return Counter(
+        {
+            ProofCode.RUN_LENGTH: len(rows),
+            ProofCode.NOT_WHOLE: sum(len(row) - row.count(None) for row in counts),
+            ProofCode.BELOW_ONE: sum(len(row) - row.count(None) for row in needed),
+            ProofCode.PRINTED_DIFFERS: both * len(rising),
+            ProofCode.FALLS: sum(None not in pair for pair in pairs),
+            ProofCode.YARN_FALLS: len(rising) - 1 if _is_of_one_colour(columns) else 0,
+        }
+    )
 
 
 def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Finding]]:
@@ -151,16 +181,20 @@ def falling_findings(
             )
 
 
+def _is_of_one_colour(columns: Mapping[Key, Numbers]) -> bool:
+    """Whether one yarn is told, and what goes into it."""
+    return _GRAMS in columns and Key("yarn", "grams_2") not in columns and not columns.keys().isdisjoint(_WORKED)
+
+
 def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:
     """Larger sizes that take less yarn though none of their stitches and rounds are fewer.
 
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on. With
     several colours nothing follows, since a chart that lies otherwise has other floats.
     """
-    key = Key("yarn", "grams_1")
-    worked = [columns[each].values for each in _WORKED if each in columns]
-    if key not in columns or not worked or Key("yarn", "grams_2") in columns:
+    if not _is_of_one_colour(columns):
         return
+    key, worked = _GRAMS, [columns[each].values for each in _WORKED if each in columns]
     values, half, unit = columns[key]
     for smaller, larger in pairwise(rising):
         before, after = values[smaller], values[larger]

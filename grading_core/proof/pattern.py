@@ -1,0 +1,112 @@
+"""A pattern that is proofread: its numbers, and what holds between them."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from grading_core.chart.grid import default_anchor
+from grading_core.proof import garment
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers
+from grading_core.proof.relations import Relation, computable
+from grading_core.proof.request import ProofRequest
+from grading_core.proof.table import COUNTING, Row
+from grading_core.units import InchConvention
+
+_MOST_LINE_STITCHES = 8
+
+
+@dataclass(frozen=True)
+class Pattern:
+    """A pattern that is proofread.
+
+    request: what was asked. rows: as read, those whose runs are as long as they should be. columns: their numbers.
+    """
+
+    request: ProofRequest
+    rows: tuple[Row, ...]
+    columns: Mapping[Key, Numbers]
+
+    @cached_property
+    def line_stitches(self) -> int | None:
+        """Of each raglan line: as told, or what most sums of neck and split agree on."""
+        if self.request.line_stitches is not None:
+            return self.request.line_stitches
+        told = Counter(lines for part in _TOTALS for lines in self._lines_of(part))
+        return told.most_common(1)[0][0] if told else None
+
+    @cached_property
+    def inch_convention(self) -> InchConvention:
+        """By which most inches agree with what they can be compared with."""
+
+        def broken(convention: InchConvention) -> int:
+            relations = computable(self._relations(convention), self.columns)
+            of_inches = (relation for relation in relations if any(key.inches for key in relation.keys))
+            return sum(len(relation.judged(self.columns).broken) for relation in of_inches)
+
+        if not any(key.inches for key in self.columns):
+            return "exact"
+        exact = broken("exact")
+        return "nominal" if exact and broken("nominal") < exact else "exact"
+
+    @cached_property
+    def counts(self) -> frozenset[Key]:
+        """Numbers that are whole."""
+        return frozenset([row.key for row in self.rows if row.unit in COUNTING])
+
+    def relations(self) -> Iterator[Relation]:
+        """Those that the request allows, whichever numbers there are."""
+        return self._relations(self.inch_convention)
+
+    def _relations(self, convention: InchConvention) -> Iterator[Relation]:
+        """Those by a convention of inches."""
+        request = self.request
+        yield from garment.sum_relations(self.line_stitches)
+        yield from garment.round_relations(request.step)
+        yield from garment.cast_on_relations(self.columns, request.count_rules)
+        yield from garment.decrease_relations(self.columns)
+        yield from garment.length_relations(request.gauges, self.columns, convention)
+        yield from garment.inch_relations(self.columns, convention)
+        yield from garment.yarn_relations(self.columns)
+        yield from garment.rule_relations(request.count_rules, self.columns)
+        yield from garment.parity_relations(_odd_sections(request))
+
+    def figures(self, place: int) -> Figures:
+        """The numbers of a size."""
+        if place not in self._looked_at:
+            told = ((key, row.values[place], row.half) for key, row in self.columns.items())
+            self._looked_at[place] = {key: Figure(value, half) for key, value, half in told if value is not None}
+        return self._looked_at[place]
+
+    @cached_property
+    def _looked_at(self) -> dict[int, Figures]:
+        """The numbers of sizes in which something is wrong, which are asked for again and again."""
+        return {}
+
+    def _lines_of(self, part: str) -> Iterator[int]:
+        """The stitches of a raglan line by the sections and the total of neck or split, size by size."""
+        keys = [Key(part, item) for item in (_TOTALS[part], *garment.SECTIONS)]
+        if not all(key in self.columns for key in keys):
+            return
+        for counts in zip(*(self.columns[key].values for key in keys), strict=True):
+            if None not in counts:
+                total, back, front, sleeve = counts
+                lines, rest = divmod(total - back - front - 2 * sleeve, 4 * GRAINS)
+                if rest == 0 and 0 <= lines <= _MOST_LINE_STITCHES:
+                    yield lines
+
+
+_TOTALS = {"neck": "stitches", "split": "yoke_total"}
+
+
+def _odd_sections(request: ProofRequest) -> dict[str, bool]:
+    """By section, whether its count has to be odd for the chart."""
+    anchor = request.anchor
+    if anchor is None and request.chart is None:
+        return {}
+    centre = None if request.chart is None else default_anchor(request.chart)
+    columns = {section: getattr(anchor, section) if anchor else centre for section in garment.SECTIONS}
+    return {section: Fraction(column).denominator == 1 for section, column in columns.items() if column is not None}
