@@ -16,6 +16,7 @@ before long only those that lie on some chain of all sizes, and then all of thes
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
@@ -34,6 +35,9 @@ _NO_CHAIN = 1 << 80
 Counts = tuple[int, int, int]
 """What may not fall from size to size."""
 
+Differences = tuple[int, int, int, int]
+"""Count less target of each measured quantity."""
+
 
 class Candidate(NamedTuple):
     """One possibility for one size.
@@ -44,10 +48,13 @@ class Candidate(NamedTuple):
 
     cost: int
     counts: Counts
-    differences: tuple[int, int, int, int]
+    differences: Differences
 
 
-Shelf = Callable[[int], Sequence[Candidate]]
+Listed = tuple[int, Counts, Differences]
+"""A candidate as it lies on a shelf: a plain tuple, since there are thousands of them."""
+
+Shelf = Callable[[int], Sequence[Listed]]
 """Asked for so many candidates, a shelf gives the cheapest ones in order, or all where there are fewer."""
 
 Weights = tuple[int, int, int, int]
@@ -67,15 +74,20 @@ class Broken(NamedTuple):
     sizes: tuple[int, ...]
 
 
-class _Node(NamedTuple):
-    """The cheapest way to a candidate, or to a stand-in (None)."""
-
-    cost: int
-    candidate: Candidate | None
-    before: _Node | None
+_Node = tuple[int, Listed | None, "_Node | None"]
+"""The cheapest way to a candidate, or to a stand-in (None): its cost, its end, and the node before it."""
 
 
-def shelf_of(candidates: Sequence[Candidate]) -> Shelf:
+_Way = tuple[int, tuple[int, int], int, Listed | None]
+"""From a node on: the cost so far, whose turn it is among ways that cost the same, the node's place and candidate.
+
+Ways with the same step take their turn together, those with the cheapest of all first.
+"""
+
+_LAST = (_NO_CHAIN, 0)
+
+
+def shelf_of(candidates: Sequence[Listed]) -> Shelf:
     """The shelf of candidates that are all known.
 
     candidates: cheapest first.
@@ -98,17 +110,17 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
     >>> chain.cost, [candidate.counts[0] for candidate in chain.candidates]
     (10, [5, 5])
     """
+    rest = _rest(shelves)
     count, linked = FIRST_SHOWN, False
     while True:
-        layers = _layers(shelves, count, weights)
+        layers = _layers(shelves, count, weights, limit, rest)
+        if layers is None and limit is not None:
+            return None
         if layers is not None:
-            cost = layers[-1][0].cost if layers else 0
-            if limit is not None and cost >= limit:
-                return None
             chain = _walk_back(layers)
-            candidates = tuple(candidate for candidate in chain if candidate is not None)
+            candidates = tuple(Candidate(*candidate) for candidate in chain if candidate is not None)
             if len(candidates) == len(shelves):
-                return Chain(cost, candidates)
+                return Chain(layers[-1][0][0] if layers else 0, candidates)
         count = ALL if linked else 2 * count
         if layers is None or (count > MOST_SHOWN_UNLINKED and not linked):
             # a layer is empty only where the chain is broken, so that the loop ends
@@ -118,21 +130,38 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
             shelves, linked = [shelf_of(candidates) for candidates in links], True
 
 
-def _layers(shelves: Sequence[Shelf], count: int, weights: Weights) -> list[list[_Node]] | None:
-    """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached."""
+def _rest(shelves: Sequence[Shelf]) -> list[int]:
+    """What no chain costs less than beyond each size."""
+    rest = [0]
+    for shelf in reversed(shelves[1:]):
+        cheapest = shelf(1)
+        rest.append(rest[-1] + (cheapest[0][0] if cheapest else 0))
+    return rest[::-1]
+
+
+def _layers(
+    shelves: Sequence[Shelf], count: int, weights: Weights, limit: int | None, rest: Sequence[int]
+) -> list[list[_Node]] | None:
+    """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached.
+
+    limit: what whole chains stay below, so that a way that can't be gone on within it is left out; rest: from `_rest`.
+    """
     layers: list[list[_Node]] = []
-    for shelf in shelves:
+    for shelf, beyond in zip(shelves, rest, strict=False):
         found = shelf(count + 1)
-        left_out = found[count].cost if len(found) > count else None
-        layers.append(_layer(layers[-1] if layers else None, found[:count], left_out, weights))
-        if not layers[-1]:
+        left_out = found[count][0] if len(found) > count else None
+        nodes = _layer(layers[-1] if layers else None, found[:count], left_out, weights)
+        if limit is not None:
+            nodes = nodes[: bisect_left(nodes, limit - beyond, key=_cost)]
+        if not nodes:
             return None
+        layers.append(nodes)
     return layers
 
 
-def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:
+def _linked(shelves: Sequence[Shelf]) -> list[list[Listed]] | Broken:
     """Of each size the candidates that lie on some whole chain, cheapest first, or the sizes that break it."""
-    found: list[list[Candidate]] = []
+    found: list[list[Listed]] = []
     broken: list[int] = []
     least: list[Counts] | None = None
     for size, shelf in enumerate(shelves):
@@ -151,106 +180,109 @@ def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:
     return found
 
 
-def _beyond(candidates: Sequence[Candidate], edge: Sequence[Counts] | None, sign: int) -> list[Candidate]:
+def _beyond(candidates: Sequence[Listed], edge: Sequence[Counts] | None, sign: int) -> list[Listed]:
     """The candidates none of whose counts falls behind all counts of an edge; all where there is none.
 
     sign: 1 where they follow on it, -1 where it follows on them.
     """
     if edge is None:
         return [*candidates]
-    counts = {candidate.counts for candidate in candidates}
-    beyond = {here for here in counts if any(_follows(here, before, sign) for before in edge)}
-    return [candidate for candidate in candidates if candidate.counts in beyond]
+    return [candidate for candidate in candidates if _follows(candidate[1], edge, sign)]
 
 
-def _nearest(candidates: Sequence[Candidate], sign: int) -> list[Counts]:
+def _nearest(candidates: Sequence[Listed], sign: int) -> list[Counts]:
     """Those counts beyond none of the others: whatever lies beyond any of the candidates lies beyond one of these."""
     edge: list[Counts] = []
-    for here in sorted({candidate.counts for candidate in candidates}, reverse=sign < 0):
-        if not any(_follows(here, before, sign) for before in edge):
+    for here in sorted({counts for _, counts, _ in candidates}, reverse=sign < 0):
+        if not _follows(here, edge, sign):
             edge.append(here)
     return edge
 
 
-def _follows(counts: Counts, before: Counts, sign: int) -> bool:
-    """Whether none of the counts falls, or, for a sign of -1, rises."""
-    if sign < 0:
-        counts, before = before, counts
-    return counts[0] >= before[0] and counts[1] >= before[1] and counts[2] >= before[2]
+def _follows(counts: Counts, edge: Sequence[Counts], sign: int) -> bool:
+    """Whether from some counts of the edge on none falls, or, for a sign of -1, rises."""
+    first, second, third = counts
+    if sign > 0:
+        for at_first, at_second, at_third in edge:
+            if at_first <= first and at_second <= second and at_third <= third:
+                return True
+        return False
+    for at_first, at_second, at_third in edge:
+        if at_first >= first and at_second >= second and at_third >= third:
+            return True
+    return False
 
 
 def _layer(
-    before: list[_Node] | None, candidates: Sequence[Candidate], left_out: int | None, weights: Weights
+    before: list[_Node] | None, candidates: Sequence[Listed], left_out: int | None, weights: Weights
 ) -> list[_Node]:
     """The cheapest way to every candidate of a size and to its stand-in, cheapest first."""
     if before is None:
-        nodes = [_Node(candidate.cost, candidate, None) for candidate in candidates]
+        nodes: list[_Node] = [(candidate[0], candidate, None) for candidate in candidates]
         if left_out is not None:
-            nodes.append(_Node(left_out, None, None))
+            nodes.append((left_out, None, None))
         return nodes
     _, second, third, fourth = weights
     nodes = []
     for new0, alike in _by_first_difference(candidates).items():
-        groups = _groups(before, new0, weights)
+        ways = _ways(before, new0, weights[0])
         for candidate in alike:
             own, (count0, count1, count2), (_, new1, new2, new3) = candidate
-            least, reached = _NO_CHAIN, None
-            for least_in_group, first_step, group in groups:
-                if least_in_group >= least:
-                    break
-                for node in group:
-                    cost = node[0] + first_step
-                    if cost >= least:
-                        break  # further steps cost nothing or more, and the nodes are in order
-                    previous = node[1]
-                    if previous is not None:
-                        _, (was0, was1, was2), (_, old1, old2, old3) = previous
-                        if was0 > count0 or was1 > count1 or was2 > count2:
-                            continue
-                        cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
-                        if cost >= least:
-                            continue
-                    least, reached = cost, node
-            if reached is not None:
-                nodes.append(_Node(own + least, candidate, reached))
+            least, reached, turn = _NO_CHAIN, -1, _LAST
+            for bound, way_turn, place, previous in ways:
+                if bound > least:
+                    break  # further steps cost nothing or more
+                cost = bound
+                if previous is not None:
+                    _, (was0, was1, was2), (_, old1, old2, old3) = previous
+                    if was0 > count0 or was1 > count1 or was2 > count2:
+                        continue
+                    cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
+                if cost < least or (cost == least and (way_turn, place) < (turn, reached)):
+                    least, reached, turn = cost, place, way_turn
+            if reached >= 0:
+                nodes.append((own + least, candidate, before[reached]))
     if left_out is not None:
-        nodes.append(_Node(left_out + before[0].cost, None, before[0]))
+        nodes.append((left_out + before[0][0], None, before[0]))
     nodes.sort(key=_cost)
     return nodes
 
 
-def _by_first_difference(candidates: Sequence[Candidate]) -> dict[int, list[Candidate]]:
-    found: dict[int, list[Candidate]] = {}
+def _by_first_difference(candidates: Sequence[Listed]) -> dict[int, list[Listed]]:
+    found: dict[int, list[Listed]] = {}
     for candidate in candidates:
-        found.setdefault(candidate.differences[0], []).append(candidate)
+        found.setdefault(candidate[2][0], []).append(candidate)
     return found
 
 
-def _groups(before: Sequence[_Node], new: int, weights: Weights) -> list[tuple[int, int, list[_Node]]]:
-    """The nodes grouped by what the step of their first difference costs: least cost with it, step, nodes in order.
+def _ways(before: Sequence[_Node], new: int, weight: int) -> list[_Way]:
+    """The nodes with what they and the step of their first difference cost, the cheapest first.
 
-    Where a rule is coarse that step is what tells, and whole groups are soon out of the question.
+    Where a rule is coarse that step is what tells, and most nodes are soon out of the question.
     """
-    found: dict[int, list[_Node]] = {}
-    for node in before:
-        step = 0 if node.candidate is None else weights[0] * (new - node.candidate.differences[0]) ** 2
-        found.setdefault(step, []).append(node)
-    return sorted(((nodes[0].cost + step, step, nodes) for step, nodes in found.items()), key=_cost_of_group)
-
-
-def _cost_of_group(group: tuple[int, int, list[_Node]]) -> tuple[int, int]:
-    return group[:2]
+    found: list[_Way] = []
+    least: dict[int, int] = {}
+    for place, (cost, candidate, _) in enumerate(before):
+        step = 0 if candidate is None else weight * (new - candidate[2][0]) ** 2
+        bound = cost + step
+        found.append((bound, (least.setdefault(step, bound), step), place, candidate))
+    found.sort(key=_bound)
+    return found
 
 
 def _cost(node: _Node) -> int:
-    return node.cost
+    return node[0]
 
 
-def _walk_back(layers: Sequence[list[_Node]]) -> list[Candidate | None]:
+def _bound(way: _Way) -> tuple[int, tuple[int, int], int]:
+    return way[:3]
+
+
+def _walk_back(layers: Sequence[list[_Node]]) -> list[Listed | None]:
     """The cheapest chain, first size first."""
-    chain: list[Candidate | None] = []
+    chain: list[Listed | None] = []
     node = layers[-1][0] if layers else None
     while node is not None:
-        chain.append(node.candidate)
-        node = node.before
+        chain.append(node[1])
+        node = node[2]
     return chain[::-1]
