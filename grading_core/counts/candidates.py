@@ -41,6 +41,9 @@ UNIT = 2 * SCALE * SCALE
 """One squared stitch as costs have it: they are doubled, so that half the weight of the steps is whole too."""
 
 
+FIRST_ALLOWANCE = 8 * UNIT
+"""Within which of the cheapest split others are looked for first: mostly about as many as are asked for first."""
+
 Option = tuple[int, int, int]
 """One permitted amount of one quantity: its cost, itself, and its difference in hundredths."""
 
@@ -177,23 +180,26 @@ class Splits:
         self._widest_front = front + 2 * room * (2 if rules.yoke.double_body == "if_needed" else 1)
         self._widest_sleeve = sleeve + 2 * room
         self._least = least_split(each, back % 2, sleeve % 2)
-        # what was found within which budget: more are asked for again and again
+        # what was found within the last budget: more are asked for again and again
         self._found: list[Listed] = []
-        self._allowance = 2 * UNIT
-        self._budget = -1
+        self._all_found = False
+        self._allowance = FIRST_ALLOWANCE
 
     def __call__(self, count: int) -> Sequence[Listed]:
         """So many, cheapest first, or all where there are fewer."""
         if self._least is None:
             return ()
-        if len(self._found) < count:
-            quantities = self._each.underarms, self._each.bodies, self._each.sleeves
-            most = sum(max(options[-1][0] for options in by_parity if options) for by_parity in quantities)
-            while len(self._found) < count and self._budget < most:
-                self._allowance *= 2
-                self._budget = self._least + self._allowance
-                self._found = self._within(self._budget)
+        while len(self._found) < count and not self._all_found:
+            budget = self._least + self._allowance
+            self._found = self._within(budget)
+            self._all_found = budget >= self._most()
+            self._allowance *= 2
         return self._found[:count]
+
+    def _most(self) -> int:
+        """What no split costs more than."""
+        quantities = self._each.underarms, self._each.bodies, self._each.sleeves
+        return sum(max(options[-1][0] for options in by_parity if options) for by_parity in quantities)
 
     def _within(self, budget: int) -> list[Listed]:
         """Every split that costs no more than the budget, cheapest first."""
@@ -204,12 +210,17 @@ class Splits:
         for parity, underarms in enumerate(self._each.underarms):
             bodies = self._each.bodies[(back + parity) % 2]
             sleeves = self._each.sleeves[(neck_sleeve + parity) % 2]
+            if not bodies or not sleeves:
+                continue
+            least_body, least_sleeve = bodies[0][0], sleeves[0][0]
             for underarm_cost, underarm, underarm_difference in underarms:
+                if underarm_cost + least_body + least_sleeve > budget:
+                    break
                 off_body, off_sleeve = lines_to_body + underarm, lines_to_sleeve + underarm
                 for body_cost, body, body_difference in bodies:
                     spent = underarm_cost + body_cost
                     left = budget - spent
-                    if left < 0:
+                    if left < least_sleeve:
                         break
                     half = body // 2 - off_body
                     # at the neck the back has no fewer stitches than the front: the front has its own and more

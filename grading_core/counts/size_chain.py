@@ -18,6 +18,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
+from itertools import chain
 from typing import NamedTuple
 
 FIRST_SHOWN = 6
@@ -117,8 +118,8 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
         if layers is None and limit is not None:
             return None
         if layers is not None:
-            chain = _walk_back(layers)
-            candidates = tuple(Candidate(*candidate) for candidate in chain if candidate is not None)
+            ways = _walk_back(layers)
+            candidates = tuple(Candidate(*candidate) for candidate in ways if candidate is not None)
             if len(candidates) == len(shelves):
                 return Chain(layers[-1][0][0] if layers else 0, candidates)
         count = ALL if linked else 2 * count
@@ -222,52 +223,47 @@ def _layer(
         if left_out is not None:
             nodes.append((left_out, None, None))
         return nodes
-    _, second, third, fourth = weights
+    first, second, third, fourth = weights
     nodes = []
-    for new0, alike in _by_first_difference(candidates).items():
-        ways = _ways(before, new0, weights[0])
-        for candidate in alike:
-            own, (count0, count1, count2), (_, new1, new2, new3) = candidate
-            least, reached, turn = _NO_CHAIN, -1, _LAST
-            for bound, way_turn, place, previous in ways:
-                if bound > least:
-                    break  # further steps cost nothing or more
-                cost = bound
-                if previous is not None:
-                    _, (was0, was1, was2), (_, old1, old2, old3) = previous
-                    if was0 > count0 or was1 > count1 or was2 > count2:
-                        continue
-                    cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
-                if cost < least or (cost == least and (way_turn, place) < (turn, reached)):
-                    least, reached, turn = cost, place, way_turn
-            if reached >= 0:
-                nodes.append((own + least, candidate, before[reached]))
+    for candidate in _by_first_difference(candidates):
+        own, (count0, count1, count2), (new0, new1, new2, new3) = candidate
+        least, reached, least_step = _NO_CHAIN, None, 0
+        for node in before:
+            cost, previous, _ = node
+            if cost > least:
+                break  # steps cost nothing or more
+            step = 0
+            if previous is not None:
+                _, (was0, was1, was2), (old0, old1, old2, old3) = previous
+                step = first * (new0 - old0) ** 2
+                cost += step
+                if cost > least or was0 > count0 or was1 > count1 or was2 > count2:
+                    continue
+                cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
+            if cost < least or (cost == least and step != least_step and _turn(before, first, new0, step) < _turn(before, first, new0, least_step)):
+                least, reached, least_step = cost, node, step
+        if reached is not None:
+            nodes.append((own + least, candidate, reached))
     if left_out is not None:
         nodes.append((left_out + before[0][0], None, before[0]))
     nodes.sort(key=_cost)
     return nodes
 
 
-def _by_first_difference(candidates: Sequence[Listed]) -> dict[int, list[Listed]]:
+def _by_first_difference(candidates: Sequence[Listed]) -> list[Listed]:
+    """Those with the same first difference after one another, the cheapest first: the order among equal costs."""
     found: dict[int, list[Listed]] = {}
     for candidate in candidates:
         found.setdefault(candidate[2][0], []).append(candidate)
-    return found
+    return [*chain.from_iterable(found.values())]
 
 
-def _ways(before: Sequence[_Node], new: int, weight: int) -> list[_Way]:
-    """The nodes with what they and the step of their first difference cost, the cheapest first.
-
-    Where a rule is coarse that step is what tells, and most nodes are soon out of the question.
-    """
-    found: list[_Way] = []
-    least: dict[int, int] = {}
-    for place, (cost, candidate, _) in enumerate(before):
-        step = 0 if candidate is None else weight * (new - candidate[2][0]) ** 2
-        bound = cost + step
-        found.append((bound, (least.setdefault(step, bound), step), place, candidate))
-    found.sort(key=_bound)
-    return found
+def _turn(before: Sequence[_Node], weight: int, new: int, step: int) -> tuple[int, int]:
+    """Whose turn it is among ways that cost the same: of those with the same first step the cheapest, and that step."""
+    for cost, candidate, _ in before:
+        if step == (0 if candidate is None else weight * (new - candidate[2][0]) ** 2):
+            return cost + step, step
+    raise AssertionError
 
 
 def _cost(node: _Node) -> int:
