@@ -139,11 +139,15 @@ def necks(each: Permitted, rules: Rules, back_parity: int, sleeve_parity: int) -
         narrower = range(back_parity, back, 2) if rules.narrower_front else ()
         for front_cost, front, front_difference in (fronts[width] for width in (*narrower, back) if width in fronts):
             pair_cost, others = back_cost + front_cost, back + front + lines
-            for sleeve_cost, sleeve, sleeve_difference in sleeves:
-                total = totals.get(others + 2 * sleeve)
-                if total:
-                    differences = (total[1], back_difference, front_difference, sleeve_difference)
-                    found.append((total[0] + pair_cost + sleeve_cost, (back, front, sleeve), differences))
+            found += [
+                (
+                    total[0] + pair_cost + sleeve_cost,
+                    (back, front, sleeve),
+                    (total[1], back_difference, front_difference, sleeve_difference),
+                )
+                for sleeve_cost, sleeve, sleeve_difference in sleeves
+                if (total := totals.get(others + 2 * sleeve))
+            ]
     found.sort()
     return shelf_of(found)
 
@@ -244,9 +248,5 @@ def rounds(each: Permitted, rules: Rules, increases: Increases) -> Shelf:
     """
     least = least_rounds(needed_rounds(increases, rules.yoke.double_body == "if_needed"), rules.yoke)
     return shelf_of(
-        [
-            (cost, (amount, 0, 0), (difference, 0, 0, 0))
-            for cost, amount, difference in each.rounds
-            if amount >= least
-        ]
+        [(cost, (amount, 0, 0), (difference, 0, 0, 0)) for cost, amount, difference in each.rounds if amount >= least]
     )

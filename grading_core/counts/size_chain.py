@@ -79,15 +79,6 @@ _Node = tuple[int, Listed | None, "_Node | None"]
 """The cheapest way to a candidate, or to a stand-in (None): its cost, its end, and the node before it."""
 
 
-_Way = tuple[int, tuple[int, int], int, Listed | None]
-"""From a node on: the cost so far, whose turn it is among ways that cost the same, the node's place and candidate.
-
-Ways with the same step take their turn together, those with the cheapest of all first.
-"""
-
-_LAST = (_NO_CHAIN, 0)
-
-
 def shelf_of(candidates: Sequence[Listed]) -> Shelf:
     """The shelf of candidates that are all known.
 
@@ -99,11 +90,14 @@ def shelf_of(candidates: Sequence[Listed]) -> Shelf:
     return lambda count: candidates[:count]
 
 
-def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> Chain | Broken | None:
-    """One candidate from each shelf, so that the chain costs least; None where none costs less than the limit.
+def cheapest_chain(
+    shelves: Sequence[Shelf], weights: Weights, limits: Sequence[int] | None = None
+) -> Chain | Broken | None:
+    """One candidate from each shelf, so that the chain costs least; with limits None where no chain keeps to them.
 
-    shelves: one per size, in order. weights: of the steps. limit: what a chain must stay below. Of chains that cost
-    the same, the answer is always the same one.
+    shelves: one per size, in order. weights: of the steps. limits: what a chain must stay below up to each size; each
+    lies below the next one by what no candidate of that costs less than, or by more. Of chains that cost the same, the
+    answer is always the same one.
 
     >>> near = [Candidate(0, (4, 0, 0), (0, 0, 0, 0)), Candidate(9, (5, 0, 0), (3, 0, 0, 0))]
     >>> far = [Candidate(1, (5, 0, 0), (3, 0, 0, 0))]
@@ -111,11 +105,10 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
     >>> chain.cost, [candidate.counts[0] for candidate in chain.candidates]
     (10, [5, 5])
     """
-    rest = _rest(shelves)
     count, linked = FIRST_SHOWN, False
     while True:
-        layers = _layers(shelves, count, weights, limit, rest)
-        if layers is None and limit is not None:
+        layers = _layers(shelves, count, weights, limits)
+        if layers is None and limits is not None:
             return None
         if layers is not None:
             ways = _walk_back(layers)
@@ -131,29 +124,17 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
             shelves, linked = [shelf_of(candidates) for candidates in links], True
 
 
-def _rest(shelves: Sequence[Shelf]) -> list[int]:
-    """What no chain costs less than beyond each size."""
-    rest = [0]
-    for shelf in reversed(shelves[1:]):
-        cheapest = shelf(1)
-        rest.append(rest[-1] + (cheapest[0][0] if cheapest else 0))
-    return rest[::-1]
-
-
 def _layers(
-    shelves: Sequence[Shelf], count: int, weights: Weights, limit: int | None, rest: Sequence[int]
+    shelves: Sequence[Shelf], count: int, weights: Weights, limits: Sequence[int] | None
 ) -> list[list[_Node]] | None:
-    """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached.
-
-    limit: what whole chains stay below, so that a way that can't be gone on within it is left out; rest: from `_rest`.
-    """
+    """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached."""
     layers: list[list[_Node]] = []
-    for shelf, beyond in zip(shelves, rest, strict=False):
+    for size, shelf in enumerate(shelves):
         found = shelf(count + 1)
         left_out = found[count][0] if len(found) > count else None
         nodes = _layer(layers[-1] if layers else None, found[:count], left_out, weights)
-        if limit is not None:
-            nodes = nodes[: bisect_left(nodes, limit - beyond, key=_cost)]
+        if limits is not None:
+            nodes = nodes[: bisect_left(nodes, limits[size], key=_cost)]
         if not nodes:
             return None
         layers.append(nodes)
@@ -240,7 +221,7 @@ def _layer(
                 if cost > least or was0 > count0 or was1 > count1 or was2 > count2:
                     continue
                 cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
-            if cost < least or (cost == least and step != least_step and _turn(before, first, new0, step) < _turn(before, first, new0, least_step)):
+            if cost < least or (cost == least and _sooner(before, first, new0, step, than=least_step)):
                 least, reached, least_step = cost, node, step
         if reached is not None:
             nodes.append((own + least, candidate, reached))
@@ -258,20 +239,23 @@ def _by_first_difference(candidates: Sequence[Listed]) -> list[Listed]:
     return [*chain.from_iterable(found.values())]
 
 
-def _turn(before: Sequence[_Node], weight: int, new: int, step: int) -> tuple[int, int]:
-    """Whose turn it is among ways that cost the same: of those with the same first step the cheapest, and that step."""
-    for cost, candidate, _ in before:
-        if step == (0 if candidate is None else weight * (new - candidate[2][0]) ** 2):
-            return cost + step, step
-    raise AssertionError
+def _sooner(before: Sequence[_Node], weight: int, new: int, step: int, *, than: int) -> bool:
+    """Whether ways with one cost of the first step go before those with another that cost the same on the whole.
+
+    Those whose cheapest costs less go first, then those with the smaller step; with the same step they stay in order.
+    """
+
+    def cheapest(wanted: int) -> int:
+        for cost, candidate, _ in before:
+            if wanted == (0 if candidate is None else weight * (new - candidate[2][0]) ** 2):
+                return cost + wanted
+        raise AssertionError(wanted)
+
+    return step != than and (cheapest(step), step) < (cheapest(than), than)
 
 
 def _cost(node: _Node) -> int:
     return node[0]
-
-
-def _bound(way: _Way) -> tuple[int, tuple[int, int], int]:
-    return way[:3]
 
 
 def _walk_back(layers: Sequence[list[_Node]]) -> list[Listed | None]:

@@ -24,7 +24,7 @@ from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
+from itertools import accumulate, product
 from math import floor, gcd, lcm
 from operator import ge
 from typing import NamedTuple
@@ -110,14 +110,15 @@ class _Outlook(NamedTuple):
     """What is known of all sizes with given parities before anything is chosen.
 
     impossible: so many sizes at least. least: what all sizes cost at least, if each is possible. place: among the
-    parities that are open. beyond_neck: the part of `least` that is not the neck's. necks: of each size.
+    parities that are open. necks: of each size. least_necks, least_splits: what they cost at least in each size.
     """
 
     impossible: int
     least: int
     place: int
-    beyond_neck: int
     necks: list[Shelf]
+    least_necks: list[int]
+    least_splits: list[int]
 
 
 class _Attempt(NamedTuple):
@@ -163,7 +164,11 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
         solved = _solved(target, rules, amounts, chosen)
         sizes.append(solved or _impossible(target, rules, amounts, chosen, before))
         before = solved.counts if solved else before
-    own = sum(size.neck.cost + size.split.cost + size.rounds.cost for size in best.sizes if size.neck and size.split and size.rounds)
+    own = sum(
+        size.neck.cost + size.split.cost + size.rounds.cost
+        for size in best.sizes
+        if size.neck and size.split and size.rounds
+    )
     return Solution(tuple(sizes), Fraction(best.cost, UNIT), Fraction(best.cost - own, UNIT))
 
 
@@ -215,36 +220,41 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
 
 
 def _outlook(each: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Outlook:
-    shelves = [necks(amounts, rules, back_parity, sleeve_parity) for amounts in each]
-    impossible = least = beyond_neck = 0
-    for amounts, shelf in zip(each, shelves, strict=True):
-        neck, split = shelf(1), least_split(amounts, back_parity, sleeve_parity)
-        if not neck or split is None:
-            impossible += 1
-            continue
-        least += neck[0][0]
-        beyond_neck += split + amounts.rounds[0][0]
-    return _Outlook(impossible, least + beyond_neck, place, beyond_neck, shelves)
+    shelves, least_necks, least_splits, least_rounds = [], [], [], 0
+    for amounts in each:
+        shelf = necks(amounts, rules, back_parity, sleeve_parity)
+        shelves.append(shelf)
+        split = least_split(amounts, back_parity, sleeve_parity)
+        if split is not None and (neck := shelf(1)):
+            least_necks.append(neck[0][0])
+            least_splits.append(split)
+            least_rounds += amounts.rounds[0][0]
+    least = sum(least_necks) + sum(least_splits) + least_rounds
+    return _Outlook(len(each) - len(least_necks), least, place, shelves, least_necks, least_splits)
 
 
 def _better(
     targets: Sequence[Targets], each: Sequence[Permitted], rules: Rules, outlook: _Outlook, best: _Attempt | None
 ) -> _Attempt | None:
     """All sizes with the parities of an outlook, or the best attempt so far where that is preferred."""
-    limit = None
-    if best:
-        if best[:2] < outlook[:2] and (not best.impossible or best.impossible < outlook.impossible):
+    neck_limits = split_limits = None
+    if best and best.impossible:
+        if outlook.impossible > best.impossible:
             return best
-        # an attempt that costs as much may be preferred
-        limit = None if best.impossible else best.cost + 1
-    neck = _settle(outlook.necks, NECK_WEIGHTS, limit and limit - outlook.beyond_neck)
+    elif best:
+        # what costs as much may be preferred
+        spare = best.cost - outlook.least + 1
+        if outlook.impossible or spare <= 0:
+            return best
+        neck_limits = _limits(spare, outlook.least_necks)
+    neck = _settle(outlook.necks, NECK_WEIGHTS, neck_limits)
     if neck is None:
         return best
+    if neck_limits:
+        split_limits = _limits(neck_limits[-1] - neck.cost, outlook.least_splits)
     sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
     splits = _settle(
-        [_splits(*size, rules) for size in zip(targets, each, sizes, strict=True)],
-        SPLIT_WEIGHTS,
-        limit and limit - neck.cost,
+        [_splits(*size, rules) for size in zip(targets, each, sizes, strict=True)], SPLIT_WEIGHTS, split_limits
     )
     if splits is None:
         return best
@@ -257,17 +267,24 @@ def _better(
     return attempt if best is None or attempt[:5] < best[:5] else best
 
 
-def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> _Settled | None:
+def _limits(spare: int, least: Sequence[int]) -> list[int]:
+    """For `cheapest_chain`: below the least that all sizes cost and so much to spare.
+
+    >>> _limits(5, [10, 20, 30])
+    [15, 35, 65]
+    """
+    return [spare + so_far for so_far in accumulate(least)]
+
+
+def _settle(shelves: Sequence[Shelf], weights: Weights, limits: Sequence[int] | None = None) -> _Settled | None:
     """The cheapest chain of the sizes that have candidates, without one that breaks it.
 
-    With a limit it is the chain of all sizes, and None where they have none below the limit.
+    With limits (see `cheapest_chain`) it is the chain of all sizes, and None where none keeps to them.
     """
     chosen: list[Candidate | None] = [None] * len(shelves)
-    taking_part = [size for size, shelf in enumerate(shelves) if shelf(1)]
-    if limit is not None and len(taking_part) < len(shelves):
-        return None
+    taking_part = [size for size, shelf in enumerate(shelves) if limits or shelf(1)]
     while True:
-        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
+        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limits)
         if not isinstance(chain, Broken):
             break
         taking_part = [size for place, size in enumerate(taking_part) if place not in chain.sizes]

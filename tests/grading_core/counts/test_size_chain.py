@@ -56,7 +56,16 @@ def test_below_a_limit_there_is_the_same_chain_or_none(listed, weights, limit):
     shelves = [shelf(each) for each in listed]
     chain = cheapest_chain(shelves, weights)
     assume(isinstance(chain, Chain))
-    assert cheapest_chain(shelves, weights, limit) == (chain if chain.cost < limit else None)
+    least = [each[0].cost for each in listed]
+    limits = [limit - sum(least[size + 1 :]) for size in range(len(least))]
+    assert cheapest_chain(shelves, weights, limits) == (chain if chain.cost < limit else None)
+
+
+@given(sizes, weights, st.integers(0, 60))
+def test_no_broken_chain_keeps_to_limits(listed, weights, limit):
+    shelves = [shelf(each) for each in listed]
+    assume(isinstance(cheapest_chain(shelves, weights), Broken))
+    assert cheapest_chain(shelves, weights, [limit] * len(listed)) is None
 
 
 @in_a_hundred_cases(40)
