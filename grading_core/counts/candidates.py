@@ -12,7 +12,7 @@ from math import lcm
 from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.size_chain import Counts, Listed, Shelf, Weights, shelf_of
+from grading_core.counts.size_chain import ALL, Counts, Listed, Shelf, Weights, shelf_of
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Increases
 from grading_core.yoke.schedule import grid_rounds, least_rounds, needed_rounds
@@ -51,11 +51,11 @@ ByParity = tuple[list[Option], list[Option]]
 """Even amounts, and odd ones."""
 
 
-def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
+def options(target: Fraction, rule: CountRule, weight: int, least: int = 0) -> list[Option]:
     """The counts that a rule permits within reach of a target, nearest first.
 
     target: in exact stitches or rounds. rule: its rounding is binding: up means no less than the target. weight: of a
-    squared stitch.
+    squared stitch. least: the smallest count that there may be.
 
     >>> [(amount, difference) for _, amount, difference in options(Fraction("50.4"), CountRule(8, 2), 1)]
     [(50, -40), (58, 760)]
@@ -63,7 +63,7 @@ def options(target: Fraction, rule: CountRule, weight: int) -> list[Option]:
     numerator, denominator = target.as_integer_ratio()
     reach = max(REACH, lcm(rule.multiple, 4))
     nearest_above, nearest_below = -(-numerator // denominator), numerator // denominator
-    first = max(nearest_above if rule.rounding == "up" else nearest_above - reach, 0)
+    first = max(nearest_above if rule.rounding == "up" else nearest_above - reach, least)
     last = nearest_below if rule.rounding == "down" else nearest_below + reach
     first += (rule.plus - first) % rule.multiple
     exact = (2 * SCALE * numerator + denominator) // (2 * denominator)
@@ -101,23 +101,21 @@ def permitted(targets: Targets, rules: Rules) -> Permitted:
     """
     total_weight, back_weight, front_weight, neck_sleeve_weight = NECK_WEIGHTS
     body_weight, sleeve_weight, underarm_weight, _ = SPLIT_WEIGHTS
+    # a section has a stitch at least: increases at its two edges have something between them
+    backs = _by_parity(options(targets.neck_back, NEAREST, back_weight, least=1))
+    alike = targets.neck_front == targets.neck_back and front_weight == back_weight
     bodies = options(targets.body, rules.body, body_weight)
     return Permitted(
         necks=options(targets.neck, rules.neck, total_weight),
-        # a section has a stitch at least: increases at its two edges have something between them
-        backs=_by_parity(_some(options(targets.neck_back, NEAREST, back_weight))),
-        fronts=_by_parity(_some(options(targets.neck_front, NEAREST, front_weight))),
-        neck_sleeves=_by_parity(_some(options(targets.neck_sleeve, NEAREST, neck_sleeve_weight))),
+        backs=backs,
+        fronts=backs if alike else _by_parity(options(targets.neck_front, NEAREST, front_weight, least=1)),
+        neck_sleeves=_by_parity(options(targets.neck_sleeve, NEAREST, neck_sleeve_weight, least=1)),
         bodies=([body for body in bodies if body[1] % 4 == 0], [body for body in bodies if body[1] % 4 == 2]),
         sleeves=_by_parity(options(targets.sleeve, rules.sleeve, sleeve_weight)),
         underarms=_by_parity(options(targets.underarm, rules.underarm, underarm_weight)),
-        rounds=_some(options(targets.rounds, NEAREST, ROUNDS_WEIGHTS[0])),
+        rounds=options(targets.rounds, NEAREST, ROUNDS_WEIGHTS[0], least=1),
         front_share=targets.front_share,
     )
-
-
-def _some(found: list[Option]) -> list[Option]:
-    return [option for option in found if option[1]]
 
 
 def _by_parity(found: list[Option]) -> ByParity:
@@ -194,9 +192,10 @@ class Splits:
         if self._least is None:
             return ()
         while len(self._found) < count and not self._all_found:
-            budget = self._least + self._allowance
+            most = self._most()
+            budget = most if count >= ALL else self._least + self._allowance
             self._found = self._within(budget)
-            self._all_found = budget >= self._most()
+            self._all_found = budget >= most
             self._allowance *= 2
         return self._found[:count]
 
