@@ -25,7 +25,7 @@ common multiple of 4 and their rule's.
 """
 
 NECK_WEIGHTS: Weights = (2, 1, 1, 2)
-"""Cast-on, back, front and sleeve sections; the two sleeves count once each."""
+"""Cast-on, back, front and sleeve sections; the two sleeves count once amounts."""
 
 SPLIT_WEIGHTS: Weights = (1, 3, 1, 0)
 """Body, sleeve and underarm. A stitch is felt sooner the narrower the part, so the sleeve outweighs the body
@@ -122,18 +122,18 @@ def _by_parity(found: list[Option]) -> ByParity:
     return [option for option in found if not option[1] & 1], [option for option in found if option[1] & 1]
 
 
-def necks(each: Permitted, rules: Rules, back_parity: int, sleeve_parity: int) -> Shelf:
+def necks(amounts: Permitted, rules: Rules, back_parity: int, sleeve_parity: int) -> Shelf:
     """Every cast-on: counts of back, front and sleeve.
 
-    each: what each quantity may be. rules: of all sizes. back_parity, sleeve_parity: 0 for even sections, 1 for odd
+    amounts: what each quantity may be. rules: of all sizes. back_parity, sleeve_parity: 0 for even sections, 1 for odd
     ones.
     """
     lines = 4 * rules.yoke.line_stitches
-    totals = {total: (cost, difference) for cost, total, difference in each.necks}
-    sleeves = each.neck_sleeves[sleeve_parity]
-    fronts = {front[1]: front for front in each.fronts[back_parity]}
+    totals = {total: (cost, difference) for cost, total, difference in amounts.necks}
+    sleeves = amounts.neck_sleeves[sleeve_parity]
+    fronts = {front[1]: front for front in amounts.fronts[back_parity]}
     found = []
-    for back_cost, back, back_difference in each.backs[back_parity]:
+    for back_cost, back, back_difference in amounts.backs[back_parity]:
         narrower = range(back_parity, back, 2) if rules.narrower_front else ()
         for front_cost, front, front_difference in (fronts[width] for width in (*narrower, back) if width in fronts):
             pair_cost, others = back_cost + front_cost, back + front + lines
@@ -150,16 +150,16 @@ def necks(each: Permitted, rules: Rules, back_parity: int, sleeve_parity: int) -
     return shelf_of(found)
 
 
-def least_split(each: Permitted, back_parity: int, sleeve_parity: int) -> int | None:
+def least_split(amounts: Permitted, back_parity: int, sleeve_parity: int) -> int | None:
     """What no split of sections with these parities costs less than, whatever the neck; None where there is none.
 
-    each: what each quantity may be. back_parity, sleeve_parity: as for `necks`.
+    amounts: what each quantity may be. back_parity, sleeve_parity: as for `necks`.
     """
     least = [
         underarms[0][0] + bodies[0][0] + sleeves[0][0]
-        for parity, underarms in enumerate(each.underarms)
-        for bodies in [each.bodies[(back_parity + parity) % 2]]
-        for sleeves in [each.sleeves[(sleeve_parity + parity) % 2]]
+        for parity, underarms in enumerate(amounts.underarms)
+        for bodies in [amounts.bodies[(back_parity + parity) % 2]]
+        for sleeves in [amounts.sleeves[(sleeve_parity + parity) % 2]]
         if underarms and bodies and sleeves
     ]
     return min(least, default=None)
@@ -170,18 +170,18 @@ class Splits:
 
     The front has what `front_share` says more than half of both, and the back as many fewer.
 
-    each: what each quantity may be. rules: of all sizes. neck: the counts of its sections. most_rounds: in which the
+    amounts: what each quantity may be. rules: of all sizes. neck: the counts of its sections. most_rounds: in which the
     increases must fit.
     """
 
-    def __init__(self, each: Permitted, rules: Rules, neck: Counts, most_rounds: int) -> None:
-        self._each, self._neck = each, neck
+    def __init__(self, amounts: Permitted, rules: Rules, neck: Counts, most_rounds: int) -> None:
+        self._amounts, self._neck = amounts, neck
         back, front, sleeve = neck
         self._lines_to_body, self._lines_to_sleeve = 2 * rules.line_to_body, 2 * rules.line_to_sleeve
         room = len(grid_rounds(most_rounds, rules.yoke))
         self._widest_front = front + 2 * room * (2 if rules.yoke.double_body == "if_needed" else 1)
         self._widest_sleeve = sleeve + 2 * room
-        self._least = least_split(each, back % 2, sleeve % 2)
+        self._least = least_split(amounts, back % 2, sleeve % 2)
         # what was found within the last budget: more are asked for again and again
         self._found: list[Listed] = []
         self._all_found = False
@@ -201,18 +201,18 @@ class Splits:
 
     def _most(self) -> int:
         """What no split costs more than."""
-        quantities = self._each.underarms, self._each.bodies, self._each.sleeves
+        quantities = self._amounts.underarms, self._amounts.bodies, self._amounts.sleeves
         return sum(max(options[-1][0] for options in by_parity if options) for by_parity in quantities)
 
     def _within(self, budget: int) -> list[Listed]:
         """Every split that costs no more than the budget, cheapest first."""
         back, _, neck_sleeve = self._neck
-        share, lines_to_body, lines_to_sleeve = self._each.front_share, self._lines_to_body, self._lines_to_sleeve
+        share, lines_to_body, lines_to_sleeve = self._amounts.front_share, self._lines_to_body, self._lines_to_sleeve
         widest_front, widest_sleeve = self._widest_front, self._widest_sleeve
         found = []
-        for parity, underarms in enumerate(self._each.underarms):
-            bodies = self._each.bodies[(back + parity) % 2]
-            sleeves = self._each.sleeves[(neck_sleeve + parity) % 2]
+        for parity, underarms in enumerate(self._amounts.underarms):
+            bodies = self._amounts.bodies[(back + parity) % 2]
+            sleeves = self._amounts.sleeves[(neck_sleeve + parity) % 2]
             if not bodies or not sleeves:
                 continue
             least_body, least_sleeve = bodies[0][0], sleeves[0][0]
@@ -240,12 +240,16 @@ class Splits:
         return found
 
 
-def rounds(each: Permitted, rules: Rules, increases: Increases) -> Shelf:
+def rounds(amounts: Permitted, rules: Rules, increases: Increases) -> Shelf:
     """Every number of rounds that has room for the increases: a single count.
 
-    each: what each quantity may be. rules: of all sizes. increases: at each back, front and sleeve edge.
+    amounts: what each quantity may be. rules: of all sizes. increases: at each back, front and sleeve edge.
     """
     least = least_rounds(needed_rounds(increases, rules.yoke.double_body == "if_needed"), rules.yoke)
     return shelf_of(
-        [(cost, (amount, 0, 0), (difference, 0, 0, 0)) for cost, amount, difference in each.rounds if amount >= least]
+        [
+            (cost, (amount, 0, 0), (difference, 0, 0, 0))
+            for cost, amount, difference in amounts.rounds
+            if amount >= least
+        ]
     )

@@ -150,17 +150,17 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     >>> [(size.counts.cast_on, size.counts.body, size.counts.sleeve) for size in solution.sizes]
     [(96, 204, 68), (104, 252, 80)]
     """
-    each = [permitted(target, rules) for target in targets]
+    of_all = [permitted(target, rules) for target in targets]
     open_parities = _open_parities(rules)
     if not open_parities:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
     best: _Attempt | None = None
-    for outlook in sorted(_outlook(each, rules, place, *parities) for place, parities in enumerate(open_parities)):
-        best = _better(targets, each, rules, outlook, best)
+    for outlook in sorted(_outlook(of_all, rules, place, *parities) for place, parities in enumerate(open_parities)):
+        best = _better(targets, of_all, rules, outlook, best)
     assert best is not None
     sizes: list[Solved | Impossible] = []
     before: Counts | None = None
-    for target, amounts, chosen in zip(targets, each, best.sizes, strict=True):
+    for target, amounts, chosen in zip(targets, of_all, best.sizes, strict=True):
         solved = _solved(target, rules, amounts, chosen)
         sizes.append(solved or _impossible(target, rules, amounts, chosen, before))
         before = solved.counts if solved else before
@@ -219,9 +219,9 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
     return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
 
 
-def _outlook(each: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Outlook:
+def _outlook(of_all: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Outlook:
     shelves, least_necks, least_splits, least_rounds = [], [], [], 0
-    for amounts in each:
+    for amounts in of_all:
         shelf = necks(amounts, rules, back_parity, sleeve_parity)
         shelves.append(shelf)
         split = least_split(amounts, back_parity, sleeve_parity)
@@ -230,11 +230,11 @@ def _outlook(each: Sequence[Permitted], rules: Rules, place: int, back_parity: i
             least_splits.append(split)
             least_rounds += amounts.rounds[0][0]
     least = sum(least_necks) + sum(least_splits) + least_rounds
-    return _Outlook(len(each) - len(least_necks), least, place, shelves, least_necks, least_splits)
+    return _Outlook(len(of_all) - len(least_necks), least, place, shelves, least_necks, least_splits)
 
 
 def _better(
-    targets: Sequence[Targets], each: Sequence[Permitted], rules: Rules, outlook: _Outlook, best: _Attempt | None
+    targets: Sequence[Targets], of_all: Sequence[Permitted], rules: Rules, outlook: _Outlook, best: _Attempt | None
 ) -> _Attempt | None:
     """All sizes with the parities of an outlook, or the best attempt so far where that is preferred."""
     neck_limits = split_limits = None
@@ -254,12 +254,12 @@ def _better(
         split_limits = _limits(neck_limits[-1] - neck.cost, outlook.least_splits)
     sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
     splits = _settle(
-        [_splits(*size, rules) for size in zip(targets, each, sizes, strict=True)], SPLIT_WEIGHTS, split_limits
+        [_splits(*size, rules) for size in zip(targets, of_all, sizes, strict=True)], SPLIT_WEIGHTS, split_limits
     )
     if splits is None:
         return best
     sizes = [size._replace(split=split) for size, split in zip(sizes, splits.chosen, strict=True)]
-    depths = _settle([_rounds(*size, rules) for size in zip(each, sizes, strict=True)], ROUNDS_WEIGHTS)
+    depths = _settle([_rounds(*size, rules) for size in zip(of_all, sizes, strict=True)], ROUNDS_WEIGHTS)
     assert depths is not None  # there is no limit
     sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, depths.chosen, strict=True)]
     cost = neck.cost + splits.cost + depths.cost
@@ -295,26 +295,26 @@ def _settle(shelves: Sequence[Shelf], weights: Weights, limits: Sequence[int] | 
     return _Settled(chosen.count(None), chain.cost, chosen)
 
 
-def _splits(targets: Targets, each: Permitted, size: _Size, rules: Rules) -> Shelf:
+def _splits(targets: Targets, amounts: Permitted, size: _Size, rules: Rules) -> Shelf:
     if size.neck is None:
         return shelf_of(())
-    return Splits(each, rules, size.neck.counts, floor(targets.rounds) + REACH)
+    return Splits(amounts, rules, size.neck.counts, floor(targets.rounds) + REACH)
 
 
-def _rounds(each: Permitted, size: _Size, rules: Rules) -> Shelf:
+def _rounds(amounts: Permitted, size: _Size, rules: Rules) -> Shelf:
     if size.neck is None or size.split is None:
         return shelf_of(())
     neck_back, neck_front, neck_sleeve = size.neck.counts
     back, sleeve, _ = size.split.counts
-    front = back + 2 * each.front_share
-    return rounds(each, rules, ((back - neck_back) // 2, (front - neck_front) // 2, (sleeve - neck_sleeve) // 2))
+    front = back + 2 * amounts.front_share
+    return rounds(amounts, rules, ((back - neck_back) // 2, (front - neck_front) // 2, (sleeve - neck_sleeve) // 2))
 
 
-def _counts(rules: Rules, each: Permitted, neck: CandidateCounts, split: CandidateCounts, depth: int) -> Counts:
+def _counts(rules: Rules, amounts: Permitted, neck: CandidateCounts, split: CandidateCounts, depth: int) -> Counts:
     back, sleeve, underarm = split
     return Counts(
         neck=Sections(*neck),
-        split=Sections(back, back + 2 * each.front_share, sleeve),
+        split=Sections(back, back + 2 * amounts.front_share, sleeve),
         underarm=underarm,
         rounds=depth,
         line_to_body=rules.line_to_body,
@@ -322,27 +322,27 @@ def _counts(rules: Rules, each: Permitted, neck: CandidateCounts, split: Candida
     )
 
 
-def _solved(targets: Targets, rules: Rules, each: Permitted, size: _Size) -> Solved | None:
+def _solved(targets: Targets, rules: Rules, amounts: Permitted, size: _Size) -> Solved | None:
     neck, split, depth = size
     if neck is None or split is None or depth is None:
         return None
-    counts = _counts(rules, each, neck.counts, split.counts, depth.counts[0])
+    counts = _counts(rules, amounts, neck.counts, split.counts, depth.counts[0])
     return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
 
 
-def _impossible(targets: Targets, rules: Rules, each: Permitted, size: _Size, before: Counts | None) -> Impossible:
+def _impossible(targets: Targets, rules: Rules, amounts: Permitted, size: _Size, before: Counts | None) -> Impossible:
     """Why a size has no counts, and what alone would give it some. before: of the size before it."""
     if size.neck is None:
         return _no_neck(targets, rules)
     neck = size.neck.counts
-    anyhow = Splits(each, rules, neck, _ANY_ROUNDS)(1)
+    anyhow = Splits(amounts, rules, neck, _ANY_ROUNDS)(1)
     if not anyhow:
-        closer = _nearest_extra(each, 0, lambda eased: bool(Splits(eased, rules, neck, _ANY_ROUNDS)(1)))
-        return _no_split(targets, rules, each, neck, closer)
-    if not _splits(targets, each, size, rules)(1):
-        counts = _counts(rules, each, neck, anyhow[0][1], NEAREST.round(targets.rounds))
+        closer = _nearest_extra(amounts, 0, lambda eased: bool(Splits(eased, rules, neck, _ANY_ROUNDS)(1)))
+        return _no_split(targets, rules, amounts, neck, closer)
+    if not _splits(targets, amounts, size, rules)(1):
+        counts = _counts(rules, amounts, neck, anyhow[0][1], NEAREST.round(targets.rounds))
         why = why_impossible(counts.yoke(targets.label), rules.yoke)
-        closer = _nearest_extra(each, 0, lambda eased: bool(_splits(targets, eased, size, rules)(1)))
+        closer = _nearest_extra(amounts, 0, lambda eased: bool(_splits(targets, eased, size, rules)(1)))
         return replace(why, nearest=(*why.nearest, *closer))
     if before is not None:
         least = before.split.back, before.split.sleeve, before.underarm
@@ -351,7 +351,7 @@ def _impossible(targets: Targets, rules: Rules, each: Permitted, size: _Size, be
             splits = _splits(targets, eased, size, rules)(ALL)
             return any(all(map(ge, counts, least)) for _, counts, _ in splits)
 
-        closer = _nearest_extra(each, before.front_extra // 2, follows)
+        closer = _nearest_extra(amounts, before.front_extra // 2, follows)
         if closer:
             return Impossible(ReasonCode.FRONT_EXTRA_GROWS_TOO_FAST, FRONT_EXTRA_GROWS(), closer)
     # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
@@ -362,13 +362,13 @@ def _impossible(targets: Targets, rules: Rules, each: Permitted, size: _Size, be
     )
 
 
-def _nearest_extra(each: Permitted, least: int, fits: Callable[[Permitted], bool]) -> tuple[Nearest, ...]:
+def _nearest_extra(amounts: Permitted, least: int, fits: Callable[[Permitted], bool]) -> tuple[Nearest, ...]:
     """The widest extra of the front that fits, narrower than the one asked for; none where none does.
 
     least: half of the narrowest one that is tried. fits: of narrower ones wherever of a wider one.
     """
-    shares = range(least, each.front_share, 2)
-    fitting = bisect_left(shares, True, key=lambda share: not fits(each._replace(front_share=share)))
+    shares = range(least, amounts.front_share, 2)
+    fitting = bisect_left(shares, True, key=lambda share: not fits(amounts._replace(front_share=share)))
     return (Nearest(("front_extra",), 2 * shares[fitting - 1]),) if fitting else ()
 
 
@@ -383,7 +383,7 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
 
 
 def _no_split(
-    targets: Targets, rules: Rules, each: Permitted, neck: CandidateCounts, closer: tuple[Nearest, ...]
+    targets: Targets, rules: Rules, amounts: Permitted, neck: CandidateCounts, closer: tuple[Nearest, ...]
 ) -> Impossible:
     """The body or the sleeve has fewer stitches than its section at the neck and the underarm need.
 
@@ -391,7 +391,7 @@ def _no_split(
     """
     back, _, sleeve = neck
     underarm = NEAREST.round(targets.underarm)
-    extra = 2 * each.front_share
+    extra = 2 * amounts.front_share
     for name, target, least, saying in (
         (
             "body",

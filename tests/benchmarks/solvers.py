@@ -87,7 +87,13 @@ def _problem(asked: Operation[Any, Any], body: Body) -> tuple[list[Targets], Rul
 
 
 def _beside(asked: Operation[Any, Any]) -> Iterable[tuple[object, ...]]:
-    for sizes, name, wish in [(1, "none", {}), (2, "none", {}), (3, "none", {}), (SIZES, "none", {}), (SIZES, "8 and 4", COARSE)]:
+    for sizes, name, wish in [
+        (1, "none", {}),
+        (2, "none", {}),
+        (3, "none", {}),
+        (SIZES, "none", {}),
+        (SIZES, "8 and 4", COARSE),
+    ]:
         targets, rules = _problem(asked, {**pullovers(sizes), **wish})
         ours = _seconds(targets, rules)
         costs = {solve(targets, rules).cost}
@@ -123,18 +129,14 @@ def _growth(asked: Operation[Any, Any]) -> Iterable[tuple[object, ...]]:
     targets, rules = _problem(asked, pullovers(SIZES))
     yield grown("sizes", (5, 10, 20, 40), lambda sizes: _problem(asked, pullovers(sizes)))
     yield grown(
-        "sizes, body and sleeve by coarse rules", (5, 10, 20, 40), lambda sizes: _problem(asked, pullovers(sizes) | COARSE)
+        "sizes, body and sleeve by coarse rules",
+        (5, 10, 20, 40),
+        lambda sizes: _problem(asked, pullovers(sizes) | COARSE),
     )
-    yield grown(
-        "multiple of the body", (2, 4, 8, 16, 32), lambda by: (targets, replace(rules, body=CountRule(by)))
-    )
-    yield grown(
-        "multiple of the cast-on", (2, 4, 8, 16, 32), lambda by: (targets, replace(rules, neck=CountRule(by)))
-    )
+    yield grown("multiple of the body", (2, 4, 8, 16, 32), lambda by: (targets, replace(rules, body=CountRule(by))))
+    yield grown("multiple of the cast-on", (2, 4, 8, 16, 32), lambda by: (targets, replace(rules, neck=CountRule(by))))
     yield grown("parities left open", (1, 2, 4), lambda many: (targets, replace(rules, **PARITIES[many])))
-    yield grown(
-        "stitches by which steps are uneven", (1, 2, 4, 8, 16), lambda by: ([*_uneven(targets, by)], rules)
-    )
+    yield grown("stitches by which steps are uneven", (1, 2, 4, 8, 16), lambda by: ([*_uneven(targets, by)], rules))
 
 
 def _uneven(targets: Sequence[Targets], by: int) -> Iterable[Targets]:
@@ -184,7 +186,9 @@ def _recalculated(home: Path, busts: Sequence[int]) -> tuple[float, list[list[st
     """The processor time of a headless spreadsheet program in seconds, and the rows of numbers that it made."""
     book = Workbook()
     for place, bust in enumerate(busts, start=1):
-        for row, formula in enumerate(_formulas(bust, GAUGE["stitches"] / GAUGE["over"], GAUGE["rows"] / GAUGE["over"])):
+        for row, formula in enumerate(
+            _formulas(bust, GAUGE["stitches"] / GAUGE["over"], GAUGE["rows"] / GAUGE["over"])
+        ):
             book.active.cell(row + 1, place, formula.replace("@", chr(ord("A") + place - 1)))
     book.save(home / "sheet.xlsx")
     before = resource.getrusage(resource.RUSAGE_CHILDREN)

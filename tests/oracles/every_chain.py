@@ -19,7 +19,7 @@ REACH = 6
 PARITY = {None: (0, 1), "even": (0,), "odd": (1,)}
 
 Part = tuple[float, tuple[int, ...], tuple[int, ...]]
-"""A neck, a split or rounds of one size: twice its cost, counts that may not fall, weighed differences of all counts."""
+"""A neck, a split or rounds of one size: twice its cost, counts that may not fall, differences from the targets."""
 
 
 def least_cost(targets: Sequence[Targets], rules: Rules) -> Fraction | None:
@@ -37,10 +37,7 @@ def _cost(targets: Sequence[Targets], rules: Rules, back: int, sleeve: int) -> f
     splits, halves = _best(
         [[*_splits(size, rules, neck)] for size, neck in zip(targets, chosen, strict=False)], (1, 3, 1)
     )
-    rounds, _ = _best(
-        [[*_rounds(*each, rules)] for each in zip(targets, chosen, halves, strict=False)],
-        (2,),
-    )
+    rounds, _ = _best([[*_rounds(*each, rules)] for each in zip(targets, chosen, halves, strict=False)], (2,))
     return necks + splits + rounds
 
 

@@ -173,15 +173,15 @@ def test_no_split_costs_less_than_the_least_and_one_with_room_and_a_small_neck_c
     back_parity, sleeve_parity, seam_stitches
 ):
     rules = Rules(body=CountRule(4), seam_stitches=seam_stitches, yoke=Options(step=1, double_body="if_needed"))
-    each = permitted(TARGETS, rules)
+    amounts = permitted(TARGETS, rules)
     # with an underarm of 7 to 9 stitches a half of 131.2 less 2 less these is some 55 to 57, a sleeve some 33 to 35
     small = (2 + back_parity, 2 + back_parity, 2 + sleeve_parity)
-    found = Splits(each, rules, small, most_rounds=200)(1)
-    assert (found[0][0] if found else None) == least_split(each, back_parity, sleeve_parity)
+    found = Splits(amounts, rules, small, most_rounds=200)(1)
+    assert (found[0][0] if found else None) == least_split(amounts, back_parity, sleeve_parity)
 
 
 def test_there_is_no_least_split_where_no_parity_of_the_underarm_suits_body_and_sleeve():
     # odd halves with an even underarm make a body of 2 more than a multiple of 4
-    each = permitted(TARGETS, Rules(body=CountRule(4), seam_stitches=0))
-    assert least_split(each, 1, 0) is None
-    assert least_split(each, 0, 0) is not None
+    amounts = permitted(TARGETS, Rules(body=CountRule(4), seam_stitches=0))
+    assert least_split(amounts, 1, 0) is None
+    assert least_split(amounts, 0, 0) is not None

@@ -20,6 +20,7 @@ from grading_core.yoke.request import Options
 from grading_core.yoke.result import Schedule
 from grading_core.yoke.schedule import schedule
 from tests.floors import in_a_hundred_cases
+from tests.oracles import every_chain
 from tests.oracles.garment_model import least_cost
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -89,6 +90,13 @@ def test_no_counts_with_a_wider_front_cost_less_than_those_chosen(seed):
 def test_no_counts_cost_less_over_many_sizes(seed):
     wanted, ruled = targets(random.Random(seed), 5), Rules(body=CountRule(4), yoke=ROOMY)
     assert solve(wanted, ruled).cost == least_cost(wanted, ruled)
+
+
+@pytest.mark.parametrize("wider_front", [False, True])
+@pytest.mark.parametrize("seed", range(20, 26))
+def test_no_chain_of_two_sizes_costs_less_of_all_there_are(seed, wider_front):
+    wanted, ruled = targets(random.Random(seed), 2, wider_front=wider_front), possible_rules(seed)
+    assert solve(wanted, ruled).cost == every_chain.least_cost(wanted, ruled)
 
 
 seeds = st.integers(0, 10**9)
