@@ -8,7 +8,8 @@ stitches, a round counting as a stitch; targets are taken to a hundredth. The we
 underarm and rounds never fall from one size to the next, so neither does a total.
 
 The domain: each count lies within `REACH` of its target, or within one step of its rule where that is more. The
-parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
+parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken, and of those
+that cost the same the one whose necks cost less.
 
 For given parities the cost falls into three parts that share no term: the neck, the split (body, sleeve, underarm) and
 the rounds. By how much the front is wider than the back at the split is given, not chosen. Each is brought to its exact

@@ -90,5 +90,13 @@ def test_a_broken_chain_names_the_sizes_without_which_it_is_whole_the_first_that
     assert (chain.sizes if isinstance(chain, Broken) else ()) == tuple(broken)
 
 
+def test_of_two_chains_that_cost_the_same_the_one_whose_first_difference_changes_less_is_taken():
+    # 1 and a step of 2 x 1, or 3 and none
+    stepping, level = Candidate(1, (0, 0, 0), (1, 0, 0, 0)), Candidate(3, (1, 0, 0), (0, 0, 0, 0))
+    next_size = Candidate(0, (2, 0, 0), (0, 0, 0, 0))
+    chain = cheapest_chain([shelf([stepping, level]), shelf([next_size])], (2, 0, 0, 0))
+    assert chain == Chain(3, (level, next_size))
+
+
 def test_no_size_makes_an_empty_chain():
     assert cheapest_chain([], (1, 1, 1, 1)) == Chain(0, ())
