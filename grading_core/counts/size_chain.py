@@ -16,7 +16,9 @@ before long only those that lie on some chain of all sizes, and then all of thes
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
+from itertools import chain
 from typing import NamedTuple
 
 FIRST_SHOWN = 6
@@ -34,6 +36,9 @@ _NO_CHAIN = 1 << 80
 Counts = tuple[int, int, int]
 """What may not fall from size to size."""
 
+Differences = tuple[int, int, int, int]
+"""Count less target of each measured quantity."""
+
 
 class Candidate(NamedTuple):
     """One possibility for one size.
@@ -44,10 +49,13 @@ class Candidate(NamedTuple):
 
     cost: int
     counts: Counts
-    differences: tuple[int, int, int, int]
+    differences: Differences
 
 
-Shelf = Callable[[int], Sequence[Candidate]]
+Listed = tuple[int, Counts, Differences]
+"""A candidate as it lies on a shelf: a plain tuple, since there are thousands of them."""
+
+Shelf = Callable[[int], Sequence[Listed]]
 """Asked for so many candidates, a shelf gives the cheapest ones in order, or all where there are fewer."""
 
 Weights = tuple[int, int, int, int]
@@ -67,15 +75,11 @@ class Broken(NamedTuple):
     sizes: tuple[int, ...]
 
 
-class _Node(NamedTuple):
-    """The cheapest way to a candidate, or to a stand-in (None)."""
-
-    cost: int
-    candidate: Candidate | None
-    before: _Node | None
+_Node = tuple[int, Listed | None, "_Node | None"]
+"""The cheapest way to a candidate, or to a stand-in (None): its cost, its end, and the node before it."""
 
 
-def shelf_of(candidates: Sequence[Candidate]) -> Shelf:
+def shelf_of(candidates: Sequence[Listed]) -> Shelf:
     """The shelf of candidates that are all known.
 
     candidates: cheapest first.
@@ -86,11 +90,14 @@ def shelf_of(candidates: Sequence[Candidate]) -> Shelf:
     return lambda count: candidates[:count]
 
 
-def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> Chain | Broken | None:
-    """One candidate from each shelf, so that the chain costs least; None where none costs less than the limit.
+def cheapest_chain(
+    shelves: Sequence[Shelf], weights: Weights, limits: Sequence[int] | None = None
+) -> Chain | Broken | None:
+    """One candidate from each shelf, so that the chain costs least; with limits None where no chain keeps to them.
 
-    shelves: one per size, in order. weights: of the steps. limit: what a chain must stay below. Of chains that cost
-    the same, the answer is always the same one.
+    shelves: one per size, in order. weights: of the steps. limits: what a chain must stay below up to each size; each
+    lies below the next one by what no candidate of that costs less than, or by more. Of chains that cost the same, the
+    answer is always the same one.
 
     >>> near = [Candidate(0, (4, 0, 0), (0, 0, 0, 0)), Candidate(9, (5, 0, 0), (3, 0, 0, 0))]
     >>> far = [Candidate(1, (5, 0, 0), (3, 0, 0, 0))]
@@ -100,15 +107,14 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
     """
     count, linked = FIRST_SHOWN, False
     while True:
-        layers = _layers(shelves, count, weights)
+        layers = _layers(shelves, count, weights, limits)
+        if layers is None and limits is not None:
+            return None
         if layers is not None:
-            cost = layers[-1][0].cost if layers else 0
-            if limit is not None and cost >= limit:
-                return None
-            chain = _walk_back(layers)
-            candidates = tuple(candidate for candidate in chain if candidate is not None)
+            ways = _walk_back(layers)
+            candidates = tuple(Candidate(*candidate) for candidate in ways if candidate is not None)
             if len(candidates) == len(shelves):
-                return Chain(cost, candidates)
+                return Chain(layers[-1][0][0] if layers else 0, candidates)
         count = ALL if linked else 2 * count
         if layers is None or (count > MOST_SHOWN_UNLINKED and not linked):
             # a layer is empty only where the chain is broken, so that the loop ends
@@ -118,21 +124,26 @@ def cheapest_chain(shelves: Sequence[Shelf], weights: Weights, limit: int | None
             shelves, linked = [shelf_of(candidates) for candidates in links], True
 
 
-def _layers(shelves: Sequence[Shelf], count: int, weights: Weights) -> list[list[_Node]] | None:
+def _layers(
+    shelves: Sequence[Shelf], count: int, weights: Weights, limits: Sequence[int] | None
+) -> list[list[_Node]] | None:
     """The cheapest ways to so many candidates of each size; None where no candidate of some size can be reached."""
     layers: list[list[_Node]] = []
-    for shelf in shelves:
+    for size, shelf in enumerate(shelves):
         found = shelf(count + 1)
-        left_out = found[count].cost if len(found) > count else None
-        layers.append(_layer(layers[-1] if layers else None, found[:count], left_out, weights))
-        if not layers[-1]:
+        left_out = found[count][0] if len(found) > count else None
+        nodes = _layer(layers[-1] if layers else None, found[:count], left_out, weights)
+        if limits is not None:
+            nodes = nodes[: bisect_left(nodes, limits[size], key=_cost)]
+        if not nodes:
             return None
+        layers.append(nodes)
     return layers
 
 
-def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:
+def _linked(shelves: Sequence[Shelf]) -> list[list[Listed]] | Broken:
     """Of each size the candidates that lie on some whole chain, cheapest first, or the sizes that break it."""
-    found: list[list[Candidate]] = []
+    found: list[list[Listed]] = []
     broken: list[int] = []
     least: list[Counts] | None = None
     for size, shelf in enumerate(shelves):
@@ -151,106 +162,107 @@ def _linked(shelves: Sequence[Shelf]) -> list[list[Candidate]] | Broken:
     return found
 
 
-def _beyond(candidates: Sequence[Candidate], edge: Sequence[Counts] | None, sign: int) -> list[Candidate]:
+def _beyond(candidates: Sequence[Listed], edge: Sequence[Counts] | None, sign: int) -> list[Listed]:
     """The candidates none of whose counts falls behind all counts of an edge; all where there is none.
 
     sign: 1 where they follow on it, -1 where it follows on them.
     """
     if edge is None:
         return [*candidates]
-    counts = {candidate.counts for candidate in candidates}
-    beyond = {here for here in counts if any(_follows(here, before, sign) for before in edge)}
-    return [candidate for candidate in candidates if candidate.counts in beyond]
+    return [candidate for candidate in candidates if _follows(candidate[1], edge, sign)]
 
 
-def _nearest(candidates: Sequence[Candidate], sign: int) -> list[Counts]:
+def _nearest(candidates: Sequence[Listed], sign: int) -> list[Counts]:
     """Those counts beyond none of the others: whatever lies beyond any of the candidates lies beyond one of these."""
     edge: list[Counts] = []
-    for here in sorted({candidate.counts for candidate in candidates}, reverse=sign < 0):
-        if not any(_follows(here, before, sign) for before in edge):
+    for here in sorted({counts for _, counts, _ in candidates}, reverse=sign < 0):
+        if not _follows(here, edge, sign):
             edge.append(here)
     return edge
 
 
-def _follows(counts: Counts, before: Counts, sign: int) -> bool:
-    """Whether none of the counts falls, or, for a sign of -1, rises."""
-    if sign < 0:
-        counts, before = before, counts
-    return counts[0] >= before[0] and counts[1] >= before[1] and counts[2] >= before[2]
+def _follows(counts: Counts, edge: Sequence[Counts], sign: int) -> bool:
+    """Whether from some counts of the edge on none falls, or, for a sign of -1, rises."""
+    first, second, third = counts
+    if sign > 0:
+        for at_first, at_second, at_third in edge:
+            if at_first <= first and at_second <= second and at_third <= third:
+                return True
+        return False
+    for at_first, at_second, at_third in edge:
+        if at_first >= first and at_second >= second and at_third >= third:
+            return True
+    return False
 
 
 def _layer(
-    before: list[_Node] | None, candidates: Sequence[Candidate], left_out: int | None, weights: Weights
+    before: list[_Node] | None, candidates: Sequence[Listed], left_out: int | None, weights: Weights
 ) -> list[_Node]:
     """The cheapest way to every candidate of a size and to its stand-in, cheapest first."""
     if before is None:
-        nodes = [_Node(candidate.cost, candidate, None) for candidate in candidates]
+        nodes: list[_Node] = [(candidate[0], candidate, None) for candidate in candidates]
         if left_out is not None:
-            nodes.append(_Node(left_out, None, None))
+            nodes.append((left_out, None, None))
         return nodes
-    _, second, third, fourth = weights
+    first, second, third, fourth = weights
     nodes = []
-    for new0, alike in _by_first_difference(candidates).items():
-        groups = _groups(before, new0, weights)
-        for candidate in alike:
-            own, (count0, count1, count2), (_, new1, new2, new3) = candidate
-            least, reached = _NO_CHAIN, None
-            for least_in_group, first_step, group in groups:
-                if least_in_group >= least:
-                    break
-                for node in group:
-                    cost = node[0] + first_step
-                    if cost >= least:
-                        break  # further steps cost nothing or more, and the nodes are in order
-                    previous = node[1]
-                    if previous is not None:
-                        _, (was0, was1, was2), (_, old1, old2, old3) = previous
-                        if was0 > count0 or was1 > count1 or was2 > count2:
-                            continue
-                        cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
-                        if cost >= least:
-                            continue
-                    least, reached = cost, node
-            if reached is not None:
-                nodes.append(_Node(own + least, candidate, reached))
+    for candidate in _by_first_difference(candidates):
+        own, (count0, count1, count2), (new0, new1, new2, new3) = candidate
+        least, reached, least_step = _NO_CHAIN, None, 0
+        for node in before:
+            cost, previous, _ = node
+            if cost > least:
+                break  # steps cost nothing or more
+            step = 0
+            if previous is not None:
+                _, (was0, was1, was2), (old0, old1, old2, old3) = previous
+                step = first * (new0 - old0) ** 2
+                cost += step
+                if cost > least or was0 > count0 or was1 > count1 or was2 > count2:
+                    continue
+                cost += second * (new1 - old1) ** 2 + third * (new2 - old2) ** 2 + fourth * (new3 - old3) ** 2
+            if cost < least or (cost == least and _sooner(before, first, new0, step, than=least_step)):
+                least, reached, least_step = cost, node, step
+        if reached is not None:
+            nodes.append((own + least, candidate, reached))
     if left_out is not None:
-        nodes.append(_Node(left_out + before[0].cost, None, before[0]))
+        nodes.append((left_out + before[0][0], None, before[0]))
     nodes.sort(key=_cost)
     return nodes
 
 
-def _by_first_difference(candidates: Sequence[Candidate]) -> dict[int, list[Candidate]]:
-    found: dict[int, list[Candidate]] = {}
+def _by_first_difference(candidates: Sequence[Listed]) -> list[Listed]:
+    """Those with the same first difference after one another, the cheapest first: the order among equal costs."""
+    found: dict[int, list[Listed]] = {}
     for candidate in candidates:
-        found.setdefault(candidate.differences[0], []).append(candidate)
-    return found
+        found.setdefault(candidate[2][0], []).append(candidate)
+    return [*chain.from_iterable(found.values())]
 
 
-def _groups(before: Sequence[_Node], new: int, weights: Weights) -> list[tuple[int, int, list[_Node]]]:
-    """The nodes grouped by what the step of their first difference costs: least cost with it, step, nodes in order.
+def _sooner(before: Sequence[_Node], weight: int, new: int, step: int, *, than: int) -> bool:
+    """Whether ways with one cost of the first step go before those with another that cost the same on the whole.
 
-    Where a rule is coarse that step is what tells, and whole groups are soon out of the question.
+    Those whose cheapest costs less go first, then those with the smaller step; with the same step they stay in order.
     """
-    found: dict[int, list[_Node]] = {}
-    for node in before:
-        step = 0 if node.candidate is None else weights[0] * (new - node.candidate.differences[0]) ** 2
-        found.setdefault(step, []).append(node)
-    return sorted(((nodes[0].cost + step, step, nodes) for step, nodes in found.items()), key=_cost_of_group)
 
+    def cheapest(wanted: int) -> int:
+        for cost, candidate, _ in before:
+            if wanted == (0 if candidate is None else weight * (new - candidate[2][0]) ** 2):
+                return cost + wanted
+        raise AssertionError(wanted)
 
-def _cost_of_group(group: tuple[int, int, list[_Node]]) -> tuple[int, int]:
-    return group[:2]
+    return step != than and (cheapest(step), step) < (cheapest(than), than)
 
 
 def _cost(node: _Node) -> int:
-    return node.cost
+    return node[0]
 
 
-def _walk_back(layers: Sequence[list[_Node]]) -> list[Candidate | None]:
+def _walk_back(layers: Sequence[list[_Node]]) -> list[Listed | None]:
     """The cheapest chain, first size first."""
-    chain: list[Candidate | None] = []
+    chain: list[Listed | None] = []
     node = layers[-1][0] if layers else None
     while node is not None:
-        chain.append(node.candidate)
-        node = node.before
+        chain.append(node[1])
+        node = node[2]
     return chain[::-1]

@@ -8,7 +8,8 @@ stitches, a round counting as a stitch; targets are taken to a hundredth. The we
 underarm and rounds never fall from one size to the next, so neither does a total.
 
 The domain: each count lies within `REACH` of its target, or within one step of its rule where that is more. The
-parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken.
+parity of the sections is the same in all sizes; where it is left open, the one that costs least is taken, and of those
+that cost the same the one whose necks cost less.
 
 For given parities the cost falls into three parts that share no term: the neck, the split (body, sleeve, underarm) and
 the rounds. By how much the front is wider than the back at the split is given, not chosen. Each is brought to its exact
@@ -24,7 +25,7 @@ from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
+from itertools import accumulate, product
 from math import floor, gcd, lcm
 from operator import ge
 from typing import NamedTuple
@@ -36,13 +37,17 @@ from grading_core.counts.candidates import (
     ROUNDS_WEIGHTS,
     SPLIT_WEIGHTS,
     UNIT,
+    Permitted,
     Splits,
+    least_split,
     necks,
+    permitted,
     rounds,
 )
 from grading_core.counts.request import Parity, Rules, Targets
 from grading_core.counts.result import Counts
 from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain, shelf_of
+from grading_core.counts.size_chain import Counts as CandidateCounts
 from grading_core.errors import Impossible, Nearest
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
@@ -102,11 +107,33 @@ class _Settled(NamedTuple):
     chosen: list[Candidate | None]
 
 
+class _Outlook(NamedTuple):
+    """What is known of all sizes with given parities before anything is chosen.
+
+    impossible: so many sizes at least. least: what all sizes cost at least, if each is possible. place: among the
+    parities that are open. necks: of each size. least_necks, least_splits: what they cost at least in each size.
+    """
+
+    impossible: int
+    least: int
+    place: int
+    necks: list[Shelf]
+    least_necks: list[int]
+    least_splits: list[int]
+
+
 class _Attempt(NamedTuple):
-    """All sizes with given parities: how many are impossible, the cost of the others, and what was chosen."""
+    """All sizes with given parities, in the order in which they are preferred.
+
+    impossible: how many sizes are. cost: of the others. necks_impossible, neck_cost: the same of the necks alone.
+    place: among the parities that are open. sizes: what was chosen.
+    """
 
     impossible: int
     cost: int
+    necks_impossible: int
+    neck_cost: int
+    place: int
     sizes: tuple[_Size, ...]
 
 
@@ -124,23 +151,26 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     >>> [(size.counts.cast_on, size.counts.body, size.counts.sleeve) for size in solution.sizes]
     [(96, 204, 68), (104, 252, 80)]
     """
-    best: _Attempt | None = None
-    necks_by_parity = [
-        _settle([necks(target, rules, back, sleeve) for target in targets], NECK_WEIGHTS)
-        for back, sleeve in _open_parities(rules)
-    ]
-    for settled in sorted(necks_by_parity, key=lambda settled: (settled.impossible, settled.cost)):
-        best = _better(targets, rules, settled, best)
-    if best is None:
+    of_all = [permitted(target, rules) for target in targets]
+    open_parities = _open_parities(rules)
+    if not open_parities:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
+    best: _Attempt | None = None
+    for outlook in sorted(_outlook(of_all, rules, place, *parities) for place, parities in enumerate(open_parities)):
+        best = _better(targets, of_all, rules, outlook, best)
+    assert best is not None
     sizes: list[Solved | Impossible] = []
     before: Counts | None = None
-    for target, chosen in zip(targets, best.sizes, strict=True):
-        solved = _solved(target, rules, chosen)
-        sizes.append(solved or _impossible(target, rules, chosen, before))
+    for target, amounts, chosen in zip(targets, of_all, best.sizes, strict=True):
+        solved = _solved(target, rules, amounts, chosen)
+        sizes.append(solved or _impossible(target, rules, amounts, chosen, before))
         before = solved.counts if solved else before
-    cost = Fraction(best.cost, UNIT)
-    return Solution(tuple(sizes), cost, cost - sum(size.cost for size in sizes if isinstance(size, Solved)))
+    own = sum(
+        size.neck.cost + size.split.cost + size.rounds.cost
+        for size in best.sizes
+        if size.neck and size.split and size.rounds
+    )
+    return Solution(tuple(sizes), Fraction(best.cost, UNIT), Fraction(best.cost - own, UNIT))
 
 
 def conflicts(rules: Rules) -> tuple[str, ...]:
@@ -190,61 +220,102 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
     return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
 
 
-def _better(targets: Sequence[Targets], rules: Rules, neck: _Settled, best: _Attempt | None) -> _Attempt | None:
-    """All sizes with these necks, or the best attempt so far where that is as good."""
-    limit = None if best is None or best.impossible else best.cost
-    if limit is not None and (neck.impossible or neck.cost >= limit):
+def _outlook(of_all: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Outlook:
+    shelves, least_necks, least_splits, least_rounds = [], [], [], 0
+    for amounts in of_all:
+        shelf = necks(amounts, rules, back_parity, sleeve_parity)
+        shelves.append(shelf)
+        split = least_split(amounts, back_parity, sleeve_parity)
+        if split is not None and (neck := shelf(1)):
+            least_necks.append(neck[0][0])
+            least_splits.append(split)
+            least_rounds += amounts.rounds[0][0]
+    least = sum(least_necks) + sum(least_splits) + least_rounds
+    return _Outlook(len(of_all) - len(least_necks), least, place, shelves, least_necks, least_splits)
+
+
+def _better(
+    targets: Sequence[Targets], of_all: Sequence[Permitted], rules: Rules, outlook: _Outlook, best: _Attempt | None
+) -> _Attempt | None:
+    """All sizes with the parities of an outlook, or the best attempt so far where that is preferred."""
+    neck_limits = split_limits = None
+    if best and best.impossible:
+        if outlook.impossible > best.impossible:
+            return best
+    elif best:
+        # what costs as much may be preferred
+        spare = best.cost - outlook.least + 1
+        if outlook.impossible or spare <= 0:
+            return best
+        neck_limits = _limits(spare, outlook.least_necks)
+    neck = _settle(outlook.necks, NECK_WEIGHTS, neck_limits)
+    if neck is None:
         return best
+    if neck_limits:
+        split_limits = _limits(neck_limits[-1] - neck.cost, outlook.least_splits)
     sizes = [_Size(chosen, None, None) for chosen in neck.chosen]
     splits = _settle(
-        [_splits(target, rules, size) for target, size in zip(targets, sizes, strict=True)],
-        SPLIT_WEIGHTS,
-        None if limit is None else limit - neck.cost,
+        [_splits(*size, rules) for size in zip(targets, of_all, sizes, strict=True)], SPLIT_WEIGHTS, split_limits
     )
+    if splits is None:
+        return best
     sizes = [size._replace(split=split) for size, split in zip(sizes, splits.chosen, strict=True)]
-    depths = _settle(
-        [_rounds(target, rules, size) for target, size in zip(targets, sizes, strict=True)], ROUNDS_WEIGHTS
-    )
+    depths = _settle([_rounds(*size, rules) for size in zip(of_all, sizes, strict=True)], ROUNDS_WEIGHTS)
+    assert depths is not None  # there is no limit
     sizes = [size._replace(rounds=depth) for size, depth in zip(sizes, depths.chosen, strict=True)]
-    attempt = _Attempt(depths.impossible, neck.cost + splits.cost + depths.cost, tuple(sizes))
-    return attempt if best is None or attempt[:2] < best[:2] else best
+    cost = neck.cost + splits.cost + depths.cost
+    attempt = _Attempt(depths.impossible, cost, neck.impossible, neck.cost, outlook.place, tuple(sizes))
+    return attempt if best is None or attempt[:5] < best[:5] else best
 
 
-def _settle(shelves: Sequence[Shelf], weights: Weights, limit: int | None = None) -> _Settled:
-    """The cheapest chain of the sizes that have candidates, without one that breaks it; nothing above the limit."""
+def _limits(spare: int, least: Sequence[int]) -> list[int]:
+    """For `cheapest_chain`: below the least that all sizes cost and so much to spare.
+
+    >>> _limits(5, [10, 20, 30])
+    [15, 35, 65]
+    """
+    return [spare + so_far for so_far in accumulate(least)]
+
+
+def _settle(shelves: Sequence[Shelf], weights: Weights, limits: Sequence[int] | None = None) -> _Settled | None:
+    """The cheapest chain of the sizes that have candidates, without one that breaks it.
+
+    With limits (see `cheapest_chain`) it is the chain of all sizes, and None where none keeps to them.
+    """
     chosen: list[Candidate | None] = [None] * len(shelves)
-    taking_part = [size for size, shelf in enumerate(shelves) if shelf(1)]
+    taking_part = [size for size, shelf in enumerate(shelves) if limits or shelf(1)]
     while True:
-        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limit)
+        chain = cheapest_chain([shelves[size] for size in taking_part], weights, limits)
         if not isinstance(chain, Broken):
             break
         taking_part = [size for place, size in enumerate(taking_part) if place not in chain.sizes]
     if chain is None:
-        return _Settled(len(shelves), 0, chosen)
+        return None
     for size, candidate in zip(taking_part, chain.candidates, strict=True):
         chosen[size] = candidate
     return _Settled(chosen.count(None), chain.cost, chosen)
 
 
-def _splits(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+def _splits(targets: Targets, amounts: Permitted, size: _Size, rules: Rules) -> Shelf:
     if size.neck is None:
         return shelf_of(())
-    return Splits(targets, rules, size.neck, floor(targets.rounds) + REACH)
+    return Splits(amounts, rules, size.neck.counts, floor(targets.rounds) + REACH)
 
 
-def _rounds(targets: Targets, rules: Rules, size: _Size) -> Shelf:
+def _rounds(amounts: Permitted, size: _Size, rules: Rules) -> Shelf:
     if size.neck is None or size.split is None:
         return shelf_of(())
-    increases = _counts(targets, rules, size.neck, size.split, 0).yoke("").increases
-    return rounds(targets, rules, increases)
+    neck_back, neck_front, neck_sleeve = size.neck.counts
+    back, sleeve, _ = size.split.counts
+    front = back + 2 * amounts.front_share
+    return rounds(amounts, rules, ((back - neck_back) // 2, (front - neck_front) // 2, (sleeve - neck_sleeve) // 2))
 
 
-def _counts(targets: Targets, rules: Rules, neck: Candidate, split: Candidate, depth: int) -> Counts:
-    back, sleeve, underarm = split.counts
-    at_split = Sections(back, back + 2 * targets.front_share, sleeve)
+def _counts(rules: Rules, amounts: Permitted, neck: CandidateCounts, split: CandidateCounts, depth: int) -> Counts:
+    back, sleeve, underarm = split
     return Counts(
-        neck=Sections(*neck.counts),
-        split=at_split,
+        neck=Sections(*neck),
+        split=Sections(back, back + 2 * amounts.front_share, sleeve),
         underarm=underarm,
         rounds=depth,
         line_to_body=rules.line_to_body,
@@ -252,36 +323,36 @@ def _counts(targets: Targets, rules: Rules, neck: Candidate, split: Candidate, d
     )
 
 
-def _solved(targets: Targets, rules: Rules, size: _Size) -> Solved | None:
+def _solved(targets: Targets, rules: Rules, amounts: Permitted, size: _Size) -> Solved | None:
     neck, split, depth = size
     if neck is None or split is None or depth is None:
         return None
-    counts = _counts(targets, rules, neck, split, depth.counts[0])
+    counts = _counts(rules, amounts, neck.counts, split.counts, depth.counts[0])
     return Solved(counts, counts.less(targets), Fraction(neck.cost + split.cost + depth.cost, UNIT))
 
 
-def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | None) -> Impossible:
+def _impossible(targets: Targets, rules: Rules, amounts: Permitted, size: _Size, before: Counts | None) -> Impossible:
     """Why a size has no counts, and what alone would give it some. before: of the size before it."""
     if size.neck is None:
         return _no_neck(targets, rules)
-    neck = size.neck
-    anyhow = Splits(targets, rules, neck, _ANY_ROUNDS)(1)
+    neck = size.neck.counts
+    anyhow = Splits(amounts, rules, neck, _ANY_ROUNDS)(1)
     if not anyhow:
-        closer = _nearest_extra(targets, 0, lambda eased: bool(Splits(eased, rules, neck, _ANY_ROUNDS)(1)))
-        return _no_split(targets, rules, neck, closer)
-    if not _splits(targets, rules, size)(1):
-        counts = _counts(targets, rules, neck, anyhow[0], NEAREST.round(targets.rounds))
+        closer = _nearest_extra(amounts, 0, lambda eased: bool(Splits(eased, rules, neck, _ANY_ROUNDS)(1)))
+        return _no_split(targets, rules, amounts, neck, closer)
+    if not _splits(targets, amounts, size, rules)(1):
+        counts = _counts(rules, amounts, neck, anyhow[0][1], NEAREST.round(targets.rounds))
         why = why_impossible(counts.yoke(targets.label), rules.yoke)
-        closer = _nearest_extra(targets, 0, lambda eased: bool(_splits(eased, rules, size)(1)))
+        closer = _nearest_extra(amounts, 0, lambda eased: bool(_splits(targets, eased, size, rules)(1)))
         return replace(why, nearest=(*why.nearest, *closer))
     if before is not None:
         least = before.split.back, before.split.sleeve, before.underarm
 
-        def follows(eased: Targets) -> bool:
-            splits = _splits(eased, rules, size)(ALL)
-            return any(all(map(ge, split.counts, least)) for split in splits)
+        def follows(eased: Permitted) -> bool:
+            splits = _splits(targets, eased, size, rules)(ALL)
+            return any(all(map(ge, counts, least)) for _, counts, _ in splits)
 
-        closer = _nearest_extra(targets, before.front_extra // 2, follows)
+        closer = _nearest_extra(amounts, before.front_extra // 2, follows)
         if closer:
             return Impossible(ReasonCode.FRONT_EXTRA_GROWS_TOO_FAST, FRONT_EXTRA_GROWS(), closer)
     # body and sleeve rise with the size, so it is the underarm that leaves the sections less than they had
@@ -292,13 +363,13 @@ def _impossible(targets: Targets, rules: Rules, size: _Size, before: Counts | No
     )
 
 
-def _nearest_extra(targets: Targets, least: int, fits: Callable[[Targets], bool]) -> tuple[Nearest, ...]:
+def _nearest_extra(amounts: Permitted, least: int, fits: Callable[[Permitted], bool]) -> tuple[Nearest, ...]:
     """The widest extra of the front that fits, narrower than the one asked for; none where none does.
 
     least: half of the narrowest one that is tried. fits: of narrower ones wherever of a wider one.
     """
-    shares = range(least, targets.front_share, 2)
-    fitting = bisect_left(shares, True, key=lambda share: not fits(replace(targets, front_extra=Fraction(2 * share))))
+    shares = range(least, amounts.front_share, 2)
+    fitting = bisect_left(shares, True, key=lambda share: not fits(amounts._replace(front_share=share)))
     return (Nearest(("front_extra",), 2 * shares[fitting - 1]),) if fitting else ()
 
 
@@ -312,14 +383,16 @@ def _no_neck(targets: Targets, rules: Rules) -> Impossible:
     )
 
 
-def _no_split(targets: Targets, rules: Rules, neck: Candidate, closer: tuple[Nearest, ...]) -> Impossible:
+def _no_split(
+    targets: Targets, rules: Rules, amounts: Permitted, neck: CandidateCounts, closer: tuple[Nearest, ...]
+) -> Impossible:
     """The body or the sleeve has fewer stitches than its section at the neck and the underarm need.
 
     closer: a narrower front that alone would do.
     """
-    back, _, sleeve = neck.counts
+    back, _, sleeve = neck
     underarm = NEAREST.round(targets.underarm)
-    extra = 2 * targets.front_share
+    extra = 2 * amounts.front_share
     for name, target, least, saying in (
         (
             "body",

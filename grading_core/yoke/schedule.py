@@ -116,6 +116,19 @@ def needed_rounds(increases: Increases, doubling: bool) -> int:
     return max(-(-body // 2) if doubling else body, sleeve)
 
 
+def least_rounds(increase_rounds: int, options: Options) -> int:
+    """The fewest rounds of a yoke in which so many may have increases.
+
+    increase_rounds: 0 or more. options: the grid, the first round and the plain rounds at the end.
+
+    >>> [least_rounds(many, Options(plain_rounds_at_end=3)) for many in (0, 1, 4)]
+    [0, 5, 11]
+    """
+    if not increase_rounds:
+        return 0
+    return options.first + (increase_rounds - 1) * options.step + options.plain_rounds_at_end
+
+
 def why_impossible(yoke: Yoke, options: Options) -> Impossible:
     """Why the increases don't fit, and every single change that makes them fit.
 
@@ -130,7 +143,7 @@ def why_impossible(yoke: Yoke, options: Options) -> Impossible:
     doubling = options.double_body == "if_needed"
     needed = needed_rounds(yoke.increases, doubling)
     span = (needed - 1) * options.step
-    nearest = [Nearest(("rounds",), options.first + span + options.plain_rounds_at_end)]
+    nearest = [Nearest(("rounds",), least_rounds(needed, options))]
     if options.step == 2:
         every_round = replace(options, step=1)
         if needed <= len(grid_rounds(yoke.rounds, every_round)):

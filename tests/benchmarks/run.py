@@ -44,6 +44,9 @@ GOALS = {
 }
 """The least share of the bare route's throughput, by operation and request."""
 
+GROWTH = ("over", "from", "to", "ms", "per unit µs", "r²", "exponent")
+"""The heads of the columns of `growth`."""
+
 GOAL_MIB = 80
 """What a worker stays below."""
 
@@ -73,7 +76,7 @@ def main() -> None:
     print(
         "\n## What the cost grows with\n\nProcessor time of the application; the exponent is that of the last step.\n"
     )
-    table(("operation", "over", "from", "to", "ms", "per unit µs", "r²", "exponent"), _growth(app))
+    table(("operation", *GROWTH), _growth(app))
 
 
 def table(head: Sequence[str], rows: Iterable[Sequence[object]]) -> None:
@@ -142,11 +145,18 @@ def _growth(app: Flask) -> Iterable[tuple[object, ...]]:
 def _grown(
     app: Flask, operation: str, over: str, amounts: Sequence[int], build: Callable[[int], Body]
 ) -> tuple[object, ...]:
-    seconds = [_seconds(app, f"/v1/{operation}", build(amount)) for amount in amounts]
+    return (operation, *growth(over, amounts, [_seconds(app, f"/v1/{operation}", build(amount)) for amount in amounts]))
+
+
+def growth(over: str, amounts: Sequence[int], seconds: Sequence[float]) -> tuple[object, ...]:
+    """The columns of a table of growth: a straight line fitted, and the exponent of the last step.
+
+    over: what grows. amounts, seconds: of it, and what they cost.
+    """
     fitted = linear_regression(amounts, seconds)
     exponent = math.log(seconds[-1] / seconds[-2]) / math.log(amounts[-1] / amounts[-2])
     return (
-        operation, over, amounts[0], amounts[-1], f"{seconds[0] * 1000:.1f} to {seconds[-1] * 1000:.1f}",
+        over, amounts[0], amounts[-1], f"{seconds[0] * 1000:.1f} to {seconds[-1] * 1000:.1f}",
         f"{fitted.slope * 1e6:.1f}", f"{correlation(amounts, seconds) ** 2:.4f}", f"{exponent:.2f}",
     )  # fmt: skip
 

@@ -9,9 +9,8 @@ from math import floor, lcm
 
 import pytest
 
-from grading_core.counts.candidates import Splits, necks, options, rounds
+from grading_core.counts.candidates import Splits, least_split, necks, options, permitted, rounds
 from grading_core.counts.request import Rules, Targets
-from grading_core.counts.size_chain import Candidate
 from grading_core.rounding import CountRule
 from grading_core.yoke.request import Options
 
@@ -27,7 +26,7 @@ TARGETS = Targets(
     rounds=Fraction("39.6"),
 )
 LINES = Options(line_stitches=2, double_body="never")
-NECK = Candidate(0, (22, 20, 6), (0, 0, 0, 0))
+NECK = (22, 20, 6)
 
 
 def near(target: Fraction, reach: int) -> range:
@@ -53,7 +52,7 @@ def test_the_options_are_all_counts_of_the_rule_within_reach_the_nearest_first(m
             and not (rounding == "up" and count < target)
             and not (rounding == "down" and count > target)
         ]
-        assert [(found.cost, found.amount) for found in options(target, rule, 3)] == sorted(expected), target
+        assert [(price, amount) for price, amount, _ in options(target, rule, 3)] == sorted(expected), target
 
 
 @pytest.mark.parametrize("narrower_front", [False, True])
@@ -81,8 +80,8 @@ def test_the_necks_are_all_that_the_rules_allow_the_cheapest_first(narrower_fron
             whole += cost(1, front, TARGETS.neck_front) + cost(2, sleeve, TARGETS.neck_sleeve)
             expected.append((whole, (back, front, sleeve)))
     assert len(expected) >= 5
-    found = necks(TARGETS, rules, back_parity, sleeve_parity)(10_000)
-    assert [(neck.cost, neck.counts) for neck in found] == sorted(expected)
+    found = necks(permitted(TARGETS, rules), rules, back_parity, sleeve_parity)(10_000)
+    assert [(price, counts) for price, counts, _ in found] == sorted(expected)
 
 
 @pytest.mark.parametrize("parity", [0, 1])
@@ -91,9 +90,10 @@ def test_no_section_of_the_neck_is_empty(parity):
     targets = replace(
         TARGETS, neck=Fraction("33.5"), neck_back=Fraction(4), neck_front=Fraction(4), neck_sleeve=Fraction("0.7")
     )
-    shelf = necks(targets, Rules(yoke=replace(LINES, line_stitches=6)), 0, parity)(1000)
+    rules = Rules(yoke=replace(LINES, line_stitches=6))
+    shelf = necks(permitted(targets, rules), rules, 0, parity)(1000)
     assert shelf
-    assert min(section for candidate in shelf for section in candidate.counts) == (1 if parity else 2)
+    assert min(section for _, counts, _ in shelf for section in counts) == (1 if parity else 2)
 
 
 @pytest.mark.parametrize("doubling", ["never", "if_needed"])
@@ -106,11 +106,7 @@ def test_splits_with_a_wider_front_are_all_that_increasing_back_front_and_sleeve
     rounds_, most = 22, 2 if doubling == "if_needed" else 1
     expected = []
     for at_back, at_front, at_sleeve, underarm in product(range(45), range(45), range(rounds_ + 1), range(16)):
-        back, front, sleeve = (
-            NECK.counts[0] + 2 * at_back,
-            NECK.counts[1] + 2 * at_front,
-            NECK.counts[2] + 2 * at_sleeve,
-        )
+        back, front, sleeve = (NECK[0] + 2 * at_back, NECK[1] + 2 * at_front, NECK[2] + 2 * at_sleeve)
         if front - back != wider or max(at_back, at_front) > most * rounds_:
             continue
         body, whole_sleeve = back + front + 4 + 2 * underarm, sleeve + 2 + underarm
@@ -126,14 +122,14 @@ def test_splits_with_a_wider_front_are_all_that_increasing_back_front_and_sleeve
             price = cost(1, body, TARGETS.body) + cost(3, whole_sleeve, TARGETS.sleeve)
             expected.append((price + cost(1, underarm, TARGETS.underarm), (back, sleeve, underarm)))
     assert len(expected) >= 15
-    found = Splits(targets, rules, NECK, most_rounds=rounds_)(10_000)
-    assert [(split.cost, split.counts) for split in found] == sorted(expected)
+    found = Splits(permitted(targets, rules), rules, NECK, most_rounds=rounds_)(10_000)
+    assert [(price, counts) for price, counts, _ in found] == sorted(expected)
 
 
 @pytest.mark.parametrize("doubling", ["never", "if_needed"])
 def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_cheapest_first(doubling):
     rules = Rules(body=CountRule(4), line_to_body=1, yoke=Options(line_stitches=2, step=2, double_body=doubling))
-    back, front, neck_sleeve = NECK.counts
+    back, front, neck_sleeve = NECK
     # 18 increase rounds in the even ones of 36
     room, body_room = 18, 36 if doubling == "if_needed" else 18
     expected = []
@@ -148,16 +144,17 @@ def test_the_splits_are_all_that_close_and_have_room_for_their_increases_the_che
             price = cost(1, body, TARGETS.body) + cost(3, whole_sleeve, TARGETS.sleeve)
             expected.append((price + cost(1, underarm, TARGETS.underarm), (half, sleeve, underarm)))
     assert len(expected) >= 15
-    found = Splits(TARGETS, rules, NECK, most_rounds=36)(10_000)
-    assert [(split.cost, split.counts) for split in found] == sorted(expected)
-    assert list(Splits(TARGETS, rules, NECK, most_rounds=36)(7)) == list(found[:7])
+    found = Splits(permitted(TARGETS, rules), rules, NECK, most_rounds=36)(10_000)
+    assert [(price, counts) for price, counts, _ in found] == sorted(expected)
+    assert list(Splits(permitted(TARGETS, rules), rules, NECK, most_rounds=36)(7)) == list(found[:7])
 
 
 def test_the_rounds_are_all_within_reach_that_hold_the_increases_the_nearest_first():
     # 20 increases in every second round need 40 rounds; 39.6 and 6 more are 45
-    found = rounds(TARGETS, Rules(yoke=LINES), (20, 20, 12))(100)
-    assert [each.counts for each in found] == [(count, 0, 0) for count in (40, 41, 42, 43, 44, 45)]
-    assert [each.cost for each in found] == [cost(2, count, TARGETS.rounds) for count in range(40, 46)]
+    rules = Rules(yoke=LINES)
+    found = rounds(permitted(TARGETS, rules), rules, (20, 20, 12))(100)
+    assert [counts for _, counts, _ in found] == [(count, 0, 0) for count in (40, 41, 42, 43, 44, 45)]
+    assert [price for price, _, _ in found] == [cost(2, count, TARGETS.rounds) for count in range(40, 46)]
 
 
 @pytest.mark.parametrize("parity", [0, 1])
@@ -165,6 +162,26 @@ def test_every_section_of_a_neck_has_a_stitch(parity):
     # 34 stitches at the neck of a bulky yarn, 24 of them in raglan lines: 5, 5 and 0 would be nearest
     narrow = replace(TARGETS, neck=Fraction(34), neck_back=Fraction(5), neck_front=Fraction(5), neck_sleeve=Fraction(0))
     rules = Rules(yoke=Options(line_stitches=6))
-    found = necks(narrow, rules, parity, 0)(10_000)
+    found = necks(permitted(narrow, rules), rules, parity, 0)(10_000)
     assert found
-    assert all(min(candidate.counts) >= 1 for candidate in found)
+    assert all(min(counts) >= 1 for _, counts, _ in found)
+
+
+@pytest.mark.parametrize("seam_stitches", [None, 0, 1])
+@pytest.mark.parametrize(("back_parity", "sleeve_parity"), [(0, 0), (0, 1), (1, 0), (1, 1)])
+def test_no_split_costs_less_than_the_least_and_one_with_room_and_a_small_neck_costs_that(
+    back_parity, sleeve_parity, seam_stitches
+):
+    rules = Rules(body=CountRule(4), seam_stitches=seam_stitches, yoke=Options(step=1, double_body="if_needed"))
+    amounts = permitted(TARGETS, rules)
+    # with an underarm of 7 to 9 stitches a half of 131.2 less 2 less these is some 55 to 57, a sleeve some 33 to 35
+    small = (2 + back_parity, 2 + back_parity, 2 + sleeve_parity)
+    found = Splits(amounts, rules, small, most_rounds=200)(1)
+    assert (found[0][0] if found else None) == least_split(amounts, back_parity, sleeve_parity)
+
+
+def test_there_is_no_least_split_where_no_parity_of_the_underarm_suits_body_and_sleeve():
+    # odd halves with an even underarm make a body of 2 more than a multiple of 4
+    amounts = permitted(TARGETS, Rules(body=CountRule(4), seam_stitches=0))
+    assert least_split(amounts, 1, 0) is None
+    assert least_split(amounts, 0, 0) is not None

@@ -56,7 +56,16 @@ def test_below_a_limit_there_is_the_same_chain_or_none(listed, weights, limit):
     shelves = [shelf(each) for each in listed]
     chain = cheapest_chain(shelves, weights)
     assume(isinstance(chain, Chain))
-    assert cheapest_chain(shelves, weights, limit) == (chain if chain.cost < limit else None)
+    least = [each[0].cost for each in listed]
+    limits = [limit - sum(least[size + 1 :]) for size in range(len(least))]
+    assert cheapest_chain(shelves, weights, limits) == (chain if chain.cost < limit else None)
+
+
+@given(sizes, weights, st.integers(0, 60))
+def test_no_broken_chain_keeps_to_limits(listed, weights, limit):
+    shelves = [shelf(each) for each in listed]
+    assume(isinstance(cheapest_chain(shelves, weights), Broken))
+    assert cheapest_chain(shelves, weights, [limit] * len(listed)) is None
 
 
 @in_a_hundred_cases(40)
@@ -79,6 +88,14 @@ def test_a_broken_chain_names_the_sizes_without_which_it_is_whole_the_first_that
         else:
             broken.append(size)
     assert (chain.sizes if isinstance(chain, Broken) else ()) == tuple(broken)
+
+
+def test_of_two_chains_that_cost_the_same_the_one_whose_first_difference_changes_less_is_taken():
+    # 1 and a step of 2 x 1, or 3 and none
+    stepping, level = Candidate(1, (0, 0, 0), (1, 0, 0, 0)), Candidate(3, (1, 0, 0), (0, 0, 0, 0))
+    next_size = Candidate(0, (2, 0, 0), (0, 0, 0, 0))
+    chain = cheapest_chain([shelf([stepping, level]), shelf([next_size])], (2, 0, 0, 0))
+    assert chain == Chain(3, (level, next_size))
 
 
 def test_no_size_makes_an_empty_chain():

@@ -16,10 +16,12 @@ from grading_core.counts.solver import Solved, conflicts, solve
 from grading_core.errors import Impossible
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
+from grading_core.sections import Sections
 from grading_core.yoke.request import Options
 from grading_core.yoke.result import Schedule
 from grading_core.yoke.schedule import schedule
 from tests.floors import in_a_hundred_cases
+from tests.oracles import every_chain
 from tests.oracles.garment_model import least_cost
 
 GAUGE = Gauge.over(Fraction(22), Fraction(31), Fraction(10))
@@ -89,6 +91,13 @@ def test_no_counts_with_a_wider_front_cost_less_than_those_chosen(seed):
 def test_no_counts_cost_less_over_many_sizes(seed):
     wanted, ruled = targets(random.Random(seed), 5), Rules(body=CountRule(4), yoke=ROOMY)
     assert solve(wanted, ruled).cost == least_cost(wanted, ruled)
+
+
+@pytest.mark.parametrize("wider_front", [False, True])
+@pytest.mark.parametrize("seed", range(20, 26))
+def test_no_chain_of_two_sizes_costs_less_of_all_there_are(seed, wider_front):
+    wanted, ruled = targets(random.Random(seed), 2, wider_front=wider_front), possible_rules(seed)
+    assert solve(wanted, ruled).cost == every_chain.least_cost(wanted, ruled)
 
 
 seeds = st.integers(0, 10**9)
@@ -196,6 +205,15 @@ def test_targets_that_are_possible_are_met_at_no_cost():
     solution = solve([ONE], Rules(yoke=Options(double_body="if_needed")))
     assert solution.cost == 0
     assert solution.sizes[0].differences == target("M", *[0] * 8)
+
+
+def test_of_parities_that_cost_the_same_the_one_whose_neck_costs_less_is_taken():
+    tied = target("M", 103, 33, 33, 13, 205, 66, 11, 70)
+    ruled = Rules(body=CountRule(4), yoke=ROOMY)
+    assert (
+        solve([tied], replace(ruled, back_parity="even")).cost == solve([tied], replace(ruled, back_parity="odd")).cost
+    )
+    assert solve([tied], ruled).sizes[0].counts.neck == Sections(33, 33, 14)
 
 
 def test_a_size_whose_increases_do_not_fit_says_so_and_the_others_are_computed():

@@ -15,7 +15,15 @@ from grading_core.shaping import Spacing, Where
 from grading_core.units import to_places
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import Schedule
-from grading_core.yoke.schedule import finish, grid_rounds, needed_rounds, respace, schedule, yoke_problems
+from grading_core.yoke.schedule import (
+    finish,
+    grid_rounds,
+    least_rounds,
+    needed_rounds,
+    respace,
+    schedule,
+    yoke_problems,
+)
 from tests.grading_core.yoke.random_yokes import GAUGE, SPACINGS, random_cases, random_schedules, yoke_of
 from tests.oracles.knitter import knit, knit_to_split
 from tests.oracles.optimal_yoke import best_by_solver, best_counts_by_brute_force
@@ -373,3 +381,11 @@ def test_respacing_keeps_what_is_worked_and_its_order() -> None:
         worked.increases for worked in made.increase_rounds
     ]
     assert knit_to_split(respaced) == made.yoke.split
+
+
+@pytest.mark.parametrize(("step", "first", "plain"), [(2, None, 0), (1, None, 2), (2, 5, 3), (1, 7, 0)])
+def test_the_least_rounds_are_the_fewest_whose_grid_has_room(step, first, plain):
+    options = Options(step=step, first_increase_round=first, plain_rounds_at_end=plain)
+    for many in range(9):
+        fewest = next(rounds for rounds in range(60) if len(grid_rounds(rounds, options)) >= many)
+        assert least_rounds(many, options) == fewest
