@@ -120,6 +120,19 @@ def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tupl
     )
 
 
+def is_within(most: Fraction, one: Fraction, other: Fraction) -> bool:
+    """Whether two numbers lie no further apart than a third.
+
+    >>> is_within(Fraction(1, 2), Fraction(1, 3), Fraction(5, 6)), is_within(Fraction(1, 2), Fraction(1, 4), Fraction(1))
+    (True, False)
+    """
+    # in whole numbers, since every measurement of every size is looked at
+    one_over, one_under = one.as_integer_ratio()
+    other_over, other_under = other.as_integer_ratio()
+    over, under = most.as_integer_ratio()
+    return abs(one_over * other_under - other_over * one_under) * under <= over * one_under * other_under
+
+
 def square_root(value: Fraction, places: int = 6) -> Fraction:
     """The square root of a number, rounded down to so many decimals.
 
@@ -132,6 +145,18 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     """
     scale = 10**places
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
+
+
+def hypotenuse(one: Fraction, other: Fraction, places: int = 6) -> Fraction:
+    """The square root of the sum of two squares, rounded down as `square_root` rounds.
+
+    >>> hypotenuse(Fraction(3, 2), Fraction(2))
+    Fraction(5, 2)
+    """
+    (over, under), (other_over, other_under) = one.as_integer_ratio(), other.as_integer_ratio()
+    scale: int = 10**places
+    squares = (over * other_under) ** 2 + (other_over * under) ** 2
+    return Fraction(isqrt(squares * scale * scale // (under * other_under) ** 2), scale)
 
 
 def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, cached_property
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -132,6 +132,14 @@ class _Relaxed(NamedTuple):
     levels: Mapping[str, tuple[int, ...]]
 
 
+class _Counted(NamedTuple):
+    """The counts of targets that obey rules, by label."""
+
+    targets: tuple[Targets, ...]
+    rules: Rules
+    counts: Mapping[str, Solved | Impossible]
+
+
 class Inquiry:
     """Asks for the causes of what is amiss in one making.
 
@@ -147,14 +155,20 @@ class Inquiry:
     ) -> None:
         self.making = making
         self._designed = designed
-        self._relaxations = tuple(relaxations(making))
-        self._counts: dict[tuple[tuple[Targets, ...], Rules], Mapping[str, Solved | Impossible]] = {
-            (making.targets, making.rules): counts
-        }
+        self._own = counts
         self._sizes_solved = 0
         self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
         self._relaxed: dict[tuple[Cause, ...], _Relaxed] = {}
         self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
+
+    @cached_property
+    def _relaxations(self) -> tuple[Relaxation, ...]:
+        return tuple(relaxations(self.making))
+
+    @cached_property
+    def _counts(self) -> list[_Counted]:
+        """All that was solved. It is sought by comparing: hashing a fraction costs more than most comparisons take."""
+        return [_Counted(self.making.targets, self.making.rules, self._own)]
 
     def causes(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
         """What keeps one or more sizes from being as wanted.
@@ -235,13 +249,15 @@ class Inquiry:
         if conflicts(making.rules):
             # without one rule the others may contradict each other
             return _Relaxed(making, {}, {})
-        asked = (making.targets, making.rules)
-        if asked not in self._counts:
+        targets = making.targets
+        known = (each.counts for each in self._counts if each.rules == making.rules and each.targets == targets)
+        counts = next(known, None)
+        if counts is None:
             self._sizes_solved += len(making.labels)
             if self._sizes_solved > MOST_SIZES:
                 return _Relaxed(making, {}, {})
-            self._counts[asked] = making.solve().by_label
-        counts = self._counts[asked]
+            counts = making.solve(targets=targets).by_label
+            self._counts.append(_Counted(targets, making.rules, counts))
         self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]
 
