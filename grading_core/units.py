@@ -123,7 +123,8 @@ def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tupl
 def is_within(most: Fraction, one: Fraction, other: Fraction) -> bool:
     """Whether two numbers lie no further apart than a third.
 
-    >>> is_within(Fraction(1, 2), Fraction(1, 3), Fraction(5, 6)), is_within(Fraction(1, 2), Fraction(1, 4), Fraction(1))
+    >>> half = Fraction(1, 2)
+    >>> is_within(half, Fraction(1, 3), Fraction(5, 6)), is_within(half, Fraction(1, 4), Fraction(1))
     (True, False)
     """
     # in whole numbers, since every measurement of every size is looked at

@@ -36,9 +36,10 @@ _FOLLOWING: Mapping[str, tuple[str, ...]] = {"depth": ("body_length",), "sleeve_
 class Making:
     """What one version is made from.
 
-    wearers, measurements: of all sizes, in the same order. order: their places from the smallest to the largest. labels: of the sizes that are made. version: as designed, or
-    as a maker changes it. fabrics: the gauges. rules: of the counts. neck, yoke, body, sleeve, chart: the wishes for
-    each part. colours: of the parts. smooths: which girths go in even steps, as `PulloverRequest` has it.
+    wearers, measurements: of all sizes, in the same order. order: their places from the smallest to the largest.
+    labels: of the sizes that are made. version: as designed, or as a maker changes it. fabrics: the gauges. rules: of
+    the counts. neck, yoke, body, sleeve, chart: the wishes for each part. colours: of the parts. smooths: which girths
+    go in even steps, as `PulloverRequest` has it.
     """
 
     wearers: tuple[Wearer, ...]

@@ -97,7 +97,8 @@ def solve_targets(
 ) -> SolvedTargets:
     """The counts of all sizes, chosen anew where their targets aren't those of another version.
 
-    rising, fabrics: as for `stitch_targets`. expected: what it makes of them. rules: of all sizes. known: the other version, None where there is none.
+    rising, fabrics: as for `stitch_targets`. expected: what it makes of them. rules: of all sizes. known:
+    the other version, None where there is none.
     """
     if known and known.expected == expected:
         return known
