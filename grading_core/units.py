@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from math import isqrt
 from types import MappingProxyType
 from typing import Literal
@@ -169,11 +170,18 @@ def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     >>> [to_printed_decimal(Fraction(length), Fraction(1, 2)) for length in ("101.11", "101.3")]
     ['101', '101.5']
     """
-    steps = nearest_whole(value.numerator * step.denominator, value.denominator * step.numerator)
-    whole, rest = divmod(steps * step.numerator, step.denominator)
+    (over, under), (step_over, step_under) = value.as_integer_ratio(), step.as_integer_ratio()
+    steps = nearest_whole(over * step_under, under * step_over)
+    return _decimal(steps * step_over, step_under)
+
+
+@lru_cache(4096)
+def _decimal(numerator: int, denominator: int) -> str:
+    """A fraction as a decimal. What is printed is rounded, so that the same numbers come again and again."""
+    whole, rest = divmod(numerator, denominator)
     if rest == 0:
         return str(whole)
-    return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
+    return f"{Decimal(numerator) / Decimal(denominator):f}"
 
 
 def nearest_whole(numerator: int, denominator: int) -> int:

@@ -289,7 +289,6 @@ def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fract
     return along_arm_cm(upper_arm_cm, wrist_cm, _WHOLE if part >= AT_THE_WRIST else part)
 
 
-
 def reach_cm(neck_cm: Fraction, depth_cm: Fraction, sleeve_cm: Fraction) -> Fraction:
     """From the centre back of the neck to the end of a sleeve: half of the neck's width, the yoke along the sleeve's
     centre, the sleeve.

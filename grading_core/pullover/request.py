@@ -182,8 +182,11 @@ class RuleChange:
 
         rule: a rule, or what was asked of one before.
         """
-        changed = {each.name: getattr(self, each.name) for each in fields(self)}
-        return replace(rule, **{name: value for name, value in changed.items() if value is not None})
+        changed = {name: value for name in _OF_RULE if (value := getattr(self, name)) is not None}
+        return replace(rule, **changed) if changed else rule
+
+
+_OF_RULE = tuple(each.name for each in fields(RuleChange))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -185,7 +185,7 @@ def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: 
         sleeve_increases=sleeve,
         increase_rounds=tuple(increase_rounds),
         phases=phases(increase_events(increase_rounds), yoke.rounds),
-        doubled_rounds=sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
+        doubled_rounds=sum([back > 1 or front > 1 for _, back, front, _ in increase_rounds]),
         depth_cm=depth_cm,
         raglan_line=_line(back, depth_cm, at_split),
         front_raglan_line=None if alike else _line(front, depth_cm, at_split),
