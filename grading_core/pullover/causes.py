@@ -159,6 +159,7 @@ class Inquiry:
         self._sizes_solved = 0
         self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
         self._relaxed: dict[tuple[Cause, ...], _Relaxed] = {}
+        self._unsolved: set[tuple[Cause, ...]] = set()
         self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
 
     @cached_property
@@ -235,31 +236,39 @@ class Inquiry:
     def _knit(self, given_up: Sequence[Relaxation], label: str) -> KnittedSize | Impossible | None:
         key = tuple(each.cause for each in given_up)
         if (key, label) not in self._knitted:
-            making, counts, levels = self._make(key, given_up, label)
-            self._knitted[key, label] = making.knit(counts, levels, label) if counts else None
+            relaxed = self._make(key, given_up, label)
+            self._knitted[key, label] = relaxed and relaxed.making.knit(relaxed.counts, relaxed.levels, label)
         return self._knitted[key, label]
 
-    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed:
-        """The garment without what is given up, and its counts: solved anew where they are others, none if too many."""
-        if key in self._relaxed and label in self._relaxed[key].counts:
-            return self._relaxed[key]
+    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed | None:
+        """The garment without what is given up, and its counts: solved anew where they are others, None if too many."""
+        relaxed = self._relaxed.get(key)
+        if key in self._unsolved or (relaxed and label in relaxed.counts):
+            return relaxed
         making = self.making
         for each in given_up:
             making = each.relax(making)
-        if conflicts(making.rules):
-            # without one rule the others may contradict each other
-            return _Relaxed(making, {}, {})
-        targets = making.targets
-        known = (each.counts for each in self._counts if each.rules == making.rules and each.targets == targets)
-        counts = next(known, None)
+        # without one rule the others may contradict each other
+        counts = None if conflicts(making.rules) else self._solve(making)
         if counts is None:
-            self._sizes_solved += len(making.labels)
-            if self._sizes_solved > MOST_SIZES:
-                return _Relaxed(making, {}, {})
-            counts = making.solve(targets=targets).by_label
-            self._counts.append(_Counted(targets, making.rules, counts))
+            if making.labels == self.making.labels:
+                self._unsolved.add(key)
+            return None
         self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]
+
+    def _solve(self, making: Making) -> Mapping[str, Solved | Impossible] | None:
+        """The counts of a making, None where they would be some too many: then there are no more for any."""
+        targets = making.targets
+        for known in self._counts:
+            if known.rules == making.rules and known.targets == targets:
+                return known.counts
+        self._sizes_solved += len(making.labels)
+        if self._sizes_solved > MOST_SIZES:
+            return None
+        counts = making.solve(targets=targets).by_label
+        self._counts.append(_Counted(targets, making.rules, counts))
+        return counts
 
 
 def relaxations(making: Making) -> Iterator[Relaxation]:
