@@ -7,7 +7,7 @@ them, one for each, or goes from the first size sent to the last in even steps.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, TypeVar
@@ -182,11 +182,8 @@ class RuleChange:
 
         rule: a rule, or what was asked of one before.
         """
-        changed = {name: value for name in _OF_RULE if (value := getattr(self, name)) is not None}
+        changed = {name: value for name in self.__slots__ if (value := getattr(self, name)) is not None}
         return replace(rule, **changed) if changed else rule
-
-
-_OF_RULE = tuple(each.name for each in fields(RuleChange))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
