@@ -171,11 +171,23 @@ def places(found: Check[object]) -> Check[list[Path]]:
 
     found: the check.
     """
-    paths = []
-    for problem in found:
+    _, paths = yield from placed(found)
+    return paths
+
+
+def placed(found: Check[Made]) -> Check[tuple[Made, list[Path]]]:
+    """A check that makes the places of its problems beside what it makes.
+
+    found: the check.
+    """
+    paths: list[Path] = []
+    while True:
+        try:
+            problem = next(found)
+        except StopIteration as end:
+            return end.value, paths
         paths.append(problem.path)
         yield problem
-    return paths
 
 
 def sound(found: Check[Made]) -> Made:

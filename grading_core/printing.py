@@ -11,6 +11,7 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from math import gcd
 from typing import Literal
 
@@ -67,13 +68,14 @@ class Printing:
         >>> tenths.inches(Fraction(101)), characters.inches(Fraction(101)) == "39\\N{VULGAR FRACTION THREE QUARTERS}"
         ('39.8', True)
         """
-        step, (inches, cm) = self.inch_step, INCHES_IN_CM[self.inch_convention]
-        finest = step.denominator
+        inches, cm = INCHES_IN_CM[self.inch_convention]
+        step_over, finest = self.inch_step.as_integer_ratio()
         if finest > FINEST_FRACTION or finest & (finest - 1):
-            return self.decimal(Fraction(length_cm * inches) / cm, step)
+            return self.decimal(Fraction(length_cm * inches) / cm, self.inch_step)
         # in whole numbers, since a table prints hundreds of lengths
-        steps = nearest_whole(length_cm.numerator * inches * finest, length_cm.denominator * cm * step.numerator)
-        return self._mixed(steps * step.numerator, finest)
+        over, under = length_cm.as_integer_ratio()
+        steps = nearest_whole(over * inches * finest, under * cm * step_over)
+        return _mixed(steps * step_over, finest, self.fractions)
 
     def fractional(self, value: int | Fraction) -> str:
         """A number with its fraction, or with decimals where no 64th of an inch is as fine.
@@ -82,17 +84,7 @@ class Printing:
         ('36 1/4', '36.3')
         """
         exact = FINEST_FRACTION % value.denominator == 0
-        return self._mixed(value.numerator, value.denominator) if exact else self.decimal(value)
-
-    def _mixed(self, parts: int, finest: int) -> str:
-        """So many parts of an inch, of which it has so many."""
-        whole, rest = divmod(abs(parts), finest)
-        sign = "-" if parts < 0 else ""
-        if rest == 0:
-            return f"{sign}{whole}"
-        common = gcd(rest, finest)
-        fraction = self._fraction(rest // common, finest // common)
-        return f"{sign}{whole or ''}{' ' if whole and self.fractions == 'plain' else ''}{fraction}"
+        return _mixed(value.numerator, value.denominator, self.fractions) if exact else self.decimal(value)
 
     def decimal(self, value: int | Fraction, step: Fraction = Fraction(1, 100)) -> str:
         """A number to the nearest step, without trailing zeros.
@@ -100,13 +92,27 @@ class Printing:
         >>> Printing().decimal(Fraction(45, 2)), Printing(decimal_mark=",").decimal(Fraction(45, 2))
         ('22.5', '22,5')
         """
-        return to_printed_decimal(value, step).replace(".", self.decimal_mark)
+        printed = to_printed_decimal(value, step)
+        return printed if self.decimal_mark == "." else printed.replace(".", self.decimal_mark)
 
-    def _fraction(self, numerator: int, denominator: int) -> str:
-        if self.fractions == "plain":
-            return f"{numerator}/{denominator}"
-        parts = str(numerator).translate(_RAISED), str(denominator).translate(_LOWERED)
-        return _VULGAR.get((numerator, denominator)) or _SLASH.join(parts)
+
+@lru_cache(4096)
+def _mixed(parts: int, finest: int, style: FractionStyle) -> str:
+    """So many parts of an inch, of which it has so many."""
+    whole, rest = divmod(abs(parts), finest)
+    sign = "-" if parts < 0 else ""
+    if rest == 0:
+        return f"{sign}{whole}"
+    common = gcd(rest, finest)
+    fraction = _fraction(rest // common, finest // common, style)
+    return f"{sign}{whole or ''}{' ' if whole and style == 'plain' else ''}{fraction}"
+
+
+def _fraction(numerator: int, denominator: int, style: FractionStyle) -> str:
+    if style == "plain":
+        return f"{numerator}/{denominator}"
+    parts = str(numerator).translate(_RAISED), str(denominator).translate(_LOWERED)
+    return _VULGAR.get((numerator, denominator)) or _SLASH.join(parts)
 
 
 _USUAL = Printing()

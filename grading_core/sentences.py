@@ -191,7 +191,7 @@ def has_gap(sentence: Sentence) -> bool:
         value, places = sentence.values[name], sentence.places
         if is_run(kind, value):
             shown = [value[place] for place in places] if places else value
-            if None in shown:
+            if any(each is None for each in shown):  # not by comparing: each may be a fraction
                 return True
     return False
 

@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from math import isqrt
 from types import MappingProxyType
 from typing import Literal
@@ -120,6 +121,20 @@ def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tupl
     )
 
 
+def is_within(most: Fraction, one: Fraction, other: Fraction) -> bool:
+    """Whether two numbers lie no further apart than a third.
+
+    >>> half = Fraction(1, 2)
+    >>> is_within(half, Fraction(1, 3), Fraction(5, 6)), is_within(half, Fraction(1, 4), Fraction(1))
+    (True, False)
+    """
+    # in whole numbers, since every measurement of every size is looked at
+    one_over, one_under = one.as_integer_ratio()
+    other_over, other_under = other.as_integer_ratio()
+    over, under = most.as_integer_ratio()
+    return abs(one_over * other_under - other_over * one_under) * under <= over * one_under * other_under
+
+
 def square_root(value: Fraction, places: int = 6) -> Fraction:
     """The square root of a number, rounded down to so many decimals.
 
@@ -134,6 +149,18 @@ def square_root(value: Fraction, places: int = 6) -> Fraction:
     return Fraction(isqrt(value.numerator * scale * scale // value.denominator), scale)
 
 
+def hypotenuse(one: Fraction, other: Fraction, places: int = 6) -> Fraction:
+    """The square root of the sum of two squares, rounded down as `square_root` rounds.
+
+    >>> hypotenuse(Fraction(3, 2), Fraction(2))
+    Fraction(5, 2)
+    """
+    (over, under), (other_over, other_under) = one.as_integer_ratio(), other.as_integer_ratio()
+    scale: int = 10**places
+    squares = (over * other_under) ** 2 + (other_over * under) ** 2
+    return Fraction(isqrt(squares * scale * scale // (under * other_under) ** 2), scale)
+
+
 def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     """A number rounded to a step and written without trailing zeros.
 
@@ -143,11 +170,18 @@ def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     >>> [to_printed_decimal(Fraction(length), Fraction(1, 2)) for length in ("101.11", "101.3")]
     ['101', '101.5']
     """
-    steps = nearest_whole(value.numerator * step.denominator, value.denominator * step.numerator)
-    whole, rest = divmod(steps * step.numerator, step.denominator)
+    (over, under), (step_over, step_under) = value.as_integer_ratio(), step.as_integer_ratio()
+    steps = nearest_whole(over * step_under, under * step_over)
+    return _decimal(steps * step_over, step_under)
+
+
+@lru_cache(4096)
+def _decimal(numerator: int, denominator: int) -> str:
+    """A fraction as a decimal. What is printed is rounded, so that the same numbers come again and again."""
+    whole, rest = divmod(numerator, denominator)
     if rest == 0:
         return str(whole)
-    return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
+    return f"{Decimal(numerator) / Decimal(denominator):f}"
 
 
 def nearest_whole(numerator: int, denominator: int) -> int:

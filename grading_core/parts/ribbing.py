@@ -9,7 +9,7 @@ counted among the rib's rounds, so that the height stays what was asked (common 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal
 
@@ -67,11 +67,12 @@ class Rib:
     rule: CountRule
     repeat: RibRepeat | None = None
     colour: str | None = None
+    rounds: int = field(init=False)
+    """For the height, at least one."""
 
-    @property
-    def rounds(self) -> int:
-        """Rounds for the height, at least one."""
-        return max(1, self.gauge.rows(self.height_cm))
+    def __post_init__(self) -> None:
+        """Count the rounds once: they are asked for again and again."""
+        object.__setattr__(self, "rounds", max(1, self.gauge.rows(self.height_cm)))
 
     def nearest(self, stitches: Fraction) -> int:
         """The permitted count for so many stitches, at least one repeat."""
@@ -86,7 +87,8 @@ class Rib:
 
         length_cm: of fabric and rib. gauge: of the fabric.
         """
-        return gauge.rows(max(Fraction(0), length_cm - self.gauge.height_cm(self.rounds)))
+        before_cm = length_cm - self.gauge.height_cm(self.rounds)
+        return gauge.rows(before_cm) if before_cm.numerator > 0 else 0
 
     @property
     def worked(self) -> RibRepeat | None:

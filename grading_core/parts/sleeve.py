@@ -158,7 +158,12 @@ def run_instructions(sleeves: Sequence[Sleeve | None], labels: Sequence[str]) ->
 
 def _losses(decreases: Iterable[Phase[int]]) -> tuple[Phase[int], ...]:
     """Phases of which each kind is the stitches lost, with these negative."""
-    return tuple(replace(phase, cycle=tuple((every, -lost) for every, lost in phase.cycle)) for phase in decreases)
+    return tuple(
+        [
+            Phase(phase.from_row, phase.to_row, tuple([(every, -lost) for every, lost in phase.cycle]), phase.times)
+            for phase in decreases
+        ]
+    )
 
 
 def _impossible(times: int, rounds: int, plain_before: int, plain_after: int) -> Impossible:

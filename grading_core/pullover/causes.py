@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, cached_property
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -132,6 +132,14 @@ class _Relaxed(NamedTuple):
     levels: Mapping[str, tuple[int, ...]]
 
 
+class _Counted(NamedTuple):
+    """The counts of targets that obey rules, by label."""
+
+    targets: tuple[Targets, ...]
+    rules: Rules
+    counts: Mapping[str, Solved | Impossible]
+
+
 class Inquiry:
     """Asks for the causes of what is amiss in one making.
 
@@ -147,14 +155,21 @@ class Inquiry:
     ) -> None:
         self.making = making
         self._designed = designed
-        self._relaxations = tuple(relaxations(making))
-        self._counts: dict[tuple[tuple[Targets, ...], Rules], Mapping[str, Solved | Impossible]] = {
-            (making.targets, making.rules): counts
-        }
+        self._own = counts
         self._sizes_solved = 0
         self._known: dict[str, list[tuple[Relaxation, ...]]] = {}
         self._relaxed: dict[tuple[Cause, ...], _Relaxed] = {}
+        self._unsolved: set[tuple[Cause, ...]] = set()
         self._knitted: dict[tuple[tuple[Cause, ...], str], KnittedSize | Impossible | None] = {}
+
+    @cached_property
+    def _relaxations(self) -> tuple[Relaxation, ...]:
+        return tuple(relaxations(self.making))
+
+    @cached_property
+    def _counts(self) -> list[_Counted]:
+        """All that was solved. It is sought by comparing: hashing a fraction costs more than most comparisons take."""
+        return [_Counted(self.making.targets, self.making.rules, self._own)]
 
     def causes(self, measurement: str, labels: Sequence[str], fits: Fits) -> Causes:
         """What keeps one or more sizes from being as wanted.
@@ -221,29 +236,39 @@ class Inquiry:
     def _knit(self, given_up: Sequence[Relaxation], label: str) -> KnittedSize | Impossible | None:
         key = tuple(each.cause for each in given_up)
         if (key, label) not in self._knitted:
-            making, counts, levels = self._make(key, given_up, label)
-            self._knitted[key, label] = making.knit(counts, levels, label) if counts else None
+            relaxed = self._make(key, given_up, label)
+            self._knitted[key, label] = relaxed and relaxed.making.knit(relaxed.counts, relaxed.levels, label)
         return self._knitted[key, label]
 
-    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed:
-        """The garment without what is given up, and its counts: solved anew where they are others, none if too many."""
-        if key in self._relaxed and label in self._relaxed[key].counts:
-            return self._relaxed[key]
+    def _make(self, key: tuple[Cause, ...], given_up: Sequence[Relaxation], label: str) -> _Relaxed | None:
+        """The garment without what is given up, and its counts: solved anew where they are others, None if too many."""
+        relaxed = self._relaxed.get(key)
+        if key in self._unsolved or (relaxed and label in relaxed.counts):
+            return relaxed
         making = self.making
         for each in given_up:
             making = each.relax(making)
-        if conflicts(making.rules):
-            # without one rule the others may contradict each other
-            return _Relaxed(making, {}, {})
-        asked = (making.targets, making.rules)
-        if asked not in self._counts:
-            self._sizes_solved += len(making.labels)
-            if self._sizes_solved > MOST_SIZES:
-                return _Relaxed(making, {}, {})
-            self._counts[asked] = making.solve().by_label
-        counts = self._counts[asked]
+        # without one rule the others may contradict each other
+        counts = None if conflicts(making.rules) else self._solve(making)
+        if counts is None:
+            if making.labels == self.making.labels:
+                self._unsolved.add(key)
+            return None
         self._relaxed[key] = _Relaxed(making, counts, making.level_stitches(counts))
         return self._relaxed[key]
+
+    def _solve(self, making: Making) -> Mapping[str, Solved | Impossible] | None:
+        """The counts of a making, None where they would be some too many: then there are no more for any."""
+        targets = making.targets
+        for known in self._counts:
+            if known.rules == making.rules and known.targets == targets:
+                return known.counts
+        self._sizes_solved += len(making.labels)
+        if self._sizes_solved > MOST_SIZES:
+            return None
+        counts = making.solve(targets=targets).by_label
+        self._counts.append(_Counted(targets, making.rules, counts))
+        return counts
 
 
 def relaxations(making: Making) -> Iterator[Relaxation]:

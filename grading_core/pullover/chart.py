@@ -122,7 +122,9 @@ def with_chart(sizes: Mapping[str, KnittedSize], placements: ChartPlacements | N
 
     sizes: by label. placements: from `lay_chart`.
     """
-    placed = {each.label: each for each in placements.sizes} if placements else {}
+    if placements is None:
+        return dict(sizes)
+    placed = {each.label: each for each in placements.sizes}
     return {label: replace(size, chart=placed.get(label)) for label, size in sizes.items()}
 
 

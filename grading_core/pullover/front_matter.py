@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
+from functools import lru_cache
 
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import Gauges, YarnWishes
@@ -132,7 +133,12 @@ def category_of(gauge: Gauge) -> YarnCategory:
     >>> category_of(Gauge.over(Fraction(22), Fraction(31), Fraction(10))).name
     'Light'
     """
-    stitches = NEAREST.round(swatch(gauge)["stitches"])
+    return _category(NEAREST.round(swatch(gauge)["stitches"]))
+
+
+@lru_cache(256)
+def _category(stitches: int) -> YarnCategory:
+    """The category of so many stitches to 4 in."""
 
     def distance(category: YarnCategory) -> tuple[Fraction, Fraction]:
         of = category.stitches_per_4_inches

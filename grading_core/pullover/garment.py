@@ -68,12 +68,14 @@ class Prepared:
 
 
 @check
-def garment_problems(request: PulloverRequest) -> Check[Prepared]:
+def garment_problems(request: PulloverRequest, bodies: tuple[SizeBody, ...] | None = None) -> Check[Prepared]:
     """What contradicts itself in a request, as far as it shows before counts are chosen; makes what they need.
 
-    request: any. What a problem is about counts as unknown in what is looked at after it.
+    request: any. What a problem is about counts as unknown in what is looked at after it. bodies: its own, where they
+    are known from a request that differs in other things.
     """
-    bodies = yield from body_problems(told(lambda: request.bodies))
+    if bodies is None:
+        bodies = yield from body_problems(told(lambda: request.bodies))
     labels = told(lambda: [each.label for each in bodies])
     yield from answer_size_problems(request.answer_sizes, labels)
     yield from _strand_problems(request, labels)
@@ -166,11 +168,13 @@ def _rules(request: PulloverRequest) -> Check[Rules]:
     return rules
 
 
-def knit_garment(request: PulloverRequest, among: Collection[str] | None = None) -> Garment:
+def knit_garment(
+    request: PulloverRequest, among: Collection[str] | None = None, prepared: Prepared | None = None
+) -> Garment:
     """The parts of every size as designed, and with a maker's changes.
 
     request: what is asked. among: labels of the sizes to knit, whose counts are then chosen without the others; None
-    for all.
+    for all. prepared: what `garment_problems` makes of the request, where it was asked already.
 
     Raises ContradictionError for everything in the request that contradicts itself, apart from the length of the
     chart's answer.
@@ -182,7 +186,8 @@ def knit_garment(request: PulloverRequest, among: Collection[str] | None = None)
     >>> knit_garment(PulloverRequest(gauges=Gauges(gauge), labels=("S", "M"))).outcomes["M"].counts.body
     228
     """
-    prepared = sound(garment_problems(request))
+    if prepared is None:
+        prepared = sound(garment_problems(request))
     solved: SolvedTargets | None = None
     outcomes: list[Outcomes] = []
     for making in prepared.makings:

@@ -7,16 +7,17 @@ the chart laid over what there is; yarn; table and words; words of warning.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from grading_core.answer_sizes import is_answered
 from grading_core.chart.fabric import Windows
 from grading_core.chart.request import ChartRequest
+from grading_core.errors import sound
 from grading_core.pullover.bodies import body_remarks
 from grading_core.pullover.changes import changed_numbers
 from grading_core.pullover.chart import chart_anchor, lay_chart, plan_chart, with_chart
 from grading_core.pullover.colours import GarmentColours, garment_colours
-from grading_core.pullover.garment import Outcomes, knit_garment
+from grading_core.pullover.garment import Outcomes, Prepared, garment_problems, knit_garment
 from grading_core.pullover.nearest import with_nearest
 from grading_core.pullover.own_gauge import at_own_gauge, own_gauge_remarks, own_gauge_table
 from grading_core.pullover.remarks import chart_remarks, garment_remarks
@@ -28,8 +29,10 @@ from grading_core.pullover.yarn import spinning_of, with_yarn, yarn_remarks
 from grading_core.standards.body_tables import body_table
 
 
-def grade_pullover(request: PulloverRequest) -> Pullover:
+def grade_pullover(request: PulloverRequest, prepared: Prepared | None = None) -> Pullover:
     """The pullover in every size; with a maker's changes the changed one, and what they changed.
+
+    request: what is asked. prepared: what `garment_problems` makes of it, where it was asked already.
 
     Raises ContradictionError for everything in the request that contradicts itself.
 
@@ -41,8 +44,12 @@ def grade_pullover(request: PulloverRequest) -> Pullover:
     >>> {(row.part, row.item): row.values for row in pullover.table}["body", "stitches"]
     (204, 228, 252)
     """
-    garment = knit_garment(request)
-    outcomes = with_nearest(request, garment, lambda changed, among: knit_garment(changed, among).outcomes)
+    garment = knit_garment(request, prepared=prepared)
+
+    def knit(changed: PulloverRequest, among: Collection[str] | None) -> Outcomes:
+        return knit_garment(changed, among, sound(garment_problems(changed, garment.bodies))).outcomes
+
+    outcomes = with_nearest(request, garment, knit)
     knitted = {label: size for label, size in outcomes.items() if isinstance(size, KnittedSize)}
     labels = [label for label in outcomes if is_answered(label, request.answer_sizes)]
 

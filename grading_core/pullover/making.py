@@ -36,13 +36,15 @@ _FOLLOWING: Mapping[str, tuple[str, ...]] = {"depth": ("body_length",), "sleeve_
 class Making:
     """What one version is made from.
 
-    wearers, measurements: of all sizes, in the same order. labels: of the sizes that are made. version: as designed, or
-    as a maker changes it. fabrics: the gauges. rules: of the counts. neck, yoke, body, sleeve, chart: the wishes for
-    each part. colours: of the parts. smooths: which girths go in even steps, as `PulloverRequest` has it.
+    wearers, measurements: of all sizes, in the same order. order: their places from the smallest to the largest.
+    labels: of the sizes that are made. version: as designed, or as a maker changes it. fabrics: the gauges. rules: of
+    the counts. neck, yoke, body, sleeve, chart: the wishes for each part. colours: of the parts. smooths: which girths
+    go in even steps, as `PulloverRequest` has it.
     """
 
     wearers: tuple[Wearer, ...]
     measurements: tuple[TargetMeasurements, ...]
+    order: tuple[int, ...]
     labels: frozenset[str]
     version: Version
     fabrics: Fabrics
@@ -64,6 +66,7 @@ class Making:
         unmeasured = cls(
             wearers=wearers,
             measurements=(),
+            order=told(smallest_first, wearers),
             labels=told(lambda: frozenset(wearer.label for wearer in wearers)),
             version=version,
             fabrics=told(version.gauges.fabrics, request.chart),
@@ -81,7 +84,7 @@ class Making:
     @property
     def rising(self) -> tuple[TargetMeasurements, ...]:
         """The measurements of the sizes that are made, from the smallest to the largest."""
-        rising = (self.measurements[place] for place in smallest_first(self.wearers))
+        rising = (self.measurements[place] for place in self.order)
         return tuple(target for target in rising if target.label in self.labels)
 
     @property
@@ -89,12 +92,13 @@ class Making:
         """The measurements in stitches and rounds, from the smallest size to the largest."""
         return stitch_targets(self.rising, self.fabrics, self.rules.yoke.line_stitches)
 
-    def solve(self, known: SolvedTargets | None = None) -> SolvedTargets:
+    def solve(self, known: SolvedTargets | None = None, targets: Sequence[Targets] | None = None) -> SolvedTargets:
         """The counts of the sizes that are made.
 
-        known: of another version, None where there is none.
+        known: of another version, None where there is none. targets: as `targets` has them, where they are at hand.
         """
-        return solve_targets(self.rising, self.fabrics, self.rules, known)
+        expected = self.targets if targets is None else tuple(targets)
+        return solve_targets(self.rising, expected, self.fabrics, self.rules, known)
 
     def level_stitches(self, counts: Mapping[str, Solved | Impossible]) -> Mapping[str, tuple[int, ...]]:
         """The stitches at every level of the body, by label.
@@ -110,7 +114,7 @@ class Making:
 
         counts: from `solve`. levels: from `level_stitches`. label: of the size.
         """
-        place = [wearer.label for wearer in self.wearers].index(label)
+        place = next(place for place, wearer in enumerate(self.wearers) if wearer.label == label)
         return knit_size(
             counts[label],
             self.measurements[place],

@@ -78,7 +78,8 @@ def knit_size(
     increases = _knit_yoke(written, version.adjustment, yoke.options, fabrics.rounds)
     if isinstance(increases, Impossible):
         return increases
-    counts = replace(solved.counts, rounds=increases.yoke.rounds)
+    deeper = increases.yoke.rounds - written.rounds
+    counts = replace(solved.counts, rounds=increases.yoke.rounds) if deeper else solved.counts
     knitted_neck = shape_neck(counts, target, neck, yoke.options, fabrics)
     if isinstance(knitted_neck, Impossible):
         return knitted_neck
@@ -119,7 +120,9 @@ def knit_size(
         if seam_too_wide:
             return seam_too_wide
     band = knit_band(knitted_neck, version.band, fabrics, colours.told(colours.band))
-    deeper = counts.rounds - written.rounds
+    differences = solved.differences
+    if deeper:
+        differences = replace(differences, rounds=differences.rounds + deeper)
     knitted_neck = replace(
         knitted_neck,
         head=pass_head(wearer, knitted_neck, band, neck.stretch),
@@ -128,7 +131,7 @@ def knit_size(
     return KnittedSize(
         to_fit=wearer.body["bust"],
         counts=counts,
-        differences=replace(solved.differences, rounds=solved.differences.rounds + deeper),
+        differences=differences,
         cost=solved.cost,
         neck=knitted_neck,
         yoke=replace(increases, missing=knitted_neck.drop.missing) if knitted_neck.drop else increases,

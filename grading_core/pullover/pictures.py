@@ -15,14 +15,14 @@ from grading_core.chart.drawn_rounds import (
     size_view,
 )
 from grading_core.codes import ProblemCode
-from grading_core.errors import Check, Problem, check, made, places, sound
+from grading_core.errors import Check, Problem, check, made, placed, sound
 from grading_core.pullover.chart import charted_sizes
-from grading_core.pullover.garment import garment_problems
+from grading_core.pullover.garment import Prepared, garment_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize, Pullover
 from grading_core.sizes.bodies import body_problems
-from grading_core.unknown import told
+from grading_core.unknown import is_unknown, told
 
 Paper = Literal["a4", "letter", "single"]
 """What a picture is laid out for: sheets of paper, or one sheet as large as it takes."""
@@ -84,8 +84,7 @@ def picture_pullover(request: PictureRequest) -> PicturedPullover:
 
     Raises ContradictionError as `grade_pullover` does, and for the label of a size that there isn't.
     """
-    sound(picture_problems(request))
-    return _pictured(request)
+    return _pictured(request, sound(picture_problems(request)))
 
 
 def picture_chart(request: PictureRequest) -> PicturedPullover:
@@ -96,8 +95,7 @@ def picture_chart(request: PictureRequest) -> PicturedPullover:
     Raises ContradictionError as `picture_pullover` does, for a pullover without a chart, and for more rounds or
     stitches than a picture holds.
     """
-    sound(chart_picture_problems(request))
-    return _with_drawable_chart(_pictured(request))
+    return _with_drawable_chart(_pictured(request, sound(chart_picture_problems(request))))
 
 
 def picture_pattern(request: PictureRequest) -> PicturedPullover:
@@ -108,8 +106,7 @@ def picture_pattern(request: PictureRequest) -> PicturedPullover:
     Raises ContradictionError as `picture_pullover` does, and for a chart of more rounds or stitches than a picture
     holds.
     """
-    sound(pattern_problems(request))
-    return _with_drawable_chart(_pictured(request))
+    return _with_drawable_chart(_pictured(request, sound(pattern_problems(request))))
 
 
 def drawn_chart(view: PicturedPullover) -> SizeView | RepeatView | None:
@@ -128,40 +125,44 @@ def drawn_chart(view: PicturedPullover) -> SizeView | RepeatView | None:
 
 
 @check
-def chart_picture_problems(request: PictureRequest) -> Check[None]:
+def chart_picture_problems(request: PictureRequest) -> Check[Prepared]:
     """As `pattern_problems`, and a pullover without a chart.
 
     request: any.
     """
-    yield from pattern_problems(request)
+    prepared = yield from pattern_problems(request)
     if told(lambda: request.pullover.chart) is None:
         yield Problem(("chart",), ProblemCode.NO_CHART, "is missing: there is none to draw.")
+    return prepared
 
 
 @check
-def pattern_problems(request: PictureRequest) -> Check[None]:
+def pattern_problems(request: PictureRequest) -> Check[Prepared]:
     """As `picture_problems`, and a chart of too many stitches to draw in one repeat.
 
     request: any.
     """
-    found = yield from places(picture_problems(request))
+    prepared, found = yield from placed(picture_problems(request))
     wishes = told(lambda: request.pullover.chart)
     if wishes is not None and request.picture.size is None and not any(place[0] == "chart" for place in found):
         yield from repeat_problems(wishes.chart, ("chart", "chart"))
+    return prepared
 
 
 @check
-def picture_problems(request: PictureRequest) -> Check[None]:
+def picture_problems(request: PictureRequest) -> Check[Prepared]:
     """As `garment_problems`, and a size that there isn't.
 
     request: any.
     """
-    yield from garment_problems(request.pullover)
+    prepared = yield from garment_problems(request.pullover)
     size = told(lambda: request.picture.size)
-    labels = told(lambda: [body.label for body in made(body_problems(request.pullover.bodies))])
+    bodies = told(lambda: made(body_problems(request.pullover.bodies)) if is_unknown(prepared) else prepared.bodies)
+    labels = told(lambda: [body.label for body in bodies])
     if size is not None:
         for problem in answer_size_problems((size,), labels):
             yield replace(problem, path=("picture", "size"))
+    return prepared
 
 
 def _with_drawable_chart(view: PicturedPullover) -> PicturedPullover:
@@ -172,8 +173,8 @@ def _with_drawable_chart(view: PicturedPullover) -> PicturedPullover:
     return view
 
 
-def _pictured(request: PictureRequest) -> PicturedPullover:
+def _pictured(request: PictureRequest, prepared: Prepared) -> PicturedPullover:
     size = request.picture.size
     answered = request.pullover.answer_sizes if size is None else (size,)
     asked = replace(request.pullover, answer_sizes=answered, include=("table", "instructions", "sizes"))
-    return PicturedPullover(pullover=grade_pullover(asked), request=asked, picture=request.picture)
+    return PicturedPullover(pullover=grade_pullover(asked, prepared), request=asked, picture=request.picture)

@@ -62,6 +62,8 @@ USUAL_INCREASES = Options(double_body="if_needed")
 """Increases are doubled at the body where a yoke that fits has too few rounds: the way to mend one that would be too
 deep for its wearer (common practice, no source)."""
 
+_NOTHING, _WHOLE = Fraction(0), Fraction(1)
+
 
 def usual_ease(measurement: Measurement, body_cm: Fraction) -> Fraction:
     """Ease in cm: finished less body.
@@ -75,10 +77,15 @@ def usual_ease(measurement: Measurement, body_cm: Fraction) -> Fraction:
     (9.4, 5.6)
     """
     if measurement == "bust":
-        return _between(5, body_cm / 10, 10)
+        return _between(_LEAST_EASE_CM, body_cm / 10, _MOST_EASE_CM)
     if measurement == "upper_arm":
-        return _between(3, body_cm / 5, 7)
-    return Fraction(5, 2)
+        return _between(_LEAST_ARM_EASE_CM, body_cm / 5, _MOST_ARM_EASE_CM)
+    return _WRIST_EASE_CM
+
+
+_LEAST_EASE_CM, _MOST_EASE_CM = Fraction(5), Fraction(10)
+_LEAST_ARM_EASE_CM, _MOST_ARM_EASE_CM = Fraction(3), Fraction(7)
+_WRIST_EASE_CM = Fraction(5, 2)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,19 +116,24 @@ def usual_neck(body: Mapping[Measurement, Fraction], finished_bust_cm: Fraction,
     >>> float(usual_neck({"bust": Fraction(41), "head": Fraction(40)}, Fraction(46), "baby").usual)
     30.0
     """
-    of_adult = 31 + body["bust"] * 16 / 100
+    of_adult = 31 + body["bust"] * _NECK_GROWTH
     if age == "adult":
-        least, most = finished_bust_cm * 33 / 100, finished_bust_cm * 45 / 100
+        least, most = finished_bust_cm * _LEAST_NECK, finished_bust_cm * _MOST_NECK
         usual = _between(least, of_adult, most)
     elif age == "child":
         usual = most = min(finished_bust_cm / 2, of_adult)
-        least = min(finished_bust_cm * 45 / 100, usual)
+        least = min(finished_bust_cm * _MOST_NECK, usual)
     else:
         least, most = finished_bust_cm / 2, finished_bust_cm * 60 / 100
         usual = _between(least, _BABY_NECK_CM + (finished_bust_cm - _BABY_FINISHED_CM) * _BABY_NECK_SLOPE, most)
-    passing = body.get("head", Fraction(0)) * 3 / 4
+    passing = body["head"] * _PASSING_HEAD if "head" in body else _NOTHING
     usual = max(usual, passing)
     return NeckRange(min(usual, max(least, passing)), usual, max(usual, most))
+
+
+_NECK_GROWTH = Fraction(16, 100)
+_LEAST_NECK, _MOST_NECK = Fraction(33, 100), Fraction(45, 100)
+_PASSING_HEAD = Fraction(3, 4)
 
 
 _BABY_FINISHED_CM = 16 * CM_PER_INCH + 5
@@ -142,10 +154,17 @@ def usual_lower_front_cm(bust_cm: Fraction, age: Age) -> Fraction:
     >>> float(usual_lower_front_cm(29 * CM_PER_INCH, "adult")), float(usual_lower_front_cm(Fraction(82), "child"))
     (3.0, 3.48...)
     """
-    inches, heights = ((29, 63), (3, 6)) if age == "adult" else ((16, Fraction(65, 2)), (2, Fraction(7, 2)))
-    (low, high), (least, most) = inches, heights
-    part = (bust_cm / CM_PER_INCH - low) / (high - low)
-    return least + (most - least) * _between(0, part, 1)
+    smallest, per_cm, least, most = _ADULT_FRONTS if age == "adult" else _CHILD_FRONTS
+    return _between(least, least + (bust_cm - smallest) * per_cm, most)
+
+
+def _lower_fronts(low: Fraction, high: Fraction, least: Fraction, most: Fraction) -> tuple[Fraction, ...]:
+    """A straight line of heights in cm along busts in inches: where it begins in cm, its rise, and its ends."""
+    return low * CM_PER_INCH, (most - least) / ((high - low) * CM_PER_INCH), least, most
+
+
+_ADULT_FRONTS = _lower_fronts(Fraction(29), Fraction(63), Fraction(3), Fraction(6))
+_CHILD_FRONTS = _lower_fronts(Fraction(16), Fraction(65, 2), Fraction(2), Fraction(7, 2))
 
 
 def usual_depth_cm(finished_bust_cm: Fraction) -> Fraction:
@@ -171,7 +190,7 @@ def least_depth_cm(body: Mapping[Measurement, Fraction], sleeve_top_cm: Fraction
     19.5
     """
     if "armhole_depth" not in body:
-        return Fraction(0)
+        return _NOTHING
     return body["armhole_depth"] + ARMHOLE_ROOM_CM - sleeve_top_cm / 2
 
 
@@ -181,7 +200,10 @@ def usual_underarm_cm(finished_bust_cm: Fraction) -> Fraction:
     >>> float(usual_underarm_cm(Fraction(100)))
     7.0
     """
-    return finished_bust_cm * 7 / 100
+    return finished_bust_cm * _UNDERARM
+
+
+_UNDERARM = Fraction(7, 100)
 
 
 def usual_back_share(bust_cm: Fraction) -> Fraction:
@@ -193,7 +215,12 @@ def usual_back_share(bust_cm: Fraction) -> Fraction:
     >>> float(usual_back_share(Fraction(75))), float(usual_back_share(Fraction(155)))
     (0.37, 0.31)
     """
-    return _between(Fraction(30, 100), Fraction(37, 100) - (bust_cm - 75) * 75 / 100_000, Fraction(38, 100))
+    return _between(_LEAST_BACK, _BACK_AT_NOTHING - bust_cm * _BACK_LOST, _MOST_BACK)
+
+
+_LEAST_BACK, _MOST_BACK, _BACK_LOST = Fraction(30, 100), Fraction(38, 100), Fraction(75, 100_000)
+_BACK_AT_NOTHING = Fraction(37, 100) + 75 * _BACK_LOST
+"""Within what the share stays, what it loses with each cm of bust, and what a bust of 0 would have: 37 % at 75 cm."""
 
 
 def usual_total_length_cm(body: Mapping[Measurement, Fraction], *, child: bool) -> Fraction | None:
@@ -206,11 +233,14 @@ def usual_total_length_cm(body: Mapping[Measurement, Fraction], *, child: bool) 
     woman's of size S.
     """
     if "back_hip_length" in body:
-        length = body["back_hip_length"] - CM_PER_INCH * 3 / 2
+        length = body["back_hip_length"] - _ABOVE_HIP_CM
         return length if child else max(length, LEAST_ADULT_LENGTH_CM)
     if "back_waist_length" in body:
         return body["back_waist_length"] + CM_PER_INCH * (4 if child else 6)
     return None
+
+
+_ABOVE_HIP_CM = CM_PER_INCH * 3 / 2
 
 
 def usual_sleeve_cm(
@@ -242,7 +272,9 @@ def along_arm_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> 
     >>> [float(along_arm_cm(Fraction(28), Fraction(16), Fraction(part, 2))) for part in range(4)]
     [28.0, 22.0, 16.0, 16.0]
     """
-    return upper_arm_cm + (wrist_cm - upper_arm_cm) * _between(0, part, 1)
+    if part >= 1:
+        return wrist_cm
+    return upper_arm_cm + (wrist_cm - upper_arm_cm) * max(_NOTHING, part)
 
 
 def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fraction:
@@ -254,7 +286,7 @@ def cuff_cm(upper_arm_cm: Fraction, wrist_cm: Fraction, part: Fraction) -> Fract
     >>> [float(cuff_cm(Fraction(34), Fraction(18), Fraction(part, 20))) for part in (5, 10, 18, 20)]
     [30.0, 26.0, 18.0, 18.0]
     """
-    return along_arm_cm(upper_arm_cm, wrist_cm, Fraction(1) if part >= AT_THE_WRIST else part)
+    return along_arm_cm(upper_arm_cm, wrist_cm, _WHOLE if part >= AT_THE_WRIST else part)
 
 
 def reach_cm(neck_cm: Fraction, depth_cm: Fraction, sleeve_cm: Fraction) -> Fraction:
@@ -275,7 +307,10 @@ def neck_width_cm(neck_cm: Fraction) -> Fraction:
     >>> neck_width_cm(Fraction(44))
     Fraction(14, 1)
     """
-    return neck_cm * 7 / 22
+    return neck_cm * _WIDTH_OF_ROUND
+
+
+_WIDTH_OF_ROUND = Fraction(7, 22)
 
 
 def usual_edge_height_cm(*, young: bool) -> Fraction:
@@ -287,5 +322,5 @@ def usual_edge_height_cm(*, young: bool) -> Fraction:
     return CM_PER_INCH if young else 2 * CM_PER_INCH
 
 
-def _between(least: Fraction | int, value: Fraction, most: Fraction | int) -> Fraction:
-    return max(Fraction(least), min(value, Fraction(most)))
+def _between(least: Fraction, value: Fraction, most: Fraction) -> Fraction:
+    return max(least, min(value, most))

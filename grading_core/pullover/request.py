@@ -7,7 +7,7 @@ them, one for each, or goes from the first size sent to the last in even steps.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, TypeVar
@@ -182,8 +182,8 @@ class RuleChange:
 
         rule: a rule, or what was asked of one before.
         """
-        changed = {each.name: getattr(self, each.name) for each in fields(self)}
-        return replace(rule, **{name: value for name, value in changed.items() if value is not None})
+        changed = {name: value for name in self.__slots__ if (value := getattr(self, name)) is not None}
+        return replace(rule, **changed) if changed else rule
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

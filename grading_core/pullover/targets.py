@@ -89,14 +89,17 @@ class SolvedTargets:
 
 
 def solve_targets(
-    rising: Sequence[TargetMeasurements], fabrics: Fabrics, rules: Rules, known: SolvedTargets | None
+    rising: Sequence[TargetMeasurements],
+    expected: tuple[Targets, ...],
+    fabrics: Fabrics,
+    rules: Rules,
+    known: SolvedTargets | None,
 ) -> SolvedTargets:
     """The counts of all sizes, chosen anew where their targets aren't those of another version.
 
-    rising, fabrics: as for `stitch_targets`. rules: of all sizes. known: the other version, None where there is none.
+    rising, fabrics: as for `stitch_targets`. expected: what it makes of them. rules: of all sizes. known:
+    the other version, None where there is none.
     """
-    lines = rules.yoke.line_stitches
-    expected = stitch_targets(rising, fabrics, lines)
     if known and known.expected == expected:
         return known
     solution = solve(expected, rules)
@@ -108,7 +111,7 @@ def solve_targets(
         if isinstance(size, Solved)
     }
     # a yoke with other rounds than its depth comes to may be split in another fabric
-    settled = stitch_targets(rising, fabrics, lines, rounds)
+    settled = stitch_targets(rising, fabrics, rules.yoke.line_stitches, rounds)
     return SolvedTargets(expected, solution if settled == expected else solve(settled, rules))
 
 

@@ -13,6 +13,7 @@ from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.making import Making
 from grading_core.pullover.result import KnittedSize
 from grading_core.sentences import CM, COUNT, NUMBER, SENTENCE, Saying, Sentence, word
+from grading_core.units import is_within
 
 _FAR = {"measure": word("measure"), "finished": CM, "wanted": CM, "because": SENTENCE}
 FAR_FROM_WANTED = Saying("warning.far_from_wanted", **_FAR)
@@ -126,13 +127,13 @@ def finished_cm(measurement: str, size: KnittedSize) -> Fraction:
 
 
 def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
-    stitch_cm = size.body.circumference_cm / size.body.stitches
     for measurement in _MEASUREMENTS:
         wanted = wanted_cm(measurement, size, inquiry.making)
         if wanted is None or (measurement == "hem" and _is_straight(size)):
             continue
-        near = _near(measurement, wanted, _tolerance_cm(measurement, size))
-        if not near(size):
+        tolerance = _tolerance_cm(measurement, size)
+        if not is_within(tolerance, finished_cm(measurement, size), wanted):
+            near = _near(measurement, wanted, tolerance)
             unasked = measurement not in inquiry.making.version.lengths
             step_away = unasked and _near(measurement, wanted, _step_cm(measurement, size))(size)
             if step_away and not inquiry.demands({"bust": "body"}.get(measurement, measurement)):
@@ -144,7 +145,7 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
                 name=measurement,
                 finished_cm=finished_cm(measurement, size),
                 wanted_cm=wanted,
-                because=causes.told(_otherwise(measurement, size, stitch_cm)),
+                because=causes.told(_otherwise(measurement, size)),
                 path=causes.path,
             )
     for index, reached in enumerate(size.body.levels):
@@ -153,7 +154,7 @@ def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
                 name=reached.level.name,
                 finished_cm=reached.circumference_cm,
                 wanted_cm=reached.level.circumference_cm,
-                because=SHAPED_BY(stitches=STITCHES_PER_SHAPING, stitch=stitch_cm),
+                because=SHAPED_BY(stitches=STITCHES_PER_SHAPING, stitch=_stitch_cm(size)),
                 path=("body", "levels", index),
             )
 
@@ -164,7 +165,7 @@ def _is_straight(size: KnittedSize) -> bool:
 
 
 def _near(measurement: str, wanted: Fraction, tolerance: Fraction) -> Callable[[KnittedSize], bool]:
-    return lambda size: abs(finished_cm(measurement, size) - wanted) <= tolerance
+    return lambda size: is_within(tolerance, finished_cm(measurement, size), wanted)
 
 
 def _tolerance_cm(measurement: str, size: KnittedSize) -> Fraction:
@@ -175,14 +176,18 @@ def _tolerance_cm(measurement: str, size: KnittedSize) -> Fraction:
 def _step_cm(measurement: str, size: KnittedSize) -> Fraction:
     """What counts leave where nothing is asked: sections keep their parity in all sizes, so that cast-ons lie four
     stitches apart and bodies two."""
-    stitch_cm = size.finished.neck / size.counts.cast_on
-    return {"neck": 4, "bust": 2}.get(measurement, 0) * stitch_cm
+    return {"neck": 4, "bust": 2}.get(measurement, 0) * size.finished.neck / size.counts.cast_on
 
 
-def _otherwise(measurement: str, size: KnittedSize, stitch_cm: Fraction) -> Sentence:
+def _stitch_cm(size: KnittedSize) -> Fraction:
+    """The width of a stitch of the body."""
+    return size.body.circumference_cm / size.body.stitches
+
+
+def _otherwise(measurement: str, size: KnittedSize) -> Sentence:
     """The reason where nothing that is asked for is the cause."""
     if measurement == "depth" and size.finished.depth > size.target.depth:
         return INCREASES_NEED(rounds=size.counts.rounds)
     if measurement in ("depth", "body_length", "sleeve_length", "total_length"):
         return WHOLE_ROUNDS()
-    return WHOLE_STITCHES(stitch=stitch_cm)
+    return WHOLE_STITCHES(stitch=_stitch_cm(size))

@@ -184,7 +184,9 @@ def _yoke(sizes: Sizes) -> Iterator[Sentence]:
 
 def _increases_on_wrong_side(size: KnittedSize) -> bool:
     """Whether a row of the front drop, of which the last is a right-side one, increases on the wrong side."""
-    rows = size.neck.drop.rows if size.neck.drop else 0
+    if size.neck.drop is None:
+        return False
+    rows = size.neck.drop.rows
     return any(each.round <= rows and (rows - each.round) % 2 for each in size.yoke.increase_rounds)
 
 

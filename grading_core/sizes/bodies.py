@@ -17,12 +17,13 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
+from math import lcm
 from types import MappingProxyType
 from typing import Literal
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, duplicate_labels, sound
-from grading_core.sizes.labels import label_ranks
+from grading_core.sizes.labels import Rank, label_ranks
 from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
@@ -60,11 +61,12 @@ class SizeBody:
 class _Line:
     """The straight lines of all measurements from one size of a table to the next.
 
-    bust: where they begin. measurements: of each, its value at a bust of 0, its rise per cm of bust, and its origin.
+    bust: where they begin. measurements: of each, its value at a bust of 0 and its rise per cm of bust, both in parts
+    of a whole number, that number, and its origin.
     """
 
     bust: Fraction
-    measurements: Mapping[Measurement, tuple[Fraction, Fraction, Origin]]
+    measurements: Mapping[Measurement, tuple[int, int, int, Origin]]
 
 
 def size_bodies(request: BodiesRequest) -> tuple[SizeBody, ...]:
@@ -250,9 +252,10 @@ def _interpolated(bust: Fraction, table: str, within: Within) -> dict[Measuremen
     """A table's measurements at a bust inside it, in a straight line between two sizes."""
     lines = _lines(table, within)
     line = lines[max(0, bisect_left(lines, bust, key=lambda line: line.bust) - 1)]
+    numerator, denominator = bust.as_integer_ratio()
     return {
-        name: BodyValue(at_bust + by_bust * bust, origin, interpolated=True)
-        for name, (at_bust, by_bust, origin) in line.measurements.items()
+        name: BodyValue(Fraction(at_bust * denominator + by_bust * numerator, parts * denominator), origin, True)
+        for name, (at_bust, by_bust, parts, origin) in line.measurements.items()
     }
 
 
@@ -270,7 +273,9 @@ def _line(below: SizeBody, above: SizeBody) -> _Line:
         slope = (high.cm - low.cm) / span
         origins = (low.origin, high.origin)
         certain = next(origin for origin in _LEAST_CERTAIN_FIRST if origin in origins)
-        measurements[name] = (low.cm - slope * bust, slope, certain)
+        at_bust = low.cm - slope * bust
+        parts = lcm(at_bust.denominator, slope.denominator)
+        measurements[name] = (int(at_bust * parts), int(slope * parts), parts, certain)
     return _Line(bust, measurements)
 
 
@@ -280,6 +285,8 @@ def _falls(bodies: Sequence[SizeBody]) -> Check[list[tuple[int, Measurement]]]:
     groups = _smallest_first(bodies)
     places: list[tuple[int, Measurement]] = []
     for name in RISING:
+        if not any(name in body.values and body.values[name].origin == "sent" for body in bodies):
+            continue  # a table's own figures are left alone
         widest: int | None = None
         for group in groups:
             values = {index: bodies[index].values.get(name) for index in group}
@@ -295,11 +302,11 @@ def _falls(bodies: Sequence[SizeBody]) -> Check[list[tuple[int, Measurement]]]:
 
 def _smallest_first(bodies: Sequence[SizeBody]) -> list[list[int]]:
     """The indexes of the sizes, smallest size first; sizes that can't be told apart share a group."""
-    keys: Sequence[tuple[Fraction, ...]] | None = label_ranks([known(body.label) for body in bodies])
+    keys: Sequence[Rank] | None = label_ranks([known(body.label) for body in bodies])
     if keys is None:
         shared = [name for name in RISING if all(name in body.values for body in bodies)]
         keys = [tuple(body.values[name].cm for name in shared[:1]) for body in bodies]
-    groups: dict[tuple[Fraction, ...], list[int]] = {}
+    groups: dict[Rank, list[int]] = {}
     for index in sorted(range(len(bodies)), key=keys.__getitem__):
         groups.setdefault(keys[index], []).append(index)
     return list(groups.values())

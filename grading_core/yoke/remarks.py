@@ -25,7 +25,7 @@ def early_end_remarks(schedule: Schedule, options: Options) -> Iterator[Remark]:
 
     schedule: of one size. options: how it was increased.
     """
-    last = max((each.round for each in schedule.increase_rounds if each.back or each.front), default=None)
+    last = next((each.round for each in reversed(schedule.increase_rounds) if each.back or each.front), None)
     if last is None:
         return
     rounds = schedule.yoke.rounds

@@ -23,7 +23,7 @@ from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases
 from grading_core.sentences import COUNT, TOKEN, Saying
 from grading_core.shaping import Spacing, Where, choose, phases, spread
-from grading_core.units import square_root
+from grading_core.units import hypotenuse
 from grading_core.unknown import told, unknown
 from grading_core.yoke.request import Options, Yoke
 from grading_core.yoke.result import RaglanLine, Schedule, increase_events
@@ -198,7 +198,7 @@ def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: 
         sleeve_increases=sleeve,
         increase_rounds=tuple(increase_rounds),
         phases=phases(increase_events(increase_rounds), yoke.rounds),
-        doubled_rounds=sum(max(worked.back, worked.front) > 1 for worked in increase_rounds),
+        doubled_rounds=sum([back > 1 or front > 1 for _, back, front, _ in increase_rounds]),
         depth_cm=depth_cm,
         raglan_line=_line(back, depth_cm, at_split),
         front_raglan_line=None if alike else _line(front, depth_cm, at_split),
@@ -241,5 +241,5 @@ def _nested(many: int, counts: Sequence[int], where: Where) -> list[list[int]]:
 
 def _line(increases: int, depth_cm: Fraction, gauge: Gauge) -> RaglanLine:
     run_cm = gauge.width_cm(increases)
-    length_cm = square_root(depth_cm * depth_cm + run_cm * run_cm)
+    length_cm = hypotenuse(depth_cm, run_cm)
     return RaglanLine(depth_cm / run_cm if run_cm else None, length_cm)

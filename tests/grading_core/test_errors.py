@@ -10,6 +10,7 @@ from grading_core.errors import (
     Problem,
     check,
     duplicate_labels,
+    placed,
     places,
     raise_if_any,
     sound,
@@ -85,3 +86,14 @@ def test_the_places_of_problems_are_what_they_are_yielded_with() -> None:
         made.extend((yield from places(halves([1, 2, 3]))))
 
     assert [problem.path for problem in twice()] == made == [(0,), (2,)]
+
+
+def test_what_a_check_makes_stands_beside_the_places_of_its_problems() -> None:
+    made = []
+
+    def twice() -> Check[None]:
+        made.append((yield from placed(halves([1, 2, 3]))))
+
+    assert [problem.path for problem in twice()] == [(0,), (2,)]
+    [(halved, paths)] = made
+    assert (halved, paths) == ([0, 1, 1], [(0,), (2,)])

@@ -6,7 +6,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.units import exact, square_root, to_answer, to_cm, to_inches, to_places, to_printed_decimal
+from grading_core.units import (
+    exact,
+    hypotenuse,
+    is_within,
+    square_root,
+    to_answer,
+    to_cm,
+    to_inches,
+    to_places,
+    to_printed_decimal,
+)
 
 PINT: pint.UnitRegistry = pint.UnitRegistry(non_int_type=Fraction)
 
@@ -75,6 +85,22 @@ def test_a_square_root_is_that_of_the_decimal_module_rounded_down(number: Fracti
         root = (Decimal(number.numerator) / Decimal(number.denominator)).sqrt()
         expected = root.quantize(Decimal(1).scaleb(-places), ROUND_FLOOR)
     assert square_root(number, places) == Fraction(expected)
+
+
+@given(fractions, fractions)
+def test_a_hypotenuse_is_the_square_root_of_both_squares(one: Fraction, other: Fraction) -> None:
+    assert hypotenuse(one, other) == square_root(one * one + other * other)
+
+
+@given(fractions, fractions, positive)
+def test_two_numbers_are_within_a_distance_that_is_no_less_than_theirs(
+    one: Fraction, other: Fraction, most: Fraction
+) -> None:
+    assert is_within(most, one, other) == (abs(one - other) <= most)
+
+
+def test_a_number_is_within_its_very_distance_of_another() -> None:
+    assert is_within(Fraction(1, 3), Fraction(1, 6), Fraction(1, 2))
 
 
 @given(st.integers(0, 10**9))

@@ -5,8 +5,8 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.errors import ContradictionError
-from grading_core.pullover.garment import knit_garment
+from grading_core.errors import ContradictionError, sound
+from grading_core.pullover.garment import garment_problems, knit_garment
 from grading_core.pullover.request import BodyWishes, Changes
 from grading_core.pullover.result import KnittedSize
 from tests.grading_core.pullover.knitted_pullovers import PLAIN
@@ -39,3 +39,14 @@ def test_a_list_with_too_few_lengths_is_refused():
     with pytest.raises(ContradictionError) as error:
         knit_garment(replace(PLAIN, body=BodyWishes(length=(Fraction(40), Fraction(41)))))
     assert [problem.path for problem in error.value.problems] == [("body", "length")]
+
+
+def test_what_was_checked_before_is_knitted_as_it_was_checked():
+    asked = replace(PLAIN, labels=("S", "M"))
+    prepared = sound(garment_problems(asked))
+    assert knit_garment(asked, prepared=prepared).outcomes == knit_garment(asked).outcomes
+
+
+def test_bodies_that_are_known_are_not_made_again():
+    bodies = sound(garment_problems(replace(PLAIN, labels=("S", "M")))).bodies
+    assert sound(garment_problems(PLAIN, bodies)).bodies is bodies

@@ -8,6 +8,8 @@ import pytest
 from grading_core.chart.grid import Chart, Colour
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
+from grading_core.pullover import garment, pictures
+from grading_core.pullover.garment import garment_problems
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.pictures import (
     PictureRequest,
@@ -55,6 +57,19 @@ def test_a_size_that_there_is_not_is_named_beside_what_else_is_wrong():
         (("answer_sizes", 0), "unknown_size"),
         (("picture", "size"), "unknown_size"),
     }
+
+
+def test_the_pullover_is_looked_through_for_problems_once(monkeypatch):
+    looked_at = []
+
+    def looking(request, *known):
+        looked_at.append(request)
+        return garment_problems(request, *known)
+
+    for module in (garment, pictures):
+        monkeypatch.setattr(module, "garment_problems", looking)
+    picture_pullover(PictureRequest(pullover=PULLOVER, picture=PictureWishes(size="M")))
+    assert looked_at == [PULLOVER]
 
 
 def test_a_picture_of_the_chart_needs_a_chart():
