@@ -32,15 +32,31 @@ class _Row(NamedTuple):
 def html_table(answer: Mapping[str, Any], _: PrintSettings) -> Markup:
     """An answer's table as an element, its rows in a group for each part.
 
-    answer: whose lengths are still exact.
+    answer: whose lengths are still exact. What doesn't add up in a pattern has a row for each finding.
     """
-    labels = _joined(Markup('<th scope="col">{}</th>').format(label) for label in tables.labels_of(answer))
+    if "findings" in answer:
+        named = [name.replace("_", " ") for name in tables.FOUND]
+        found = (Markup("<tr>{}</tr>").format(_joined(map(_cell, line))) for line in tables.found(answer))
+        return _table(_joined(map(_column, named)), Markup("<tbody>{}</tbody>").format(_joined(found)))
+    labels = _joined(map(_column, tables.labels_of(answer)))
     groups = _joined(
         Markup("<tbody>{}</tbody>").format(_joined(map(_line, rows)))
         for _, rows in groupby(_rows(answer), lambda row: row.part)
     )
-    table = Markup('<table lang="{}"><thead><tr><td></td>{}</tr></thead>{}</table>')
-    return table.format(language().tag, labels, groups)
+    return _table(Markup("<td></td>") + labels, groups)
+
+
+def _table(columns: Markup, groups: Markup) -> Markup:
+    table = Markup('<table lang="{}"><thead><tr>{}</tr></thead>{}</table>')
+    return table.format(language().tag, columns, groups)
+
+
+def _column(name: str) -> Markup:
+    return Markup('<th scope="col">{}</th>').format(name)
+
+
+def _cell(text: str) -> Markup:
+    return Markup("<td>{}</td>").format(text)
 
 
 def _rows(answer: Mapping[str, Any]) -> Iterator[_Row]:

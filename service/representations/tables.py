@@ -76,6 +76,15 @@ def rows(answer: Mapping[str, Any]) -> list[Row]:
     return [_row(path, unit, values) for path, (unit, values) in found.items()]
 
 
+def found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
+    """The lines below `FOUND` of an answer that has findings."""
+    for kind, told in (("correction", answer["corrections"]), ("finding", answer["findings"])):
+        for each in told:
+            rows = each["rows"] if "rows" in each else [each["row"]]
+            cells = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
+            yield ["" if cells.get(name) is None else str(cells[name]) for name in FOUND]
+
+
 def labels_of(answer: Mapping[str, Any]) -> list[str]:
     """The labels of the sizes that an answer has."""
     return answer["labels"] if "labels" in answer else [size["label"] for size in answer["sizes"]]
@@ -90,7 +99,7 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
     writer = csv_writing.writer(page, lineterminator="\r\n")
     if "findings" in answer:
         writer.writerow(FOUND)
-        writer.writerows([_disarmed(cell) for cell in line] for line in _found(answer))
+        writer.writerows([_disarmed(cell) for cell in line] for line in found(answer))
         return page.getvalue()
     table, labels = rows(answer), [_disarmed(label) for label in labels_of(answer)]
     keyed = [(row.part, _disarmed(row.item), row.unit) for row in table]
@@ -108,7 +117,7 @@ def csv(answer: Mapping[str, Any], settings: PrintSettings) -> str:
 def markdown(answer: Mapping[str, Any], _: PrintSettings) -> str:
     """An answer as Markdown: the table that CSV has, with what is printed for a missing number in empty cells."""
     if "findings" in answer:
-        return "\n".join((_line(FOUND), _line_of(["---"] * len(FOUND)), *map(_line, _found(answer)))) + "\n"
+        return "\n".join((_line(FOUND), _line_of(["---"] * len(FOUND)), *map(_line, found(answer)))) + "\n"
     columns = _columns(labels_of(answer))
     lines = [
         _line((*KEYS, *columns, *RUNS)),
@@ -171,15 +180,6 @@ def _columns(labels: Sequence[str]) -> list[str]:
 def _disarmed(text: str) -> str:
     """Text that no spreadsheet takes for a formula."""
     return f"'{text}" if text.startswith(_FORMULA_STARTS) and not _NUMBER.fullmatch(text) else text
-
-
-def _found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
-    """The lines below `FOUND`."""
-    for kind, found in (("correction", answer["corrections"]), ("finding", answer["findings"])):
-        for each in found:
-            rows = each["rows"] if "rows" in each else [each["row"]]
-            told = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
-            yield ["" if told.get(name) is None else str(told[name]) for name in FOUND]
 
 
 def _line(cells: Sequence[str]) -> str:

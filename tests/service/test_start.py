@@ -93,7 +93,7 @@ def test_a_pullovers_rows_are_called_by_title_with_the_letter_of_the_schematic(c
     [
         pytest.param(operation, example, id=f"{operation.name}/{example.name}")
         for operation in OPERATIONS.values()
-        if CSV in operation.media and operation.name != "pullovers"
+        if CSV in operation.media and operation.name not in ("pullovers", "proofs")
         for example in examples_of(operation.name)
     ],
 )
@@ -107,6 +107,17 @@ def test_the_table_of_another_operation_has_the_values_of_its_csv(client, page, 
     values = [line[header.index("unit") + 1 : header.index("run")] for line in lines]
     assert values
     assert rows(table) == [[value or DASH for value in line] for line in values]
+
+
+@pytest.mark.parametrize("example", examples_of("proofs"), ids=lambda example: example.name)
+def test_the_table_of_a_proof_has_a_row_for_each_line_of_its_csv(client, page, example):
+    answer = client.post("/v1/proofs", json=example.request, headers={"Accept": CSV})
+    header, *lines = csv.reader(io.StringIO(answer.text))
+    (item,) = page.xpath("//li[.//a[@href=$link]]", link=f"/docs#/Garment/proofs?example={example.name}")
+    (table,) = item.iter("table")
+    assert lines
+    assert texts(table, "thead/tr/th") == [name.replace("_", " ") for name in header]
+    assert rows(table) == lines
 
 
 @each_pullover
