@@ -9,10 +9,10 @@ the same length.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from fractions import Fraction
-from math import isqrt
+from math import isqrt, lcm
 from types import MappingProxyType
 from typing import Literal
 
@@ -148,6 +148,17 @@ def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     if rest == 0:
         return str(whole)
     return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
+
+
+def whole_parts(values: Sequence[Fraction]) -> list[int]:
+    """Numbers as whole numbers of one part that they all share: these compare as they do, and far faster.
+
+    >>> whole_parts([Fraction(1, 2), Fraction(2, 3), Fraction(2)])
+    [3, 4, 12]
+    """
+    ratios = [value.as_integer_ratio() for value in values]
+    parts = lcm(*[denominator for _, denominator in ratios])
+    return [numerator * (parts // denominator) for numerator, denominator in ratios]
 
 
 def nearest_whole(numerator: int, denominator: int) -> int:

@@ -11,7 +11,7 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
-Rank = tuple[Fraction, ...]
+Rank = tuple[int | Fraction, ...]
 
 _LETTERS = re.compile(r"(?:(?P<xs>X*)(?P<letter>[SML])|(?P<times>\d{1,2})X(?P<after>[SL]?))\Z")
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
@@ -32,7 +32,7 @@ def label_ranks(labels: Sequence[str]) -> tuple[Rank, ...] | None:
     if all(letters):
         return tuple(rank for rank in letters if rank)
     if len({_NUMBER.sub("#", label) for label in labels}) == 1 and "#" not in labels:
-        numbers = [tuple(Fraction(text) for text in _NUMBER.findall(label)) for label in labels]
+        numbers = [tuple(Fraction(text) if "." in text else int(text) for text in _NUMBER.findall(label)) for label in labels]
         return tuple(numbers) if all(numbers) else None
     return None
 
@@ -44,5 +44,5 @@ def _letter_rank(label: str) -> Rank | None:
     steps = 1 + (int(match["times"]) if match["times"] else len(match["xs"]))
     letter = match["letter"] or match["after"] or "L"
     if letter == "M":
-        return (Fraction(0),) if steps == 1 else None
-    return (Fraction(steps if letter == "L" else -steps),)
+        return (0,) if steps == 1 else None
+    return (steps if letter == "L" else -steps,)
