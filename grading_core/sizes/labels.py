@@ -32,9 +32,13 @@ def label_ranks(labels: Sequence[str]) -> tuple[Rank, ...] | None:
     if all(letters):
         return tuple(rank for rank in letters if rank)
     if len({_NUMBER.sub("#", label) for label in labels}) == 1 and "#" not in labels:
-        numbers = [tuple(Fraction(text) if "." in text else int(text) for text in _NUMBER.findall(label)) for label in labels]
+        numbers = [tuple(map(_number, _NUMBER.findall(label))) for label in labels]
         return tuple(numbers) if all(numbers) else None
     return None
+
+
+def _number(text: str) -> int | Fraction:
+    return Fraction(text) if "." in text else int(text)
 
 
 def _letter_rank(label: str) -> Rank | None:
