@@ -42,9 +42,13 @@ def exact(number: Number) -> Fraction:
     >>> exact(101.6)
     Fraction(508, 5)
     """
-    if isinstance(number, float):
+    if not isinstance(number, float):
+        return Fraction(number)
+    # as Fraction reads it, without its regular expression
+    whole, _, decimals = repr(number).partition(".")
+    if not decimals.isdigit():
         return Fraction(repr(number))
-    return Fraction(number)
+    return Fraction(int(whole + decimals), 10 ** len(decimals))
 
 
 def to_cm(number: Number, unit: Unit = "cm") -> Fraction:
@@ -56,7 +60,11 @@ def to_cm(number: Number, unit: Unit = "cm") -> Fraction:
     True
     """
     value = exact(number)
-    return value * CM_PER_INCH if unit == "in" else value
+    if unit != "in":
+        return value
+    # as Fraction multiplies, without its detours: a request holds hundreds of lengths
+    inches, cm = INCHES_IN_CM["exact"]
+    return Fraction(value.numerator * cm, value.denominator * inches)
 
 
 def to_inches(length_cm: Fraction, convention: InchConvention = "exact") -> Fraction:
