@@ -72,7 +72,8 @@ class Printing:
         if finest > FINEST_FRACTION or finest & (finest - 1):
             return self.decimal(Fraction(length_cm * inches) / cm, step)
         # in whole numbers, since a table prints hundreds of lengths
-        steps = nearest_whole(length_cm.numerator * inches * finest, length_cm.denominator * cm * step.numerator)
+        above, below = length_cm.as_integer_ratio()
+        steps = nearest_whole(above * inches * finest, below * cm * step.numerator)
         return self._mixed(steps * step.numerator, finest)
 
     def fractional(self, value: int | Fraction) -> str:

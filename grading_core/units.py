@@ -151,11 +151,17 @@ def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     >>> [to_printed_decimal(Fraction(length), Fraction(1, 2)) for length in ("101.11", "101.3")]
     ['101', '101.5']
     """
-    steps = nearest_whole(value.numerator * step.denominator, value.denominator * step.numerator)
-    whole, rest = divmod(steps * step.numerator, step.denominator)
+    (above, below), (step_above, step_below) = value.as_integer_ratio(), step.as_integer_ratio()
+    span = below * step_above
+    # nearest_whole, without a call: a table prints hundreds of numbers
+    parts = (2 * above * step_below + span) // (2 * span) * step_above
+    whole, rest = divmod(abs(parts), step_below)
+    sign = "-" if parts < 0 else ""
     if rest == 0:
-        return str(whole)
-    return f"{Decimal(steps * step.numerator) / Decimal(step.denominator):f}"
+        return f"{sign}{whole}"
+    if step_below == 2:
+        return f"{sign}{whole}.5"
+    return f"{Decimal(parts) / Decimal(step_below):f}"
 
 
 def whole_parts(values: Sequence[Fraction]) -> list[int]:

@@ -7,7 +7,7 @@ never hidden.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
@@ -151,18 +151,14 @@ def _runs(sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
     for name in MEASUREMENTS:
         cells = [size.measurements.get(name) for size in sizes]
         if any(cells):
-            counts = _run(cells, lambda cell: cell.count)
+            counts = size_run([None if cell is None else cell.count for cell in cells])
             runs[name] = PrintedRuns(
                 stitches=counts if name in _ACROSS else None,
                 rows=None if name in _ACROSS else counts,
-                finished_cm=_run(cells, lambda cell: printed.cm(cell.finished)),
-                finished_inch=_run(cells, lambda cell: printed.inches(cell.finished)),
+                finished_cm=size_run([None if cell is None else printed.cm(cell.finished) for cell in cells]),
+                finished_inch=size_run([None if cell is None else printed.inches(cell.finished) for cell in cells]),
             )
     return runs
-
-
-def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasurement], str | int]) -> str:
-    return size_run([None if cell is None else write(cell) for cell in cells])
 
 
 @check
