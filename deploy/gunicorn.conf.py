@@ -115,7 +115,11 @@ def on_starting(server: Arbiter) -> None:
         language.compile()
         gc.collect()
     import service.app  # noqa: F401
+    from service.config import Config
+    from service.routes import operations
 
+    for operation in operations(Config()):
+        operation.prepare()
     gc.collect()
     # A collection in a worker would write to each object, and so copy what it shares.
     gc.freeze()
