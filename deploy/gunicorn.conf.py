@@ -103,14 +103,26 @@ os.environ["PROMETHEUS_MULTIPROC_DIR"] = str(metrics_directory)
 
 
 def on_starting(server: Arbiter) -> None:
-    """Start with no numbers of a process that had the same id before, and with the words that all workers need.
+    """Start with no numbers of a process that had the same id before, and with the words and the code of all workers.
 
-    Compiling a language takes most of a second: workers are forked with all of them, the renewed ones too.
+    Compiling a language takes a second and loading the code half of one: workers are forked with both, the renewed ones
+    too, and share the memory that it takes. What is left of compiling goes before the code comes, which then takes its
+    place.
     """
     from service.language import LANGUAGES
 
     for language in LANGUAGES.values():
         language.compile()
+        gc.collect()
+    import service.app  # noqa: F401
+    from service.config import Config
+    from service.routes import operations
+
+    for operation in operations(Config()):
+        operation.prepare()
+    gc.collect()
+    # A collection in a worker would write to each object, and so copy what it shares.
+    gc.freeze()
     shutil.rmtree(metrics_directory, ignore_errors=True)
     metrics_directory.mkdir()
 

@@ -35,10 +35,18 @@ class CountRule:
         value: the exact number. Where rounding down would go below zero, the smallest permitted
         count is taken.
         """
+        return self.round_ratio(*value.as_integer_ratio())
+
+    def round_ratio(self, numerator: int, denominator: int) -> int:
+        """The same of a ratio of whole numbers, which needn't be in its lowest terms.
+
+        >>> CountRule(4, 2).round_ratio(2 * 248, 2)
+        250
+        """
         multiple, remainder = self.multiple, self.plus % self.multiple
         # floor((value - remainder) / multiple), in whole numbers
-        numerator = value.numerator - remainder * value.denominator
-        span = multiple * value.denominator
+        numerator -= remainder * denominator
+        span = multiple * denominator
         if self.rounding == "down":
             steps = numerator // span
         elif self.rounding == "up":

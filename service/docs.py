@@ -6,7 +6,8 @@ strict content security policy holds and nothing is fetched from outside.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
+from functools import cache
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
@@ -33,18 +34,23 @@ _FILES = {
 }
 
 
-def register_docs(app: Flask, operations: Iterable[Operation[Any, Any]]) -> None:
+def register_docs(app: Flask, operations: Sequence[Operation[Any, Any]]) -> None:
     """Serve the contract of some operations and the page that shows it.
 
     As YAML it is the committed file: to write that takes a second and a third of a worker's memory.
     """
-    as_json = orjson.dumps(build_contract(operations))
+
+    @cache
+    def as_json() -> bytes:
+        """Made when it is first asked for: it takes a third of a second, and most workers are never asked."""
+        return orjson.dumps(build_contract(operations))
+
     as_yaml = (files("openapi") / "openapi.yaml").read_bytes()
     page = (_OWN / "docs.html").read_bytes()
 
     @app.get("/openapi.json")
     def contract_json() -> Response:
-        return Response(as_json, content_type="application/json")
+        return Response(as_json(), content_type="application/json")
 
     @app.get("/openapi.yaml")
     def contract_yaml() -> Response:

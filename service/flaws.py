@@ -75,6 +75,20 @@ class FormError(Exception):
         return _flaws(self.wrong, ())
 
 
+_NULL = Flaw(FormCode.NULL, "must not be null.")
+
+
+def wrong_kind(value: Any, flaw: Flaw) -> FormError:
+    """Why a value of another kind is refused: null is told as such.
+
+    value: as sent. flaw: what is wrong with any other.
+
+    >>> wrong_kind(None, wrong_type("text")).wrong.detail
+    'must not be null.'
+    """
+    return FormError(_NULL if value is None else flaw)
+
+
 def wrong_type(wanted: str, *examples: str) -> Flaw:
     """A value that is not of the type wanted.
 

@@ -109,6 +109,11 @@ class Operation(Generic[Request, Result]):
         """The request schema, built once."""
         return self.request()
 
+    def prepare(self) -> None:
+        """Make what loads and what writes now, where a request should not wait for it."""
+        self.schema  # noqa: B018
+        self._write  # noqa: B018
+
     def respond(self, **path_parameters: str) -> Response:
         """Answer the current HTTP request."""
         media = negotiate(request, self.media)

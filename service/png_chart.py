@@ -9,11 +9,13 @@ from __future__ import annotations
 import struct
 from collections.abc import Iterator
 from io import BytesIO
-
-from PIL import Image
+from typing import TYPE_CHECKING
 
 from grading_core.chart.grid import MAX_COLOURS, MAX_COLUMNS, MAX_ROWS
 from service.flaws import Flaw, FormCode, FormError
+
+if TYPE_CHECKING:
+    from PIL import Image
 
 MAX_BYTES = 512 * 1024
 
@@ -31,6 +33,9 @@ def read_png(png: bytes) -> tuple[tuple[str, ...], ...]:
 
     Raises FormError for any other file, and for more pixels or colours than a chart may have.
     """
+    # The decoder is loaded where it is needed: most workers never read a picture.
+    from PIL import Image
+
     if len(png) > MAX_BYTES:
         raise FormError(Flaw(FormCode.TOO_LONG, f"is larger than {MAX_BYTES // 1024} KiB."))
     _check_header(png)

@@ -216,20 +216,20 @@ def _at_gauge(gauges: Gauges, rows: Rows, to_unit: Fraction, in_inches: bool) ->
     """
     plain, rib = gauges.plain, gauges.rib or gauges.plain
     worked = (plain,) if gauges.stranded is None else (plain, gauges.stranded)
-    for widths, fabrics in ((_WIDTHS, worked), (_RIBBED_WIDTHS, (rib,))):
+    rates, rib_rates = (
+        tuple(dict.fromkeys(to_unit / each.stitches_per_cm for each in fabrics)) for fabrics in (worked, (rib,))
+    )
+    for widths, of_fabrics in ((_WIDTHS, rates), (_RIBBED_WIDTHS, rib_rates)):
         for in_cm, count in widths.items():
-            width = in_cm._replace(inches=in_inches)
-            rates = dict.fromkeys(to_unit / each.stitches_per_cm for each in fabrics)
-            yield _either([linear(ProofCode.WIDTH, (width, 1), (count, -rate)) for rate in rates])
+            width = Key(in_cm.part, in_cm.item, in_inches)
+            yield _either([linear(ProofCode.WIDTH, (width, 1), (count, -rate)) for rate in of_fabrics])
     extra, front, back = Key("finished", "front_extra", in_inches), Key("split", "front"), Key("split", "back")
-    rates = dict.fromkeys(to_unit / each.stitches_per_cm for each in worked)
     yield _either([linear(ProofCode.WIDTH, (extra, 1), (front, -rate), (back, rate)) for rate in rates])
+    tallest, shortest = (-to_unit / choose(each.rows_per_cm for each in worked) for choose in (min, max))
+    of_edge = -to_unit / rib.rows_per_cm
     for length, part, edge in _HEIGHTS:
-        edging = [] if edge is None else [_times(-to_unit / rib.rows_per_cm, edge, "rounds")]
-        tall, short = (
-            [_times(-to_unit / choose(each.rows_per_cm for each in worked), part, "rounds"), *edging]
-            for choose in (min, max)
-        )
+        edging = [] if edge is None else [_times(of_edge, edge, "rounds")]
+        tall, short = ([_times(height, part, "rounds"), *edging] for height in (tallest, shortest))
         yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
 
 

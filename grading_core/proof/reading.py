@@ -119,6 +119,8 @@ def _usual(text: str) -> tuple[int | None, ...] | None:
 
 def _plain(part: str) -> int | None:
     """The value of a decimal, read as most are; of what is none as `_value` has it."""
+    if part.isdecimal() and len(part) <= _DIGITS:
+        return int(part) * GRAINS
     whole, point, decimals = part.partition(".")
     if point and whole.isdecimal() and decimals.isdecimal() and len(whole) <= _DIGITS and len(decimals) < len(_TENS):
         return int(whole) * GRAINS + int(decimals) * (GRAINS // _TENS[len(decimals)])

@@ -134,7 +134,7 @@ def linear(code: ProofCode, *terms: Term, least: int | None = 0, most: int | Non
     scale = lcm(*[times.denominator for _, times in terms])
     return Linear(
         code=code,
-        times={key: int(times * scale) for key, times in terms},
+        times={key: times.numerator * (scale // times.denominator) for key, times in terms},
         least=None if least is None else least * scale * GRAINS,
         most=None if most is None else most * scale * GRAINS,
     )

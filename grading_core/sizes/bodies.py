@@ -17,7 +17,6 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
-from math import lcm
 from types import MappingProxyType
 from typing import Literal
 
@@ -27,7 +26,7 @@ from grading_core.sizes.labels import Rank, label_ranks
 from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within
 from grading_core.standards.body import ACROSS, MEASUREMENTS
-from grading_core.units import to_inches, to_printed_decimal
+from grading_core.units import to_inches, to_printed_decimal, whole_parts
 from grading_core.unknown import UnknownError, is_unknown, known, shown, told, unknown
 
 _LEAST_CERTAIN_FIRST: tuple[Origin, ...] = ("estimated", "derived", "published")
@@ -61,8 +60,8 @@ class SizeBody:
 class _Line:
     """The straight lines of all measurements from one size of a table to the next.
 
-    bust: where they begin. measurements: of each, its value at a bust of 0 and its rise per cm of bust, both in parts
-    of a whole number, that number, and its origin.
+    bust: where they begin. measurements: of each, in whole numbers, its value at a bust of 0, its rise per cm of bust,
+    and how many of their parts make one; and its origin.
     """
 
     bust: Fraction
@@ -252,9 +251,9 @@ def _interpolated(bust: Fraction, table: str, within: Within) -> dict[Measuremen
     """A table's measurements at a bust inside it, in a straight line between two sizes."""
     lines = _lines(table, within)
     line = lines[max(0, bisect_left(lines, bust, key=lambda line: line.bust) - 1)]
-    numerator, denominator = bust.as_integer_ratio()
+    here, of_here = bust.as_integer_ratio()
     return {
-        name: BodyValue(Fraction(at_bust * denominator + by_bust * numerator, parts * denominator), origin, True)
+        name: BodyValue(Fraction(at_bust * of_here + by_bust * here, parts * of_here), origin, True)
         for name, (at_bust, by_bust, parts, origin) in line.measurements.items()
     }
 
@@ -273,9 +272,8 @@ def _line(below: SizeBody, above: SizeBody) -> _Line:
         slope = (high.cm - low.cm) / span
         origins = (low.origin, high.origin)
         certain = next(origin for origin in _LEAST_CERTAIN_FIRST if origin in origins)
-        at_bust = low.cm - slope * bust
-        parts = lcm(at_bust.denominator, slope.denominator)
-        measurements[name] = (int(at_bust * parts), int(slope * parts), parts, certain)
+        at_bust, by_bust, parts = whole_parts((low.cm - slope * bust, slope, Fraction(1)))
+        measurements[name] = (at_bust, by_bust, parts, certain)
     return _Line(bust, measurements)
 
 
@@ -285,18 +283,24 @@ def _falls(bodies: Sequence[SizeBody]) -> Check[list[tuple[int, Measurement]]]:
     groups = _smallest_first(bodies)
     places: list[tuple[int, Measurement]] = []
     for name in RISING:
-        if not any(name in body.values and body.values[name].origin == "sent" for body in bodies):
-            continue  # a table's own figures are left alone
+        measured = [body.values.get(name) for body in bodies]
+        told = {index: value for index, value in enumerate(measured) if value and not is_unknown(value.cm)}
+        sent = {index for index, value in told.items() if value.origin == "sent"}
+        if not sent:  # a table's own figures are left alone
+            continue
+        parts = dict(zip(told, whole_parts([value.cm for value in told.values()]), strict=True))
         widest: int | None = None
         for group in groups:
-            values = {index: bodies[index].values.get(name) for index in group}
-            of_group = [index for index, value in values.items() if value and not is_unknown(value.cm)]
+            of_group = [index for index in group if index in told]
             for index in of_group:
-                if widest is not None and _falls_from(bodies[widest], bodies[index], name):
-                    places.append((index if bodies[index].values[name].origin == "sent" else widest, name))
+                if widest is None or not (index in sent or widest in sent):
+                    continue
+                # a bust must even rise
+                if parts[index] < parts[widest] or (name == "bust" and parts[index] == parts[widest]):
+                    places.append((index if index in sent else widest, name))
                     yield _fall(bodies[widest], bodies[index], places[-1])
             candidates = of_group if widest is None else [*of_group, widest]
-            widest = max(candidates, key=lambda index: bodies[index].values[name].cm, default=None)
+            widest = max(candidates, key=parts.__getitem__, default=None)
     return places
 
 
@@ -310,14 +314,6 @@ def _smallest_first(bodies: Sequence[SizeBody]) -> list[list[int]]:
     for index in sorted(range(len(bodies)), key=keys.__getitem__):
         groups.setdefault(keys[index], []).append(index)
     return list(groups.values())
-
-
-def _falls_from(smaller: SizeBody, larger: SizeBody, name: Measurement) -> bool:
-    """Whether a measurement falls; a bust must even rise. A table's own figures are left alone."""
-    low, high = smaller.values[name], larger.values[name]
-    if "sent" not in (low.origin, high.origin):
-        return False
-    return high.cm < low.cm or (name == "bust" and high.cm == low.cm)
 
 
 def _fall(smaller: SizeBody, larger: SizeBody, place: tuple[int, Measurement]) -> Problem:

@@ -20,6 +20,7 @@ from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import graded, grading_problems
 from grading_core.sizes.request import FinishedSize, SizeMatchRequest
 from grading_core.sizes.result import GradedSize, Neighbours, Offer, SizeChoice, SizeMatch
+from grading_core.units import whole_parts
 from grading_core.unknown import known, shown
 
 BELOW_EVERY_SIZE = Saying("warning.below_every_size", gauge=TOKEN)
@@ -36,14 +37,16 @@ def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fra
     >>> choose_size(sizes, wanted=Fraction(105)).best.label
     'M'
     """
-    best = min(finished, key=lambda size: (abs(size.bust - wanted), -size.bust))
-    smaller = max((size for size in finished if size.bust < best.bust), key=_bust, default=None)
-    larger = min((size for size in finished if size.bust > best.bust), key=_bust, default=None)
+    *busts, sought = whole_parts([*(size.bust for size in finished), wanted])
+    places = range(len(busts))
+    best = min(places, key=lambda place: (abs(busts[place] - sought), -busts[place]))
+    smaller = max((place for place in places if busts[place] < busts[best]), key=busts.__getitem__, default=None)
+    larger = min((place for place in places if busts[place] > busts[best]), key=busts.__getitem__, default=None)
     return SizeChoice(
-        best=_offer(best, wanted, body),
+        best=_offer(finished[best], wanted, body),
         neighbours=Neighbours(
-            smaller=None if smaller is None else _offer(smaller, wanted, body),
-            larger=None if larger is None else _offer(larger, wanted, body),
+            smaller=None if smaller is None else _offer(finished[smaller], wanted, body),
+            larger=None if larger is None else _offer(finished[larger], wanted, body),
         ),
     )
 
@@ -61,7 +64,7 @@ def match_sizes(request: SizeMatchRequest) -> SizeMatch:
     ('S', Fraction(10, 1), Fraction(-2, 1))
     """
     bodies, grading = sound(match_problems(request)), request.grading
-    finished = _busts(graded(grading, bodies)) if grading else request.finished or ()
+    finished = _busts(graded(grading, bodies, ("bust",))) if grading else request.finished or ()
     body = request.body
     wanted = request.garment if request.garment is not None else (body or 0) + (request.ease or Fraction(0))
     at_written = choose_size(finished, wanted=wanted, body=body)
@@ -74,10 +77,6 @@ def match_sizes(request: SizeMatchRequest) -> SizeMatch:
         at_own = choose_size(knitted, wanted=wanted, body=body)
         remarks += _end_remarks(at_own, "own")
     return SizeMatch(wanted, at_written, at_own, tuple(remarks))
-
-
-def _bust(size: FinishedSize) -> Fraction:
-    return size.bust
 
 
 def _offer(size: FinishedSize, wanted: Fraction, body: Fraction | None) -> Offer:

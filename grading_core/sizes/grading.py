@@ -7,7 +7,7 @@ never hidden.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
@@ -70,16 +70,18 @@ def grade_bodies(request: SizeGradingRequest) -> tuple[GradedSize, ...]:
     return graded(request, sound(grading_problems(request)))
 
 
-def graded(request: SizeGradingRequest, bodies: Sequence[SizeBody]) -> tuple[GradedSize, ...]:
+def graded(
+    request: SizeGradingRequest, bodies: Sequence[SizeBody], wanted: Sequence[Measurement] = MEASUREMENTS
+) -> tuple[GradedSize, ...]:
     """The same of bodies that are known.
 
-    request: what is asked. bodies: from `grading_problems`, of which there are none.
+    request: what is asked. bodies: from `grading_problems`, of which there are none. wanted: the measurements to grade.
     """
-    names = tuple(name for name in MEASUREMENTS if any(name in body.values for body in bodies))
+    names = tuple(name for name in wanted if any(name in body.values for body in bodies))
     eases = {name: per_size(request.ease.get(name, _NO_EASE), len(bodies)) for name in names}
     rules = {name: request.count_rules.get(name, NEAREST) for name in names}
     return tuple(
-        _graded(request.gauge, body, {name: eases[name][index] for name in body.values}, rules)
+        _graded(request.gauge, body, {name: ease[index] for name, ease in eases.items() if name in body.values}, rules)
         for index, body in enumerate(bodies)
         if is_answered(body.label, request.answer_sizes)
     )
@@ -120,22 +122,24 @@ def estimate_remarks(
 def _graded(
     gauge: Gauge, body: SizeBody, ease: Mapping[Measurement, Fraction], rules: Mapping[Measurement, CountRule]
 ) -> GradedSize:
-    across, along = gauge.stitches_per_cm, gauge.rows_per_cm
+    across, along = gauge.stitches_per_cm.as_integer_ratio(), gauge.rows_per_cm.as_integer_ratio()
     measurements = {}
     for name, value in body.values.items():
+        if name not in ease:
+            continue
         is_across = name in _ACROSS
-        per_cm = across if is_across else along
         target = value.cm + ease[name] if ease[name] else value.cm
-        count = rules[name].round(target * per_cm)
-        finished = Fraction(count * per_cm.denominator, per_cm.numerator)
+        # in whole numbers from here on: an answer has hundreds of measurements
+        (count_of, cm_of), (long, parts) = across if is_across else along, target.as_integer_ratio()
+        count = rules[name].round_ratio(long * count_of, parts * cm_of)
         measurements[name] = GradedMeasurement(
             body=value,
             ease=ease[name],
             target=target,
             stitches=count if is_across else None,
             rows=None if is_across else count,
-            finished=finished,
-            difference=finished - target,
+            finished=Fraction(count * cm_of, count_of),
+            difference=Fraction(count * cm_of * parts - long * count_of, count_of * parts),
         )
     fit = fit_name(ease["bust"]) if "bust" in ease else None
     return GradedSize(body.label, measurements, fit)
@@ -147,18 +151,14 @@ def _runs(sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
     for name in MEASUREMENTS:
         cells = [size.measurements.get(name) for size in sizes]
         if any(cells):
-            counts = _run(cells, lambda cell: cell.count)
+            counts = size_run([None if cell is None else cell.count for cell in cells])
             runs[name] = PrintedRuns(
                 stitches=counts if name in _ACROSS else None,
                 rows=None if name in _ACROSS else counts,
-                finished_cm=_run(cells, lambda cell: printed.cm(cell.finished)),
-                finished_inch=_run(cells, lambda cell: printed.inches(cell.finished)),
+                finished_cm=size_run([None if cell is None else printed.cm(cell.finished) for cell in cells]),
+                finished_inch=size_run([None if cell is None else printed.inches(cell.finished) for cell in cells]),
             )
     return runs
-
-
-def _run(cells: Sequence[GradedMeasurement | None], write: Callable[[GradedMeasurement], str | int]) -> str:
-    return size_run([None if cell is None else write(cell) for cell in cells])
 
 
 @check
@@ -196,7 +196,7 @@ def _ease_problems(
         yield Problem(("ease", name), ProblemCode.WRONG_NUMBER_OF_VALUES, detail)
         return
     for index, (body, of_size) in enumerate(zip(bodies, per_size(ease, sizes), strict=True)):
-        if not is_unknown(of_size) and of_size >= 0:
+        if not is_unknown(of_size) and of_size.numerator >= 0:
             continue
         path: Path = ("ease", name, index) if isinstance(ease, tuple) else ("ease", name)
         yield from _target_problems(body, name, of_size, path)

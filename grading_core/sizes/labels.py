@@ -37,6 +37,10 @@ def label_ranks(labels: Sequence[str]) -> tuple[Rank, ...] | None:
     return None
 
 
+def _number(text: str) -> int | Fraction:
+    return Fraction(text) if "." in text else int(text)
+
+
 def _letter_rank(label: str) -> Rank | None:
     match = _LETTERS.match(label)
     if not match:
@@ -46,7 +50,3 @@ def _letter_rank(label: str) -> Rank | None:
     if letter == "M":
         return (0,) if steps == 1 else None
     return (steps if letter == "L" else -steps,)
-
-
-def _number(text: str) -> int | Fraction:
-    return Fraction(text) if "." in text else int(text)

@@ -105,8 +105,10 @@ def per_size(length: PerSize, sizes: int) -> tuple[Fraction, ...]:
     if isinstance(length, Fraction):
         return (length,) * sizes
     if isinstance(length, EvenSteps):
-        step = (length.last - length.first) / max(1, sizes - 1)
-        return tuple(length.first + step * index for index in range(sizes))
+        (first, of_first), (last, of_last) = length.first.as_integer_ratio(), length.last.as_integer_ratio()
+        steps = max(1, sizes - 1)
+        first, last, parts = first * of_last, last * of_first, steps * of_first * of_last
+        return tuple([Fraction(first * (steps - index) + last * index, parts) for index in range(sizes)])
     if len(length) != sizes:
         raise ValueError(f"{len(length)} values for {sizes} sizes")
     return length

@@ -8,18 +8,19 @@ proportion of their stitches' widths. Lengths are in widths of a stitch where no
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import reduce
+from math import lcm
 from types import MappingProxyType
-from typing import Literal, NamedTuple
+from typing import Literal, NamedTuple, Self
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
 from grading_core.unknown import known
-from grading_core.yarn.request import Yarn
-from grading_core.yarn.result import NOTHING, Basis, Estimate, Need, StrandNeed
+from grading_core.yarn.request import Strand, Yarn
+from grading_core.yarn.result import Basis, Estimate, Need, StrandNeed
 
 Purpose = Literal["stitches", "ribs", "floats", "edges", "ends"]
 """What takes yarn. edges: casting on, picking up and binding off."""
@@ -48,6 +49,48 @@ BIND_OFF = _estimate("3", "4", "5")
 
 END_CM = _estimate("10", "15", "20")
 """Left at each end of a strand, to be woven in (common practice, no source)."""
+
+
+class _Parts(NamedTuple):
+    """An estimate in whole numbers: so many parts of one, of which there are `of`. An answer reckons hundreds of them.
+
+    They needn't be in their lowest terms.
+    """
+
+    low: int
+    likely: int
+    high: int
+    of: int
+
+    @classmethod
+    def from_estimate(cls, estimate: Estimate) -> Self:
+        (low, a), (likely, b), (high, c) = [value.as_integer_ratio() for value in estimate]
+        of = lcm(a, b, c)
+        return cls(low * (of // a), likely * (of // b), high * (of // c), of)
+
+    def times(self, numerator: int, denominator: int) -> _Parts:
+        """All three times a ratio."""
+        return _Parts(self.low * numerator, self.likely * numerator, self.high * numerator, self.of * denominator)
+
+    def plus(self, more: _Parts) -> _Parts:
+        """All three and as much more."""
+        of = lcm(self.of, more.of)
+        mine, theirs = of // self.of, of // more.of
+        return _Parts(
+            self.low * mine + more.low * theirs,
+            self.likely * mine + more.likely * theirs,
+            self.high * mine + more.high * theirs,
+            of,
+        )
+
+    def estimate(self) -> Estimate:
+        """The same exactly, in the lowest terms."""
+        low, likely, high, of = self
+        return Estimate(Fraction(low, of), Fraction(likely, of), Fraction(high, of))
+
+
+_NOTHING = _Parts(0, 0, 0, 1)
+_CAST_ON, _BIND_OFF, _END_CM = map(_Parts.from_estimate, (CAST_ON, BIND_OFF, END_CM))
 
 
 class Widths(NamedTuple):
@@ -151,22 +194,34 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Est
     >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
     {'stitches': 200, 'ends': 30}
     """
-    plain, stranded = widths
-    takes: tuple[tuple[Purpose, Estimate, Fraction | int], ...] = (
-        ("stitches", loops.stitch, work.plain * plain + work.stranded * stranded),
-        ("ribs", loops.rib, work.rib * plain),
-        ("floats", loops.float_over, work.floats * stranded),
-        ("edges", CAST_ON, work.cast_on * plain),
-        ("edges", loops.stitch, work.picked_up * plain),
-        ("edges", BIND_OFF, work.bound_off * plain),
-        ("ends", END_CM, work.ends),
-    )
-    lengths: dict[Purpose, Estimate] = {}
-    for purpose, each, amount in takes:
-        if amount:
-            length = each.times(amount)
-            lengths[purpose] = lengths[purpose].plus(length) if purpose in lengths else length
-    return MappingProxyType(lengths)
+    lengths = _lengths_in(loops, widths)(work)
+    return MappingProxyType({purpose: length.estimate() for purpose, length in lengths.items()})
+
+
+def _lengths_in(loops: Loops, widths: Widths) -> Callable[[Work], dict[Purpose, _Parts]]:
+    """What tells the length in cm that each part of some work takes."""
+    (plain, of_plain), (stranded, of_stranded) = [width.as_integer_ratio() for width in widths]
+    stitch, rib, float_over = map(_Parts.from_estimate, (loops.stitch, loops.rib, loops.float_over))
+
+    def lengths_in(work: Work) -> dict[Purpose, _Parts]:
+        knit = work.plain * plain * of_stranded + work.stranded * stranded * of_plain
+        takes: tuple[tuple[Purpose, _Parts, int, int], ...] = (
+            ("stitches", stitch, knit, of_plain * of_stranded),
+            ("ribs", rib, work.rib * plain, of_plain),
+            ("floats", float_over, work.floats * stranded, of_stranded),
+            ("edges", _CAST_ON, work.cast_on * plain, of_plain),
+            ("edges", stitch, work.picked_up * plain, of_plain),
+            ("edges", _BIND_OFF, work.bound_off * plain, of_plain),
+            ("ends", _END_CM, work.ends, 1),
+        )
+        lengths: dict[Purpose, _Parts] = {}
+        for purpose, each, amount, of in takes:
+            if amount:
+                length = each.times(amount, of)
+                lengths[purpose] = lengths[purpose].plus(length) if purpose in lengths else length
+        return lengths
+
+    return lengths_in
 
 
 def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:
@@ -181,17 +236,36 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
     >>> made.grams.likely, made.metres.likely, made.balls
     (Fraction(400, 1), Fraction(800, 1), 8)
     """
-    lengths = lengths_cm(work, loops, widths)
-    metres = reduce(Estimate.plus, lengths.values(), NOTHING).times(Fraction(1, 100))
-    return Need(
-        yarn=name,
-        stitches=work.stitches,
-        basis=loops.basis,
-        metres=metres,
-        metres_for={purpose: length.likely / 100 for purpose, length in lengths.items()},
-        grams=metres.times(yarn.linear_density / 1000),
-        strands=strand_needs(yarn, metres, margin),
-    )
+    return needs_of(name, yarn, loops=loops, widths=widths, margin=margin)(work)
+
+
+def needs_of(
+    name: str, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)
+) -> Callable[[Work], Need]:
+    """What tells how much of one yarn some work needs: what is the same for all sizes is reckoned once.
+
+    name, yarn, loops, widths, margin: as for `need`.
+    """
+    lengths_in, held = _lengths_in(loops, widths), _held(yarn)
+    density, of_density = yarn.linear_density.as_integer_ratio()
+
+    def need_of(work: Work) -> Need:
+        lengths = lengths_in(work)
+        metres = reduce(_Parts.plus, lengths.values(), _NOTHING).times(1, 100)
+        strands = _strand_needs(held, metres, margin)
+        # one strand weighs what all of them do
+        alone = len(strands) == 1
+        return Need(
+            yarn=name,
+            stitches=work.stitches,
+            basis=loops.basis,
+            metres=metres.estimate(),
+            metres_for={purpose: Fraction(length.likely, 100 * length.of) for purpose, length in lengths.items()},
+            grams=strands[0].grams if alone else metres.times(density, 1000 * of_density).estimate(),
+            strands=strands,
+        )
+
+    return need_of
 
 
 def strand_needs(yarn: Yarn, metres: Estimate, margin: Fraction) -> tuple[StrandNeed, ...]:
@@ -199,9 +273,21 @@ def strand_needs(yarn: Yarn, metres: Estimate, margin: Fraction) -> tuple[Strand
 
     yarn: its strands and balls. metres: of all strands held together. margin: as for `need`.
     """
+    return _strand_needs(_held(yarn), _Parts.from_estimate(metres), margin)
+
+
+_Held = tuple[Strand, Fraction, Fraction]
+"""A strand, its tex, and the grams of a ball of it."""
+
+
+def _held(yarn: Yarn) -> tuple[_Held, ...]:
+    return tuple((strand, strand.linear_density, yarn.ball_of(strand)) for strand in yarn.held)
+
+
+def _strand_needs(held: tuple[_Held, ...], metres: _Parts, margin: Fraction) -> tuple[StrandNeed, ...]:
     needs = []
-    for place, strand in enumerate(yarn.held, 1):
-        grams, ball = metres.times(strand.linear_density / 1000), yarn.ball_of(strand)
+    for place, (strand, tex, ball) in enumerate(held, 1):
+        grams = metres.times(tex.numerator, 1000 * tex.denominator).estimate()
         bought = balls(grams.high, ball, margin)
         needs.append(StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball, balls=bought))
     return tuple(needs)
@@ -215,4 +301,6 @@ def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0))
     >>> balls(Fraction(100), Fraction(50), Fraction(1, 10))
     3
     """
-    return -(-(grams * (1 + margin)) // ball_grams)
+    (weight, of_weight), (ball, of_ball) = grams.as_integer_ratio(), ball_grams.as_integer_ratio()
+    more, of_more = margin.as_integer_ratio()
+    return -(-weight * (of_more + more) * of_ball // (of_weight * of_more * ball))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 
 from grading_core.answer_sizes import is_answered, label_problems
@@ -11,7 +11,7 @@ from grading_core.errors import Check, Problem, Remark, check, sound, under
 from grading_core.gauge import Gauge
 from grading_core.sentences import NUMBER, Saying
 from grading_core.unknown import told
-from grading_core.yarn.amounts import STITCH, Loops, Widths, Work, loops_of, need, swatch_problems
+from grading_core.yarn.amounts import STITCH, Widths, Work, loops_of, needs_of, swatch_problems
 from grading_core.yarn.request import SizeStitches, Yarn, YarnEstimateRequest
 from grading_core.yarn.result import Need, SizeNeeds, YarnEstimates
 
@@ -36,22 +36,23 @@ def yarn_estimates(request: YarnEstimateRequest) -> YarnEstimates:
     sound(estimate_problems(request))
     # without a gauge a stitch's width says nothing, and nothing is asked of it
     width = request.gauge.width_cm(1) if request.gauge else Fraction(1)
-    loops = {name: loops_of(yarn, width) for name, yarn in request.yarns.items()}
+    widths = Widths(width, width)
+    needs = {
+        name: needs_of(name, yarn, loops=loops_of(yarn, width), widths=widths, margin=request.margin)
+        for name, yarn in request.yarns.items()
+    }
     sizes = tuple(
-        SizeNeeds(size.label, tuple(_needs(request, size, loops, Widths(width, width))))
+        SizeNeeds(size.label, tuple(_needs(size, needs)))
         for size in request.sizes
         if is_answered(size.label, request.answer_sizes)
     )
     return YarnEstimates(sizes, tuple(_remarks(request.yarns)))
 
 
-def _needs(
-    request: YarnEstimateRequest, size: SizeStitches, loops: Mapping[str, Loops], widths: Widths
-) -> Iterator[Need]:
-    for name, yarn in request.yarns.items():
+def _needs(size: SizeStitches, needs: Mapping[str, Callable[[Work], Need]]) -> Iterator[Need]:
+    for name, need_of in needs.items():
         if name in size.stitches or name in size.floats:
-            work = Work(plain=size.stitches.get(name, 0), floats=size.floats.get(name, 0))
-            yield need(name, work, yarn, loops=loops[name], widths=widths, margin=request.margin)
+            yield need_of(Work(plain=size.stitches.get(name, 0), floats=size.floats.get(name, 0)))
 
 
 def estimate_problems(request: YarnEstimateRequest) -> Check[None]:
@@ -85,7 +86,8 @@ def _sizes_problems(request: YarnEstimateRequest) -> Check[None]:
     for index, size in enumerate(request.sizes):
         yield from under(("sizes", index, "stitches"), _names_problems(size.stitches, request.yarns))
         yield from under(("sizes", index, "floats"), _names_problems(size.floats, request.yarns))
-        yield from under(("sizes", index, "floats"), _floats_problems(size.floats, request))
+        if request.gauge is None:
+            yield from under(("sizes", index, "floats"), _floats_problems(size.floats, request.yarns))
 
 
 @check
@@ -96,9 +98,10 @@ def _names_problems(amounts: Mapping[str, int], yarns: Mapping[str, Yarn]) -> Ch
 
 
 @check
-def _floats_problems(floats: Mapping[str, int], request: YarnEstimateRequest) -> Check[None]:
+def _floats_problems(floats: Mapping[str, int], yarns: Mapping[str, Yarn]) -> Check[None]:
+    """Floats of a request without a gauge."""
     for name in floats:
-        if request.gauge is None and name in request.yarns:
+        if name in yarns:
             yield _lacks_gauge(name)
 
 

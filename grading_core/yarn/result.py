@@ -103,20 +103,9 @@ class Estimate(NamedTuple):
         """What is known exactly."""
         return cls(exact, exact, exact)
 
-    def times(self, factor: Fraction | int) -> Estimate:
-        """All three times a factor."""
-        return Estimate(self.low * factor, self.likely * factor, self.high * factor)
-
     def times_each(self, factors: Estimate) -> Estimate:
         """Each of the three times its own factor, none of which is below zero."""
         return Estimate(self.low * factors.low, self.likely * factors.likely, self.high * factors.high)
-
-    def plus(self, more: Estimate) -> Estimate:
-        """All three and as much more."""
-        return Estimate(self.low + more.low, self.likely + more.likely, self.high + more.high)
-
-
-NOTHING = Estimate.of(Fraction(0))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

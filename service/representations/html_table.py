@@ -34,17 +34,29 @@ class _Row(NamedTuple):
 def html_table(answer: Mapping[str, Any], _: PrintSettings) -> Markup:
     """An answer's table as an element, its rows in a group for each part.
 
-    answer: whose lengths are still exact.
+    answer: whose lengths are still exact. What doesn't add up in a pattern is a row for each number to correct.
     """
     if "findings" in answer:
         return _findings(answer)
-    labels = _joined(Markup('<th scope="col">{}</th>').format(label) for label in tables.labels_of(answer))
+    labels = _joined(map(_column, tables.labels_of(answer)))
     groups = _joined(
         Markup("<tbody>{}</tbody>").format(_joined(map(_line, rows)))
         for _, rows in groupby(_rows(answer), lambda row: row.part)
     )
-    table = Markup('<table lang="{}"><thead><tr><td></td>{}</tr></thead>{}</table>')
-    return table.format(language().tag, labels, groups)
+    return _table(Markup("<td></td>") + labels, groups)
+
+
+def _table(columns: Markup, groups: Markup) -> Markup:
+    table = Markup('<table lang="{}"><thead><tr>{}</tr></thead>{}</table>')
+    return table.format(language().tag, columns, groups)
+
+
+def _column(name: str) -> Markup:
+    return Markup('<th scope="col">{}</th>').format(name)
+
+
+def _cell(text: str) -> Markup:
+    return Markup("<td>{}</td>").format(text)
 
 
 def _findings(answer: Mapping[str, Any]) -> Markup:

@@ -76,6 +76,15 @@ def rows(answer: Mapping[str, Any]) -> list[Row]:
     return [_row(path, unit, values) for path, (unit, values) in by_path.items()]
 
 
+def found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
+    """The lines below `FOUND` of an answer that has findings."""
+    for kind, told in (("correction", answer["corrections"]), ("finding", answer["findings"])):
+        for each in told:
+            rows = each["rows"] if "rows" in each else [each["row"]]
+            cells = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
+            yield ["" if cells.get(name) is None else str(cells[name]) for name in FOUND]
+
+
 def labels_of(answer: Mapping[str, Any]) -> list[str]:
     """The labels of the sizes that an answer has."""
     return answer["labels"] if "labels" in answer else [size["label"] for size in answer["sizes"]]
@@ -171,15 +180,6 @@ def _columns(labels: Sequence[str]) -> list[str]:
 def _disarmed(text: str) -> str:
     """Text that no spreadsheet takes for a formula."""
     return f"'{text}" if text.startswith(_FORMULA_STARTS) and not _NUMBER.fullmatch(text) else text
-
-
-def found(answer: Mapping[str, Any]) -> Iterator[Sequence[str]]:
-    """The lines below `FOUND`."""
-    for kind, several in (("correction", answer["corrections"]), ("finding", answer["findings"])):
-        for each in several:
-            rows = each["rows"] if "rows" in each else [each["row"]]
-            told = {**each, "kind": kind, "rows": "; ".join(f"{row['part']} {row['item']}" for row in rows)}
-            yield ["" if told.get(name) is None else str(told[name]) for name in FOUND]
 
 
 def _line(cells: Sequence[str]) -> str:

@@ -12,11 +12,7 @@ from collections.abc import Callable, Container, Iterable, Sequence
 from datetime import datetime
 from fractions import Fraction
 from math import ceil
-from typing import Any
-
-from xlsxwriter import Workbook
-from xlsxwriter.format import Format
-from xlsxwriter.worksheet import Worksheet
+from typing import TYPE_CHECKING, Any
 
 from grading_core.errors import Impossible
 from grading_core.printing import FINEST_FRACTION, printing
@@ -29,6 +25,11 @@ from service.errors import pointer
 from service.language import text as said
 from service.lengths import LengthWriter
 from service.representations.pictures.heading import credits
+
+if TYPE_CHECKING:
+    from xlsxwriter import Workbook
+    from xlsxwriter.format import Format
+    from xlsxwriter.worksheet import Worksheet
 
 KEY_NUMBERS: tuple[tuple[TablePart, str], ...] = (
     ("to_fit", "bust"),
@@ -72,6 +73,9 @@ def workbook(pullover: Pullover, length: LengthWriter) -> bytes:
 
     length: by its convention inches are written.
     """
+    # The writer is loaded where it is needed: most workers never write a workbook.
+    from xlsxwriter import Workbook
+
     file = io.BytesIO()
     book = Workbook(file, _OPTIONS)
     book.set_properties({"title": _word("garment"), "created": _NO_TIME})

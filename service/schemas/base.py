@@ -4,20 +4,21 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, ClassVar
 
 from marshmallow import RAISE, Schema, missing
 
 from grading_core.unknown import UnknownError, told, unknown
-from service.flaws import Flaw, FormCode, FormError, wrong_type
+from service.flaws import Flaw, FormCode, FormError, wrong_kind, wrong_type
 from service.lengths import LengthWriter
 from service.printing import PrintSettings
 from service.schemas.records import part_builders, path_to
 from service.schemas.writing import Write, compiled_writer
 
 _NOT_A_FIELD = "is not a field here."
+_REQUIRED = Flaw(FormCode.REQUIRED, "is required.")
 
 MAX_FIELDS = 200
 """No object has as many fields."""
@@ -33,6 +34,10 @@ class Rule:
     names: tuple[str, ...]
     least: int
     most: int
+    _of: frozenset[str] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "_of", frozenset(self.names))
 
     def holds(self, data: dict[str, Any]) -> bool:
         """Whether an object keeps to the rule."""
@@ -59,7 +64,7 @@ class Rule:
         return {"not": {"anyOf": pairs} if len(pairs) > 1 else pairs[0]}
 
     def _sent(self, data: dict[str, Any]) -> int:
-        return sum(name in data for name in self.names)
+        return len(self._of.intersection(data))
 
 
 class StrictSchema(Schema):
@@ -107,28 +112,29 @@ class StrictSchema(Schema):
             self.paths[field_name] = tuple(each.name for each in path)
             field_obj.link(path[-1])
 
-    def load(self, data: Any, *, usual: Any = None, **_: Any) -> Any:
+    def load(self, data: Any, *, make: Callable[..., Any] | None = None, **_: Any) -> Any:
         """What a JSON value becomes.
 
-        usual: the record from which it takes what isn't sent; the record's own defaults unless given.
+        make: what makes the record of the attributes that are sent; `build` unless given.
 
         Raises `FormError`, which names every wrong place: by field, by index, and under None what is wrong with the
         object itself.
         """
         if type(data) is not dict:
-            raise FormError(wrong_type("an object", self.example))
+            raise wrong_kind(data, wrong_type("an object", self.example))
         if len(data) > MAX_FIELDS:
             detail = f"must have at most {MAX_FIELDS} fields and has {len(data)}."
             raise FormError(Flaw(FormCode.TOO_LONG, detail))
         loaded: dict[str, Any] = {}
         errors: dict[str | None, Any] = {}
+        loads = self._loads
         for name, sent in (data if data.keys() >= self._never_left_out.keys() else self._never_left_out | data).items():
-            field = self.load_fields.get(name)
-            if field is None:
-                errors[name] = Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, self.load_fields.keys())
+            load = loads.get(name)
+            if load is None:
+                errors[name] = Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, loads.keys())
                 continue
             try:
-                value = field.deserialize(sent)
+                value = self._left_out(name) if sent is missing else load(sent)
             except FormError as error:
                 errors[name] = error.wrong
                 value = error.known
@@ -139,9 +145,9 @@ class StrictSchema(Schema):
             # which of them was meant isn't known
             loaded |= {name: unknown() for rule in broken for name in rule.names}
         if errors:
-            raise self._refused(errors, loaded, usual)
+            raise self._refused(errors, loaded, make)
         try:
-            return self._built(loaded, usual)
+            return self._built(loaded, make)
         except UnknownError:
             return unknown()
 
@@ -154,8 +160,20 @@ class StrictSchema(Schema):
             if field.required or field.load_default is not missing
         }
 
-    def _built(self, loaded: dict[str, Any], usual: Any) -> Any:
-        return self.build(loaded) if usual is None else replace(usual, **self._by_attribute(loaded))
+    @cached_property
+    def _loads(self) -> dict[str, Callable[[Any], Any]]:
+        """What loads each field."""
+        return {name: field.load for name, field in self.load_fields.items()}  # type: ignore[attr-defined]
+
+    def _left_out(self, name: str) -> Any:
+        """What a field says where nothing is sent."""
+        left_out = self.load_fields[name]
+        if left_out.required:
+            raise FormError(_REQUIRED)
+        return left_out.load_default
+
+    def _built(self, loaded: dict[str, Any], make: Callable[..., Any] | None) -> Any:
+        return self.build(loaded) if make is None else make(**self._by_attribute(loaded))
 
     def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
         """How the answer to a request is printed; the usual way unless requests of the schema can say so.
@@ -164,10 +182,12 @@ class StrictSchema(Schema):
         """
         return PrintSettings()
 
-    def _refused(self, errors: dict[str | None, Any], loaded: dict[str, Any], usual: Any) -> FormError:
+    def _refused(
+        self, errors: dict[str | None, Any], loaded: dict[str, Any], make: Callable[..., Any] | None
+    ) -> FormError:
         """Why an object is refused, with what else building it finds."""
         try:
-            return FormError(errors, told(self._built, loaded, usual))
+            return FormError(errors, told(self._built, loaded, make))
         except FormError as more:
             of_fields = more.wrong if isinstance(more.wrong, dict) else {}
             return FormError({**of_fields, **errors}, more.known)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import fields as fields_of
-from dataclasses import is_dataclass
+from dataclasses import is_dataclass, replace
+from functools import partial
 from typing import Any
 
 from marshmallow import fields
 
-from service.flaws import Flaw, FormCode, FormError, any_of, how_many, wrong_type
+from service.flaws import Flaw, FormCode, FormError, any_of, how_many, wrong_kind, wrong_type
 from service.schemas.base import StrictSchema
-from service.schemas.fields import Choice, Describe, Number, Prose, StrictField, Text
+from service.schemas.fields import Choice, Describe, Load, Number, Prose, StrictField, Text
 from service.schemas.records import Attribute, sent_as
 from service.schemas.writing import Write
 
@@ -54,23 +56,29 @@ class Items(StrictField, fields.List[Any]):
         item = _sample(self.inner)
         return f"[{item}]" if item and not self.example else self.example
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not list:
-            raise FormError(wrong_type("a list", self.sample()))
-        if len(value) < self.least or (self.most is not None and len(value) > self.most):
-            code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
-            detail = f"must have {how_many(self.least, self.most, 'items')} and has {len(value)}."
-            raise FormError(Flaw(code, detail))
-        loaded, errors = [], {}
-        for place, each in enumerate(value):
-            try:
-                loaded.append(self.inner.deserialize(each))
-            except FormError as error:
-                errors[place] = error.wrong
-                loaded.append(error.known)
-        if errors:
-            raise FormError(errors, tuple(loaded))
-        return tuple(loaded)
+    def loader(self) -> Load:
+        """Loads each item."""
+        least, most, load_item = self.least, self.most, _load(self.inner)
+
+        def load(value: Any) -> Any:
+            if type(value) is not list:
+                raise wrong_kind(value, wrong_type("a list", self.sample()))
+            if len(value) < least or (most is not None and len(value) > most):
+                code = FormCode.TOO_SHORT if len(value) < least else FormCode.TOO_LONG
+                detail = f"must have {how_many(least, most, 'items')} and has {len(value)}."
+                raise FormError(Flaw(code, detail))
+            loaded, errors = [], {}
+            for place, each in enumerate(value):
+                try:
+                    loaded.append(load_item(each))
+                except FormError as error:
+                    errors[place] = error.wrong
+                    loaded.append(error.known)
+            if errors:
+                raise FormError(errors, tuple(loaded))
+            return tuple(loaded)
+
+        return load
 
 
 class Nested(StrictField, fields.Nested):
@@ -79,7 +87,7 @@ class Nested(StrictField, fields.Nested):
     schema: StrictSchema
 
     def __init__(self, schema: type[StrictSchema], description: str = "", **options: Any) -> None:
-        self._usual: Any = None
+        self._make: Callable[..., Any] | None = None
         super().__init__(description, nested=schema, **options)
 
     def link(self, attribute: Attribute) -> None:
@@ -87,12 +95,12 @@ class Nested(StrictField, fields.Nested):
         record, default = self.schema.record, attribute.default
         if record is None or not isinstance(default, record) or not is_dataclass(record):
             return
-        self._usual = default
         own = record()
         unlike = [each.name for each in fields_of(record) if getattr(default, each.name) != getattr(own, each.name)]
         if unlike:
             usual = {name: sent_as(getattr(default, name)) for name in unlike}
             self.metadata = {**self.metadata, "default": usual}
+        self._make = partial(replace, default) if unlike else record
 
     def writer(self) -> Write:
         """Writes the object by its schema."""
@@ -106,8 +114,9 @@ class Nested(StrictField, fields.Nested):
         """As told, or the schema's."""
         return self.example or self.schema.example
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        return self.schema.load(value, usual=self._usual)
+    def loader(self) -> Load:
+        """Loads the object by its schema."""
+        return partial(self.schema.load, make=self._make) if self._make else self.schema.load
 
 
 class Mapping(StrictField):
@@ -155,28 +164,34 @@ class Mapping(StrictField):
         super()._bind_to_schema(field_name, parent)
         self.values._bind_to_schema(field_name, self)
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not dict:
-            raise FormError(wrong_type("an object", self.sample()))
-        if not self.least <= len(value) <= self.most:
-            code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
-            detail = f"must have {how_many(self.least, self.most, 'fields')} and has {len(value)}."
-            raise FormError(Flaw(code, detail))
-        loaded, errors = {}, {}
-        for name, below in value.items():
-            try:
-                key = self.keys.deserialize(name)
-            except FormError as error:
-                errors[name] = self._not_a_field(name) if isinstance(self.keys, Choice) else error.wrong
-                continue
-            try:
-                loaded[key] = self.values.deserialize(below)
-            except FormError as error:
-                errors[name] = error.wrong
-                loaded[key] = error.known
-        if errors:
-            raise FormError(errors, loaded)
-        return loaded
+    def loader(self) -> Load:
+        """Loads each name and each value."""
+        least, most, load_key, load_value = self.least, self.most, self.keys.load, _load(self.values)
+
+        def load(value: Any) -> Any:
+            if type(value) is not dict:
+                raise wrong_kind(value, wrong_type("an object", self.sample()))
+            if not least <= len(value) <= most:
+                code = FormCode.TOO_SHORT if len(value) < least else FormCode.TOO_LONG
+                detail = f"must have {how_many(least, most, 'fields')} and has {len(value)}."
+                raise FormError(Flaw(code, detail))
+            loaded, errors = {}, {}
+            for name, below in value.items():
+                try:
+                    key = load_key(name)
+                except FormError as error:
+                    errors[name] = self._not_a_field(name) if isinstance(self.keys, Choice) else error.wrong
+                    continue
+                try:
+                    loaded[key] = load_value(below)
+                except FormError as error:
+                    errors[name] = error.wrong
+                    loaded[key] = error.known
+            if errors:
+                raise FormError(errors, loaded)
+            return loaded
+
+        return load
 
     def _not_a_field(self, name: str) -> Flaw:
         assert isinstance(self.keys, Choice)
@@ -259,11 +274,17 @@ class ByType(_Union):
         self._wanted = any_of([name for name, _, field in named if field])
         super().__init__(description, **options)
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        field = self._by_type.get(type(value))
-        if field is None:
-            raise FormError(wrong_type(self._wanted, *map(_sample, self.alternatives)))
-        return field.deserialize(value)
+    def loader(self) -> Load:
+        """Loads it by the field of its type."""
+        by_type = {kind: _load(field) for kind, field in self._by_type.items()}
+
+        def load(value: Any) -> Any:
+            load_kind = by_type.get(type(value))
+            if load_kind is None:
+                raise wrong_kind(value, wrong_type(self._wanted, *map(_sample, self.alternatives)))
+            return load_kind(value)
+
+        return load
 
 
 class ByField(_Union):
@@ -282,16 +303,26 @@ class ByField(_Union):
         """The one that lacks the field."""
         return _sample(self._usual)
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not dict:
-            raise FormError(wrong_type("an object", self.sample()))
-        field = self.alternatives[0 if self.name_told_by in value else 1]
-        return field.deserialize(value)
+    def loader(self) -> Load:
+        """Loads it by the field of its kind."""
+        name, (load_having, load_lacking) = self.name_told_by, map(_load, self.alternatives)
+
+        def load(value: Any) -> Any:
+            if type(value) is not dict:
+                raise wrong_kind(value, wrong_type("an object", self.sample()))
+            return load_having(value) if name in value else load_lacking(value)
+
+        return load
 
 
 def _sample(field: fields.Field[Any]) -> str:
     assert isinstance(field, StrictField)
     return field.sample()
+
+
+def _load(field: fields.Field[Any]) -> Load:
+    assert isinstance(field, StrictField)
+    return field.load
 
 
 def _writer(field: fields.Field[Any]) -> Write | None:

@@ -9,23 +9,21 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import MISSING
-from fractions import Fraction
-from math import isfinite
+from functools import cached_property
+from math import inf, isfinite
 from typing import Any, ClassVar
 
 from marshmallow import fields, missing
 
 from grading_core.units import exact, to_cm, to_places
-from grading_core.unknown import told
-from service.flaws import Flaw, FormCode, FormError, how_many, wrong_type
+from grading_core.unknown import UnknownError, unknown
+from service.flaws import Flaw, FormCode, FormError, how_many, wrong_kind, wrong_type
 from service.language import text
 from service.lengths import REQUEST_UNIT
 from service.retirement import Retirement
 from service.schemas.records import Attribute, choices_of, sent_as
 from service.schemas.writing import Write
 
-_REQUIRED = Flaw(FormCode.REQUIRED, "is required.")
-_NULL = Flaw(FormCode.NULL, "must not be null.")
 _NUMBER = wrong_type("a number")
 _WHOLE = wrong_type("a whole number")
 _TEXT = wrong_type("text")
@@ -36,9 +34,15 @@ _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 Describe = Callable[[fields.Field[Any]], dict[str, Any]]
 """Gives the JSON Schema of a field."""
 
+Load = Callable[[Any], Any]
+"""Makes a value of JSON. Raises FormError where it can't."""
+
 
 class StrictField(fields.Field[Any]):
-    """Base of all fields. Loads without the steps of marshmallow's that none here has: processors, validators.
+    """Base of all fields.
+
+    What loads a field is made once, as what writes it is: a request has hundreds of values, and marshmallow's steps,
+    of which none here has processors or validators, would cost each of them three calls more.
 
     description: for the contract. required: whether it has to be there. default: what a request means by leaving it
     out, for the contract, where no record says so. nullable: whether null is allowed. unit: what the number counts, for
@@ -78,17 +82,15 @@ class StrictField(fields.Field[Any]):
             **marshmallow,
         )
 
-    def deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        """What a JSON value is loaded as, or the default where it is missing."""
-        if value is missing:
-            if self.required:
-                raise FormError(_REQUIRED)
-            return self.load_default
-        if value is None:
-            if not self.allow_none:
-                raise FormError(_NULL)
-            return None
-        return self._deserialize(value, None, None)
+    @cached_property
+    def load(self) -> Load:
+        """What makes the field's value of JSON, once it is known of which schema the field is."""
+        load = self.loader()
+        return (lambda sent: None if sent is None else load(sent)) if self.allow_none else load
+
+    def loader(self) -> Load:
+        """What makes the field's value of JSON that isn't null; null it refuses."""
+        raise NotImplementedError
 
     def sample(self) -> str:
         """JSON that would do; empty where none is needed."""
@@ -142,20 +144,24 @@ class Number(StrictField):
         limits = {"minimum": self.minimum, "exclusiveMinimum": self.above, "maximum": self.maximum}
         return {"type": self.json_type} | {name: limit for name, limit in limits.items() if limit is not None}
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        kind = type(value)
-        if kind is not int and not (kind is float and isfinite(value)):
-            raise FormError(_NUMBER)
-        if (
-            (self.minimum is not None and value < self.minimum)
-            or (self.above is not None and value <= self.above)
-            or (self.maximum is not None and value > self.maximum)
-        ):
-            raise FormError(Flaw(FormCode.OUT_OF_RANGE, self._range()))
-        return self._exactly(value)
+    def loader(self) -> Load:
+        """Checks the limits and makes it exact."""
+        least = -inf if self.minimum is None else self.minimum
+        most = inf if self.maximum is None else self.maximum
+        above = -inf if self.above is None else self.above
+        exactly = self._exactly
 
-    def _exactly(self, value: int | float) -> Any:
-        return Fraction(value) if type(value) is int else exact(value)
+        def load(value: Any) -> Any:
+            kind = type(value)
+            if kind is not int and not (kind is float and isfinite(value)):
+                raise wrong_kind(value, _NUMBER)
+            if least <= value <= most and value > above:
+                return exactly(value)
+            raise FormError(Flaw(FormCode.OUT_OF_RANGE, self._range()))
+
+        return load
+
+    _exactly: Load = staticmethod(exact)
 
     def writer(self) -> Write | None:
         """Rounds an exact number to the places."""
@@ -182,8 +188,12 @@ class Length(Number):
     def __init__(self, description: str = "", **options: Any) -> None:
         super().__init__(description, unit="the request's `unit`", **options)
 
-    def _exactly(self, value: int | float) -> Any:
-        return told(to_cm, value, REQUEST_UNIT.get())
+    @staticmethod
+    def _exactly(value: int | float) -> Any:
+        try:
+            return to_cm(value, REQUEST_UNIT.get())
+        except UnknownError:
+            return unknown()
 
     def link(self, attribute: Attribute) -> None:
         """A length has no default for the contract but 0, since a number would depend on the request's unit."""
@@ -196,14 +206,24 @@ class Whole(Number):
 
     json_type = "integer"
 
-    def _deserialize(self, value: Any, *arguments: Any, **options: Any) -> Any:
-        kind = type(value)
-        if kind is not int and not (kind is float and value.is_integer()):
-            raise FormError(_WHOLE)
-        return super()._deserialize(value, *arguments, **options)
+    def loader(self) -> Load:
+        """Refuses what isn't whole."""
+        least = -inf if self.minimum is None else self.minimum
+        most = inf if self.maximum is None else self.maximum
+        above = -inf if self.above is None else self.above
+        load = super().loader()
 
-    def _exactly(self, value: int | float) -> Any:
-        return int(value)
+        def load_whole(value: Any) -> Any:
+            kind = type(value)
+            if kind is int and least <= value <= most and value > above:
+                return value
+            if kind is not int and not (kind is float and value.is_integer()):
+                raise wrong_kind(value, _WHOLE)
+            return load(value)
+
+        return load_whole
+
+    _exactly = staticmethod(int)
 
 
 class Text(StrictField):
@@ -241,11 +261,20 @@ class Text(StrictField):
             "pattern": f"^(?:{pattern})$" if self.pattern else f"^{pattern}$",
         }
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not str:
-            raise FormError(_TEXT)
-        if self.least <= len(value) <= self.most and self.pattern is None and value.isprintable():
-            return value
+    def loader(self) -> Load:
+        """Checks length and characters."""
+        least, most, pattern = self.least, self.most, self.pattern
+
+        def load(value: Any) -> Any:
+            if type(value) is not str:
+                raise wrong_kind(value, _TEXT)
+            if least <= len(value) <= most and pattern is None and value.isprintable():
+                return value
+            return self._checked(value)
+
+        return load
+
+    def _checked(self, value: str) -> str:
         if not self.least <= len(value) <= self.most:
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
             raise FormError(Flaw(code, f"must have {how_many(self.least, self.most, 'characters')}."))
@@ -264,8 +293,10 @@ class Hex(Text):
             description, most=7, pattern="#[0-9A-Fa-f]{6}", pattern_detail="# and six hexadecimal digits", **options
         )
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        return super()._deserialize(value).lower()
+    def loader(self) -> Load:
+        """Makes its letters small."""
+        load = super().loader()
+        return lambda value: load(value).lower()
 
 
 class Prose(StrictField):
@@ -273,10 +304,15 @@ class Prose(StrictField):
 
     json_type = "string"
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not str:
-            raise FormError(_TEXT)
-        return value
+    def loader(self) -> Load:
+        """Takes any text."""
+        return _any_text
+
+
+def _any_text(value: Any) -> Any:
+    if type(value) is not str:
+        raise wrong_kind(value, _TEXT)
+    return value
 
 
 class Spoken(Prose):
@@ -305,12 +341,18 @@ class Choice(StrictField):
         super().link(attribute)
         self.choices = self.choices or choices_of(attribute.hint)
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not str:
-            raise FormError(Flaw(FormCode.WRONG_TYPE, self._wanted()))
-        if value not in self.choices:
-            raise FormError(Flaw(FormCode.NOT_ONE_OF, self._wanted(), value, self.choices))
-        return value
+    def loader(self) -> Load:
+        """Takes one of the choices."""
+        choices = frozenset(self.choices)
+
+        def load(value: Any) -> Any:
+            if type(value) is not str:
+                raise wrong_kind(value, Flaw(FormCode.WRONG_TYPE, self._wanted()))
+            if value not in choices:
+                raise FormError(Flaw(FormCode.NOT_ONE_OF, self._wanted(), value, self.choices))
+            return value
+
+        return load
 
     def _wanted(self) -> str:
         return f"must be one of: {', '.join(self.choices)}."
@@ -337,7 +379,12 @@ class Flag(StrictField):
 
     json_type = "boolean"
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if type(value) is not bool:
-            raise FormError(_FLAG)
-        return value
+    def loader(self) -> Load:
+        """Takes true and false."""
+        return _flag
+
+
+def _flag(value: Any) -> Any:
+    if type(value) is not bool:
+        raise wrong_kind(value, _FLAG)
+    return value

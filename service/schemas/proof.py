@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import cached_property
 from types import NoneType
 from typing import Any, get_args
 
@@ -20,7 +21,7 @@ from service.schemas.chart_request import ChartAnchorSchema, ChartSchema
 from service.schemas.codes import CodeField
 from service.schemas.common import MAX_LABEL, MAX_SIZES, ComputedSchema, CountRuleSchema, GaugeSchema
 from service.schemas.containers import Items, Mapping, Nested
-from service.schemas.fields import Choice, Describe, Number, Prose, Spoken, StrictField, Text, Whole
+from service.schemas.fields import Choice, Describe, Load, Number, Prose, Spoken, StrictField, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
 from service.schemas.pullover_request import PulloverGaugesSchema
 from service.schemas.records import sent_as
@@ -43,15 +44,21 @@ class PrintedValues(Items):
         number = Number(nullable=True, minimum=-MAX_PRINTED, maximum=MAX_PRINTED)
         super().__init__(number, description, least=1, most=MAX_SIZES, example="[84, 88, null]")
 
-    def _deserialize(self, value: Any, *_: Any, **__: Any) -> Any:
-        if (
-            type(value) is list
-            and 1 <= len(value) <= MAX_SIZES
-            and _NUMBERS.issuperset(map(type, value))
-            and all(each is None or -MAX_PRINTED <= each <= MAX_PRINTED for each in value)
-        ):
-            return tuple(value)
-        return super()._deserialize(value)
+    def loader(self) -> Load:
+        """Takes the numbers as they are."""
+        load = super().loader()
+
+        def load_numbers(value: Any) -> Any:
+            if (
+                type(value) is list
+                and 1 <= len(value) <= MAX_SIZES
+                and _NUMBERS.issuperset(map(type, value))
+                and all(each is None or -MAX_PRINTED <= each <= MAX_PRINTED for each in value)
+            ):
+                return tuple(value)
+            return load(value)
+
+        return load_numbers
 
 
 _NUMBERS = frozenset((int, float, NoneType))
@@ -64,9 +71,10 @@ class Unread(StrictField):
         """Anything."""
         return {}
 
-    def deserialize(self, *_: Any, **__: Any) -> Any:
-        """Nothing."""
-        return missing
+    @cached_property
+    def load(self) -> Load:
+        """Loads nothing, whatever is sent."""
+        return lambda _: missing
 
 
 def _unread(what: str) -> Unread:

@@ -52,10 +52,12 @@ class Server:
             if self._process.poll() is not None:
                 raise RuntimeError(f"The server did not start:\n{self._log.read_text()}")
             try:
-                if all(_ask(self.port, b"GET / HTTP/1.0\r\n\r\n") for _ in range(4 * self._count)):
-                    return
+                answered = all(_ask(self.port, b"GET /health/ready HTTP/1.0\r\n\r\n") for _ in range(4 * self._count))
             except OSError:
-                time.sleep(0.05)
+                answered = False
+            if answered and len(self.workers()) == self._count:
+                return
+            time.sleep(0.05)
         raise RuntimeError("The server did not come up in time.")
 
     def stop(self) -> None:

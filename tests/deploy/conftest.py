@@ -37,7 +37,8 @@ class Instance:
         # A session of its own, so that all its processes can be killed at once.
         self.process = subprocess.Popen(command, env=environment, cwd=ROOT, start_new_session=True)
         process, ready = self.process, f"{self.url}/health/ready"
-        wait_until(lambda: process.poll() is not None or answers(ready))
+        # the first worker answers before the second is there
+        wait_until(lambda: process.poll() is not None or (answers(ready) and len(self.workers()) == 2))
         assert process.poll() is None, "gunicorn has stopped"
 
     def kill(self) -> None:

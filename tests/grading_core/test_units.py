@@ -50,6 +50,11 @@ def test_a_tenth_is_a_tenth_and_not_the_nearest_binary_number() -> None:
     assert exact(0.1) == Fraction(1, 10) != Fraction(0.1)
 
 
+@given(st.floats(allow_nan=False, allow_infinity=False))
+def test_a_float_is_read_as_its_shortest_decimal_notation_however_large_or_small(number: float) -> None:
+    assert exact(number) == Fraction(Decimal(repr(number)))
+
+
 @pytest.mark.parametrize("number", [float("nan"), float("inf"), float("-inf")])
 def test_a_float_that_is_not_finite_is_refused(number: float) -> None:
     with pytest.raises(ValueError, match=r"nan|inf"):

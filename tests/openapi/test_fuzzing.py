@@ -73,7 +73,7 @@ def _is_the_pictures(path, body):
         return False
     for step in path:
         body = body[step]
-    return PICTURES_FIELDS[last].deserialize(body) is not None
+    return PICTURES_FIELDS[last].load(body) is not None
 
 
 @contract.parametrize()

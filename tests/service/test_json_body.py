@@ -68,6 +68,8 @@ def test_colons_in_text_are_not_taken_for_keys(client):
 def test_nesting_is_limited_to_32_levels(client):
     assert post(client, b"[" * 32 + b"]" * 32).status_code == 422
     assert post(client, b"[" * 33 + b"]" * 33).status_code == 400
+    # deeper than the writer of JSON goes
+    assert post(client, b"[" * 900 + b"]" * 900).status_code == 400
     assert post(client, b"[" * 200_000).status_code == 400
 
 

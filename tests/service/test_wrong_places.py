@@ -162,7 +162,7 @@ def test_whatever_should_be_an_object_or_a_list_is_shown_by_an_example_that_woul
     for field in found:
         assert field.sample() or isinstance(field, ByType), field
         if field.sample():
-            field.deserialize(json.loads(field.sample()))
+            field.load(json.loads(field.sample()))
 
 
 @pytest.mark.parametrize(
