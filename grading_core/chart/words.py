@@ -10,7 +10,7 @@ from typing import TypeVar
 from grading_core.chart.layout import SECTIONS, Section
 from grading_core.chart.remarks import COMMON_FLOAT_LIMIT_CM
 from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartRequest
-from grading_core.chart.result import BodyRound, Motifs, SectionStart, SizePlacement, SleeveRound, YokeRound
+from grading_core.chart.result import BodyRound, Motifs, Rounds, SectionStart, SizePlacement, SleeveRound, YokeRound
 from grading_core.sentences import COUNT, LENGTH, TEXT, TOKEN, Saying, Sentence, words
 
 _SECTIONS = words("chart_section")
@@ -214,7 +214,7 @@ def _appearing(sizes: Sequence[Sequence[Motifs]]) -> Iterator[tuple[int, Run]]:
             yield motifs, here
 
 
-def _at_split(rounds: Sequence[BodyRound | SleeveRound], motifs: Sequence[Motifs] | None) -> int | None:
+def _at_split(rounds: Rounds[BodyRound] | Rounds[SleeveRound], motifs: Sequence[Motifs] | None) -> int | None:
     """How many whole motifs there are in the first round of body or sleeve; None where that works no row."""
     if not rounds or rounds[0].chart_row is None or motifs is None:
         return None

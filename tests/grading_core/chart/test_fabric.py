@@ -1,16 +1,16 @@
 """Colours and floats of rounds that are written out."""
 
-from grading_core.chart.fabric import Stretch, Windows, WorkedRound, survey
+from grading_core.chart.fabric import Stretch, Windows, survey
 
 
 def ring(stitches):
     """A round whose every stitch is drawn."""
-    return WorkedRound(None, tuple(Stretch(1, None, colour) for colour in stitches))
+    return None, tuple(Stretch(1, None, colour) for colour in stitches)
 
 
 def longest(*rounds):
-    found = survey(Windows([]), map(ring, rounds)).rounds
-    return [(here.longest_float, here.colour) for here in found]
+    found = survey(Windows([]), map(ring, rounds))
+    return [*zip(found.floats, found.float_colours, strict=True)]
 
 
 def test_a_float_lies_between_two_stitches_of_its_colour():
