@@ -6,9 +6,8 @@ columns, as floats, and as the stitches of each colour.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from itertools import pairwise
-from typing import Any
 
 from grading_core.chart.contrast import contrast_remarks
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
@@ -19,15 +18,16 @@ from grading_core.chart.problems import placement_problems
 from grading_core.chart.remarks import chart_remarks, half_stitches, size_remarks
 from grading_core.chart.request import ChartRequest, ChartSize
 from grading_core.chart.result import (
+    AnyRound,
     BodyPlacement,
     BodyRound,
     ByPart,
     ChartPlacements,
+    ChartRounds,
     ColourStitches,
     DepthChange,
     FloatEnd,
     LongestFloat,
-    Rounds,
     SectionChanges,
     SectionStart,
     SizePlacement,
@@ -123,27 +123,28 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
     rows = {part: [None if row is None else row + 1 for row, _ in layout.rounds(part)] for part in PARTS}
     plain_after = finish.rounds if request.chart.repeat == "once" else max(len(layout.body), len(layout.sleeve))
 
-    def columns(part: Part, *sections: StretchKind) -> tuple[Sequence[Any], ...]:
-        told = ([*map(starts.__getitem__, layout.stretches(part, section))] for section in sections)
-        return (rows[part], *told, surveys[part].colours, surveys[part].floats)
+    def rounds(kind: Callable[..., AnyRound], part: Part, *sections: StretchKind) -> ChartRounds[AnyRound]:
+        told = tuple([[starts[stretch] for stretch in layout.stretches(part, section)] for section in sections])
+        seen = surveys[part]
+        return ChartRounds(kind=kind, rows=rows[part], starts=told, colours=seen.colours, floats=seen.floats)
 
     return SizePlacement(
         label=size.label,
-        rounds=Rounds(YokeRound, columns("yoke", "back", "front", "first_sleeve")),
+        rounds=rounds(YokeRound, "yoke", "back", "front", "first_sleeve"),
         changes=SectionChanges(
             _changes(layout, "yoke", "back"),
             _changes(layout, "yoke", "front"),
             _changes(layout, "yoke", "first_sleeve"),
         ),
         body=BodyPlacement(
-            rounds=Rounds(BodyRound, columns("body", "back", "front")),
+            rounds=rounds(BodyRound, "body", "back", "front"),
             changes=SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
             last_chart_row=rows["body"][-1] if rows["body"] else None,
             plain_rounds=max(0, len(rows["body"]) - plain_after),
             motifs=motifs.body if motifs else None,
         ),
         sleeve=SleevePlacement(
-            rounds=Rounds(_sleeve_round, columns("sleeve", "sleeve")),
+            rounds=rounds(_sleeve_round, "sleeve", "sleeve"),
             changes=_changes(layout, "sleeve", "sleeve"),
             last_chart_row=rows["sleeve"][-1] if rows["sleeve"] else None,
             plain_rounds=max(0, len(rows["sleeve"]) - plain_after),

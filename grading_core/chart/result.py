@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import count
-from typing import Any, Generic, Literal, NamedTuple, TypeVar
+from typing import Generic, Literal, NamedTuple, TypeVar
 
 from grading_core.chart.grid import ChartDescription, Progress
 from grading_core.chart.layout import Part, StretchKind
@@ -77,25 +77,30 @@ class SleeveRound(NamedTuple):
 AnyRound = TypeVar("AnyRound", YokeRound, BodyRound, SleeveRound)
 
 
-@dataclass(frozen=True, slots=True)
-class Rounds(Generic[AnyRound]):
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRounds(Generic[AnyRound]):
     """The rounds of a part, round 1 first; each is made when it is asked for.
 
-    kind: makes a round of its number and its values. columns: these values, a sequence of each for all rounds.
+    kind: makes a round of its number and what it has of the others. rows, colours, floats: the chart row of each round,
+    how many colours it uses, its longest float. starts: of each section, round by round.
     """
 
     kind: Callable[..., AnyRound]
-    columns: tuple[Sequence[Any], ...]
+    rows: Sequence[int | None]
+    starts: tuple[Sequence[SectionStart], ...]
+    colours: Sequence[int]
+    floats: Sequence[int]
 
     def __len__(self) -> int:
-        return len(self.columns[0])
+        return len(self.rows)
 
     def __iter__(self) -> Iterator[AnyRound]:
-        return map(self.kind, count(1), *self.columns)
+        return map(self.kind, count(1), self.rows, *self.starts, self.colours, self.floats)
 
     def __getitem__(self, place: int) -> AnyRound:
         number = range(1, len(self) + 1)[place]
-        return self.kind(number, *[column[place] for column in self.columns])
+        columns = (self.rows, *self.starts, self.colours, self.floats)
+        return self.kind(number, *[column[place] for column in columns])
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +138,7 @@ class BodyPlacement:
     once. motifs: None where they may be cut.
     """
 
-    rounds: Rounds[BodyRound]
+    rounds: ChartRounds[BodyRound]
     changes: SectionChanges
     last_chart_row: int | None
     plain_rounds: int
@@ -144,7 +149,7 @@ class BodyPlacement:
 class SleevePlacement:
     """A sleeve below the split; as `BodyPlacement`, for its one section."""
 
-    rounds: Rounds[SleeveRound]
+    rounds: ChartRounds[SleeveRound]
     changes: tuple[int, ...]
     last_chart_row: int | None
     plain_rounds: int
@@ -228,7 +233,7 @@ class SizePlacement:
     """
 
     label: str
-    rounds: Rounds[YokeRound]
+    rounds: ChartRounds[YokeRound]
     changes: SectionChanges
     body: BodyPlacement
     sleeve: SleevePlacement
