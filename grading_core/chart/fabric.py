@@ -15,6 +15,8 @@ from bisect import bisect_left
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import accumulate, count
+from operator import add
 from typing import NamedTuple
 
 
@@ -60,9 +62,15 @@ class Survey:
 
 
 class _Places(NamedTuple):
-    """Places of one colour in a chart row; the first one at or after each, and the last one before each, whose places
-    may lie in the next row or the one before; the gaps after each, twice over; the widest and where it is."""
+    """Where one colour is in a chart row.
 
+    many: how often. places: in order. following, preceding: the first place at or after each of them, and the last one
+    before, which may lie in the next row or in the one before. gaps: after each place, twice over; the widest of them,
+    and where it is.
+    """
+
+    symbol: str
+    many: int
     places: list[int]
     following: list[int]
     preceding: list[int]
@@ -74,16 +82,18 @@ class _Places(NamedTuple):
 class Windows(dict[int | None, "RowWindows"]):
     """What stands in any window of a chart's rows, by the row counted from 0; None where no row is worked.
 
-    A row is indexed when it is first asked for.
+    A row is indexed when it is first asked for; rows that are alike, as in most motifs, have the same windows.
     """
 
     def __init__(self, rows: Sequence[str]) -> None:
         """rows: as worked, each from column 1."""
         self._rows = rows
+        self._alike: dict[str, RowWindows] = {}
 
     def __missing__(self, row: int | None) -> RowWindows:
         """Make a row's windows and keep them."""
-        found = self[row] = RowWindows("" if row is None else self._rows[row])
+        text = "" if row is None else self._rows[row]
+        found = self[row] = self._alike.setdefault(text, RowWindows(text))
         return found
 
 
@@ -97,7 +107,7 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
     def __init__(self, text: str) -> None:
         """text: the row from column 1; empty where no row is worked."""
         self._text = text
-        self._indexed: list[tuple[str, _Places]] | None = None
+        self._indexed: list[_Places] | None = None
 
     def __missing__(self, stretch: Stretch) -> tuple[Run, ...]:
         """Look a stretch up and remember it."""
@@ -106,10 +116,10 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
 
     def stitches(self, stretch: Stretch) -> str:
         """The colours of a stretch, stitch by stitch in working order."""
-        count, start, colour, before, after = stretch
+        many, start, colour, before, after = stretch
         if start is None:
-            return colour * count
-        end = start + count - before - after
+            return colour * many
+        end = start + many - before - after
         repeats = -(-end // len(self._text))
         return colour * before + (self._text * repeats)[start:end] + colour * after
 
@@ -128,14 +138,13 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
         periods, end = divmod(start + stitches, width)
         columns = periods * width - start
         found = []
-        for symbol, (places, following, preceding, gaps, widest, where) in self._indexed:
-            per_row = len(places)
+        for symbol, many, places, following, preceding, gaps, widest, where in self._indexed:
             low, past = bisect_left(places, start), bisect_left(places, end)
-            high = periods * per_row + past
+            high = periods * many + past
             used = high - low
             if used == 0:
                 continue
-            if used > per_row or low <= where < high - 1 or where + per_row < high - 1:
+            if used > many or low <= where < high - 1 or where + many < high - 1:
                 gap = widest
             elif used == 1:
                 gap = 0
@@ -250,18 +259,15 @@ def _with_plain_ends(charted: Iterable[Run], stretch: Stretch) -> tuple[Run, ...
     return tuple(found.values())
 
 
-def _index(text: str) -> list[tuple[str, _Places]]:
-    places: dict[str, list[int]] = {}
-    for place, symbol in enumerate(text):
-        if symbol in places:
-            places[symbol].append(place)
-        else:
-            places[symbol] = [place]
-    return [(symbol, _index_colour(found, len(text))) for symbol, found in places.items()]
+def _index(text: str) -> list[_Places]:
+    return [_index_colour(symbol, text) for symbol in dict.fromkeys(text)]
 
 
-def _index_colour(places: list[int], width: int) -> _Places:
-    following, preceding = [*places, places[0] + width], [places[-1] - width, *places]
-    gaps = [after - place - 1 for place, after in zip(places, following[1:], strict=True)]
+def _index_colour(symbol: str, text: str) -> _Places:
+    before, *between = map(len, text.split(symbol))
+    width, after = len(text), between.pop()
+    places = [*map(add, accumulate(between, initial=before), count())]
+    gaps = [*between, after + before]
     widest = max(gaps)
-    return _Places(places, following, preceding, gaps * 2, widest, gaps.index(widest))
+    following, preceding = [*places, places[0] + width], [places[-1] - width, *places]
+    return _Places(symbol, len(places), places, following, preceding, gaps * 2, widest, gaps.index(widest))

@@ -200,6 +200,8 @@ def _changes(layout: Layout, part: Part, section: StretchKind) -> tuple[int, ...
 
 
 def _rounds_over(numbers: Sequence[int], limit: int) -> tuple[int, ...]:
+    if max(numbers, default=0) <= limit:
+        return ()
     return tuple([number for number, here in enumerate(numbers, 1) if here > limit])
 
 

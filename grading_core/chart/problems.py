@@ -132,8 +132,9 @@ def _row_problems(row: str, chart: Chart, symbols: Collection[str]) -> Check[Non
 
 @check
 def _symbol_problems(row: str, symbols: Collection[str]) -> Check[None]:
-    unknown = sorted(set(row) - set(symbols))
-    if unknown:
+    # of a row of nothing but symbols nothing is left
+    if row.strip("".join(symbols)):
+        unknown = sorted(set(row) - set(symbols))
         detail = f"has symbols that are not among the colours: {some(unknown)}"
         yield Problem((), ProblemCode.UNKNOWN_SYMBOL, detail)
 
