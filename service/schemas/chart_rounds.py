@@ -6,12 +6,12 @@ written by hand, and sections that start alike, one object for all rounds in the
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
 from itertools import count
 from typing import Any
 
 from grading_core.chart.result import BodyRound, ChartRounds, SectionStart, SleeveRound, YokeRound
 from grading_core.limits import MAX_ROUNDS
+from service.alike import each_once
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
 from service.schemas.containers import Items, Nested
@@ -106,7 +106,7 @@ class SleeveRoundSchema(StrictSchema):
 
 def yoke_rounds(rounds: ChartRounds[YokeRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a yoke, as `YokeRoundSchema` has them."""
-    told = zip(count(1), rounds.rows, *_starts(rounds.starts))
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
     return [
         {"round": number, "chart_row": row, "back": back, "front": front, "sleeve": sleeve}
         for number, row, back, front, sleeve in told
@@ -115,22 +115,14 @@ def yoke_rounds(rounds: ChartRounds[YokeRound], _: LengthWriter) -> list[dict[st
 
 def body_rounds(rounds: ChartRounds[BodyRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a body, as `BodyRoundSchema` has them."""
-    told = zip(count(1), rounds.rows, *_starts(rounds.starts))
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
     return [{"round": number, "chart_row": row, "back": back, "front": front} for number, row, back, front in told]
 
 
 def sleeve_rounds(rounds: ChartRounds[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a sleeve, as `SleeveRoundSchema` has them."""
-    told = zip(count(1), rounds.rows, *_starts(rounds.starts))
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
     return [{"round": number, "chart_row": row, **start} for number, row, start in told]
-
-
-def _starts(sections: Iterable[Sequence[SectionStart]]) -> list[list[dict[str, int | None]]]:
-    """How sections start, round by round; what lies alike, which is one object, shares what is written of it."""
-    written: dict[int, dict[str, int | None]] = {}
-    for starts in sections:
-        written |= {place: _start(start) for place, start in {id(start): start for start in starts}.items()}
-    return [[written[id(start)] for start in starts] for starts in sections]
 
 
 def _start(start: SectionStart) -> dict[str, int | None]:
