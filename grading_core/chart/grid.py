@@ -17,6 +17,7 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Remark
+from grading_core.unknown import known
 
 MAX_ROWS = 400
 """Of a chart."""
@@ -174,7 +175,7 @@ def mirror_axes(chart: Chart) -> tuple[Fraction, ...]:
     >>> [str(axis) for axis in mirror_axes(Chart(("..#..", ".###."), {}))]
     ['3', '11/2']
     """
-    width, stitches = chart.width, "".join(chart.worked_rows())
+    width, stitches = chart.width, "".join(map(known, chart.worked_rows()))
     # a character for each kind of column, so that the mirrored ones are found as text is
     kinds: dict[str, str] = {}
     columns = "".join([kinds.setdefault(stitches[place::width], chr(len(kinds))) for place in range(width)])
