@@ -195,7 +195,10 @@ class AcrossSchedule:
         decrease = self.plan.change == "decrease"
         step = DECREASE_STEP if decrease else INCREASE_STEP
         gaps = [stop - start - 2 * decrease for start, stop in pairwise((0, *self.after))]
-        shaped = tuple(step(gap=gap, times=len(list(run))) for gap, run in groupby(gaps))
+        runs = [(gap, len([*run])) for gap, run in groupby(gaps)]
+        # thousands of them, few unlike: one sentence for all alike
+        told = {run: step(gap=run[0], times=run[1]) for run in dict.fromkeys(runs)}
+        shaped = tuple([told[run] for run in runs])
         return (*shaped, WORK_STEP(stitches=self.last)) if self.last else shaped
 
 

@@ -25,6 +25,7 @@ from fluent_compiler.resource import FtlResource
 from grading_core.printing import printing
 from grading_core.sentences import Kind, Sentence, is_run, shared
 from grading_core.wording import size_run
+from service.alike import each_once
 
 USUAL_LANGUAGE = "en-US"
 """For whoever asks for none that there is."""
@@ -249,7 +250,7 @@ def _sentence(language: Language, arguments: Arguments, name: str, value: Any, _
 
 
 def _sentences(language: Language, arguments: Arguments, name: str, value: Any, _: Kind) -> None:
-    arguments[name] = language.listed(tuple([language.text(each) for each in value]))
+    arguments[name] = language.listed(tuple(each_once(language.text, value)))
     arguments[f"{name}_number"] = len(value)
 
 

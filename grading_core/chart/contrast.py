@@ -73,11 +73,10 @@ def contrast_remarks(request: ChartRequest) -> Iterator[Remark]:
     """
     chart, plain = request.worked_chart, request.plain_colours()
     around = {symbol for here in (plain, plain.last) for symbol in (here.plain, here.line, here.seam)}
-    worked = around.union(*chart.rows)
     used = {
         symbol: _compared(colour.name, colour.hex)
         for symbol, colour in sorted(chart.colours.items())
-        if symbol in worked and colour.hex is not None
+        if colour.hex is not None and (symbol in around or any(symbol in row for row in chart.rows))
     }
     pairs = _pairs(used, chart)
     for pair in _lowest(pair for pair in pairs if pair.is_low or (pair.reads == "hardly" and around & {*pair.colours})):

@@ -15,6 +15,8 @@ from bisect import bisect_left
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import accumulate, count
+from operator import add
 from typing import NamedTuple
 
 
@@ -33,73 +35,65 @@ class Stretch(NamedTuple):
     after: int = 0
 
 
-class WorkedRound(NamedTuple):
-    """A round in working order: the chart row, counted from 0, None where the chart isn't worked."""
+WorkedRound = tuple[int | None, tuple[Stretch, ...]]
+"""A round in working order: the chart row, counted from 0, None where the chart isn't worked; and what it is made of.
 
-    row: int | None
-    stretches: tuple[Stretch, ...]
+A plain tuple, since thousands of them are zipped together."""
 
-
-class Run(NamedTuple):
-    """One colour in a stretch that has it.
-
-    used: how many stitches it has there. first, end: the place of its first one and the place after its last one,
-    counted from 0 within the stretch. gap: the longest float between two of them.
-    """
-
-    colour: str
-    used: int
-    first: int
-    end: int
-    gap: int
-
-
-class RoundSurvey(NamedTuple):
-    """One round's colours and longest float.
-
-    colours: how many the round uses. longest_float: in stitches, 0 for none. colour: of that float.
-    """
-
-    colours: int
-    longest_float: int
-    colour: str | None
+Run = tuple[str, int, int, int, int]
+"""One colour in a stretch that has it: its symbol; how many stitches it has there; the place of its first one and the
+place after its last one, counted from 0 within the stretch; the longest float between two of them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Survey:
-    """A spiral of rounds: each round's colours and longest float, each colour's stitches, and those of its floats.
+    """A spiral of rounds, and each colour's stitches and those of its floats.
 
-    plain: of the stitches those in rounds in which the chart isn't worked.
+    colours: how many each round uses. floats: the longest of each round in stitches, 0 for none. float_colours: of
+    these. plain: of the stitches those in rounds in which the chart isn't worked.
     """
 
-    rounds: tuple[RoundSurvey, ...]
+    colours: list[int]
+    floats: list[int]
+    float_colours: list[str | None]
     stitches: dict[str, int]
     plain: dict[str, int]
     carried: dict[str, int]
 
 
 class _Places(NamedTuple):
-    """Places of one colour in a chart row and the gaps after each, twice over; the widest and where it is."""
+    """Where one colour is in a chart row.
 
+    many: how often. places: in order. following, preceding: the first place at or after each of them, and the last one
+    before, which may lie in the next row or in the one before. gaps: after each place, twice over; the widest of them,
+    and where it is.
+    """
+
+    symbol: str
+    many: int
     places: list[int]
+    following: list[int]
+    preceding: list[int]
     gaps: list[int]
     widest: int
     where: int
 
 
-class Windows:
-    """What stands in any window of a chart's rows; a row is indexed when it is first asked for."""
+class Windows(dict[int | None, "RowWindows"]):
+    """What stands in any window of a chart's rows, by the row counted from 0; None where no row is worked.
+
+    A row is indexed when it is first asked for; rows that are alike, as in most motifs, have the same windows.
+    """
 
     def __init__(self, rows: Sequence[str]) -> None:
         """rows: as worked, each from column 1."""
-        self._rows: dict[int | None, RowWindows] = {None: RowWindows("")}
-        self._texts = rows
+        self._rows = rows
+        self._alike: dict[str, RowWindows] = {}
 
-    def row(self, row: int | None) -> RowWindows:
-        """The windows of a chart row, counted from 0; None for a round in which no row is worked."""
-        found = self._rows.get(row)
-        if found is None:
-            found = self._rows[row] = RowWindows("" if row is None else self._texts[row])
+    def __missing__(self, row: int | None) -> RowWindows:
+        """Make a row's windows and keep them."""
+        text = "" if row is None else self._rows[row]
+        found = self[row] = self._alike.setdefault(text, RowWindows(text))
         return found
 
 
@@ -107,13 +101,13 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
     """The colours of any stretch of a round that works one chart row, looked up once each.
 
     >>> RowWindows("..#..")[Stretch(7, 4, "")]
-    (Run(colour='.', used=6, first=0, end=7, gap=1), Run(colour='#', used=1, first=3, end=4, gap=0))
+    (('.', 6, 0, 7, 1), ('#', 1, 3, 4, 0))
     """
 
     def __init__(self, text: str) -> None:
         """text: the row from column 1; empty where no row is worked."""
         self._text = text
-        self._indexed: list[tuple[str, _Places]] | None = None
+        self._indexed: list[_Places] | None = None
 
     def __missing__(self, stretch: Stretch) -> tuple[Run, ...]:
         """Look a stretch up and remember it."""
@@ -122,10 +116,10 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
 
     def stitches(self, stretch: Stretch) -> str:
         """The colours of a stretch, stitch by stitch in working order."""
-        count, start, colour, before, after = stretch
+        many, start, colour, before, after = stretch
         if start is None:
-            return colour * count
-        end = start + count - before - after
+            return colour * many
+        end = start + many - before - after
         repeats = -(-end // len(self._text))
         return colour * before + (self._text * repeats)[start:end] + colour * after
 
@@ -134,7 +128,7 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
         if not stitches:
             return ()
         if start is None:
-            return (Run(colour, stitches, 0, stitches, 0),)
+            return ((colour, stitches, 0, stitches, 0),)
         if before or after:
             charted = self[Stretch(stitches - before - after, start, "")]
             return _with_plain_ends(charted, stretch)
@@ -142,24 +136,21 @@ class RowWindows(dict[Stretch, tuple[Run, ...]]):
             self._indexed = _index(self._text)
         width = len(self._text)
         periods, end = divmod(start + stitches, width)
+        columns = periods * width - start
         found = []
-        for symbol, (places, gaps, widest, where) in self._indexed:
-            per_row = len(places)
-            low = bisect_left(places, start)
-            high = periods * per_row + bisect_left(places, end)
+        for symbol, many, places, following, preceding, gaps, widest, where in self._indexed:
+            low, past = bisect_left(places, start), bisect_left(places, end)
+            high = periods * many + past
             used = high - low
             if used == 0:
                 continue
-            first = places[low] if low < per_row else places[0] + width
-            period, place = divmod(high - 1, per_row)
-            last = period * width + places[place]
-            if used > per_row or low <= where < high - 1 or where + per_row < high - 1:
+            if used > many or low <= where < high - 1 or where + many < high - 1:
                 gap = widest
             elif used == 1:
                 gap = 0
             else:
                 gap = max(gaps[low : high - 1])
-            found.append(Run(symbol, used, first - start, last - start + 1, gap))
+            found.append((symbol, used, following[low] - start, columns + preceding[past] + 1, gap))
         return tuple(found)
 
 
@@ -167,53 +158,71 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     """Colours, floats and counts of a spiral of rounds.
 
     windows: of the chart. rounds: in working order; the first one begins the spiral. A float is carried behind as many
-    stitches as it is long.
+    stitches as it is long. Where several floats of a round are its longest, the first one met names the colour. A round
+    whose second half repeats the first, as most do, is walked half.
 
-    >>> windows = Windows(["..#.."])
-    >>> survey(windows, [WorkedRound(0, (Stretch(10, 0, ""),))] * 2).rounds[1]
-    RoundSurvey(colours=2, longest_float=4, colour='#')
+    >>> found = survey(Windows(["..#.."]), [(0, (Stretch(10, 0, ""),))] * 2)
+    >>> found.floats, found.float_colours
+    ([4, 4], ['#', '#'])
     """
-    found = []
-    total: defaultdict[str, int] = defaultdict(int)
+    colours: list[int] = []
+    floats: list[int] = []
+    float_colours: list[str | None] = []
+    walked: defaultdict[str, int] = defaultdict(int)
+    repeated: defaultdict[str, int] = defaultdict(int)
     plain: defaultdict[str, int] = defaultdict(int)
-    # how far each colour reaches, from its first stitch in a round, or its last in the round before, to its last one
-    reach: defaultdict[str, int] = defaultdict(int)
-    before: dict[str, int] = {}
+    # Places are counted through the whole spiral. ends: the place after each colour's last stitch so far.
+    ends: defaultdict[str, int] = defaultdict(int)
+    # what lies before a colour's first stitch and wherever a whole round is without it: there its strand isn't carried
+    absent: defaultdict[str, int] = defaultdict(int)
+    at = before = 0
     for row, stretches in rounds:
-        known = windows.row(row)
-        ends: dict[str, int] = {}
-        at = longest = 0
-        float_colour = None
-        for stretch in stretches:
+        known = windows[row]
+        begin, longest, float_colour = at, 0, None
+        # the first stitch of each of the round's colours
+        firsts: dict[str, int] = {}
+        half = len(stretches) // 2
+        once = stretches[:half]
+        twice = once == stretches[half:]
+        counted = repeated if twice else walked
+        for stretch in once if twice else stretches:
             for colour, used, first, end, gap in known[stretch]:
-                if colour in ends:
-                    float_here = at + first - ends[colour]
-                elif colour in before:
-                    unused = before[colour]
-                    float_here = at + first + unused
-                    reach[colour] += unused
-                else:
-                    float_here = 0
-                    reach[colour] -= at + first
-                if gap > float_here:
-                    float_here = gap
-                if float_here > longest:
-                    longest, float_colour = float_here, colour
+                first += at
+                last = ends[colour]
+                if last <= begin:
+                    firsts[colour] = first
+                    if last <= before:
+                        absent[colour] += first - last
+                        last = first
+                if first - last > gap:
+                    gap = first - last
+                if gap > longest:
+                    longest, float_colour = gap, colour
                 ends[colour] = at + end
-                total[colour] += used
+                counted[colour] += used
             at += stretch[0]
-        # What each colour leaves unused at the round's end.
-        before = {}
-        for colour, end in ends.items():
-            before[colour] = at - end
-            reach[colour] += end
+        if twice:
+            length = at - begin
+            for colour, first in firsts.items():
+                last = ends[colour]
+                gap = first + length - last
+                if gap > longest:
+                    longest, float_colour = gap, colour
+                ends[colour] = last + length
+            at += length
         if row is None:
             for stretch in stretches:
                 plain[stretch[2]] += stretch[0]
-        found.append(RoundSurvey(len(ends), longest, float_colour))
+        before = begin
+        colours.append(len(firsts))
+        floats.append(longest)
+        float_colours.append(float_colour)
+    total = {colour: walked[colour] + 2 * repeated[colour] for colour in ends}
     # what a colour reaches over and isn't worked in it, its strand is carried behind
-    carried = {colour: reach[colour] - used for colour, used in total.items()}
-    return Survey(rounds=tuple(found), stitches=dict(total), plain=dict(plain), carried=carried)
+    carried = {colour: end - absent[colour] - total[colour] for colour, end in ends.items()}
+    return Survey(
+        colours=colours, floats=floats, float_colours=float_colours, stitches=total, plain=dict(plain), carried=carried
+    )
 
 
 def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[int, int]:
@@ -236,33 +245,29 @@ def find_float(before: str, stitches: str, colour: str, length: int) -> tuple[in
 def _with_plain_ends(charted: Iterable[Run], stretch: Stretch) -> tuple[Run, ...]:
     """The runs of a stretch whose ends are plain, from those of its middle."""
     stitches, _, colour, before, after = stretch
-    found = {symbol: Run(symbol, used, first + before, end + before, gap) for symbol, used, first, end, gap in charted}
+    found = {symbol: (symbol, used, first + before, end + before, gap) for symbol, used, first, end, gap in charted}
     for plain, at in ((before, 0), (after, stitches - after)):
         if not plain:
             continue
-        here = Run(colour, plain, at, at + plain, 0)
+        here: Run = (colour, plain, at, at + plain, 0)
         other = found.get(colour)
         if other is None:
             found[colour] = here
             continue
-        first, last = (here, other) if at == 0 else (other, here)
-        between = max(first.gap, last.gap, last.first - first.end)
-        found[colour] = Run(colour, first.used + last.used, first.first, last.end, between)
+        (_, one, first, from_, gap), (_, more, to, end, wider) = (here, other) if at == 0 else (other, here)
+        found[colour] = (colour, one + more, first, end, max(gap, wider, to - from_))
     return tuple(found.values())
 
 
-def _index(text: str) -> list[tuple[str, _Places]]:
-    places: dict[str, list[int]] = {}
-    for place, symbol in enumerate(text):
-        if symbol in places:
-            places[symbol].append(place)
-        else:
-            places[symbol] = [place]
-    return [(symbol, _index_colour(found, len(text))) for symbol, found in places.items()]
+def _index(text: str) -> list[_Places]:
+    return [_index_colour(symbol, text) for symbol in dict.fromkeys(text)]
 
 
-def _index_colour(places: list[int], width: int) -> _Places:
-    following = [*places[1:], places[0] + width]
-    gaps = [after - place - 1 for place, after in zip(places, following, strict=True)]
+def _index_colour(symbol: str, text: str) -> _Places:
+    before, *between = map(len, text.split(symbol))
+    width, after = len(text), between.pop()
+    places = [*map(add, accumulate(between, initial=before), count())]
+    gaps = [*between, after + before]
     widest = max(gaps)
-    return _Places(places, gaps * 2, widest, gaps.index(widest))
+    following, preceding = [*places, places[0] + width], [places[-1] - width, *places]
+    return _Places(symbol, len(places), places, following, preceding, gaps * 2, widest, gaps.index(widest))

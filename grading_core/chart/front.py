@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Colour
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
+from grading_core.chart.layout import PARTS, Layout, Part, StretchKind
 from grading_core.chart.problems import picture_problems
 from grading_core.chart.request import ChartPictureRequest, ChartRequest, ChartSize, PlainColours, SeamStitch
 from grading_core.chart.views import stitches_drawn_problems
@@ -96,8 +96,8 @@ def seen_front(placements: ChartRequest, size: ChartSize, layout: Layout) -> Fro
     windows = Windows(placements.worked_chart.worked_rows())
 
     def seen(part: Part, section: StretchKind) -> list[str]:
-        place = WORKING_ORDER[part].index(section)
-        return [windows.row(worked.row).stitches(worked.stretches[place]) for worked in layout.rounds(part)]
+        rows = (row for row, _ in layout.rounds(part))
+        return [windows[row].stitches(each) for row, each in zip(rows, layout.stretches(part, section), strict=True)]
 
     yoke = zip(
         seen("yoke", "first_sleeve"),
@@ -142,7 +142,7 @@ def stitches_in_front(layout: Layout) -> int:
     layout: of the size.
     """
     yoke, body, sleeve = (
-        sum(stretch.stitches for worked in layout.rounds(part) for stretch in worked.stretches) for part in PARTS
+        sum(stretch.stitches for _, stretches in layout.rounds(part) for stretch in stretches) for part in PARTS
     )
     return (yoke + body) // 2 + sleeve
 

@@ -17,6 +17,7 @@ from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Remark
+from grading_core.unknown import known
 
 MAX_ROWS = 400
 """Of a chart."""
@@ -174,14 +175,17 @@ def mirror_axes(chart: Chart) -> tuple[Fraction, ...]:
     >>> [str(axis) for axis in mirror_axes(Chart(("..#..", ".###."), {}))]
     ['3', '11/2']
     """
-    numbers: dict[tuple[str, ...], int] = {}
-    columns = [numbers.setdefault(column, len(numbers)) for column in zip(*chart.worked_rows(), strict=True)]
-    width, mirrored, twice_over = len(columns), columns[::-1], columns * 2
+    width, stitches = chart.width, "".join(map(known, chart.worked_rows()))
+    # a character for each kind of column, so that the mirrored ones are found as text is
+    kinds: dict[str, str] = {}
+    columns = "".join([kinds.setdefault(stitches[place::width], chr(len(kinds))) for place in range(width)])
+    mirrored, twice_over = columns[::-1], (columns * 2)[:-1]
     axes: set[int] = set()
-    for turn in range(width):
-        if twice_over[turn : turn + width] == mirrored:
-            # Columns x and turn + width - 1 - x, counted from 0, are alike: the axis is half their sum.
-            axes.update((turn + width - 1 + half) % (2 * width) for half in (0, width))
+    turn = twice_over.find(mirrored)
+    while turn >= 0:
+        # Columns x and turn + width - 1 - x, counted from 0, are alike: the axis is half their sum.
+        axes.update((turn + width - 1 + half) % (2 * width) for half in (0, width))
+        turn = twice_over.find(mirrored, turn + 1)
     return tuple(Fraction(axis + 2, 2) for axis in sorted(axes))
 
 

@@ -8,13 +8,14 @@ breaks it. Where motifs are only worked whole, the stitches of those that a sect
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import accumulate
+from itertools import accumulate, chain, repeat
 from typing import Literal, NamedTuple
 
 from grading_core.chart.fabric import Stretch, WorkedRound
 from grading_core.chart.request import ChartRequest, ChartSize, PlainColours
+from grading_core.sections import IncreaseRound
 
 Part = Literal["yoke", "body", "sleeve"]
 Section = Literal["back", "front", "sleeve"]
@@ -47,67 +48,37 @@ class Layout:
         """The rounds of one part."""
         return {"yoke": self.yoke, "body": self.body, "sleeve": self.sleeve}[part]
 
-
-def lay_out(request: ChartRequest, size: ChartSize, colours: PlainColours) -> Layout:
-    """Where the chart lies in every round of one size.
-
-    request: free of `request_problems`. size: one of its sizes. colours: the request's `plain_colours`. A section
-    whose count doesn't agree with its anchor is shifted: its centre lies half a stitch before it. Where an
-    underarm less its seam is odd, the odd stitch goes to the end of each half, so that columns still run
-    straight through the split.
-    """
-    rounds = _rounds(request, size)
-    both = (colours, colours.last)
-    back, front, sleeve = (_lay_section(request, size, section, rounds, both) for section in SECTIONS)
-    lines = [Stretch(request.line_stitches, None, here.line) for here in both]
-    sides, unders = ([Stretch(seam, None, here.seam) for here in both] for seam in request.seams(size))
-    yoke = []
-    for (row, over), b, f, s in zip(rounds, back.yoke, front.yoke, sleeve.yoke, strict=False):
-        line = lines[over]
-        yoke.append(WorkedRound(row, (b, line, s, line, f, line, s, line)))
-    body = []
-    for (row, over), b, f in zip(rounds[size.rounds :], back.below, front.below, strict=False):
-        side = sides[over]
-        body.append(WorkedRound(row, (b, side, f, side)))
-    below = zip(rounds[size.rounds :], sleeve.below, strict=False)
-    return Layout(
-        tuple(yoke),
-        tuple(body),
-        tuple(WorkedRound(row, (s, unders[over])) for (row, over), s in below),
-        (*back.off_centre, *front.off_centre, *sleeve.off_centre),
-    )
+    def stretches(self, part: Part, kind: StretchKind) -> list[Stretch]:
+        """One stretch of a part, round by round; of two of a kind the first."""
+        place = WORKING_ORDER[part].index(kind)
+        return [stretches[place] for _, stretches in self.rounds(part)]
 
 
-class _Round(NamedTuple):
-    """A round of any part: its chart row, counted from 0, None where none is worked; whether the chart is over."""
+class _Plain(dict[int, Stretch]):
+    """Plain stretches by their count."""
 
-    row: int | None
-    over: bool
+    def __init__(self, colour: str) -> None:
+        self.colour = colour
 
-
-class _LaidSection(NamedTuple):
-    yoke: list[Stretch]
-    below: list[Stretch]
-    off_centre: list[tuple[Part, Section]]
+    def __missing__(self, count: int) -> Stretch:
+        found = self[count] = Stretch(count, None, self.colour)
+        return found
 
 
-class _Stretches(dict[tuple[int, bool, bool], Stretch]):
-    """A section's stretches in a part: by its count, whether a row is worked, and whether the chart is over."""
+class _Charted(dict[int, Stretch]):
+    """By their count, the stretches of a section where a row is worked: plain where it is too narrow for that."""
 
-    def __init__(
-        self, request: ChartRequest, centre: int, minimum: int, colours: tuple[PlainColours, PlainColours]
-    ) -> None:
+    def __init__(self, request: ChartRequest, plain: _Plain, centre: int, minimum: int) -> None:
         """centre: the column on the section's centre, in half columns. minimum: stitches that the chart needs."""
         self._width = request.chart.width
         self._motif = request.whole_motif
+        self._plain = plain
         self._centre = centre
         self._minimum = max(minimum, 1)
-        self._colours = colours
 
-    def __missing__(self, key: tuple[int, bool, bool]) -> Stretch:
-        count, worked, over = key
-        charted = self._charted(count) if worked and count >= self._minimum else None
-        found = self[key] = charted or Stretch(count, None, self._colours[over].plain)
+    def __missing__(self, count: int) -> Stretch:
+        charted = self._charted(count) if count >= self._minimum else None
+        found = self[count] = charted or self._plain[count]
         return found
 
     def _charted(self, count: int) -> Stretch | None:
@@ -119,60 +90,135 @@ class _Stretches(dict[tuple[int, bool, bool], Stretch]):
         motifs, after = divmod(count - before, self._motif)
         if motifs < 1:
             return None
-        plain = self._colours[0].plain if before or after else ""
-        return Stretch(count, (start + before) % self._width, plain, before, after)
+        return Stretch(
+            count, (start + before) % self._width, self._plain.colour if before or after else "", before, after
+        )
 
 
-def _rounds(request: ChartRequest, size: ChartSize) -> list[_Round]:
-    """Every round from the yoke's first to the longest part's last."""
-    ends, found = request.last_round, []
-    for number in range(1, size.rounds + max(size.body_rounds, size.sleeve_rounds) + 1):
-        row = request.chart.row_worked(number - request.first_round + 1)
-        found.append(_Round(None if row is None else row - 1, ends is not None and number > ends))
-    return found
+class Stretches:
+    """What the sections of a request are made of; one object for all stretches alike, in whatever round and size."""
+
+    def __init__(self, request: ChartRequest, colours: PlainColours) -> None:
+        """request: any. colours: its `plain_colours`."""
+        self.colours = colours
+        self.plain, self.last = _Plain(colours.plain), _Plain(colours.last.plain)
+        self._request = request
+        self._charted: dict[tuple[int, int], _Charted] = {}
+
+    def charted(self, centre: int, minimum: int) -> _Charted:
+        """Of sections with a column on their centre, in half columns, that need so many stitches for the chart."""
+        found = self._charted.get((centre, minimum))
+        if found is None:
+            found = self._charted[centre, minimum] = _Charted(self._request, self.plain, centre, minimum)
+        return found
+
+
+def lay_out(request: ChartRequest, size: ChartSize, known: Stretches) -> Layout:
+    """Where the chart lies in every round of one size.
+
+    request: free of `request_problems`. size: one of its sizes. known: the request's stretches. A section
+    whose count doesn't agree with its anchor is shifted: its centre lies half a stitch before it. Where an
+    underarm less its seam is odd, the odd stitch goes to the end of each half, so that columns still run
+    straight through the split.
+    """
+    rounds = _rounds(request, size.rounds + max(size.body_rounds, size.sleeve_rounds))
+    below = rounds.after(size.rounds)
+    back, front, sleeve = (_lay_section(request, size, section, rounds, below, known) for section in SECTIONS)
+    both = (known.colours, known.colours.last)
+    lines = [*rounds.each(*(Stretch(request.line_stitches, None, here.line) for here in both))]
+    sides, unders = ([*below.each(*(Stretch(seam, None, here.seam) for here in both))] for seam in request.seams(size))
+    yoke = zip(back.yoke, lines, sleeve.yoke, lines, front.yoke, lines, sleeve.yoke, lines, strict=False)
+    return Layout(
+        tuple(zip(rounds.rows, yoke, strict=False)),
+        tuple(zip(below.rows, zip(back.below, sides, front.below, sides, strict=False), strict=False)),
+        tuple(zip(below.rows, zip(sleeve.below, unders, strict=False), strict=False)),
+        (*back.off_centre, *front.off_centre, *sleeve.off_centre),
+    )
+
+
+class _Rounds(NamedTuple):
+    """Rounds of any part.
+
+    rows: of the chart, counted from 0, None where none is worked. begin, end: how many rounds come before the chart's
+    first one, and how many until it is over.
+    """
+
+    rows: Sequence[int | None]
+    begin: int
+    end: int
+
+    def after(self, rounds: int) -> _Rounds:
+        """Without the first ones."""
+        return _Rounds(self.rows[rounds:], max(self.begin - rounds, 0), max(self.end - rounds, 0))
+
+    def each(self, stretch: Stretch, last: Stretch) -> Iterable[Stretch]:
+        """A stretch for every round, and another one where the chart is over."""
+        return chain(repeat(stretch, self.end), repeat(last, len(self.rows) - self.end))
+
+
+class _LaidSection(NamedTuple):
+    yoke: list[Stretch]
+    below: list[Stretch]
+    off_centre: list[tuple[Part, Section]]
+
+
+def _rounds(request: ChartRequest, many: int) -> _Rounds:
+    """As many rounds from the yoke's first one on."""
+    height = request.chart.height
+    begin = min(request.first_round - 1, many)
+    end = many if request.last_round is None else min(request.last_round, many)
+    worked = [*range(height)] * -(-(end - begin) // height)
+    return _Rounds([*repeat(None, begin), *worked[: end - begin], *repeat(None, many - end)], begin, end)
 
 
 def _lay_section(
-    request: ChartRequest,
-    size: ChartSize,
-    section: Section,
-    rounds: Sequence[_Round],
-    colours: tuple[PlainColours, PlainColours],
+    request: ChartRequest, size: ChartSize, section: Section, rounds: _Rounds, lower: _Rounds, known: Stretches
 ) -> _LaidSection:
+    """rounds: from the yoke's first one on. lower: those below the split."""
     part: Part = "sleeve" if section == "sleeve" else "body"
     neck, anchor = getattr(size.neck, section), getattr(request.anchor, section)
+    changes: Iterable[tuple[int, int]]
     if part == "body":
         share, seam = request.line_share[0], request.seams(size)[0]
         minimum, count = request.minimum_width.body, size.body_rounds
-        changes = {step.round: step.stitches // 2 for step in size.body_shaping}
+        changes = [(step.round, step.stitches // 2) for step in size.body_shaping]
     else:
         share, seam = request.line_share[1], request.seams(size)[1]
         minimum, count = request.minimum_width.sleeve, size.sleeve_rounds
-        changes = dict.fromkeys(size.sleeve_decrease_rounds, -2)
+        changes = zip(size.sleeve_decrease_rounds, repeat(-2))
     gained = size.underarm - seam
-    increases = {step.round: 2 * getattr(step, section) for step in size.increase_rounds}
-    above = _widths(neck, size.rounds, increases)
+    place = IncreaseRound._fields.index(section)
+    above = _widths(neck, size.rounds, [(step[0], 2 * step[place]) for step in size.increase_rounds])
     below = _widths(above[-1] + 2 * share + gained, count, changes)
     # Centres are counted in half columns.
     asked = int(2 * anchor)
     centre = asked - (asked - neck - 1) % 2
     lower_centre = centre + gained % 2
-    yoke = _stretches(above, rounds, _Stretches(request, centre, minimum, colours))
-    lower = _stretches(below, rounds[size.rounds :], _Stretches(request, lower_centre, minimum, colours))
-    found: tuple[tuple[Part, int, list[Stretch]], ...] = (("yoke", centre, yoke), (part, lower_centre, lower))
+    found: tuple[tuple[Part, int, list[Stretch]], ...] = (
+        ("yoke", centre, _stretches(above, rounds, known, known.charted(centre, minimum))),
+        (part, lower_centre, _stretches(below, lower, known, known.charted(lower_centre, minimum))),
+    )
     off_centre: list[tuple[Part, Section]] = [
         (where, section)
         for where, middle, stretches in found
         if middle != asked and any(stretch.start is not None for stretch in stretches)
     ]
-    return _LaidSection(yoke, lower, off_centre)
+    return _LaidSection(found[0][2], found[1][2], off_centre)
 
 
-def _widths(first: int, rounds: int, changes: Mapping[int, int]) -> list[int]:
-    """The count after each round, given the changes by round."""
-    return list(accumulate((changes.get(number, 0) for number in range(1, rounds + 1)), initial=first))[1:]
+def _widths(first: int, rounds: int, changes: Iterable[tuple[int, int]]) -> list[int]:
+    """The count after each round, given rounds and what changes in them."""
+    gained = [0] * rounds
+    for number, change in changes:
+        gained[number - 1] = change
+    return [*accumulate(gained, initial=first)][1:]
 
 
-def _stretches(widths: Sequence[int], rounds: Sequence[_Round], known: _Stretches) -> list[Stretch]:
+def _stretches(widths: Sequence[int], rounds: _Rounds, known: Stretches, charted: _Charted) -> list[Stretch]:
     """One section's stretches in a part: the chart where it is worked and wide enough, else plain."""
-    return [known[count, row is not None, over] for count, (row, over) in zip(widths, rounds, strict=False)]
+    begin, end = rounds.begin, rounds.end
+    return [
+        *map(known.plain.__getitem__, widths[:begin]),
+        *map(charted.__getitem__, widths[begin:end]),
+        *map(known.last.__getitem__, widths[end:]),
+    ]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from grading_core.chart.layout import WORKING_ORDER, Layout, Part, StretchKind
+from grading_core.chart.layout import Layout, Part, StretchKind
 from grading_core.chart.result import Motifs, SectionMotifs
 
 
@@ -30,11 +30,13 @@ def whole_motifs(layout: Layout, columns: int | None) -> WholeMotifs | None:
 
 def _counted(layout: Layout, part: Part, section: StretchKind, columns: int) -> tuple[Motifs, ...]:
     found: list[Motifs] = []
-    place, had = WORKING_ORDER[part].index(section), 0
-    for number, worked in enumerate(layout.rounds(part), 1):
-        if worked.row is None:
+    had = 0
+    for number, ((row, _), stretch) in enumerate(
+        zip(layout.rounds(part), layout.stretches(part, section), strict=True), 1
+    ):
+        if row is None:
             continue
-        stitches, start, _, before, after = worked.stretches[place]
+        stitches, start, _, before, after = stretch
         motifs = 0 if start is None else (stitches - before - after) // columns
         if motifs != had:
             found.append(Motifs(motifs, number))

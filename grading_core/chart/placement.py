@@ -6,9 +6,8 @@ columns, as floats, and as the stitches of each colour.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from itertools import pairwise
-from typing import Literal
 
 from grading_core.chart.contrast import contrast_remarks
 from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
@@ -19,10 +18,12 @@ from grading_core.chart.problems import placement_problems
 from grading_core.chart.remarks import chart_remarks, half_stitches, size_remarks
 from grading_core.chart.request import ChartRequest, ChartSize
 from grading_core.chart.result import (
+    AnyRound,
     BodyPlacement,
     BodyRound,
     ByPart,
     ChartPlacements,
+    ChartRounds,
     ColourStitches,
     DepthChange,
     FloatEnd,
@@ -69,7 +70,8 @@ def place_charts(request: ChartRequest, windows: Windows | None = None) -> Chart
     ]
     windows = windows or Windows(request.worked_chart.worked_rows())
     chart = describe(request.chart)
-    sizes = {index: _place(request, request.sizes[index], layout, windows) for index, layout in layouts.items()}
+    starts = _Starts(request)
+    sizes = {index: _place(request, request.sizes[index], layout, windows, starts) for index, layout in layouts.items()}
     remarks = [*chart_remarks(request, chart.mirror_axes, off_centre), *contrast_remarks(request)]
     for index, placed in sizes.items():
         remarks += size_remarks(request, index, placed)
@@ -81,16 +83,19 @@ def place_size(request: ChartRequest, index: int, layout: Layout) -> SizePlaceme
 
     request: the chart and the sizes. index: of the size. layout: every round of the size.
     """
-    return _place(request, request.sizes[index], layout, Windows(request.worked_chart.worked_rows()))
+    windows = Windows(request.worked_chart.worked_rows())
+    return _place(request, request.sizes[index], layout, windows, _Starts(request))
 
 
 class _Starts(dict[Stretch, SectionStart]):
-    """The printed columns of a stretch; one object for all rounds alike."""
+    """The printed columns of a stretch; one object for all rounds alike, in whatever size.
 
-    def __init__(self, width: int, *, whole: bool) -> None:
-        """whole: whether motifs are only worked whole, so that plain stitches are told even where there are none."""
-        self._width = width
-        self._whole = whole
+    Where motifs are only worked whole, plain stitches are told even where there are none.
+    """
+
+    def __init__(self, request: ChartRequest) -> None:
+        self._width = request.chart.width
+        self._whole = request.whole_motif is not None
 
     def __missing__(self, stretch: Stretch) -> SectionStart:
         stitches, start, _, before, after = stretch
@@ -109,36 +114,40 @@ class _Starts(dict[Stretch, SectionStart]):
         return found
 
 
-def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Windows) -> SizePlacement:
+def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Windows, starts: _Starts) -> SizePlacement:
     surveys = {part: survey(windows, layout.rounds(part)) for part in PARTS}
     come = progress(request.chart, request.first_round, size.rounds)
     fabric = request.fabric
     finish = _span(fabric, size.rounds, size.rounds + come.finishing_rounds)
-    starts = _Starts(request.chart.width, whole=request.whole_motif is not None)
     motifs = whole_motifs(layout, request.whole_motif)
-    body = _body_rounds(layout.body, surveys["body"], starts)
-    sleeve = _sleeve_rounds(layout.sleeve, surveys["sleeve"], starts)
-    plain_after = finish.rounds if request.chart.repeat == "once" else max(len(body), len(sleeve))
+    rows = {part: [None if row is None else row + 1 for row, _ in layout.rounds(part)] for part in PARTS}
+    plain_after = finish.rounds if request.chart.repeat == "once" else max(len(layout.body), len(layout.sleeve))
+
+    def rounds(kind: Callable[..., AnyRound], part: Part, *sections: StretchKind) -> ChartRounds[AnyRound]:
+        told = tuple([[starts[stretch] for stretch in layout.stretches(part, section)] for section in sections])
+        seen = surveys[part]
+        return ChartRounds(kind=kind, rows=rows[part], starts=told, colours=seen.colours, floats=seen.floats)
+
     return SizePlacement(
         label=size.label,
-        rounds=_yoke_rounds(layout.yoke, surveys["yoke"], starts),
+        rounds=rounds(YokeRound, "yoke", "back", "front", "first_sleeve"),
         changes=SectionChanges(
             _changes(layout, "yoke", "back"),
             _changes(layout, "yoke", "front"),
             _changes(layout, "yoke", "first_sleeve"),
         ),
         body=BodyPlacement(
-            rounds=body,
+            rounds=rounds(BodyRound, "body", "back", "front"),
             changes=SectionChanges(_changes(layout, "body", "back"), _changes(layout, "body", "front")),
-            last_chart_row=body[-1].chart_row if body else None,
-            plain_rounds=max(0, len(body) - plain_after),
+            last_chart_row=rows["body"][-1] if rows["body"] else None,
+            plain_rounds=max(0, len(rows["body"]) - plain_after),
             motifs=motifs.body if motifs else None,
         ),
         sleeve=SleevePlacement(
-            rounds=sleeve,
+            rounds=rounds(_sleeve_round, "sleeve", "sleeve"),
             changes=_changes(layout, "sleeve", "sleeve"),
-            last_chart_row=sleeve[-1].chart_row if sleeve else None,
-            plain_rounds=max(0, len(sleeve) - plain_after),
+            last_chart_row=rows["sleeve"][-1] if rows["sleeve"] else None,
+            plain_rounds=max(0, len(rows["sleeve"]) - plain_after),
             motifs=motifs.sleeve if motifs else None,
         ),
         progress=come,
@@ -149,13 +158,12 @@ def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Wind
             _span(fabric, size.rounds, size.rounds + come.deeper),
         ),
         longest_float=_longest_float(request, size, layout, surveys, windows),
-        long_float_rounds=ByPart(
-            *(_rounds_over(surveys[part], "longest_float", request.float_limit) for part in PARTS)
-        ),
-        rounds_over_two_colours=ByPart(*(_rounds_over(surveys[part], "colours", 2) for part in PARTS)),
-        stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].stitches for part in PARTS]),
-        float_stitches_by_colour=_by_colour(request.chart.colours, [surveys[part].carried for part in PARTS]),
-        plain_stitches=_by_colour(request.chart.colours, [surveys[part].plain for part in PARTS]).total,
+        floats_by_round=ByPart(*(tuple(seen.floats) for seen in surveys.values())),
+        long_float_rounds=ByPart(*(_rounds_over(seen.floats, request.float_limit) for seen in surveys.values())),
+        rounds_over_two_colours=ByPart(*(_rounds_over(seen.colours, 2) for seen in surveys.values())),
+        stitches_by_colour=_by_colour(request.chart.colours, [seen.stitches for seen in surveys.values()]),
+        float_stitches_by_colour=_by_colour(request.chart.colours, [seen.carried for seen in surveys.values()]),
+        plain_stitches=_by_colour(request.chart.colours, [seen.plain for seen in surveys.values()]).total,
         motifs=motifs.yoke if motifs else None,
     )
 
@@ -165,70 +173,36 @@ def _span(fabric: Fabric, after: int, last: int) -> Span:
     return Span(last - after, fabric.height_cm(last) - fabric.height_cm(after))
 
 
-def _yoke_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[YokeRound, ...]:
-    return tuple(
-        YokeRound(
-            round=number,
-            chart_row=_row_number(row),
-            back=starts[back],
-            front=starts[front],
-            sleeve=starts[sleeve],
-            colours=here.colours,
-            longest_float=here.longest_float,
-        )
-        for number, ((row, (back, _, sleeve, _, front, *_)), here) in enumerate(
-            zip(rounds, seen.rounds, strict=True), 1
-        )
+def _sleeve_round(number: int, row: int | None, start: SectionStart, colours: int, longest_float: int) -> SleeveRound:
+    return SleeveRound(
+        round=number,
+        chart_row=row,
+        stitches=start.stitches,
+        first_column=start.first_column,
+        last_column=start.last_column,
+        plain_before=start.plain_before,
+        plain_after=start.plain_after,
+        colours=colours,
+        longest_float=longest_float,
     )
-
-
-def _body_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[BodyRound, ...]:
-    return tuple(
-        BodyRound(
-            round=number,
-            chart_row=_row_number(row),
-            back=starts[back],
-            front=starts[front],
-            colours=here.colours,
-            longest_float=here.longest_float,
-        )
-        for number, ((row, (back, _, front, _)), here) in enumerate(zip(rounds, seen.rounds, strict=True), 1)
-    )
-
-
-def _sleeve_rounds(rounds: Sequence[WorkedRound], seen: Survey, starts: _Starts) -> tuple[SleeveRound, ...]:
-    found = []
-    for number, ((row, (sleeve, _)), here) in enumerate(zip(rounds, seen.rounds, strict=True), 1):
-        start = starts[sleeve]
-        found.append(
-            SleeveRound(
-                round=number,
-                chart_row=_row_number(row),
-                stitches=start.stitches,
-                first_column=start.first_column,
-                last_column=start.last_column,
-                plain_before=start.plain_before,
-                plain_after=start.plain_after,
-                colours=here.colours,
-                longest_float=here.longest_float,
-            )
-        )
-    return tuple(found)
-
-
-def _row_number(row: int | None) -> int | None:
-    return None if row is None else row + 1
 
 
 def _changes(layout: Layout, part: Part, section: StretchKind) -> tuple[int, ...]:
     """The rounds of a part in which a section starts with another column than in the round before."""
-    place = WORKING_ORDER[part].index(section)
-    starts = [worked.stretches[place].start for worked in layout.rounds(part)]
-    return tuple(number for number, (before, start) in enumerate(pairwise(starts), 2) if before != start)
+    return tuple(
+        [
+            number
+            for number, (before, here) in enumerate(pairwise(layout.stretches(part, section)), 2)
+            # most are one object, whose start needn't be read
+            if before is not here and before.start != here.start
+        ]
+    )
 
 
-def _rounds_over(seen: Survey, what: Literal["colours", "longest_float"], limit: int) -> tuple[int, ...]:
-    return tuple(number for number, here in enumerate(seen.rounds, 1) if getattr(here, what) > limit)
+def _rounds_over(numbers: Sequence[int], limit: int) -> tuple[int, ...]:
+    if max(numbers, default=0) <= limit:
+        return ()
+    return tuple([number for number, here in enumerate(numbers, 1) if here > limit])
 
 
 def _by_colour(symbols: Iterable[str], counts: Iterable[Mapping[str, int]]) -> ColourStitches:
@@ -242,15 +216,13 @@ def _by_colour(symbols: Iterable[str], counts: Iterable[Mapping[str, int]]) -> C
 def _longest_float(
     request: ChartRequest, size: ChartSize, layout: Layout, surveys: Mapping[Part, Survey], windows: Windows
 ) -> LongestFloat | None:
-    longest = max(here.longest_float for part in PARTS for here in surveys[part].rounds)
+    longest = max(max(seen.floats, default=0) for seen in surveys.values())
     if longest == 0:
         return None
-    part, index, colour = next(
-        (part, index, here.colour)
-        for part in PARTS
-        for index, here in enumerate(surveys[part].rounds)
-        if here.longest_float == longest and here.colour is not None
-    )
+    part = next(part for part, seen in surveys.items() if longest in seen.floats)
+    index = surveys[part].floats.index(longest)
+    colour = surveys[part].float_colours[index]
+    assert colour is not None
     rounds = layout.rounds(part)
     before = _text(windows, rounds[index - 1]) if index else ""
     start, end = find_float(before, _text(windows, rounds[index]), colour, longest)
@@ -271,13 +243,13 @@ def _longest_float(
 
 
 def _text(windows: Windows, worked: WorkedRound) -> str:
-    row = windows.row(worked.row)
-    return "".join(row.stitches(stretch) for stretch in worked.stretches)
+    row, stretches = worked
+    return "".join(map(windows[row].stitches, stretches))
 
 
 def _float_end(request: ChartRequest, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
     """Where the stitch at a place in a round lies, the place counted from 0."""
-    for section, (stitches, start, _, before, after) in zip(WORKING_ORDER[part], worked.stretches, strict=True):
+    for section, (stitches, start, _, before, after) in zip(WORKING_ORDER[part], worked[1], strict=True):
         if place < stitches:
             if start is None or not before <= place < stitches - after:
                 return FloatEnd(number, section, None)

@@ -7,9 +7,9 @@ from itertools import accumulate
 
 from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.chart.grid import Chart
-from grading_core.chart.layout import SECTIONS, Layout, Section, lay_out
+from grading_core.chart.layout import SECTIONS, Layout, Section, Stretches, lay_out
 from grading_core.chart.remarks import half_stitches
-from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize, PlainColours
+from grading_core.chart.request import MAX_LOOKUPS, ChartPictureRequest, ChartRequest, ChartSize
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Path, Problem, check, places, under
 from grading_core.limits import MAX_ROUNDS_IN_ALL
@@ -42,7 +42,7 @@ def picture_problems(request: ChartPictureRequest) -> Check[tuple[int, Layout]]:
     """
     found = yield from places(request_problems(request.placements))
     index = yield from _index(request)
-    layout = yield from _layout(request.placements, index, told(request.placements.plain_colours), found)
+    layout = yield from _layout(request.placements, index, _stretches(request.placements), found)
     return index, layout
 
 
@@ -75,22 +75,27 @@ def _index(request: ChartPictureRequest) -> Check[int]:
 
 @check
 def _layouts(request: ChartRequest, found: Sequence[Path]) -> Check[dict[int, Layout]]:
-    layouts, colours = {}, told(request.plain_colours)
+    layouts, known = {}, _stretches(request)
     for index, size in enumerate(request.sizes):
         if told(is_answered, size.label, request.answer_sizes) is True:
-            layouts[index] = yield from _layout(request, index, colours, found)
+            layouts[index] = yield from _layout(request, index, known, found)
     return layouts
 
 
 @check
-def _layout(request: ChartRequest, index: int, colours: PlainColours, found: Sequence[Path]) -> Check[Layout]:
+def _layout(request: ChartRequest, index: int, known: Stretches, found: Sequence[Path]) -> Check[Layout]:
     """Every round of a size, and where its centres lie half a stitch off; unknown where other problems bear on it."""
     if any(_bears_on(path, index) for path in found):
         raise UnknownError
-    layout = lay_out(request, request.sizes[index], colours)
+    layout = lay_out(request, request.sizes[index], known)
     if request.half_stitch == "refuse":
         yield from (each.problem for each in half_stitches(request, index, layout.off_centre))
     return layout
+
+
+def _stretches(request: ChartRequest) -> Stretches:
+    """The request's stretches, whether their plain colours are known or not."""
+    return Stretches(request, told(request.plain_colours))
 
 
 def _bears_on(path: Path, index: int) -> bool:
@@ -127,8 +132,9 @@ def _row_problems(row: str, chart: Chart, symbols: Collection[str]) -> Check[Non
 
 @check
 def _symbol_problems(row: str, symbols: Collection[str]) -> Check[None]:
-    unknown = sorted(set(row) - set(symbols))
-    if unknown:
+    # of a row of nothing but symbols nothing is left
+    if row.strip("".join(symbols)):
+        unknown = sorted(set(row) - set(symbols))
         detail = f"has symbols that are not among the colours: {some(unknown)}"
         yield Problem((), ProblemCode.UNKNOWN_SYMBOL, detail)
 

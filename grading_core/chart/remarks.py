@@ -124,15 +124,18 @@ def size_remarks(request: ChartRequest, index: int, placed: SizePlacement) -> It
                 else cuts(rounds=rounds, row=row, rows=request.chart.height, finishing=finishing)
             )
             yield Remark(code, message, label, (*path, f"{part}_rounds"))
-    again = next(
+    sleeve = placed.sleeve.rounds
+    place = next(
         (
-            after
-            for before, after in pairwise(placed.sleeve.rounds)
-            if before.first_column is not None and after.first_column is None and after.chart_row is not None
+            place
+            for place, (before, here) in enumerate(pairwise(sleeve.starts[0]), 1)
+            if before is not here
+            if before.first_column is not None and here.first_column is None and sleeve.rows[place] is not None
         ),
         None,
     )
-    if again is not None:
+    if place is not None:
+        again = sleeve[place]
         lacks = "width" if again.stitches < request.minimum_width.sleeve else "motif"
         message = PLAIN_AGAIN(round=again.round, lacks=lacks)
         yield Remark(WarningCode.SLEEVE_PLAIN_AGAIN, message, label, (*path, "sleeve_decrease_rounds"))

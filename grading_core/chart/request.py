@@ -6,7 +6,6 @@ is a place in it.
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
@@ -155,7 +154,11 @@ class ChartOptions:
         """The colours of everything that isn't worked from the chart."""
         plain = self.plain_colour
         if plain is None:
-            plain = Counter("".join(map(known, self.worked_chart.worked_rows()))).most_common(1)[0][0]
+            stitches = "".join(map(known, self.worked_chart.worked_rows()))
+            # of colours that the chart uses as often, the one met first
+            plain = max(
+                self.chart.colours, key=lambda symbol: (stitches.count(symbol), -stitches.find(symbol)), default=""
+            )
         above = self._around(plain)
         if self.below_colour is None or self.chart.repeat == "rows":
             return above

@@ -1,16 +1,17 @@
 """Where a chart lies on every size of a pullover, as data: the answer of `placement.place_charts`.
 
-Columns and chart rows are counted from 1, columns from the right. A plain section has no columns. Rounds are named
-tuples, since an answer holds thousands of them. Beside it, how a chart's colours read: the answer of
+Columns and chart rows are counted from 1, columns from the right. A plain section has no columns. Rounds are kept by
+what they have in common, since an answer holds thousands of them. Beside it, how a chart's colours read: the answer of
 `contrast.colour_contrasts`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from itertools import count
+from typing import Generic, Literal, NamedTuple, TypeVar
 
 from grading_core.chart.grid import ChartDescription, Progress
 from grading_core.chart.layout import Part, StretchKind
@@ -73,6 +74,35 @@ class SleeveRound(NamedTuple):
     longest_float: int
 
 
+AnyRound = TypeVar("AnyRound", YokeRound, BodyRound, SleeveRound)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRounds(Generic[AnyRound]):
+    """The rounds of a part, round 1 first; each is made when it is asked for.
+
+    kind: makes a round of its number and what it has of the others. rows, colours, floats: the chart row of each round,
+    how many colours it uses, its longest float. starts: of each section, round by round.
+    """
+
+    kind: Callable[..., AnyRound]
+    rows: Sequence[int | None]
+    starts: tuple[Sequence[SectionStart], ...]
+    colours: Sequence[int]
+    floats: Sequence[int]
+
+    def __len__(self) -> int:
+        return len(self.rows)
+
+    def __iter__(self) -> Iterator[AnyRound]:
+        return map(self.kind, count(1), self.rows, *self.starts, self.colours, self.floats)
+
+    def __getitem__(self, place: int) -> AnyRound:
+        number = range(1, len(self) + 1)[place]
+        columns = (self.rows, *self.starts, self.colours, self.floats)
+        return self.kind(number, *[column[place] for column in columns])
+
+
 @dataclass(frozen=True, slots=True)
 class SectionChanges:
     """Per section, the rounds whose first column differs from the round before; no sleeve in a body."""
@@ -108,7 +138,7 @@ class BodyPlacement:
     once. motifs: None where they may be cut.
     """
 
-    rounds: tuple[BodyRound, ...]
+    rounds: ChartRounds[BodyRound]
     changes: SectionChanges
     last_chart_row: int | None
     plain_rounds: int
@@ -119,7 +149,7 @@ class BodyPlacement:
 class SleevePlacement:
     """A sleeve below the split; as `BodyPlacement`, for its one section."""
 
-    rounds: tuple[SleeveRound, ...]
+    rounds: ChartRounds[SleeveRound]
     changes: tuple[int, ...]
     last_chart_row: int | None
     plain_rounds: int
@@ -196,14 +226,14 @@ class SizePlacement:
 
     label: its name. rounds, changes, motifs: the yoke. body, sleeve: below the split. progress: how far the chart has
     come at the split. shortest_body, shortest_sleeve: what finishes the chart, hem and cuff excluded.
-    chart_ends_at_split: what would let it end there. longest_float: None where there is none. long_float_rounds:
-    with a float above the limit. rounds_over_two_colours: with more than two colours. stitches_by_colour: exact counts.
-    float_stitches_by_colour: the stitches that each colour's floats pass over. plain_stitches: of each colour's in all
-    those in rounds in which the chart isn't worked.
+    chart_ends_at_split: what would let it end there. longest_float: None where there is none. floats_by_round: the
+    longest of every round, in stitches. long_float_rounds: with a float above the limit. rounds_over_two_colours: with
+    more than two colours. stitches_by_colour: exact counts. float_stitches_by_colour: the stitches that each colour's
+    floats pass over. plain_stitches: of each colour's in all those in rounds in which the chart isn't worked.
     """
 
     label: str
-    rounds: tuple[YokeRound, ...]
+    rounds: ChartRounds[YokeRound]
     changes: SectionChanges
     body: BodyPlacement
     sleeve: SleevePlacement
@@ -212,21 +242,13 @@ class SizePlacement:
     shortest_sleeve: Span
     chart_ends_at_split: DepthChange
     longest_float: LongestFloat | None
+    floats_by_round: ByPart
     long_float_rounds: ByPart
     rounds_over_two_colours: ByPart
     stitches_by_colour: ColourStitches
     float_stitches_by_colour: ColourStitches
     plain_stitches: Mapping[str, int]
     motifs: SectionMotifs | None = None
-
-    @property
-    def floats_by_round(self) -> ByPart:
-        """The longest float of every round, in stitches."""
-        return ByPart(
-            tuple([here.longest_float for here in self.rounds]),
-            tuple([here.longest_float for here in self.body.rounds]),
-            tuple([here.longest_float for here in self.sleeve.rounds]),
-        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,15 @@ from typing import TypeVar
 from grading_core.chart.layout import SECTIONS, Section
 from grading_core.chart.remarks import COMMON_FLOAT_LIMIT_CM
 from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartRequest
-from grading_core.chart.result import BodyRound, Motifs, SectionStart, SizePlacement, SleeveRound, YokeRound
+from grading_core.chart.result import (
+    BodyRound,
+    ChartRounds,
+    Motifs,
+    SectionStart,
+    SizePlacement,
+    SleeveRound,
+    YokeRound,
+)
 from grading_core.sentences import COUNT, LENGTH, TEXT, TOKEN, Saying, Sentence, words
 
 _SECTIONS = words("chart_section")
@@ -133,8 +141,8 @@ def _decreases(size: SizePlacement | None) -> bool:
     """Whether a size ever has fewer stitches below the split than in the round before."""
     if size is None:
         return False
-    runs = [worked.back.stitches for worked in size.body.rounds], [worked.stitches for worked in size.sleeve.rounds]
-    return any(after < before for stitches in runs for before, after in pairwise(stitches))
+    runs = size.body.rounds.starts[0], size.sleeve.rounds.starts[0]
+    return any(after.stitches < before.stitches for starts in runs for before, after in pairwise(starts))
 
 
 def _parted(sizes: Sequence[SizePlacement | None], drop_rows: Run, width: int) -> Iterator[Sentence]:
@@ -214,7 +222,7 @@ def _appearing(sizes: Sequence[Sequence[Motifs]]) -> Iterator[tuple[int, Run]]:
             yield motifs, here
 
 
-def _at_split(rounds: Sequence[BodyRound | SleeveRound], motifs: Sequence[Motifs] | None) -> int | None:
+def _at_split(rounds: ChartRounds[BodyRound] | ChartRounds[SleeveRound], motifs: Sequence[Motifs] | None) -> int | None:
     """How many whole motifs there are in the first round of body or sleeve; None where that works no row."""
     if not rounds or rounds[0].chart_row is None or motifs is None:
         return None

@@ -9,7 +9,7 @@ from typing import Literal, NamedTuple
 
 from grading_core.chart.front import FrontView, seen_front, stitches_in_front
 from grading_core.chart.grid import Anchor, Chart, Colour
-from grading_core.chart.layout import lay_out
+from grading_core.chart.layout import Stretches, lay_out
 from grading_core.chart.request import ChartRequest, SeamStitches
 from grading_core.chart.views import stitches_drawn_problems
 from grading_core.errors import sound
@@ -115,7 +115,7 @@ def _front(pullover: Pullover, yoke: YokeWishes, label: str, size: KnittedSize) 
     colours = _with_symbols(pullover.colours)
     plan = pullover.plan or _plain_plan(pullover.gauges.plain, yoke, colours)
     counted = charted_sizes({label: size})[label]
-    layout = lay_out(plan, counted, plan.plain_colours())
+    layout = lay_out(plan, counted, Stretches(plan, plan.plain_colours()))
     sound(stitches_drawn_problems(stitches_in_front(layout), ("picture", "size")))
     view = replace(seen_front(plan, counted, layout), colours=colours.palette)
     named = ONE_COLOUR not in pullover.colours.palette

@@ -6,11 +6,12 @@ written by hand, and sections that start alike, one object for all rounds in the
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from itertools import count
 from typing import Any
 
-from grading_core.chart.result import BodyRound, SectionStart, SleeveRound, YokeRound
+from grading_core.chart.result import BodyRound, ChartRounds, SectionStart, SleeveRound, YokeRound
 from grading_core.limits import MAX_ROUNDS
+from service.alike import each_once
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
 from service.schemas.containers import Items, Nested
@@ -103,43 +104,28 @@ class SleeveRoundSchema(StrictSchema):
     plain_after = _plain_field("after")
 
 
-def yoke_rounds(rounds: Sequence[YokeRound], _: LengthWriter) -> list[dict[str, Any]]:
+def yoke_rounds(rounds: ChartRounds[YokeRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a yoke, as `YokeRoundSchema` has them."""
-    start = _start_writer()
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
     return [
-        {"round": number, "chart_row": row, "back": start(back), "front": start(front), "sleeve": start(sleeve)}
-        for number, row, back, front, sleeve, _, _ in rounds
+        {"round": number, "chart_row": row, "back": back, "front": front, "sleeve": sleeve}
+        for number, row, back, front, sleeve in told
     ]
 
 
-def body_rounds(rounds: Sequence[BodyRound], _: LengthWriter) -> list[dict[str, Any]]:
+def body_rounds(rounds: ChartRounds[BodyRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a body, as `BodyRoundSchema` has them."""
-    start = _start_writer()
-    return [
-        {"round": number, "chart_row": row, "back": start(back), "front": start(front)}
-        for number, row, back, front, _, _ in rounds
-    ]
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
+    return [{"round": number, "chart_row": row, "back": back, "front": front} for number, row, back, front in told]
 
 
-def sleeve_rounds(rounds: Sequence[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
+def sleeve_rounds(rounds: ChartRounds[SleeveRound], _: LengthWriter) -> list[dict[str, Any]]:
     """The rounds of a sleeve, as `SleeveRoundSchema` has them."""
-    return [{"round": here.round, "chart_row": here.chart_row, **_start(here)} for here in rounds]
+    told = zip(count(1), rounds.rows, *(each_once(_start, starts) for starts in rounds.starts))
+    return [{"round": number, "chart_row": row, **start} for number, row, start in told]
 
 
-def _start_writer() -> Callable[[SectionStart], dict[str, int | None]]:
-    """Writes a section's start; what lies alike shares what is written."""
-    written: dict[int, dict[str, int | None]] = {}
-
-    def write(start: SectionStart) -> dict[str, int | None]:
-        found = written.get(id(start))
-        if found is None:
-            found = written[id(start)] = _start(start)
-        return found
-
-    return write
-
-
-def _start(start: SectionStart | SleeveRound) -> dict[str, int | None]:
+def _start(start: SectionStart) -> dict[str, int | None]:
     found = {"stitches": start.stitches, "first_column": start.first_column, "last_column": start.last_column}
     if start.plain_before is not None:
         found |= {"plain_before": start.plain_before, "plain_after": start.plain_after}

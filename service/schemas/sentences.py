@@ -8,6 +8,7 @@ from typing import Any
 
 from grading_core.sentences import SAYINGS, Saying, Sentence
 from grading_core.units import to_places
+from service.alike import each_once
 from service.language import text
 from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
@@ -112,7 +113,7 @@ def _nested(written: dict[str, Any], name: str, value: Any, length: LengthWriter
     written[name] = (
         write_sentence(value, length)
         if isinstance(value, Sentence)
-        else [write_sentence(each, length) for each in value]
+        else each_once(lambda each: write_sentence(each, length), value)
     )
 
 

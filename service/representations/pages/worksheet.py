@@ -107,8 +107,7 @@ def _reading(size: KnittedSize) -> Iterator[str]:
     yield _word("reading")
     if size.chart:
         yield _word("chart_reading")
-        starts = (start for each in size.chart.rounds for start in (each.back, each.front, each.sleeve))
-        if any(start.plain_before for start in starts):
+        if any(start.plain_before for starts in size.chart.rounds.starts for start in starts):
             yield _word("after_reading")
 
 

@@ -9,7 +9,7 @@ from fractions import Fraction
 from grading_core.chart.drawn_rounds import chart_view
 from grading_core.chart.front import front_view
 from grading_core.chart.grid import Anchor, Chart, Colour
-from grading_core.chart.layout import lay_out
+from grading_core.chart.layout import Stretches, lay_out
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import (
     BodyShaping,
@@ -157,7 +157,7 @@ def test_the_random_garments_cover_every_branch_of_the_craft():
     assert any(plan.chart.repeat == "once" for plan in plans)
     assert any(size.body_shaping for plan in plans for size in plan.sizes)
     assert any(size.sleeve_decrease_rounds for plan in plans for size in plan.sizes)
-    assert any(lay_out(plan, plan.sizes[0], plan.plain_colours()).off_centre for plan in plans)
+    assert any(lay_out(plan, plan.sizes[0], Stretches(plan, plan.plain_colours())).off_centre for plan in plans)
     cut = [placed for plan, placed, _ in GARMENTS if plan.partial_motifs == "plain" and plan.motif_columns != 1]
     assert any(here.back.plain_before and here.back.plain_after for placed in cut for here in placed.rounds)
     assert any(len(placed.motifs.back) > 2 for placed in cut)

@@ -15,6 +15,7 @@ from grading_core.chart.grid import (
     progress,
     symmetry,
 )
+from grading_core.unknown import is_unknown, told, unknown
 from tests.grading_core.chart.small_plans import ARROW
 
 
@@ -100,3 +101,7 @@ def test_the_default_anchor_is_the_mirror_axis_nearest_to_the_middle():
     assert default_anchor(ARROW) == 3
     assert default_anchor(ARROW, "even") == Fraction(11, 2)
     assert default_anchor(Chart(("..#.##",), {})) == Fraction(7, 2)
+
+
+def test_a_row_that_is_not_known_tells_no_axis():
+    assert is_unknown(told(mirror_axes, Chart(("..#", unknown()), {})))

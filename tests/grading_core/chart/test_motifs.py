@@ -1,6 +1,6 @@
 """How many whole motifs sections have, laid out on paper."""
 
-from grading_core.chart.layout import lay_out
+from grading_core.chart.layout import Stretches, lay_out
 from grading_core.chart.motifs import whole_motifs
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import ChartSize
@@ -20,7 +20,7 @@ def test_motifs_are_counted_by_their_own_columns():
     """Five stitches have room for five motifs of one column."""
     size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 5), underarm=0)
     plan = plan_of(size, partial_motifs="plain", motif_columns=1)
-    counted = whole_motifs(lay_out(plan, size, plan.plain_colours()), plan.whole_motif)
+    counted = whole_motifs(lay_out(plan, size, Stretches(plan, plan.plain_colours())), plan.whole_motif)
     assert [(each.motifs, each.from_round) for each in counted.yoke.back] == [(5, 1)]
     assert counted.body.back == counted.sleeve == ()
 
@@ -28,4 +28,4 @@ def test_motifs_are_counted_by_their_own_columns():
 def test_no_motifs_are_counted_where_they_may_be_cut():
     size = ChartSize(label="S", rounds=1, neck=Sections(5, 5, 5))
     plan = plan_of(size)
-    assert whole_motifs(lay_out(plan, size, plan.plain_colours()), plan.whole_motif) is None
+    assert whole_motifs(lay_out(plan, size, Stretches(plan, plan.plain_colours())), plan.whole_motif) is None

@@ -3,6 +3,8 @@
 from dataclasses import replace
 from fractions import Fraction
 
+import pytest
+
 from grading_core.chart.grid import Chart, Colour
 from grading_core.chart.placement import place_charts
 from grading_core.chart.request import ChartSize, MinimumWidth
@@ -16,6 +18,22 @@ def test_a_chart_worked_once_leaves_the_rest_plain():
     assert [here.chart_row for here in placed.body.rounds] == [3, None, None, None]
     assert placed.body.plain_rounds == 3
     assert placed.sleeve.plain_rounds == 1
+
+
+def test_of_colours_used_as_often_the_one_worked_first_is_plain():
+    chart = Chart(("#.", ".#"), {".": Colour("ground"), "#": Colour("motif")})
+    plan = plan_of(ChartSize(label="S", rounds=1, neck=Sections(3, 3, 3)), chart, plain_colour=None)
+    assert plan.plain_colours().plain == "#"
+
+
+def test_a_round_asked_for_is_the_one_met_there():
+    size = ChartSize(label="S", rounds=3, neck=Sections(5, 5, 5), body_rounds=3, sleeve_rounds=3)
+    placed = place_charts(motif_plan(size, first_round=2)).sizes[0]
+    for rounds in (placed.rounds, placed.body.rounds, placed.sleeve.rounds):
+        assert [here.round for here in rounds] == [1, 2, 3]
+        assert [rounds[0], rounds[1], rounds[-1]] == [*rounds]
+        with pytest.raises(IndexError):
+            rounds[3]
 
 
 def test_floats_pass_over_lines_and_plain_sections():

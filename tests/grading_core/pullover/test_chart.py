@@ -39,7 +39,7 @@ def test_a_seam_wider_than_its_underarm_is_impossible_and_one_as_wide_is_not():
 def test_every_section_has_the_chart_on_its_centre():
     made = grade_pullover(REQUESTS["a chart that runs on"])
     for size in outcomes(made):
-        for worked in size.chart.rounds[2:]:
+        for worked in [*size.chart.rounds][2:]:
             for section in (worked.back, worked.front, worked.sleeve):
                 # the middle stitch of the section, columns counted from 1 to 5
                 assert (section.first_column - 1 + section.stitches // 2) % 5 + 1 == 3
