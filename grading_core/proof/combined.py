@@ -1,4 +1,4 @@
-"""Relations that are made of others: one of several holds, or none is asked for where a number is nothing."""
+"""Relations that are made of others: one of several holds, or one is asked for only where a number is there or isn't."""
 
 from __future__ import annotations
 
@@ -73,6 +73,42 @@ class Unless:
     def holds(self, figures: Figures) -> bool:
         """Whether it does, or is not asked for."""
         return not figures[self.key].printed or self.relation.holds(figures)
+
+    def implied(self, key: Key, figures: Figures) -> Span | None:
+        """What a number may be, going by the others."""
+        return self.relation.implied(key, figures)
+
+
+@dataclass(frozen=True, slots=True)
+class Without:
+    """A relation that is asked for only in sizes that have no number of some row.
+
+    relation: between numbers of which that is none. key: of the row.
+    """
+
+    relation: Relation
+    key: Key
+
+    @property
+    def code(self) -> ProofCode:
+        """What it is called."""
+        return self.relation.code
+
+    @property
+    def keys(self) -> tuple[Key, ...]:
+        """Of the numbers."""
+        return self.relation.keys
+
+    def judged(self, rows: Rows) -> Judged:
+        """In which sizes it is asked for and doesn't hold."""
+        asked = [value is None for value in rows[self.key].values]
+        there = [all(rows[key].values[place] is not None for key in self.keys) for place in range(len(asked))]
+        broken = [place for place in self.relation.judged(rows).broken if asked[place]]
+        return Judged(sum(map(all, zip(asked, there, strict=True))), broken)
+
+    def holds(self, figures: Figures) -> bool:
+        """Whether it does, or is not asked for."""
+        return self.key in figures or self.relation.holds(figures)
 
     def implied(self, key: Key, figures: Figures) -> Span | None:
         """What a number may be, going by the others."""

@@ -11,7 +11,7 @@ from functools import lru_cache
 from typing import Literal
 
 from grading_core.codes import ProofCode
-from grading_core.proof.combined import Either, Unless, mostly_holds
+from grading_core.proof.combined import Either, Unless, Without, mostly_holds
 from grading_core.proof.figures import Key
 from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Rows, Term, linear
 from grading_core.pullover.request import Gauges
@@ -151,7 +151,7 @@ def round_relations(step: int) -> Iterator[Relation]:
     yield linear(ProofCode.INCREASES_EXCEED_ROUNDS, _one("yoke", "rounds"), increases, least=1 - step, most=None)
 
 
-def cast_on_relations(rows: Collection[Key], rules: Mapping[str, CountRule]) -> Iterator[Relation]:
+def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Relation]:
     """What is cast on against the stitches of the neck, and of the band.
 
     rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
@@ -161,7 +161,10 @@ def cast_on_relations(rows: Collection[Key], rules: Mapping[str, CountRule]) -> 
     yield linear(ProofCode.CAST_ON, _one("neck", "stitches"), cast_on, most=None if drop else 0)
     if not drop:
         adjusted = max(_ADJUSTED, rules["band"].multiple - 1) if "band" in rules else _ADJUSTED
-        yield linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-adjusted, most=adjusted)
+        picked_up = linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-adjusted, most=adjusted)
+        # a band that has more or fewer in most sizes has a rib that repeats over so many
+        if not rows.keys() >= set(picked_up.keys) or mostly_holds(picked_up, rows):
+            yield picked_up
 
 
 def decrease_relations(rows: Rows) -> Iterator[Relation]:
@@ -245,13 +248,13 @@ def _sums_of_lengths(row: Fraction | None, rows: Rows, in_inches: bool) -> Itera
     ):
         terms: list[Term] = [(Key("finished", length, in_inches), 1)]
         terms += [(Key("finished", part, in_inches), -1) for part in parts]
-        if extra in rows:
-            if row is None:
-                continue
-            terms.append((extra, -row))
         closed = linear(ProofCode.TOTAL_LENGTH, *terms)
-        is_closed = extra in rows or mostly_holds(closed, rows)
-        yield closed if is_closed else linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
+        if extra in rows:
+            if row is not None:
+                yield linear(ProofCode.TOTAL_LENGTH, *terms, (extra, -row))
+            yield Without(closed, extra)
+        else:
+            yield closed if mostly_holds(closed, rows) else linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
 
 
 def _either(ways: Sequence[Linear]) -> Relation:

@@ -1,11 +1,16 @@
 """Relations made of others, on numbers made by hand."""
 
+from fractions import Fraction
+
 import pytest
 
 from grading_core.codes import ProofCode
+from grading_core.gauge import Gauge
 from grading_core.proof.combined import Either, Unless, mostly_holds
 from grading_core.proof.figures import GRAINS, Figure, Key, Numbers
 from grading_core.proof.relations import linear
+from grading_core.pullover.request import Gauges
+from tests.grading_core.proof.hand_garment import proof_of
 
 A, B = Key("part", "a"), Key("part", "b")
 CODE = ProofCode.WIDTH
@@ -53,3 +58,25 @@ def test_what_holds_in_more_than_half_of_the_sizes_mostly_holds(a: tuple[int, ..
 
 def test_what_lacks_a_row_does_not_mostly_hold() -> None:
     assert not mostly_holds(TWICE, {A: Numbers((2,), 0, "cm")})
+
+
+def test_a_size_without_short_rows_has_a_length_that_is_the_sum_of_its_parts() -> None:
+    """20 + 30 cm: 50 where no short rows are worked, and 52 with 6 rows at 3 a cm."""
+    rows = {
+        "finished.total_length": "50 (52)",
+        "finished.depth": "20",
+        "finished.body_length": "30",
+        "neck.short_rows": "- (6)",
+    }
+    gauges = Gauges(plain=Gauge(Fraction(2), Fraction(3)))
+    assert proof_of(("S", "M"), rows, gauges=gauges).findings == ()
+    (found,) = proof_of(("S", "M"), rows | {"finished.total_length": "56 (52)"}, gauges=gauges).findings
+    assert (found.size, found.code) == ("S", "total_length")
+
+
+def test_a_band_of_another_number_in_most_sizes_is_meant_so() -> None:
+    """A rib of ten stitches may need nine more than are cast on; 150, 150 and 170 for 142, 146 and 162."""
+    cast_on = {"neck.cast_on": "142 (146, 162)"}
+    assert proof_of(("S", "M", "L"), cast_on | {"band.stitches": "150 (150, 170)"}).findings == ()
+    (found,) = proof_of(("S", "M", "L"), cast_on | {"band.stitches": "150 (152, 166)"}).findings
+    assert (found.size, found.code) == ("S", "pick_up")
