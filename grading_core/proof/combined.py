@@ -1,4 +1,4 @@
-"""Relations that are made of others: one of several holds, or one is asked for only where a number is there or isn't."""
+"""Relations that are made of others: one of several holds, or one is asked for only where a number is there or not."""
 
 from __future__ import annotations
 
