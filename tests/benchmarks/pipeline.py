@@ -48,16 +48,20 @@ def _asked() -> Iterable[tuple[object, ...]]:
 
 def _row(case: Case, clients: ProcessPoolExecutor, service: Server, proxy: Proxy) -> tuple[object, ...]:
     bodies = [requests_of(case.body, design) for design in range(DESIGNS)]
-    processes = service.workers() + children(proxy.process)
-    used, started = processor_seconds(processes), time.perf_counter()
+    used, started = _used(service, proxy), time.perf_counter()
     asked = ask_in_order(clients, proxy.port, case.path, bodies)
-    seconds, used = time.perf_counter() - started, processor_seconds(processes) - used
+    seconds, used = time.perf_counter() - started, _used(service, proxy) - used
     new, kept = ([each.latency for each in asked if each.kept is whether] for whether in (False, True))
     return (
         f"{case.operation}, {case.name}", len(asked), len(kept), f"{len(asked) / seconds:.0f}",
         f"{percentile_ms(new, 0.5):.1f}", f"{percentile_ms(new, 0.99):.1f}", f"{percentile_ms(kept, 0.5):.1f}",
         f"{1000 * used / len(asked):.2f}", f"{len(asked) / used:.0f}",
     )  # fmt: skip
+
+
+def _used(service: Server, proxy: Proxy) -> float:
+    # Asked for anew each time: nginx's loader of kept answers ends a minute after the start.
+    return service.processor_seconds() + processor_seconds(children(proxy.process))
 
 
 def requests_of(body: Body, design: int) -> list[bytes]:
