@@ -64,16 +64,21 @@ def _blocks(measured: str) -> dict[str, str]:
 def _costs(rows: Iterable[Row]) -> Iterable[Row]:
     """What one plans by: requests that are not of one size."""
     for row in rows:
-        if row["request"] != "1 size":
+        if not row["request"].startswith("1 size"):
             yield {
                 "request": f"{row['operation']}, {row['request']}",
-                "answer": f"{int(row['out']) / 1000:.3g} KB",
+                "answer": f"{_short(int(row['out']) / 1000)} KB",
                 "share of bare rate": row["ratio"],
-                "p50, p99 ms": f"{float(row['p50 ms']):.2g}, {float(row['p99 ms']):.2g}",
+                "p50, p99 ms": f"{_short(float(row['p50 ms']))}, {_short(float(row['p99 ms']))}",
                 "processor ms": row["CPU ms"],
                 "requests a second and core": f"{1000 / float(row['CPU ms']):.0f}",
                 "of it the core": row["core share"],
             }
+
+
+def _short(amount: float) -> str:
+    """Three digits that count, without a power of ten."""
+    return f"{float(f'{amount:.3g}'):g}"
 
 
 def _longest(rows: Iterable[Row]) -> Iterable[Row]:

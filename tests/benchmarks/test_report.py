@@ -1,6 +1,15 @@
 from tests.benchmarks.report import filled_in
 
-MEASURED = """## Goals
+MEASURED = """## Beside a bare route
+
+| operation | request | in | out | req/s | p50 ms | p99 ms | CPU ms | ratio | core share |
+| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
+| proofs | 1 size | 9 | 100 | 50 | 1.2 | 1.3 | 1.00 | 0.50 | 10% |
+| pullovers | 40 sizes | 9 | 1714653 | 50 | 1234.5 | 2345.6 | 20.00 | 0.20 | 90% |
+
+A worker holds 70 MiB.
+
+## Goals
 
 | goal | wanted | reached | met |
 | --- | --- | --- | --- |
@@ -42,6 +51,15 @@ def test_a_table_takes_the_place_of_the_old_one():
 def test_filling_in_twice_is_filling_in_once():
     once = filled("What the cost grows with")
     assert filled_in(once, MEASURED) == once
+
+
+def test_costs_are_those_of_several_sizes_in_short_numbers():
+    rows = [line for line in filled("Beside a bare route").splitlines() if line.startswith(("| p", "| g"))]
+    assert rows == ["| pullovers, 40 sizes | 1710 KB | 0.20 | 1230, 2350 | 20.00 | 50 | 90% |"]
+
+
+def test_what_is_told_of_a_worker_stands_by_itself():
+    assert "<!-- measured: A worker -->\n\nA worker holds 70 MiB.\n\n<!-- end -->" in filled("A worker")
 
 
 def test_what_was_not_measured_stays():
