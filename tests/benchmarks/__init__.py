@@ -1,1 +1,1 @@
-"""What the service costs. Run by deploy/bench.sh and never by the tests."""
+"""What the service costs. Run by deploy/bench.sh and never by the tests, which test how it is put together."""

@@ -139,6 +139,11 @@ def pullovers(sizes: int) -> Body:
     return {"gauge": GAUGE, "body_table": "women", "sizes": grading["sizes"], "ease": {"bust": 12}}
 
 
+def pullovers_at(sizes: int, stitches: float, rows: float) -> Body:
+    """The same in another fabric, so many stitches and rows in 10 cm."""
+    return {**pullovers(sizes), "gauge": {"stitches": stitches, "rows": rows, "over": 10}}
+
+
 def charted_pullovers(sizes: int, width: int = 60, height: int = 80) -> Body:
     """Whole pullovers with a chart over yoke, body and sleeves."""
     return {**pullovers(sizes), "chart": {"chart": chart(width, height), "first_round": 3}}
@@ -211,6 +216,11 @@ def cases() -> list[Case]:
             for first in examples_of(operation.name)[:1]
         ]
     )
+
+
+def nine_sizes() -> list[Case]:
+    """What is measured of nine sizes, whole or in parts."""
+    return [case for case in cases() if "9 sizes" in case.name]
 
 
 def _yoke(place: int) -> Body:

@@ -7,7 +7,7 @@ import socket
 import subprocess
 import sys
 import time
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -25,6 +25,9 @@ class Server:
         self, app: str, environment: dict[str, str], log: Path, workers: int = WORKERS, arguments: Sequence[str] = ()
     ) -> None:
         self.port = _free_port()
+        self.seconds_to_start = 0.0
+        """From the start to the first answers, once it is up."""
+        self._started = time.perf_counter()
         self._log = log
         self._count = workers
         with log.open("wb") as output:
@@ -56,6 +59,7 @@ class Server:
             except OSError:
                 answered = False
             if answered and len(self.workers()) == self._count:
+                self.seconds_to_start = time.perf_counter() - self._started
                 return
             time.sleep(0.05)
         raise RuntimeError("The server did not come up in time.")
@@ -67,13 +71,11 @@ class Server:
 
     def workers(self) -> list[int]:
         """The process ids of the workers."""
-        main = self._process.pid
-        return [int(child) for child in Path(f"/proc/{main}/task/{main}/children").read_text().split()]
+        return children(self._process.pid)
 
     def processor_seconds(self) -> float:
-        """What all workers have used up so far (proc(5): fields 14 and 15 of stat)."""
-        stats = [Path(f"/proc/{worker}/stat").read_text().rpartition(")")[2].split() for worker in self.workers()]
-        return sum(int(stat[11]) + int(stat[12]) for stat in stats) / TICKS
+        """What all workers have used up so far."""
+        return processor_seconds(self.workers())
 
     def resident_mib(self) -> float:
         """The resident memory of the largest worker."""
@@ -104,8 +106,32 @@ class Measured:
 
     def percentile_ms(self, share: float) -> float:
         """The latency that so large a share of the answers stays below, in milliseconds."""
-        ordered = sorted(self.latencies)
-        return 1000 * ordered[min(int(share * len(ordered)), len(ordered) - 1)]
+        return percentile_ms(self.latencies, share)
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a client saw of one request. latency: in seconds. kept: whether a proxy answered it from memory."""
+
+    latency: float
+    kept: bool
+
+
+def percentile_ms(latencies: Sequence[float], share: float) -> float:
+    """What so large a share of latencies in seconds stays below, in milliseconds."""
+    ordered = sorted(latencies)
+    return 1000 * ordered[min(int(share * len(ordered)), len(ordered) - 1)]
+
+
+def children(process: int) -> list[int]:
+    """The process ids of a process's children."""
+    return [int(child) for child in Path(f"/proc/{process}/task/{process}/children").read_text().split()]
+
+
+def processor_seconds(processes: Iterable[int]) -> float:
+    """What processes have used up so far (proc(5): fields 14 and 15 of stat)."""
+    stats = [Path(f"/proc/{process}/stat").read_text().rpartition(")")[2].split() for process in processes]
+    return sum(int(stat[11]) + int(stat[12]) for stat in stats) / TICKS
 
 
 def load(
@@ -130,15 +156,32 @@ def load(
     into.processor_seconds += server.processor_seconds() - before
 
 
+def ask_in_order(clients: ProcessPoolExecutor, port: int, path: str, bodies: Sequence[Sequence[bytes]]) -> list[Asked]:
+    """Share lists of bodies out among the clients; of each list a body is sent when the one before is answered."""
+    shares = [[_request(path, body) for part in bodies[client::CLIENTS] for body in part] for client in range(CLIENTS)]
+    work = [clients.submit(_ask_each, port, share) for share in shares]
+    return [asked for done in work for asked in done.result()]
+
+
+def _ask_each(port: int, requests: Sequence[bytes]) -> list[Asked]:
+    return [_timed(port, sent) for sent in requests]
+
+
 def _keep_asking(port: int, sent: bytes, seconds: float) -> Sequence[float]:
     latencies = []
     end = time.perf_counter() + seconds
-    while (started := time.perf_counter()) < end:
-        answer = _ask(port, sent)
-        if not answer.startswith(b"HTTP/1.1 200 "):
-            raise RuntimeError(f"Not answered: {answer[:500]!r}")
-        latencies.append(time.perf_counter() - started)
+    while time.perf_counter() < end:
+        latencies.append(_timed(port, sent).latency)
     return latencies
+
+
+def _timed(port: int, sent: bytes) -> Asked:
+    started = time.perf_counter()
+    answer = _ask(port, sent)
+    latency = time.perf_counter() - started
+    if not answer.startswith(b"HTTP/1.1 200 "):
+        raise RuntimeError(f"Not answered: {answer[:500]!r}")
+    return Asked(latency, b"\r\nCache-Status: nginx; hit\r\n" in answer[:4096])
 
 
 def _ask(port: int, sent: bytes) -> bytes:

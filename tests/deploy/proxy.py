@@ -52,6 +52,11 @@ class Proxy:
         """Where it answers."""
         return f"http://127.0.0.1:{self.port}"
 
+    @property
+    def process(self) -> int:
+        """The id of the process whose children answer."""
+        return self._process.pid
+
     def wait_until_up(self) -> None:
         """Until it takes connections; two minutes at most, since another's load may slow this machine down."""
         end = time.monotonic() + 120
