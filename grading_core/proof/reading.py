@@ -7,7 +7,7 @@ publisher to publisher (common practice, no source), and none of them is asked t
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 from unicodedata import normalize
@@ -95,16 +95,18 @@ def read_run(text: str, sizes: int) -> PrintedRun:
     # which writes a double prime as two single ones
     spaced = normalize("NFKC", _BEFORE_A_FRACTION.sub(" ", text)).replace("\u2044", "/").replace("\u2032" * 2, "''")
     unit, numbers = _unit(text, spaced), _LAST_WORDS.sub("", spaced)
-    of_other_length = []
+    worded, of_other_length = _WORD.search(numbers) is not None, []
     for commas, between in _ways(numbers):
-        if values := _values(numbers, commas, between):
-            if len(values) in (1, sizes):
-                return PrintedRun(values, unit)
+        pieces = _pieces(numbers, commas, between)
+        if len(pieces) not in (1, sizes):
             if between != "dashes":
-                of_other_length.append(values)
-    if not of_other_length:
-        raise UnreadableError(f"{text!r} is no number and no size run.")
-    return PrintedRun(of_other_length[0], unit)
+                of_other_length.append((pieces, commas))
+        elif values := _values(pieces, commas, worded=worded):
+            return PrintedRun(values, unit)
+    for pieces, commas in of_other_length:
+        if values := _values(pieces, commas, worded=worded):
+            return PrintedRun(values, unit)
+    raise UnreadableError(f"{text!r} is no number and no size run.")
 
 
 def _usual(text: str) -> tuple[int | None, ...] | None:
@@ -150,13 +152,11 @@ def _ways(numbers: str) -> Iterator[tuple[Commas, Between]]:
                 yield meaning, between
 
 
-def _values(text: str, commas: Commas, between: Between) -> tuple[int | None, ...] | None:
-    """The values, None where they are no run."""
+def _values(pieces: Sequence[str], commas: Commas, *, worded: bool) -> tuple[int | None, ...] | None:
+    """The values, None where they are no run. worded: whether there are words among them."""
     values: list[int | None] = []
-    pieces = _pieces(text, commas, between)
     if len(pieces) > _MOST_VALUES:
         return None
-    worded = _WORD.search(text) is not None
     for piece in pieces:
         number = piece
         if worded:

@@ -42,11 +42,21 @@ def smallest_changes(
         for key in relation.keys:
             about.setdefault(key, []).append(relation)
     broken = [relation for relation in relations if not relation.holds(figures)]
-    for most in range(1, MOST_CHANGED + 1):
+    for most in range(_apart(broken), MOST_CHANGED + 1):
         found = [*_mended(figures, broken, about, counts, {}, most, trials)]
         if found:
             return [*{frozenset(changes): changes for changes in found}.values()]
     return []
+
+
+def _apart(broken: Sequence[Relation]) -> int:
+    """How many relations have no number in common: so many changes it takes at the least."""
+    apart, seen = 0, set[Key]()
+    for relation in broken:
+        if seen.isdisjoint(relation.keys):
+            apart += 1
+            seen.update(relation.keys)
+    return apart
 
 
 def _mended(

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import io
 import random
+import re
 import string
 from collections.abc import Iterator
 from functools import partial
@@ -19,6 +20,7 @@ from service.app import create_app
 from service.config import Config
 from service.schemas.common import MAX_SIZES
 from service.schemas.gauge import MAX_ITEMS
+from service.schemas.proof import MAX_ROWS
 from service.schemas.shaping import MAX_PLANS
 from tests.benchmarks.alone import ask, best
 from tests.benchmarks.cases import BUILDERS, GAUGE, Body, charted_pullovers
@@ -38,6 +40,8 @@ PICTURES = (
     ("worksheet", HTML, "one of"),
 )
 """Of a pullover: as what each is answered, and of how many of its sizes."""
+
+_NUMBER = re.compile(r"[0-9.]+")
 
 GOAL_SECONDS = 0.4
 """What every one of these requests stays below."""
@@ -136,6 +140,8 @@ def worst_requests() -> Iterator[tuple[str, str, Body | bytes, str]]:
     yield "pullovers", "16 sizes, 62 colours and a maker's yarn in place of each", many_coloured(16), JSON
     yield "yarn-estimates", "40 sizes of 62 yarns of 6 strands", yarn_estimates(), JSON
     yield "strand-combinations", "20 strands, long fractions", strand_combinations(), JSON
+    yield "proofs", "40 sizes of a pullover, six numbers of each wrong", wrong_proof(6), JSON
+    yield "proofs", "700 rows of 40 sizes in words of their own", strange_proof(), JSON
     yield "chart-placements/picture", "the largest chart", pictured(800, 125), SVG
     yield "chart-placements/garment-picture", "the largest front", pictured(60, 80), SVG
     yield "colour-contrasts", "800 x 400 stitches of 62 colours at random, all alike", contrasted(800, 400), JSON
@@ -315,6 +321,31 @@ def yarn_estimates() -> Body:
 def strand_combinations() -> Body:
     strands = [{"name": "n" * 100, "metres": 123.456789 + 7.7 * place, "grams": 49.87654321} for place in range(20)]
     return {"strands": strands}
+
+
+def wrong_proof(slips: int) -> Body:
+    """Rows of a pullover in which so many numbers of each size are wrong."""
+    proof, chance = BUILDERS["proofs"](MAX_SIZES), random.Random(1)
+    table = [[*_NUMBER.findall(row["run"])] for row in proof["rows"]]
+    runs = [numbers * MAX_SIZES if len(numbers) == 1 else numbers for numbers in table]
+    for size in range(MAX_SIZES):
+        for run in chance.choices([run for run in runs if len(run) == MAX_SIZES], k=slips):
+            run[size] = str(chance.randint(1, 400))
+    return {**proof, "rows": [{**row, "run": ", ".join(run)} for row, run in zip(proof["rows"], runs, strict=True)]}
+
+
+def strange_proof() -> Body:
+    """As many rows as possible, whose runs and inches contradict one another and take guesses to be read."""
+    chance = random.Random(1)
+
+    def run() -> str:
+        return "; ".join(f"{chance.randint(1, 99)},{chance.randint(1, 9)}" for _ in range(MAX_SIZES))
+
+    rows = [
+        {"part": "own", "item": f"row {place}", "unit": "cm", "run": run(), "run_inch": run()}
+        for place in range(MAX_ROWS)
+    ]
+    return {"labels": [str(place) for place in range(MAX_SIZES)], "rows": rows}
 
 
 def wrong(operation: str) -> Body:
