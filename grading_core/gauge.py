@@ -73,11 +73,13 @@ class Gauge:
 
     def stitches(self, across_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The stitches for a width in cm, rounded by a count rule."""
-        return rule.round(across_cm * self.stitches_per_cm)
+        (over, under), (stitches, span) = across_cm.as_integer_ratio(), self.stitches_per_cm.as_integer_ratio()
+        return rule.round_ratio(over * stitches, under * span)
 
     def rows(self, along_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The rows for a length in cm, rounded by a count rule."""
-        return rule.round(along_cm * self.rows_per_cm)
+        (over, under), (rows, span) = along_cm.as_integer_ratio(), self.rows_per_cm.as_integer_ratio()
+        return rule.round_ratio(over * rows, under * span)
 
     def exact_rows(self, along_cm: Fraction) -> Fraction:
         """The rows that a length in cm comes to, not rounded."""

@@ -88,19 +88,21 @@ class Sentence:
 class Saying:
     """A kind of sentence: its id, and the kinds of its values.
 
-    id: the message and the attribute that languages have for it, as in "yoke.increase". values: kinds by name.
+    id: the message and the attribute that languages have for it, as in "yoke.increase". values: kinds by name. Which of
+    them are sentences, its parts, is looked up once: an answer is gone through for them again and again.
 
     >>> from grading_core.yoke import words
     >>> SAYINGS["yoke.plain"](rounds=(3, None, 4)).values["rounds"]
     (3, None, 4)
     """
 
-    __slots__ = ("id", "values")
+    __slots__ = ("id", "parts", "values")
 
     def __init__(self, id: str, **values: Kind) -> None:
         assert id not in SAYINGS, f"{id} is said already."
         self.id = id
         self.values: Mapping[str, Kind] = MappingProxyType(values)
+        self.parts = tuple([name for name, kind in values.items() if kind.name in ("sentence", "sentences")])
         SAYINGS[id] = self
 
     def __call__(self, **values: Any) -> Sentence:
@@ -173,11 +175,9 @@ def throughout(sentences: Iterable[Sentence]) -> Iterator[Sentence]:
     """
     for sentence in sentences:
         yield sentence
-        for name, kind in sentence.saying.values.items():
-            if kind.name == "sentence":
-                yield from throughout((sentence.values[name],))
-            elif kind.name == "sentences":
-                yield from throughout(sentence.values[name])
+        for name in sentence.saying.parts:
+            part = sentence.values[name]
+            yield from throughout((part,) if isinstance(part, Sentence) else part)
 
 
 def has_gap(sentence: Sentence) -> bool:

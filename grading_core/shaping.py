@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate, groupby, pairwise
-from typing import Generic, Literal, NamedTuple, TypeVar
+from typing import Generic, Literal, TypeVar
 
 Spacing = Literal["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
 Where = Literal["early", "even", "late"]
@@ -40,13 +40,6 @@ class Spread:
         (3, 5)
         """
         return tuple(accumulate(self.intervals, initial=self.before))[1:]
-
-
-class Event(NamedTuple, Generic[Kind]):
-    """One shaping row: its number, counted from 1, and what is done in it."""
-
-    row: int
-    kind: Kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,11 +110,11 @@ def choose(pool: Sequence[int], count: int, where: Where) -> tuple[int, ...]:
     return tuple(pool[taken * len(pool) // count] for taken in range(count))
 
 
-def phases(events: Sequence[Event[Kind]], rows: int, *, mix_kinds: bool = False) -> tuple[Phase[Kind], ...]:
+def phases(events: Sequence[tuple[int, Kind]], rows: int, *, mix_kinds: bool = False) -> tuple[Phase[Kind], ...]:
     """A schedule in the fewest phases, which cover every row without gap or overlap.
 
-    events: the shaping rows in rising order. rows: how many rows there are in all. mix_kinds:
-    whether one cycle may hold shaping rows of different kinds.
+    events: the shaping rows in rising order, each its number, counted from 1, and what is done in it. rows: how many
+    rows there are in all. mix_kinds: whether one cycle may hold shaping rows of different kinds.
 
     A phase repeats a cycle of at most `LONGEST_CYCLE` intervals, and one of more than one interval at
     least twice. Among equally few phases the one with the shorter cycles is taken. Where the
@@ -129,16 +122,16 @@ def phases(events: Sequence[Event[Kind]], rows: int, *, mix_kinds: bool = False)
     plain phase of its own, provided that this makes no phase more.
 
     >>> [(p.from_row, p.to_row, p.every, p.times)
-    ...  for p in phases([Event(2, "a"), Event(4, "a"), Event(6, "a")], 8)]
+    ...  for p in phases([(2, "a"), (4, "a"), (6, "a")], 8)]
     [(1, 6, (2,), 3), (7, 8, (), 0)]
     """
     if not events:
         return (Phase(1, rows, (), 0),) if rows else ()
     tokens: list[tuple[int, Kind]] = []
     previous = 0
-    for event in events:
-        tokens.append((event.row - previous, event.kind))
-        previous = event.row
+    for row, kind in events:
+        tokens.append((row - previous, kind))
+        previous = row
     lead, cut = 0, _fewest_cycles(tokens, mix_kinds)
     first, kind = tokens[0]
     for surplus in _surpluses(tokens):

@@ -16,7 +16,7 @@ from typing import Literal, NamedTuple
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Problem, Remark, check, sound, under
 from grading_core.sentences import COUNT, COUNTS, SENTENCES, TOKEN, Saying, Sentence
-from grading_core.shaping import Event, Phase, Spacing, phases, spread
+from grading_core.shaping import Phase, Spacing, phases, spread
 from grading_core.wording import counted
 
 Change = Literal["increase", "decrease"]
@@ -110,16 +110,20 @@ class Interval(NamedTuple):
 class RowSchedule:
     """Where the shaping rows of a plan fall.
 
-    shaping_rows: counted from 1. intervals: in the order of first use. phases: all rows without gap or overlap.
-    plain_before, plain_after: rows outside the intervals.
+    shaping_rows: counted from 1. phases: all rows without gap or overlap. plain_before, plain_after: rows outside the
+    intervals.
     """
 
     plan: RowPlan
     shaping_rows: tuple[int, ...]
-    intervals: tuple[Interval, ...]
     phases: tuple[Phase[int], ...]
     plain_before: int
     plain_after: int
+
+    @property
+    def intervals(self) -> tuple[Interval, ...]:
+        """In the order of first use."""
+        return _intervals(stop - start for start, stop in pairwise((self.plain_before, *self.shaping_rows)))
 
     @property
     def rows(self) -> int:
@@ -311,11 +315,10 @@ def along_rows(plan: RowPlan) -> RowSchedule | Impossible:
         return _too_many(plan, shapings, room)
     spaced = spread(shapings, steps, plan.spacing)
     before = plan.plain_before + spaced.before * plan.step
-    rows = tuple(before + (place - spaced.before) * plan.step for place in spaced.positions())
+    rows = tuple([before + (place - spaced.before) * plan.step for place in spaced.positions()])
     return RowSchedule(
         plan=plan,
         shaping_rows=rows,
-        intervals=_intervals(interval * plan.step for interval in spaced.intervals),
         phases=_phases_after(before, rows, plan),
         plain_before=before,
         plain_after=plan.plain_after + spaced.after * plan.step + surplus,
@@ -364,7 +367,7 @@ def _worked(plan: RowPlan) -> Worked:
 
 def _phases_after(before: int, rows: Sequence[int], plan: RowPlan) -> tuple[Phase[int], ...]:
     """Phases in which the rows before the first interval belong to a plain stretch."""
-    events = [Event(row - before, plan.stitches_per_shaping) for row in rows]
+    events = [(row - before, plan.stitches_per_shaping) for row in rows]
     found = [
         Phase(phase.from_row + before, phase.to_row + before, phase.cycle, phase.times)
         for phase in phases(events, plan.rows - before)

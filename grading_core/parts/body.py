@@ -26,7 +26,7 @@ from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, shaped_at, start_place
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, LENGTH, TOKEN, Saying, Sentence, alone, run_of, word
-from grading_core.shaping import Event, Phase, Spacing, phases, spread
+from grading_core.shaping import Phase, Spacing, phases, spread
 
 STITCHES_PER_SHAPING = 4
 
@@ -161,12 +161,12 @@ def shape_body(
         for leg, count in zip(legs, level_stitches, strict=True)
     )
     last = stitches + sum(change for _, change in shaping)
-    edge = RibbedEdge(hem, last, hem.nearest(Fraction(last)), hem.rounds)
+    edge = RibbedEdge(hem, last, hem.nearest(last), hem.rounds)
     return Body(
         stitches=stitches,
         rounds=rounds,
         shaping=shaping,
-        phases=phases([Event(number, change) for number, change in shaping], rounds),
+        phases=phases(shaping, rounds),
         levels=reached,
         hem=edge,
         circumference_cm=gauge.at(1).width_cm(stitches),
@@ -249,7 +249,7 @@ def _stages(body: Body) -> list[tuple[Phase[int], ...]]:
     """The phases down to each level, and those below the last one, each counted from its own round 1."""
     stages, above = [], 0
     for below in (*(reached.round for reached in body.levels), body.rounds):
-        events = [Event(number - above, change) for number, change in body.shaping if above < number <= below]
+        events = [(number - above, change) for number, change in body.shaping if above < number <= below]
         stages.append(phases(events, below - above))
         above = below
     return stages

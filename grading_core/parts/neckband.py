@@ -131,7 +131,7 @@ def neckband(picked_up: PickUp, rib: Rib, construction: Construction = "single")
     >>> made.edge.stitches, made.rounds
     (100, 21)
     """
-    edge = RibbedEdge(rib, picked_up.stitches, rib.nearest(Fraction(picked_up.stitches)), rib.rounds)
+    edge = RibbedEdge(rib, picked_up.stitches, rib.nearest(picked_up.stitches), rib.rounds)
     return Neckband(picked_up, edge, construction)
 
 

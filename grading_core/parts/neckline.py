@@ -313,7 +313,7 @@ def _gaps(sequence: Sequence[tuple[str, int] | Marker]) -> tuple[Gap, ...]:
                 item = (item[0], parts.pop()[1] + item[1])
             parts.append(item)
         elif item is not None or parts:
-            gaps.append(Gap(sum(stitches for _, stitches in parts), tuple(parts), item))
+            gaps.append(Gap(sum([stitches for _, stitches in parts]), tuple(parts), item))
             parts = []
     return tuple(gaps)
 

@@ -58,7 +58,7 @@ class Rib:
     into the rule's counts; None takes the usual one for them. colour: its name, None where the garment has but one.
 
     >>> rib = Rib(gauge=Gauge(Fraction(2), Fraction(3)), height_cm=Fraction(5), rule=CountRule(4))
-    >>> rib.rounds, rib.nearest(Fraction(50)), rib.for_circumference(Fraction(21))
+    >>> rib.rounds, rib.nearest(50), rib.for_circumference(Fraction(21))
     (15, 52, 44)
     """
 
@@ -74,13 +74,13 @@ class Rib:
         """Count the rounds once: they are asked for again and again."""
         object.__setattr__(self, "rounds", max(1, self.gauge.rows(self.height_cm)))
 
-    def nearest(self, stitches: Fraction) -> int:
+    def nearest(self, stitches: int) -> int:
         """The permitted count for so many stitches, at least one repeat."""
-        return self.rule.round(stitches) or self.rule.multiple
+        return self.rule.round_ratio(stitches, 1) or self.rule.multiple
 
     def for_circumference(self, around_cm: Fraction) -> int:
         """The permitted count for a circumference in cm, at least one repeat."""
-        return self.nearest(around_cm * self.gauge.stitches_per_cm)
+        return self.gauge.stitches(around_cm, self.rule) or self.rule.multiple
 
     def rounds_before(self, length_cm: Fraction, gauge: Fabric) -> int:
         """Rounds of fabric before the rib that make a length together with it, at least none.

@@ -24,7 +24,7 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
-from typing import Literal, TypeVar
+from typing import Literal, NamedTuple, TypeVar
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
@@ -50,9 +50,8 @@ FRONT_SHARE = Fraction(1, 8)
 """Of the front's stitches, how many the taper takes at each side unless told otherwise."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Turn:
-    """Where a short row ends.
+class Turn(NamedTuple):
+    """Where a short row ends. A tuple, since a neck has many.
 
     row: counted from 1. side: which side of the fabric faces in that row. stitches, marker: the turn comes so many
     stitches past that marker, counted in the direction of the row. beyond_back: the same counted from the back's
@@ -111,7 +110,8 @@ def pairs_for(height_cm: Fraction, gauge: Gauge) -> int:
     >>> pairs_for(Fraction(5, 2), Gauge.over(Fraction(22), Fraction(31), Fraction(10)))
     4
     """
-    return NEAREST.round(height_cm * gauge.rows_per_cm / 2)
+    (over, under), (rows, span) = height_cm.as_integer_ratio(), gauge.rows_per_cm.as_integer_ratio()
+    return NEAREST.round_ratio(over * rows, 2 * under * span)
 
 
 def raise_back(
@@ -226,13 +226,13 @@ def _right_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
     """Past marker 1 come a line and the first sleeve, past marker 2 a line and the front."""
     past_sleeve = beyond - line - sleeve
     if past_sleeve > 0:
-        return Turn(row=row, side="right", stitches=past_sleeve, marker=2, beyond_back=beyond)
-    return Turn(row=row, side="right", stitches=beyond, marker=1, beyond_back=beyond)
+        return Turn(row, "right", past_sleeve, 2, beyond)
+    return Turn(row, "right", beyond, 1, beyond)
 
 
 def _wrong_side_turn(row: int, beyond: int, sleeve: int, line: int) -> Turn:
     """Past marker 4 come the second sleeve and the line before it, past marker 3 the front."""
     past_line = beyond - 2 * line - sleeve
     if past_line > 0:
-        return Turn(row=row, side="wrong", stitches=past_line, marker=3, beyond_back=beyond)
-    return Turn(row=row, side="wrong", stitches=beyond - line, marker=4, beyond_back=beyond)
+        return Turn(row, "wrong", past_line, 3, beyond)
+    return Turn(row, "wrong", beyond - line, 4, beyond)

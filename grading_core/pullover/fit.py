@@ -32,6 +32,8 @@ HAND_TO_WRIST = Fraction(1866 + 2123, 1548 + 1759)
 4,082 men 21.23 and 17.59 (ANSUR II, the public data of a survey of US Army personnel, 2012, means of the raw records):
 1.205 and 1.207."""
 
+_STRETCHED = 1 + USUAL_STRETCH
+
 
 def fit_remarks(sizes: Mapping[str, KnittedSize], inquiry: Inquiry) -> Iterator[Remark]:
     """A word for each place at which a size does not fit its body.
@@ -54,8 +56,9 @@ def armhole_cm(size: KnittedSize) -> Fraction:
     Source: a teaching article on top-down raglans, 2013: armhole depth is that of the raglan shaping and half the width
     cast on for the top of the sleeve; 5.5 in and a top of 4 in make 7.5 in.
     """
-    stitch_cm = size.finished.neck / size.counts.cast_on
-    return size.finished.depth + size.counts.neck.sleeve * stitch_cm / 2
+    counts, neck = size.counts, size.finished.neck
+    top_cm = Fraction(neck.numerator * counts.neck.sleeve, neck.denominator * counts.cast_on * 2)
+    return size.finished.depth + top_cm
 
 
 def _girths(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remark]:
@@ -105,14 +108,14 @@ def _hand(size: KnittedSize, wearer: Wearer, inquiry: Inquiry) -> Iterator[Remar
     hand = wearer.body["wrist"] * HAND_TO_WRIST
 
     def passes(size: KnittedSize) -> bool:
-        return size.finished.wrist * (1 + USUAL_STRETCH) >= hand
+        return size.finished.wrist * _STRETCHED >= hand
 
     if passes(size):
         return
     causes = inquiry.causes("hand", [wearer.label], passes)
     cuff = size.finished.wrist
     message = (CHILDS_HAND if wearer.child else HAND)(
-        cuff=cuff, stretched=cuff * (1 + USUAL_STRETCH), hand=hand, because=causes.told(NARROW_CUFF())
+        cuff=cuff, stretched=cuff * _STRETCHED, hand=hand, because=causes.told(NARROW_CUFF())
     )
     yield Remark(WarningCode.CUFF_TOO_TIGHT_FOR_HAND, message, wearer.label, causes.path)
 

@@ -35,7 +35,7 @@ from grading_core.pullover.size_run import (
 from grading_core.sentences import COUNT, NUMBER, Saying, Sentence, word
 from grading_core.sizes.request import PerSize, per_size
 from grading_core.standards import Measurement
-from grading_core.units import to_places
+from grading_core.units import to_places, whole_parts
 from grading_core.unknown import is_unknown, known, shown, told, unknown
 
 Given = ParamSpec("Given")
@@ -55,6 +55,8 @@ RISING = ("bust", "upper_arm", "neck", "depth", "underarm", "front_extra")
 
 EXTRAS = ("front_extra", "bust_darts")
 """What the front may have more of than the back, and never less."""
+
+_NOTHING, _WHOLE = Fraction(0), Fraction(1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -218,18 +220,21 @@ def _width_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> 
 
 @check
 def _length_problems(targets: Sequence[TargetMeasurements], fabrics: Fabrics) -> Check[None]:
-    rounds = Fraction(0)
+    made = [_WHOLE]
+    yokes = 0
     for target in targets:
         yoke_rounds = _yoke_rounds(target, fabrics)
+        yokes += yoke_rounds
         below = fabrics.rounds.below(yoke_rounds)
-        lengths = (target.front_length, target.sleeve_length)
-        rounds += yoke_rounds + sum(below.exact_rows(max(length, Fraction(0))) for length in lengths)
+        made += [below.exact_rows(max(length, _NOTHING)) for length in (target.front_length, target.sleeve_length)]
+    one, *parts = whole_parts(made)
+    rounds = yokes + Fraction(sum(parts), one)
     if rounds > MAX_ROUNDS_IN_ALL:
         yield Problem((), ProblemCode.TOO_MANY_ROUNDS, too_many_rounds(round(rounds)))
 
 
 def _yoke_rounds(target: TargetMeasurements, fabrics: Fabrics) -> int:
-    return fabrics.rounds.rows(max(target.depth, Fraction(0)))
+    return fabrics.rounds.rows(max(target.depth, _NOTHING))
 
 
 def extra_problems(targets: Sequence[TargetMeasurements], lengths: Lengths) -> Check[None]:
@@ -257,11 +262,11 @@ def nothing_to_knit(
     target, wearer: of the size. lengths: as asked. line_stitches: of each raglan line. fabrics: the gauges.
     """
     for name in ("bust", "upper_arm", "wrist"):
-        if getattr(target, name) <= 0:
+        if getattr(target, name).numerator <= 0:
             nearest = Nearest(place(lengths, name), A_LITTLE_CM - wearer.body[name])
             return Impossible(ReasonCode.NOTHING_LEFT, _nothing_left(name, target), (nearest,))
     for name in ("neck", "depth", "underarm", "sleeve_length"):
-        if getattr(target, name) <= 0:
+        if getattr(target, name).numerator <= 0:
             return Impossible(
                 ReasonCode.NOTHING_LEFT, _nothing_left(name, target), (Nearest(place(lengths, name), A_LITTLE_CM),)
             )
@@ -347,7 +352,13 @@ def _sleeve_tops(
     necks_cm: Sequence[Fraction], shares: Sequence[tuple[Fraction, Fraction]], lines_cm: Fraction
 ) -> list[Fraction]:
     """The width of one sleeve at the neck."""
-    return [(cm - lines_cm) * (1 - back - front) / 2 for cm, (back, front) in zip(necks_cm, shares, strict=True)]
+    return [(cm - lines_cm) * _sleeve_share(*of_size) for cm, of_size in zip(necks_cm, shares, strict=True)]
+
+
+def _sleeve_share(back: Fraction, front: Fraction) -> Fraction:
+    """The part of each sleeve in the neck's stitches: half of what back and front leave."""
+    whole, back_parts, front_parts = whole_parts((_WHOLE, back, front))
+    return Fraction(whole - back_parts - front_parts, 2 * whole)
 
 
 def _neck_heights(neck: NeckWishes, rising: Sequence[Wearer]) -> list[tuple[Fraction, Fraction]]:

@@ -105,8 +105,9 @@ def shoulder_remarks(wearer: Wearer, neck_cm: Fraction) -> tuple[Remark, ...]:
 
     wearer: of the size. neck_cm: circumference of the finished cast-on.
     """
-    width_cm = neck_width_cm(neck_cm)
-    held_cm = wearer.body.get("cross_back", 2 * width_cm) / 2
+    if "cross_back" not in wearer.body:
+        return ()
+    width_cm, held_cm = neck_width_cm(neck_cm), wearer.body["cross_back"] / 2
     if width_cm <= held_cm:
         return ()
     message = WIDER_THAN_SHOULDERS(neck=neck_cm, width=width_cm, held=held_cm)

@@ -154,7 +154,7 @@ def measure(
     depth_cm: of the yoke, whose rounds may have a row gauge of their own.
     """
     below, rib = fabrics.rounds.below(counts.rounds), fabrics.rib
-    first_below, hem, cuff = below.at(1), body.hem, sleeve.cuff
+    first_below, hem, cuff, darts = below.at(1), body.hem, sleeve.cuff, body.bust_darts
     body_cm = below.height_cm(body.rounds) + rib.height_cm(hem.rounds)
     sleeve_cm = below.height_cm(sleeve.rounds) + rib.height_cm(cuff.rounds)
     neck_cm = fabrics.rounds.at(1).width_cm(counts.cast_on)
@@ -167,7 +167,7 @@ def measure(
         hem=rib.width_cm(hem.stitches),
         wrist=rib.width_cm(cuff.stitches),
         body_length=body_cm,
-        front_length=body_cm + fabrics.plain.height_cm(body.bust_darts.rows if body.bust_darts else 0),
+        front_length=body_cm + fabrics.plain.height_cm(darts.rows) if darts else body_cm,
         front_extra=first_below.width_cm(counts.front_extra),
         sleeve_length=sleeve_cm,
         total_length=fabrics.plain.height_cm(neck.raised.rows if neck.raised else 0) + depth_cm + body_cm,

@@ -176,8 +176,12 @@ def usual_depth_cm(finished_bust_cm: Fraction) -> Fraction:
     >>> float(usual_depth_cm(Fraction(60))), float(usual_depth_cm(Fraction(150)))
     (15.0, 28.5)
     """
-    small = min(finished_bust_cm, QUARTER_DEPTH_UP_TO_CM)
-    return small / 4 + (finished_bust_cm - small) / 10
+    if finished_bust_cm <= QUARTER_DEPTH_UP_TO_CM:
+        return finished_bust_cm / 4
+    return _DEEPEST_QUARTER_CM + (finished_bust_cm - QUARTER_DEPTH_UP_TO_CM) / 10
+
+
+_DEEPEST_QUARTER_CM = QUARTER_DEPTH_UP_TO_CM / 4
 
 
 def least_depth_cm(body: Mapping[Measurement, Fraction], sleeve_top_cm: Fraction) -> Fraction:
@@ -298,7 +302,7 @@ def reach_cm(neck_cm: Fraction, depth_cm: Fraction, sleeve_cm: Fraction) -> Frac
     >>> float(reach_cm(Fraction(44), Fraction(24), Fraction(43)))
     74.0
     """
-    return neck_width_cm(neck_cm) / 2 + depth_cm + sleeve_cm
+    return neck_cm * _HALF_WIDTH_OF_ROUND + depth_cm + sleeve_cm
 
 
 def neck_width_cm(neck_cm: Fraction) -> Fraction:
@@ -311,6 +315,7 @@ def neck_width_cm(neck_cm: Fraction) -> Fraction:
 
 
 _WIDTH_OF_ROUND = Fraction(7, 22)
+_HALF_WIDTH_OF_ROUND = _WIDTH_OF_ROUND / 2
 
 
 def usual_edge_height_cm(*, young: bool) -> Fraction:

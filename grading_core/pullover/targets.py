@@ -141,9 +141,9 @@ def stitch_targets(
         back, front = sections * size.back_share, sections * size.front_share
         before = targets[-1] if targets else None
         if before:
-            growth = neck - before.neck
-            back = min(max(back, before.neck_back), before.neck_back + growth / 2)
-            front = min(max(front, before.neck_front), before.neck_front + growth / 2)
+            each_half = (neck - before.neck) / 2
+            back = min(max(back, before.neck_back), before.neck_back + each_half)
+            front = min(max(front, before.neck_front), before.neck_front + each_half)
         targets.append(
             Targets(
                 label=size.label,

@@ -128,8 +128,10 @@ def finished_cm(measurement: str, size: KnittedSize) -> Fraction:
 
 def _far(label: str, size: KnittedSize, inquiry: Inquiry) -> Iterator[Far]:
     for measurement in _MEASUREMENTS:
+        if measurement == "hem" and _is_straight(size):
+            continue
         wanted = wanted_cm(measurement, size, inquiry.making)
-        if wanted is None or (measurement == "hem" and _is_straight(size)):
+        if wanted is None:
             continue
         tolerance = _tolerance_cm(measurement, size)
         if not is_within(tolerance, finished_cm(measurement, size), wanted):
@@ -176,7 +178,8 @@ def _tolerance_cm(measurement: str, size: KnittedSize) -> Fraction:
 def _step_cm(measurement: str, size: KnittedSize) -> Fraction:
     """What counts leave where nothing is asked: sections keep their parity in all sizes, so that cast-ons lie four
     stitches apart and bodies two."""
-    return {"neck": 4, "bust": 2}.get(measurement, 0) * size.finished.neck / size.counts.cast_on
+    stitches, neck = {"neck": 4, "bust": 2}.get(measurement, 0), size.finished.neck
+    return Fraction(stitches * neck.numerator, neck.denominator * size.counts.cast_on)
 
 
 def _stitch_cm(size: KnittedSize) -> Fraction:

@@ -30,7 +30,7 @@ def early_end_remarks(schedule: Schedule, options: Options) -> Iterator[Remark]:
         return
     rounds = schedule.yoke.rounds
     straight = rounds - last
-    if straight <= LONGEST_STRAIGHT_SHARE * rounds or straight < options.plain_rounds_at_end + options.step:
+    if straight < options.plain_rounds_at_end + options.step or straight <= LONGEST_STRAIGHT_SHARE * rounds:
         return
     message = ENDS_EARLY(
         straight=straight,

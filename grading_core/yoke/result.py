@@ -11,7 +11,7 @@ from typing import Literal, get_args
 from grading_core.errors import Impossible, Remark
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.sentences import Sentence
-from grading_core.shaping import Event, Phase, phases
+from grading_core.shaping import Phase, phases
 from grading_core.yoke.request import Yoke
 from grading_core.yoke.words import Told, explained, size_instructions
 
@@ -215,9 +215,9 @@ class YokeAdjustments:
     remarks: tuple[Remark, ...] = ()
 
 
-def increase_events(increase_rounds: Sequence[IncreaseRound]) -> list[Event[Increases]]:
+def increase_events(increase_rounds: Sequence[IncreaseRound]) -> list[tuple[int, Increases]]:
     """Increase rounds as the shaping rows of a schedule."""
-    return [Event(number, (back, front, sleeve)) for number, back, front, sleeve in increase_rounds]
+    return [(number, (back, front, sleeve)) for number, back, front, sleeve in increase_rounds]
 
 
 def _sections_after(sections: Sections, worked: Sequence[Phase[Increases]]) -> Iterator[Sections]:

@@ -189,6 +189,7 @@ def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: 
     depth_cm, at_split = gauge.height_cm(yoke.rounds), gauge.at(yoke.rounds)
     back, front, sleeve = yoke.increases
     alike = back == front
+    worked = phases(increase_events(increase_rounds), yoke.rounds)
     return Schedule(
         yoke=yoke,
         line_stitches=line_stitches,
@@ -197,8 +198,8 @@ def finish(yoke: Yoke, increase_rounds: Sequence[IncreaseRound], line_stitches: 
         front_increases=None if alike else front,
         sleeve_increases=sleeve,
         increase_rounds=tuple(increase_rounds),
-        phases=phases(increase_events(increase_rounds), yoke.rounds),
-        doubled_rounds=sum([back > 1 or front > 1 for _, back, front, _ in increase_rounds]),
+        phases=worked,
+        doubled_rounds=sum([phase.times * sum([max(kind[:2]) > 1 for _, kind in phase.cycle]) for phase in worked]),
         depth_cm=depth_cm,
         raglan_line=_line(back, depth_cm, at_split),
         front_raglan_line=None if alike else _line(front, depth_cm, at_split),
@@ -213,7 +214,7 @@ def _spaced(available: range, count: int, spacing: Spacing) -> tuple[int, ...]:
     if count == 1:
         return (available[-1] if spacing == "plain_then_single" else available[0],)
     spaced = spread(count - 1, steps, spacing)
-    return tuple(available[place] for place in (spaced.before, *spaced.positions()))
+    return tuple([available[place] for place in (spaced.before, *spaced.positions())])
 
 
 def _fill(rounds: Sequence[int], totals: Increases, options: Options) -> list[IncreaseRound]:

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from grading_core.shaping import LONGEST_CYCLE, Event, Phase, Spacing, Where, choose, phases, spread
+from grading_core.shaping import LONGEST_CYCLE, Phase, Spacing, Where, choose, phases, spread
 from tests.oracles.fewest_phases import fewest_phases
 
 TWO_INTERVALS: list[Spacing] = ["closest_first", "widest_first", "even"]
@@ -127,7 +127,7 @@ def expand(found: tuple[Phase[str], ...]) -> list[tuple[int, str]]:
 
 
 def check(events: list[tuple[int, str]], rows: int, mix_kinds: bool) -> None:
-    found = phases([Event(row, kind) for row, kind in events], rows, mix_kinds=mix_kinds)
+    found = phases(events, rows, mix_kinds=mix_kinds)
     assert expand(found) == events
     starts = [1, *(phase.to_row + 1 for phase in found)]
     assert [phase.from_row for phase in found] == starts[:-1]
@@ -188,11 +188,11 @@ def test_a_long_schedule_of_two_overlapping_repeats_is_cut_at_the_best_place() -
 @given(st.integers(1, 60), st.integers(0, 60), st.sampled_from(TWO_INTERVALS[:2]))
 def test_two_intervals_one_after_the_other_are_at_most_two_phases(events: int, more: int, spacing: Spacing) -> None:
     places = spread(events, events + more, spacing).positions()
-    assert len(phases([Event(place, "x") for place in places], events + more)) <= 2
+    assert len(phases([(place, "x") for place in places], events + more)) <= 2
 
 
 def test_the_surplus_of_a_long_first_interval_is_a_plain_phase_of_its_own() -> None:
-    found = phases([Event(9, "a"), Event(11, "a"), Event(13, "a")], 14)
+    found = phases([(9, "a"), (11, "a"), (13, "a")], 14)
     assert [(phase.from_row, phase.to_row, phase.every, phase.times) for phase in found] == [
         (1, 7, (), 0),
         (8, 13, (2,), 3),
@@ -203,5 +203,5 @@ def test_the_surplus_of_a_long_first_interval_is_a_plain_phase_of_its_own() -> N
 def test_four_and_six_in_turn_are_one_phase() -> None:
     # The alternation of example 6 of the published shaping problems (6 and 4 rows alternately, 13 times).
     events = events_of([(6, "a"), (4, "a")] * 13)
-    found = phases([Event(row, kind) for row, kind in events], 130)
+    found = phases(events, 130)
     assert [(phase.every, phase.times) for phase in found] == [((6, 4), 13)]

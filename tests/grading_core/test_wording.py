@@ -3,7 +3,7 @@ import random
 import pytest
 
 from grading_core.printing import DASH, Printing, printed_as
-from grading_core.shaping import Event, Phase, phases
+from grading_core.shaping import Phase, phases
 from grading_core.wording import counted, known_run, listed, repeated, side_by_side, size_run
 from tests.oracles.knitter import run_values
 
@@ -37,7 +37,7 @@ def test_sizes_laid_side_by_side_are_each_its_own_phases_in_their_order() -> Non
         sizes = []
         for _ in range(generator.randint(1, 4)):
             rows = sorted(generator.sample(range(1, 31), generator.randint(0, 6)))
-            sizes.append(phases([Event(row, "shape") for row in rows], 31))
+            sizes.append(phases([(row, "shape") for row in rows], 31))
         found = side_by_side(sizes)
         together += bool(found)
         for place, size in enumerate(sizes):

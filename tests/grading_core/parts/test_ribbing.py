@@ -77,7 +77,7 @@ def test_a_rib_of_any_number_of_stitches_has_no_name_of_its_own():
 @given(st.integers(2, 12), st.integers(0, 12), st.integers(20, 300))
 def test_a_rib_that_is_named_goes_round_the_edge_without_a_rest(multiple, plus, around):
     permitted = Rib(gauge=GAUGE, height_cm=Fraction(5), rule=CountRule(multiple, plus))
-    edge = RibbedEdge(permitted, around, permitted.nearest(Fraction(around)), 15)
+    edge = RibbedEdge(permitted, around, permitted.nearest(around), 15)
     _, _, named = work_edge(told_alone(edge.instructions()), edge.before)
     assert (named is None) is (edge.stitches % multiple > 0)
     if named:

@@ -6,7 +6,7 @@ from itertools import accumulate
 from grading_core.parts.body import SHAPING as BODY_SHAPING
 from grading_core.parts.sleeve import SHAPING
 from grading_core.parts.tapers import Plain, Shaped, run_tapers, shaping_sentences
-from grading_core.shaping import Event, Phase, phases, spread
+from grading_core.shaping import Phase, phases, spread
 from tests.oracles.told import ids, told_each, work_shaping
 
 
@@ -34,7 +34,7 @@ def test_sizes_without_a_round_have_no_step():
 
 
 def test_intervals_in_turn_are_one_cycle():
-    mixed = phases([Event(row, -2) for row in (4, 10, 14, 20)], 20)
+    mixed = phases([(row, -2) for row in (4, 10, 14, 20)], 20)
     assert run_tapers([mixed, mixed]) == (Shaped(-2, (4, 4), (2, 2), (4, 6)),)
 
 
@@ -44,8 +44,8 @@ def test_a_cycle_changes_the_stitches_as_often_as_it_has_intervals():
 
 
 def test_increases_beside_decreases_are_laid_side_by_side_in_their_order():
-    both = phases([Event(2, -4), Event(4, -4), Event(7, 4), Event(10, 4)], 12)
-    one = phases([Event(3, 4)], 12)
+    both = phases([(2, -4), (4, -4), (7, 4), (10, 4)], 12)
+    one = phases([(3, 4)], 12)
     steps = run_tapers([both, one])
     assert [step.change for step in steps if isinstance(step, Shaped)] == [-4, 4]
     assert steps[0] == Shaped(-4, (2, None), (2, None))
@@ -53,7 +53,7 @@ def test_increases_beside_decreases_are_laid_side_by_side_in_their_order():
 
 def test_sizes_too_unlike_are_not_told_together():
     # every size turns from decreases to increases in rounds of its own
-    sizes = [phases([Event(n, -4), Event(3 * n + 1, 4)], 200) for n in range(1, 12)]
+    sizes = [phases([(n, -4), (3 * n + 1, 4)], 200) for n in range(1, 12)]
     assert run_tapers(sizes) is None
     assert run_tapers(sizes[:1]) is not None
 
@@ -86,7 +86,7 @@ def test_the_sentences_of_all_sizes_worked_as_told_are_the_shaping_of_each():
         sizes = random_tapers(generator)
         labels = [str(place) for place in range(len(sizes))]
         stitches = [None if size is None else 60 + 2 * place for place, size in enumerate(sizes)]
-        stages = [None if size is None else [phases([Event(*each) for each in size], 40)] for size in sizes]
+        stages = [None if size is None else [phases(size, 40)] for size in sizes]
         sentences = [*shaping_sentences(stages, stitches, SHAPING, labels)]
         apart += sentences[0].id == "sizes.apart"
         said |= {*ids(sentences)}
@@ -101,7 +101,7 @@ def test_the_sentences_of_all_sizes_worked_as_told_are_the_shaping_of_each():
 
 
 def test_sizes_that_shape_in_every_round_are_told_apart_from_those_that_do_not():
-    stages = [[phases([Event(row, -2) for row in rows], 8)] for rows in ((1, 2, 3), (2, 4, 6), (3, 6))]
+    stages = [[phases([(row, -2) for row in rows], 8)] for rows in ((1, 2, 3), (2, 4, 6), (3, 6))]
     told = [*shaping_sentences(stages, [40] * 3, SHAPING, ["S", "M", "L"])]
     shaped = [(each.labels, each.values["every"]) for each in told if each.id == "sleeve.decrease"]
     assert shaped == [(("S",), (1, None, None)), (("M", "L"), (None, 2, 3))]
@@ -116,7 +116,7 @@ def test_the_stages_of_all_sizes_are_told_one_after_another_with_the_stitches_of
 
 
 def test_sizes_too_unlike_are_told_one_by_one_under_their_names_all_stages_of_each():
-    stages = [[phases([Event(n, -4), Event(3 * n + 1, 4)], 200), [Phase(1, 5, (), 0)]] for n in range(1, 12)]
+    stages = [[phases([(n, -4), (3 * n + 1, 4)], 200), [Phase(1, 5, (), 0)]] for n in range(1, 12)]
     labels = [str(place) for place in range(11)]
     first, *told = shaping_sentences(stages, [100] * 11, BODY_SHAPING, labels)
     assert (first.id, first.labels) == ("sizes.apart", None)
@@ -128,7 +128,7 @@ def test_sizes_of_two_neighbouring_intervals_take_no_more_steps_than_one_of_them
     generator = random.Random(32)
     for _ in range(200):
         sizes = [[*spread(generator.randint(1, 12), 40).intervals] for _ in range(generator.randint(1, 6))]
-        events = [[Event(row, -2) for row in accumulate(size)] for size in sizes]
+        events = [[(row, -2) for row in accumulate(size)] for size in sizes]
         made = run_tapers([phases(each, 40) for each in events])
         assert made is not None
         assert len(made) == max(len({*size}) for size in sizes)
