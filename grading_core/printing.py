@@ -6,7 +6,7 @@ inside a sentence, and nothing that is computed depends on how.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
@@ -15,7 +15,14 @@ from functools import lru_cache
 from math import gcd
 from typing import Literal
 
-from grading_core.units import INCHES_IN_CM, USUAL_INCH_CONVENTION, InchConvention, nearest_whole, to_printed_decimal
+from grading_core.units import (
+    INCHES_IN_CM,
+    USUAL_INCH_CONVENTION,
+    InchConvention,
+    decimal_printer,
+    nearest_whole,
+    to_printed_decimal,
+)
 
 DecimalMark = Literal[".", ","]
 FractionStyle = Literal["plain", "unicode"]
@@ -57,12 +64,15 @@ class Printing:
     missing: str = DASH
     inch_convention: InchConvention = USUAL_INCH_CONVENTION
 
-    def cm(self, length_cm: int | Fraction) -> str:
-        """A length in cm."""
-        return self.decimal(length_cm, self.cm_step)
+    @property
+    def cm(self) -> Callable[[int | Fraction], str]:
+        """What prints a length in cm: got once for a run of them."""
+        write, mark = decimal_printer(self.cm_step), self.decimal_mark
+        return write if mark == "." else lambda length_cm: write(length_cm).replace(".", mark)
 
-    def inches(self, length_cm: int | Fraction) -> str:
-        """A length of so many cm in inches, as a knitter reads it.
+    @property
+    def inches(self) -> Callable[[int | Fraction], str]:
+        """What prints a length of so many cm in inches, as a knitter reads it: got once for a run of them.
 
         >>> tenths, characters = Printing(inch_step=Fraction(1, 10)), Printing(fractions="unicode")
         >>> tenths.inches(Fraction(101)), characters.inches(Fraction(101)) == "39\\N{VULGAR FRACTION THREE QUARTERS}"
@@ -71,11 +81,15 @@ class Printing:
         inches, cm = INCHES_IN_CM[self.inch_convention]
         step_over, finest = self.inch_step.as_integer_ratio()
         if finest > FINEST_FRACTION or finest & (finest - 1):
-            return self.decimal(Fraction(length_cm * inches) / cm, self.inch_step)
+            return lambda length_cm: self.decimal(Fraction(length_cm * inches) / cm, self.inch_step)
         # in whole numbers, since a table prints hundreds of lengths
-        over, under = length_cm.as_integer_ratio()
-        steps = nearest_whole(over * inches * finest, under * cm * step_over)
-        return _mixed(steps * step_over, finest, self.fractions)
+        steps_over, steps_under, style = inches * finest, cm * step_over, self.fractions
+
+        def printed(length_cm: int | Fraction) -> str:
+            over, under = length_cm.as_integer_ratio()
+            return _mixed(nearest_whole(over * steps_over, under * steps_under) * step_over, finest, style)
+
+        return printed
 
     def fractional(self, value: int | Fraction) -> str:
         """A number with its fraction, or with decimals where no 64th of an inch is as fine.

@@ -207,13 +207,3 @@ def is_run(kind: Kind, value: object) -> bool:
     (True, False, False)
     """
     return type(value) is tuple and kind.name not in _LISTS
-
-
-def shared(values: Sequence[int | None]) -> int | None:
-    """The value on which the sizes that have one agree, None where they don't.
-
-    >>> shared((2, None, 2)), shared((2, 3))
-    (2, None)
-    """
-    known = {value for value in values if value is not None}
-    return known.pop() if len(known) == 1 else None

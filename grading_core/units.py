@@ -9,7 +9,7 @@ the same length.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
@@ -106,16 +106,21 @@ def to_places(value: Fraction, places: int = 2) -> float:
     return (2 * numerator * scale + denominator) // (2 * denominator) / scale
 
 
-def to_answer(length_cm: Fraction, convention: InchConvention = "exact") -> tuple[float, float]:
+def to_answer(
+    length_cm: Fraction, convention: InchConvention = "exact", less_cm: Fraction | None = None
+) -> tuple[float, float]:
     """A length as it is answered: cm and inches to two decimals, each from the exact value.
 
-    length_cm: the length in cm. convention: how it becomes inches, as for `to_inches`.
+    length_cm: the length in cm. convention: how it becomes inches, as for `to_inches`. less_cm: what is taken from it.
 
     >>> to_answer(Fraction(10)), to_answer(Fraction(10), "nominal")
     ((10.0, 3.94), (10.0, 4.0))
     """
     # In whole numbers throughout and without a call for each, since an answer holds hundreds of lengths.
     numerator, denominator = length_cm.as_integer_ratio()
+    if less_cm is not None:
+        over, under = less_cm.as_integer_ratio()
+        numerator, denominator = numerator * under - over * denominator, denominator * under
     inches, per_cm = INCHES_IN_CM[convention]
     twice = 2 * denominator
     if numerator < 0:
@@ -178,9 +183,27 @@ def to_printed_decimal(value: int | Fraction, step: Fraction) -> str:
     >>> [to_printed_decimal(Fraction(length), Fraction(1, 2)) for length in ("101.11", "101.3")]
     ['101', '101.5']
     """
-    (over, under), (step_over, step_under) = value.as_integer_ratio(), step.as_integer_ratio()
-    steps = nearest_whole(over * step_under, under * step_over)
-    return _decimal(steps * step_over, step_under)
+    return decimal_printer(step)(value)
+
+
+def decimal_printer(step: Fraction) -> Callable[[int | Fraction], str]:
+    """What prints numbers as `to_printed_decimal` does, for many of them.
+
+    step: what they are rounded to.
+
+    >>> list(map(decimal_printer(Fraction(1, 2)), (Fraction(1, 4), 3)))
+    ['0.5', '3']
+    """
+    step_over, step_under = step.as_integer_ratio()
+    twice_over, twice_under = 2 * step_over, 2 * step_under
+
+    def printed(value: int | Fraction) -> str:
+        over, under = value.as_integer_ratio()
+        # as `nearest_whole` has it, without a call for each
+        steps = (over * twice_under + under * step_over) // (under * twice_over)
+        return _decimal(steps * step_over, step_under)
+
+    return printed
 
 
 @lru_cache(4096)

@@ -28,11 +28,14 @@ def size_run(values: Sequence[str | int | None]) -> str:
     >>> size_run([84, 88, 92, 96]), size_run([84, 84])
     ('84 (88, 92, 96)', '84')
     """
-    missing = printing().missing
-    printed = [missing if value is None else str(value) for value in values]
-    if len(set(values)) < 2:
-        return "".join(printed[:1])
-    return f"{printed[0]} ({', '.join(printed[1:])})"
+    distinct = set(values)
+    if None in distinct:
+        missing = printing().missing
+        values = [missing if value is None else value for value in values]
+    if len(distinct) < 2:
+        return "".join(map(str, values[:1]))
+    first, *others = map(str, values)
+    return f"{first} ({', '.join(others)})"
 
 
 def known_run(values: Sequence[str | int | None]) -> str | None:

@@ -23,7 +23,7 @@ from fluent_compiler.compiler import compile_messages
 from fluent_compiler.resource import FtlResource
 
 from grading_core.printing import printing
-from grading_core.sentences import Kind, Sentence, is_run, shared
+from grading_core.sentences import Kind, Sentence, is_run
 from grading_core.wording import size_run
 from service.alike import each_once
 
@@ -189,9 +189,10 @@ def _printed(value: Any, write: Callable[[Any], str]) -> str:
 
 
 def _count(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
-    arguments[name] = _printed(value, str)
+    run = value if type(value) is tuple else (value,)
+    arguments[name] = size_run(run)
     # a size that has none is told by a dash, which words chosen by a number may not have
-    number = value if type(value) is not tuple else None if None in value else shared(value)
+    number = run[0] if len(set(run)) == 1 else None
     arguments[f"{name}_number"] = 2 if number is None else number
 
 

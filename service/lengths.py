@@ -57,9 +57,9 @@ class LengthWriter:
     convention: InchConvention
     without: frozenset[str] = frozenset()
 
-    def __call__(self, length_cm: Fraction) -> dict[str, float]:
-        """A length in cm as {"cm", "inch"}."""
-        cm, inch = to_answer(length_cm, self.convention)
+    def __call__(self, length_cm: Fraction, less_cm: Fraction | None = None) -> dict[str, float]:
+        """A length in cm as {"cm", "inch"}. less_cm: what is taken from it."""
+        cm, inch = to_answer(length_cm, self.convention, less_cm)
         return {"cm": cm, "inch": inch}
 
 
@@ -73,6 +73,6 @@ class ExactLengths(LengthWriter):
 
     without: frozenset[str] = NOT_IN_A_TABLE
 
-    def __call__(self, length_cm: Fraction) -> Any:
+    def __call__(self, length_cm: Fraction, less_cm: Fraction | None = None) -> Any:
         """The length in cm as it is."""
-        return length_cm
+        return length_cm if less_cm is None else length_cm - less_cm

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
-from typing import Literal, TypeVar, get_args
+from typing import Literal, NamedTuple, TypeVar, get_args
 
 from grading_core.chart.grid import ChartDescription, describe
 from grading_core.chart.request import ChartRequest
@@ -114,8 +114,7 @@ class FinishedMeasurements:
     band: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Measured:
+class Measured(NamedTuple):
     """One finished measurement. target_cm: what was asked for, None where nothing was."""
 
     finished_cm: Fraction
@@ -327,7 +326,8 @@ def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:
     >>> as_answered(Fraction(1, 3), "cm"), as_answered(Fraction(1, 3), "grams")
     (0.33, 0.3)
     """
-    return to_places(value, 2 if unit == "cm" else 1) if isinstance(value, Fraction) else value
+    # asked in this order since to ask whether a count is a fraction takes far longer
+    return value if value is None or isinstance(value, int) else to_places(value, 2 if unit == "cm" else 1)
 
 
 def _measured(finished: FinishedMeasurements, target: TargetMeasurements, measurement: str) -> Measured:

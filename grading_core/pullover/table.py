@@ -216,8 +216,8 @@ def _row(
     strand: int | None = None,
 ) -> Row:
     settings, write = printing(), _writer(unit)
-    missing = settings.missing
-    inches = [missing if value is None else settings.inches(value) for value in values] if unit == "cm" else None
+    missing, write_inches = settings.missing, settings.inches
+    inches = [missing if value is None else write_inches(value) for value in values] if unit == "cm" else None
     return Row(
         part=part,
         item=item,

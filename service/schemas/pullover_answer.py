@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import cached_property
 from operator import methodcaller
-from typing import get_args
+from typing import Any, get_args
 
 from grading_core.counts.request import Targets
 from grading_core.pullover.request import AnswerPart, Gauges
@@ -23,6 +23,7 @@ from grading_core.pullover.result import (
 )
 from grading_core.pullover.table import TABLE_ITEMS, YARN_ITEM
 from grading_core.yoke.result import SizeSchedule
+from service.lengths import LengthWriter
 from service.schemas.base import StrictSchema
 from service.schemas.chart_answer import (
     BodyPlacementSchema,
@@ -79,6 +80,18 @@ class MadeMeasurementSchema(StrictSchema):
     target = Nested(LengthSchema)
     finished = Nested(LengthSchema, required=True)
     difference = Nested(LengthSchema, "Finished minus target.")
+
+    @cached_property
+    def writer(self) -> Write:
+        """Written by hand, since a size has more than a dozen: a difference is rounded without being made."""
+        return _write_measured
+
+
+def _write_measured(measured: Measured, length: LengthWriter) -> dict[str, Any]:
+    finished, target = measured
+    if target is None:
+        return {"finished": length(finished)}
+    return {"target": length(target), "finished": length(finished), "difference": length(finished, target)}
 
 
 def _measured(measurement: str, description: str = "") -> Nested:

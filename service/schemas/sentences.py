@@ -7,7 +7,7 @@ from functools import cached_property
 from typing import Any
 
 from grading_core.sentences import SAYINGS, Saying, Sentence
-from grading_core.units import to_places
+from grading_core.units import to_answer, to_places
 from service.alike import each_once
 from service.language import text
 from service.lengths import LengthWriter
@@ -92,15 +92,12 @@ def _rounded(places: int) -> Callable[[dict[str, Any], str, Any, LengthWriter], 
 
 
 def _length(written: dict[str, Any], name: str, value: Any, length: LengthWriter) -> None:
-    both = _each(value, length)
-    for unit in ("cm", "inch"):
-        written[f"{name}_{unit}"] = (
-            [None if each is None else each[unit] for each in both]
-            if type(both) is list
-            else None
-            if both is None
-            else both[unit]
-        )
+    run, convention = value if type(value) is tuple else (value,), length.convention
+    both = [(None, None) if each is None else to_answer(each, convention) for each in run]
+    if run is value:
+        written[f"{name}_cm"], written[f"{name}_inch"] = [cm for cm, _ in both], [inch for _, inch in both]
+    else:
+        ((written[f"{name}_cm"], written[f"{name}_inch"]),) = both
 
 
 def _each(value: Any, write: Callable[[Any], Any]) -> Any:

@@ -1,4 +1,4 @@
-"""Sentences as values: for one size, for some sizes, and what sizes share."""
+"""Sentences as values: for one size, and for some sizes."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from grading_core.gauge import Gauge
 from grading_core.parts.neckband import HEIGHT
 from grading_core.parts.ribbing import WORK, Rib
 from grading_core.rounding import CountRule
-from grading_core.sentences import SAYINGS, Saying, alone, for_size, for_sizes, shared
+from grading_core.sentences import SAYINGS, Saying, alone, for_size, for_sizes
 from grading_core.yoke.words import CYCLE, PLAIN
 
 EDGES = {"kind": "once", "once": ("back", "front"), "twice": (), "more": 4}
@@ -59,14 +59,6 @@ def test_a_sentence_that_is_made_for_a_size_leaves_the_first_as_it_was():
     every = PLAIN(rounds=(3, 4))
     for_sizes(every, ["S", "M"], [0])
     assert (every.values, every.labels, every.places) == ({"rounds": (3, 4)}, None, None)
-
-
-@pytest.mark.parametrize(
-    ("values", "value"),
-    [((2, 2), 2), ((2, None, 2), 2), ((2, 3), None), ((None, None), None), ((), None), ((0, 0), 0), ((0, None), 0)],
-)
-def test_sizes_share_a_value_if_all_that_have_one_agree(values, value):
-    assert shared(values) == value
 
 
 def test_one_id_is_said_once():

@@ -118,12 +118,19 @@ def test_the_square_root_of_a_negative_number_is_refused() -> None:
         square_root(Fraction(-1))
 
 
-@given(st.fractions(min_value=-1000, max_value=1000, max_denominator=997))
+@given(fractions)
 def test_an_answered_length_is_both_units_of_the_unit_library_rounded_half_up(length_cm: Fraction) -> None:
     length = PINT.Quantity(length_cm, "cm")
     nominal = length_cm * Fraction(4, 10)
     assert to_answer(length_cm) == (half_up(length_cm), half_up(length.to("inch").magnitude))
     assert to_answer(length_cm, "nominal") == (half_up(length_cm), half_up(nominal))
+
+
+@given(fractions, fractions)
+def test_what_is_taken_from_an_answered_length_is_taken_before_it_is_rounded(one: Fraction, other: Fraction) -> None:
+    difference = one - other
+    inches = PINT.Quantity(difference, "cm").to("inch").magnitude
+    assert to_answer(one, less_cm=other) == (half_up(difference), half_up(inches))
 
 
 def half_up(value: Fraction) -> float:
