@@ -101,10 +101,12 @@ class Without:
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes it is asked for and doesn't hold."""
-        asked = [value is None for value in rows[self.key].values]
-        there = [all(rows[key].values[place] is not None for key in self.keys) for place in range(len(asked))]
-        broken = [place for place in self.relation.judged(rows).broken if asked[place]]
-        return Judged(sum(map(all, zip(asked, there, strict=True))), broken)
+        beside = rows[self.key].values
+        if None not in beside:
+            return Judged(0, ())
+        told = zip(beside, *[rows[key].values for key in self.keys], strict=True)
+        times = sum(beside_it is None and None not in numbers for beside_it, *numbers in told)
+        return Judged(times, [place for place in self.relation.judged(rows).broken if beside[place] is None])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it does, or is not asked for."""

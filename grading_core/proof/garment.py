@@ -177,12 +177,15 @@ def decrease_relations(rows: Rows) -> Iterator[Relation]:
     yield from _decreases_to_cuff(most)
 
 
-def _decreases_to_cuff(adjusted: int) -> Iterator[Relation]:
+@lru_cache(maxsize=2)
+def _decreases_to_cuff(adjusted: int) -> tuple[Relation, ...]:
     decreases = Key("sleeve", "decrease_rounds")
     terms = (_one("sleeve", "stitches"), (decreases, -2), _times(-1, "cuff", "stitches"))
-    yield linear(ProofCode.DECREASES_TO_CUFF, *terms, least=None, most=adjusted)
-    # a cuff that is wider than the sleeve has none before it
-    yield Unless(linear(ProofCode.DECREASES_TO_CUFF, *terms, least=-adjusted, most=None), decreases)
+    return (
+        linear(ProofCode.DECREASES_TO_CUFF, *terms, least=None, most=adjusted),
+        # a cuff that is wider than the sleeve has none before it
+        Unless(linear(ProofCode.DECREASES_TO_CUFF, *terms, least=-adjusted, most=None), decreases),
+    )
 
 
 def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConvention) -> Iterator[Relation]:
@@ -197,19 +200,25 @@ def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConventi
         if gauges is not None:
             yield from _at_gauge(gauges, rows, to_unit, in_inches)
         yield from _sums_of_lengths(None if gauges is None else to_unit / gauges.plain.rows_per_cm, rows, in_inches)
-        yield linear(
-            ProofCode.EASE,
-            (Key("finished", "bust", in_inches), 1),
-            (Key("to_fit", "bust", in_inches), -1),
-            (Key("to_fit", "ease", in_inches), -1),
-        )
-        yield linear(
-            ProofCode.REACH,
-            (Key("finished", "reach", in_inches), 1),
-            (Key("finished", "neck", in_inches), -_HALF_WIDTH),
-            (Key("finished", "depth", in_inches), -1),
-            (Key("finished", "sleeve_length", in_inches), -1),
-        )
+        yield from _ease_and_reach(in_inches)
+
+
+@lru_cache(maxsize=2)
+def _ease_and_reach(in_inches: bool) -> tuple[Relation, Relation]:
+    ease = linear(
+        ProofCode.EASE,
+        (Key("finished", "bust", in_inches), 1),
+        (Key("to_fit", "bust", in_inches), -1),
+        (Key("to_fit", "ease", in_inches), -1),
+    )
+    reach = linear(
+        ProofCode.REACH,
+        (Key("finished", "reach", in_inches), 1),
+        (Key("finished", "neck", in_inches), -_HALF_WIDTH),
+        (Key("finished", "depth", in_inches), -1),
+        (Key("finished", "sleeve_length", in_inches), -1),
+    )
+    return ease, reach
 
 
 def _at_gauge(gauges: Gauges, rows: Rows, to_unit: Fraction, in_inches: bool) -> Iterator[Relation]:

@@ -8,8 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 from unicodedata import normalize
 
 from grading_core.proof.figures import GRAINS
@@ -62,8 +61,7 @@ class UnreadableError(ValueError):
     """A text that is no size run. Its message says why."""
 
 
-@dataclass(frozen=True, slots=True)
-class PrintedRun:
+class PrintedRun(NamedTuple):
     """A run as it was read.
 
     values: in grains, one for each size, or one for all; None for a dash, or a word in its place. unit: that the text

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import repeat
 from math import lcm
-from operator import add, mul
+from operator import add, mul, sub
 from typing import NamedTuple, Protocol
 
 from grading_core.codes import ProofCode
@@ -84,8 +84,7 @@ class Linear:
         sums: Sequence[int] = ()
         slack = 0
         for times, row, column in zip(self.times.values(), mine, columns, strict=True):
-            told = column if times == 1 else [*map(mul, repeat(times), column)]
-            sums = [*map(add, sums, told)] if sums else told
+            sums = _added(sums, times, column)
             slack += abs(times) * row.half
         low = None if self.least is None else self.least - slack
         high = None if self.most is None else self.most + slack
@@ -188,8 +187,15 @@ class Largest:
         """In which sizes it isn't."""
         keys = self.keys
         places, columns = _complete([rows[key].values for key in keys])
-        sizes = [dict(zip(keys, size, strict=True)) for size in zip(*columns, strict=True)]
-        return Judged(len(places), [p for p, size in zip(places, sizes, strict=True) if not self._holds(size)])
+        told = dict(zip(keys, columns, strict=True))
+        sums = []
+        for terms in self.of:
+            of_terms: Sequence[int] = [0] * len(places)
+            for key, times in terms.items():
+                of_terms = _added(of_terms, times, told[key])
+            sums.append(of_terms)
+        counted = zip(places, told[self.key], zip(*sums, strict=True), strict=True)
+        return Judged(len(places), [place for place, count, each in counted if count != max(each)])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it is."""
@@ -219,6 +225,14 @@ class Largest:
 
 def _sum_of(terms: Mapping[Key, int], printed: Mapping[Key, int]) -> int:
     return sum(printed[key] * times for key, times in terms.items())
+
+
+def _added(sums: Sequence[int], times: int, column: Sequence[int]) -> Sequence[int]:
+    """Sums of all sizes, none yet where they are empty, and so many times a number of each."""
+    if times == -1 and sums:
+        return [*map(sub, sums, column)]
+    told = column if times == 1 else [*map(mul, repeat(times), column)]
+    return [*map(add, sums, told)] if sums else told
 
 
 def _complete(rows: Sequence[Sequence[int | None]]) -> tuple[Sequence[int], Sequence[Sequence[int]]]:

@@ -73,20 +73,16 @@ def times_of_rows(rows: Sequence[Row], columns: Mapping[Key, Numbers], rising: S
     counts = [columns[row.key].values for row in rows if row.unit in COUNTING]
     needed = [columns[key].values for key in AT_LEAST_ONE if key in columns]
     both = sum(row.values is not None and row.run is not None for row in rows)
-    pairs = [
-        (row[smaller], row[larger])
-        for key in NEVER_FALLS
-        if key in columns
-        for row in [columns[key].values]
-        for smaller, larger in pairwise(rising)
-    ]
+    of_sizes = [columns[key].values for key in NEVER_FALLS if key in columns]
+    pairs = [pair for row in of_sizes if None in row for pair in pairwise([row[place] for place in rising])]
+    full = sum(None not in row for row in of_sizes)
     return Counter(
         {
             ProofCode.RUN_LENGTH: len(rows),
             ProofCode.NOT_WHOLE: sum(len(row) - row.count(None) for row in counts),
             ProofCode.BELOW_ONE: sum(len(row) - row.count(None) for row in needed),
             ProofCode.PRINTED_DIFFERS: both * len(rising),
-            ProofCode.FALLS: sum(None not in pair for pair in pairs),
+            ProofCode.FALLS: full * (len(rising) - 1) + sum(None not in pair for pair in pairs),
             ProofCode.YARN_FALLS: len(rising) - 1 if _is_of_one_colour(columns) else 0,
         }
     )

@@ -142,9 +142,11 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbe
     """
     numbers = {}
     for row in rows:
-        step = steps.get(row.rounding, 0)
+        told = row.told
+        step = steps.get(row.rounding, 0) if row.unit in ROUNDED else 0
         if step and row.values is None:
-            step = step_of_row(row.told, step)
-        told = row.told if len(row.told) == sizes else row.told * sizes
+            step = step_of_row(told, step)
+        if len(told) != sizes:
+            told *= sizes
         numbers[row.key] = Numbers(told, step // 2, row.unit)
     return numbers

@@ -20,7 +20,7 @@ def unchecked(
 
     pattern: that is proofread. relations: those that were asked for. times: how often each was computed.
     """
-    there = {key._replace(inches=False) for key in pattern.columns}
+    there = {key._replace(inches=False) if key.inches else key for key in pattern.columns}
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:

@@ -12,7 +12,7 @@ order in which sizes are sent has no say in it.
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
@@ -88,15 +88,17 @@ def size_bodies(request: BodiesRequest) -> tuple[SizeBody, ...]:
 
 
 @check
-def body_problems(request: BodiesRequest) -> Check[tuple[SizeBody, ...]]:
+def body_problems(
+    request: BodiesRequest, completed: Collection[Measurement] = MEASUREMENTS
+) -> Check[tuple[SizeBody, ...]]:
     """What contradicts itself in the bodies asked for; makes the bodies.
 
-    request: any. A body, or a measurement of it, that a problem is about is unknown in what is made, and so are all of
-    them where labels of a table are wrong.
+    request: any. completed: what is wanted of a table for sizes that are sent. A body, or a measurement of it, that a
+    problem is about is unknown in what is made, and so are all of them where labels of a table are wrong.
     """
     table = yield from _known_table(request.body_table)
     if known(request.sizes) is not None:
-        return (yield from _sent_bodies(request, table))
+        return (yield from _sent_bodies(request, table, completed))
     return (yield from _table_bodies(request, table))
 
 
@@ -185,7 +187,9 @@ def _with_bust(body: SizeBody, bust: Fraction) -> SizeBody:
 
 
 @check
-def _sent_bodies(request: BodiesRequest, table: str | None) -> Check[tuple[SizeBody, ...]]:
+def _sent_bodies(
+    request: BodiesRequest, table: str | None, completed: Collection[Measurement]
+) -> Check[tuple[SizeBody, ...]]:
     if request.labels is not None:
         detail = "Labels pick sizes of a body table; with sizes sent, leave them out."
         yield Problem(("labels",), ProblemCode.LABELS_BESIDE_SIZES, detail)
@@ -194,10 +198,13 @@ def _sent_bodies(request: BodiesRequest, table: str | None) -> Check[tuple[SizeB
         yield Problem(("sizes",), ProblemCode.NO_SIZES, "There is no size.")
         raise UnknownError
     yield from duplicate_labels([size.label for size in sizes])
+    # a size is compared with others in what these are sent with
+    compared = told(lambda: {*completed}.union(*(size.measurements for size in sizes)))
+    names = MEASUREMENTS if is_unknown(compared) else compared
     bodies: list[SizeBody] = []
     made: list[SizeBody] = []
     for index, size in enumerate(sizes):
-        of_table = yield from _completion(index, size, table, request.within)
+        of_table = yield from _completion(index, size, table, request.within, names)
         bodies.append(told(_sent_body, size, {} if is_unknown(of_table) else of_table))
         made.append(unknown() if is_unknown(of_table) else bodies[-1])
     falls = yield from _falls(bodies)
@@ -220,7 +227,7 @@ def _without(body: SizeBody, name: Measurement) -> SizeBody:
 
 @check
 def _completion(
-    index: int, size: SentSize, table: str | None, within: Within
+    index: int, size: SentSize, table: str | None, within: Within, completed: Collection[Measurement]
 ) -> Check[Mapping[Measurement, BodyValue]]:
     """What a table has for a size that is sent; unknown where the size can't be completed."""
     if not size.measurements:
@@ -237,7 +244,7 @@ def _completion(
     knots = _knots(table, within)
     first, last = knots[0].values["bust"].cm, knots[-1].values["bust"].cm
     if first <= bust <= last:
-        return _interpolated(bust, table, within)
+        return _interpolated(bust, table, within, [name for name in completed if name not in size.measurements])
     beyond, edge, by = ("below", knots[0], first - bust) if bust < first else ("above", knots[-1], bust - last)
     detail = (
         f"The bust of {shown(size.label)!r} lies {_length(by)} {beyond} the {table} table, whose size {edge.label} "
@@ -247,14 +254,18 @@ def _completion(
     raise UnknownError
 
 
-def _interpolated(bust: Fraction, table: str, within: Within) -> dict[Measurement, BodyValue]:
-    """A table's measurements at a bust inside it, in a straight line between two sizes."""
+def _interpolated(
+    bust: Fraction, table: str, within: Within, names: Iterable[Measurement]
+) -> dict[Measurement, BodyValue]:
+    """A table's measurements of these names at a bust inside it, in a straight line between two sizes."""
     lines = _lines(table, within)
     line = lines[max(0, bisect_left(lines, bust, key=lambda line: line.bust) - 1)]
     here, of_here = bust.as_integer_ratio()
     return {
         name: BodyValue(Fraction(at_bust * of_here + by_bust * here, parts * of_here), origin, True)
-        for name, (at_bust, by_bust, parts, origin) in line.measurements.items()
+        for name in names
+        if name in line.measurements
+        for at_bust, by_bust, parts, origin in [line.measurements[name]]
     }
 
 

@@ -20,12 +20,15 @@ from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import graded, grading_problems
 from grading_core.sizes.request import FinishedSize, SizeMatchRequest
 from grading_core.sizes.result import GradedSize, Neighbours, Offer, SizeChoice, SizeMatch
+from grading_core.standards import Measurement
 from grading_core.units import whole_parts
 from grading_core.unknown import known, shown
 
 BELOW_EVERY_SIZE = Saying("warning.below_every_size", gauge=TOKEN)
 ABOVE_EVERY_SIZE = Saying("warning.above_every_size", gauge=TOKEN)
 """gauge: written, or the knitter's own."""
+
+_CHOSEN_BY: tuple[Measurement, ...] = ("bust",)
 
 
 def choose_size(finished: Sequence[FinishedSize], *, wanted: Fraction, body: Fraction | None = None) -> SizeChoice:
@@ -64,7 +67,7 @@ def match_sizes(request: SizeMatchRequest) -> SizeMatch:
     ('S', Fraction(10, 1), Fraction(-2, 1))
     """
     bodies, grading = sound(match_problems(request)), request.grading
-    finished = _busts(graded(grading, bodies, ("bust",))) if grading else request.finished or ()
+    finished = _busts(graded(grading, bodies, _CHOSEN_BY)) if grading else request.finished or ()
     body = request.body
     wanted = request.garment if request.garment is not None else (body or 0) + (request.ease or Fraction(0))
     at_written = choose_size(finished, wanted=wanted, body=body)
@@ -126,7 +129,7 @@ def _grading_problems(request: SizeMatchRequest) -> Check[tuple[SizeBody, ...]]:
     grading = request.grading
     if grading is None:
         return ()
-    bodies = yield from under(("grading",), grading_problems(grading))
+    bodies = yield from under(("grading",), grading_problems(grading, _CHOSEN_BY))
     for body in bodies:
         yield from _bust_problems(body)
     return bodies

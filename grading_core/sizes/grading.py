@@ -88,12 +88,15 @@ def graded(
 
 
 @check
-def grading_problems(request: SizeGradingRequest) -> Check[tuple[SizeBody, ...]]:
+def grading_problems(
+    request: SizeGradingRequest, wanted: Collection[Measurement] = MEASUREMENTS
+) -> Check[tuple[SizeBody, ...]]:
     """What contradicts itself in a grading; makes the bodies, as `body_problems` does.
 
-    request: any.
+    request: any. wanted: the measurements to grade.
     """
-    bodies = yield from body_problems(request)
+    eased = told(lambda: {*wanted, *request.ease})
+    bodies = yield from body_problems(request, MEASUREMENTS if is_unknown(eased) else eased)
     yield from answer_size_problems(request.answer_sizes, told(lambda: [body.label for body in bodies]))
     used = told(measured, request)
     yield from _eases_problems(request, bodies, used)

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import reduce
 from math import lcm
+from operator import attrgetter
 from types import MappingProxyType
 from typing import Literal, NamedTuple, Self
 
@@ -73,15 +74,12 @@ class _Parts(NamedTuple):
         return _Parts(self.low * numerator, self.likely * numerator, self.high * numerator, self.of * denominator)
 
     def plus(self, more: _Parts) -> _Parts:
-        """All three and as much more."""
-        of = lcm(self.of, more.of)
-        mine, theirs = of // self.of, of // more.of
-        return _Parts(
-            self.low * mine + more.low * theirs,
-            self.likely * mine + more.likely * theirs,
-            self.high * mine + more.high * theirs,
-            of,
-        )
+        """All three and as much more, in as many parts of one."""
+        return _Parts(self.low + more.low, self.likely + more.likely, self.high + more.high, self.of)
+
+    def scaled(self, times: int) -> tuple[int, int, int]:
+        """The three numbers so many times."""
+        return self.low * times, self.likely * times, self.high * times
 
     def estimate(self) -> Estimate:
         """The same exactly, in the lowest terms."""
@@ -100,8 +98,7 @@ class Widths(NamedTuple):
     stranded: Fraction
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Work:
+class Work(NamedTuple):
     """What is done with one colour.
 
     plain, stranded, rib: stitches worked in each fabric. floats: stitches that its strand is carried behind. cast_on,
@@ -199,25 +196,28 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Est
 
 
 def _lengths_in(loops: Loops, widths: Widths) -> Callable[[Work], dict[Purpose, _Parts]]:
-    """What tells the length in cm that each part of some work takes."""
-    (plain, of_plain), (stranded, of_stranded) = [width.as_integer_ratio() for width in widths]
+    """What tells the length in cm that each part of some work takes, all of them in as many parts of one."""
+    plain, stranded = [width.as_integer_ratio() for width in widths]
     stitch, rib, float_over = map(_Parts.from_estimate, (loops.stitch, loops.rib, loops.float_over))
+    takes: tuple[tuple[Purpose, str, _Parts, tuple[int, int]], ...] = (
+        ("stitches", "plain", stitch, plain),
+        ("stitches", "stranded", stitch, stranded),
+        ("ribs", "rib", rib, plain),
+        ("floats", "floats", float_over, stranded),
+        ("edges", "cast_on", _CAST_ON, plain),
+        ("edges", "picked_up", stitch, plain),
+        ("edges", "bound_off", _BIND_OFF, plain),
+        ("ends", "ends", _END_CM, (1, 1)),
+    )
+    parts = lcm(*[each.of * of for _, _, each, (_, of) in takes])
+    of_one = [(purpose, *each.scaled(width * (parts // (each.of * of)))) for purpose, _, each, (width, of) in takes]
+    amounts = attrgetter(*[counted for _, counted, _, _ in takes])
 
     def lengths_in(work: Work) -> dict[Purpose, _Parts]:
-        knit = work.plain * plain * of_stranded + work.stranded * stranded * of_plain
-        takes: tuple[tuple[Purpose, _Parts, int, int], ...] = (
-            ("stitches", stitch, knit, of_plain * of_stranded),
-            ("ribs", rib, work.rib * plain, of_plain),
-            ("floats", float_over, work.floats * stranded, of_stranded),
-            ("edges", _CAST_ON, work.cast_on * plain, of_plain),
-            ("edges", stitch, work.picked_up * plain, of_plain),
-            ("edges", _BIND_OFF, work.bound_off * plain, of_plain),
-            ("ends", _END_CM, work.ends, 1),
-        )
         lengths: dict[Purpose, _Parts] = {}
-        for purpose, each, amount, of in takes:
+        for (purpose, low, likely, high), amount in zip(of_one, amounts(work), strict=True):
             if amount:
-                length = each.times(amount, of)
+                length = _Parts(low * amount, likely * amount, high * amount, parts)
                 lengths[purpose] = lengths[purpose].plus(length) if purpose in lengths else length
         return lengths
 
@@ -247,21 +247,19 @@ def needs_of(
     name, yarn, loops, widths, margin: as for `need`.
     """
     lengths_in, held = _lengths_in(loops, widths), _held(yarn)
-    density, of_density = yarn.linear_density.as_integer_ratio()
 
     def need_of(work: Work) -> Need:
         lengths = lengths_in(work)
-        metres = reduce(_Parts.plus, lengths.values(), _NOTHING).times(1, 100)
+        metres = reduce(_Parts.plus, lengths.values()).times(1, 100) if lengths else _NOTHING
         strands = _strand_needs(held, metres, margin)
         # one strand weighs what all of them do
-        alone = len(strands) == 1
         return Need(
             yarn=name,
             stitches=work.stitches,
             basis=loops.basis,
             metres=metres.estimate(),
             metres_for={purpose: Fraction(length.likely, 100 * length.of) for purpose, length in lengths.items()},
-            grams=strands[0].grams if alone else metres.times(density, 1000 * of_density).estimate(),
+            grams=strands[0].grams if len(held) == 1 else _grams(metres, yarn.linear_density),
             strands=strands,
         )
 
@@ -287,10 +285,14 @@ def _held(yarn: Yarn) -> tuple[_Held, ...]:
 def _strand_needs(held: tuple[_Held, ...], metres: _Parts, margin: Fraction) -> tuple[StrandNeed, ...]:
     needs = []
     for place, (strand, tex, ball) in enumerate(held, 1):
-        grams = metres.times(tex.numerator, 1000 * tex.denominator).estimate()
+        grams = _grams(metres, tex)
         bought = balls(grams.high, ball, margin)
         needs.append(StrandNeed(strand=place, name=strand.name, grams=grams, ball_grams=ball, balls=bought))
     return tuple(needs)
+
+
+def _grams(metres: _Parts, tex: Fraction) -> Estimate:
+    return metres.times(tex.numerator, 1000 * tex.denominator).estimate()
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

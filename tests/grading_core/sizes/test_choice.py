@@ -146,3 +146,10 @@ def test_what_is_wrong_with_a_grading_is_said_below_its_place():
 def test_a_grading_without_busts_offers_nothing():
     grading = SizeGradingRequest(gauge=gauge(20), sizes=(SentSize("S", {"hip": Fraction(90)}),))
     assert paths(grading=grading, garment=Fraction(100)) == [("grading",)]
+
+
+def test_a_slip_in_what_only_one_size_is_sent_with_is_seen_beside_the_table():
+    small = SentSize("S", {"bust": Fraction(84), "upper_arm": Fraction(60)})
+    large = SentSize("L", {"bust": Fraction(104)})
+    grading = SizeGradingRequest(gauge=gauge(22), body_table="women", sizes=(small, large))
+    assert paths(grading=grading, body=Fraction(90), ease=Fraction(8)) == [("grading", "sizes", 0, "upper_arm")]

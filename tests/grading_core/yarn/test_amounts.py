@@ -69,7 +69,7 @@ def test_all_parts_together_are_the_whole_and_the_least_is_no_more_than_the_most
 
 @given(works, works)
 def test_more_work_takes_no_less(work, more):
-    both = Work(**{name: getattr(work, name) + getattr(more, name) for name in Work.__dataclass_fields__})
+    both = Work(**{name: getattr(work, name) + getattr(more, name) for name in Work._fields})
     alone, together = needed(work), needed(both)
     assert all(less <= most for less, most in zip(alone.metres, together.metres, strict=True))
     assert alone.balls <= together.balls
