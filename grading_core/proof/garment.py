@@ -8,11 +8,13 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import lru_cache
+from itertools import pairwise
+from math import gcd
 from typing import Literal
 
 from grading_core.codes import ProofCode
 from grading_core.proof.combined import Either, Unless, Without, mostly_holds
-from grading_core.proof.figures import Key
+from grading_core.proof.figures import GRAINS, Key
 from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Rows, Term, linear
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
@@ -160,11 +162,19 @@ def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Re
     drop, cast_on = Key("neck", "front_drop") in rows, _times(-1, "neck", "cast_on")
     yield linear(ProofCode.CAST_ON, _one("neck", "stitches"), cast_on, most=None if drop else 0)
     if not drop:
-        adjusted = max(_ADJUSTED, rules["band"].multiple - 1) if "band" in rules else _ADJUSTED
+        repeat = rules["band"].multiple if "band" in rules else _repeat(rows)
+        adjusted = max(_ADJUSTED, repeat - 1)
         picked_up = linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-adjusted, most=adjusted)
         # a band that has more or fewer in most sizes has a rib that repeats over so many
         if not rows.keys() >= set(picked_up.keys) or mostly_holds(picked_up, rows):
             yield picked_up
+
+
+def _repeat(rows: Rows) -> int:
+    """What the stitches of the band may be repeats of, as far as the steps from size to size show; 0 where none are."""
+    key = COUNTED["band"]
+    told = sorted({value for value in rows[key].values if value is not None}) if key in rows else []
+    return gcd(*[after - before for before, after in pairwise(told)]) // GRAINS
 
 
 def decrease_relations(rows: Rows) -> Iterator[Relation]:

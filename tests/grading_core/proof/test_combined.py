@@ -80,3 +80,11 @@ def test_a_band_of_another_number_in_most_sizes_is_meant_so() -> None:
     assert proof_of(("S", "M", "L"), cast_on | {"band.stitches": "150 (150, 170)"}).findings == ()
     (found,) = proof_of(("S", "M", "L"), cast_on | {"band.stitches": "150 (152, 166)"}).findings
     assert (found.size, found.code) == ("S", "pick_up")
+
+
+def test_a_band_whose_steps_show_a_wide_rib_may_be_off_by_less_than_its_repeat() -> None:
+    """Repeats of ten: 100, 110, 120 for 98, 101, 118 are off by up to nine; 111 shows no repeat, and is ten off."""
+    cast_on = {"neck.cast_on": "98 (101, 118)"}
+    assert proof_of(("S", "M", "L"), cast_on | {"band.stitches": "100 (110, 120)"}).findings == ()
+    (found,) = proof_of(("S", "M", "L"), cast_on | {"band.stitches": "100 (111, 120)"}).findings
+    assert (found.size, found.code) == ("M", "pick_up")
