@@ -11,7 +11,6 @@ with its request, and how often each sentence was met.
 
 from __future__ import annotations
 
-import argparse
 import random
 import sys
 from collections import Counter
@@ -24,8 +23,8 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
+from tests.oracles import many_seeds
 from tests.oracles.asked_edges import amiss
-from tests.oracles.many_seeds import knit_seeds
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.sentence_reader import Reader, reader
 from tests.oracles.word_knitter import PARTS, Parts, against_runs, against_table, knit
@@ -38,33 +37,18 @@ LANGUAGES = ("en-US", "en-GB", "de")
 
 
 @dataclass
-class Met:
+class Met(many_seeds.Seen):
     """What came of some requests.
 
     ids: how often each sentence was in an answer, by language and id. doubts: how often something had to be guessed.
     """
 
-    requests: int = 0
     answered: int = 0
     sizes: int = 0
     own: int = 0
     impossible: int = 0
     ids: Counter[tuple[str, str]] = field(default_factory=Counter)
     doubts: Counter[str] = field(default_factory=Counter)
-    disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
-
-    def add(self, other: Met) -> None:
-        """What came of other requests too."""
-        for name in ("requests", "answered", "sizes", "own", "impossible"):
-            setattr(self, name, getattr(self, name) + getattr(other, name))
-        self.ids += other.ids
-        self.doubts += other.doubts
-        self.disagreements += other.disagreements
-
-    @property
-    def kinds(self) -> Counter[str]:
-        """How many disagreements of each kind."""
-        return Counter(kind for kind, _, _ in self.disagreements)
 
     def never(self, language: str) -> list[str]:
         """The sentences of a language that were in no answer."""
@@ -73,14 +57,11 @@ class Met:
 
 def main() -> None:
     """Knit as many as asked, print what was met; exit code 1 where anything disagrees."""
-    arguments = argparse.ArgumentParser(description=__doc__.split("\n", 1)[0])
-    arguments.add_argument("--count", type=int, default=1000)
-    arguments.add_argument("--seed", type=int, default=1)
-    arguments.add_argument("--language", choices=LANGUAGES, action="append")
-    arguments.add_argument("--processes", type=int, default=2)
-    asked = arguments.parse_args()
+    parser = many_seeds.arguments(__doc__, 1000)
+    parser.add_argument("--language", choices=LANGUAGES, action="append")
+    asked = parser.parse_args()
     met, languages = Met(), asked.language or [*LANGUAGES]
-    knit_seeds(met, asked, _knit_seed, _start, languages)
+    many_seeds.knit_seeds(met, asked, _knit_seed, _start, languages)
     report(met, languages)
     sys.exit(bool(met.disagreements))
 

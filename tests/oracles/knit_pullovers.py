@@ -10,7 +10,6 @@ held against the whole. What disagrees is printed with its request.
 
 from __future__ import annotations
 
-import argparse
 import re
 import sys
 import traceback
@@ -28,7 +27,7 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
-from tests.oracles.many_seeds import knit_seeds
+from tests.oracles import many_seeds
 from tests.oracles.part_of_answer import check_part, whole
 from tests.oracles.pullover_answer import Fabric, Fabrics, check, cm, exact, feasible
 from tests.oracles.random_pullovers import TABLES, random_request
@@ -37,40 +36,22 @@ from tests.oracles.yarn_spinner import check_spinning
 
 
 @dataclass
-class Seen:
+class Seen(many_seeds.Seen):
     """What came of some requests. options: by dotted path, how often asked in requests, sizes made and refused."""
 
-    requests: int = 0
     refused: int = 0
     made: int = 0
     impossible: int = 0
     offered: int = 0
     helpless: int = 0
     options: Counter[tuple[str, str]] = field(default_factory=Counter)
-    disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
-
-    def add(self, other: Seen) -> None:
-        """What came of other requests too."""
-        for name in ("requests", "refused", "made", "impossible", "offered", "helpless"):
-            setattr(self, name, getattr(self, name) + getattr(other, name))
-        self.options += other.options
-        self.disagreements += other.disagreements
-
-    @property
-    def kinds(self) -> Counter[str]:
-        """How many disagreements of each kind."""
-        return Counter(kind for kind, _, _ in self.disagreements)
 
 
 def main() -> None:
     """Knit as many as asked, print what was seen; exit code 1 where anything disagrees."""
-    arguments = argparse.ArgumentParser(description=__doc__.split("\n", 1)[0])
-    arguments.add_argument("--count", type=int, default=5000)
-    arguments.add_argument("--seed", type=int, default=1)
-    arguments.add_argument("--processes", type=int, default=2)
-    asked = arguments.parse_args()
+    asked = many_seeds.arguments(__doc__, 5000).parse_args()
     seen = Seen()
-    knit_seeds(seen, asked, _knit_seed, _start)
+    many_seeds.knit_seeds(seen, asked, _knit_seed, _start)
     report(seen)
     sys.exit(bool(seen.disagreements))
 

@@ -4,28 +4,45 @@ from __future__ import annotations
 
 import json
 import sys
-from argparse import Namespace
+from argparse import ArgumentParser, Namespace
 from collections import Counter
 from collections.abc import Callable
+from dataclasses import dataclass, field, fields
 from multiprocessing import Pool
-from typing import Any, Protocol, TypeVar
+from typing import Any, Self, TypeVar
 
 
-class Seen(Protocol):
-    """What was met."""
+@dataclass
+class Seen:
+    """What came of some requests; who counts more adds fields that can be added up."""
 
-    requests: int
-    disagreements: list[tuple[str, str, Any]]
+    requests: int = 0
+    disagreements: list[tuple[str, str, Any]] = field(default_factory=list)
+
+    def add(self, other: Self) -> None:
+        """What came of other requests too."""
+        for each in fields(self):
+            setattr(self, each.name, getattr(self, each.name) + getattr(other, each.name))
 
     @property
     def kinds(self) -> Counter[str]:
         """How many disagreements of each kind."""
-
-    def add(self, other: Any) -> None:
-        """What was met elsewhere, too."""
+        return Counter(kind for kind, _, _ in self.disagreements)
 
 
 Met = TypeVar("Met", bound=Seen)
+
+
+def arguments(about: str | None, count: int) -> ArgumentParser:
+    """What is asked on the command line.
+
+    about: the program's docstring. count: of requests, unless told.
+    """
+    parser = ArgumentParser(description=(about or "").split("\n", 1)[0])
+    parser.add_argument("--count", type=int, default=count)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--processes", type=int, default=2)
+    return parser
 
 
 def knit_seeds(

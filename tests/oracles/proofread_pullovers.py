@@ -10,7 +10,6 @@ and whether the number that is wrong is the one to be corrected.
 
 from __future__ import annotations
 
-import argparse
 import random
 import sys
 from collections import Counter
@@ -22,7 +21,7 @@ from flask.testing import FlaskClient
 
 from service.app import create_app
 from service.config import Config
-from tests.oracles.many_seeds import knit_seeds
+from tests.oracles import many_seeds
 from tests.oracles.pullover_answer import exact, feasible
 from tests.oracles.random_pullovers import random_request
 from tests.oracles.relations_of_print import Cell, Known, Printed, Wool, about, broken
@@ -62,41 +61,22 @@ CAUSES = {
 
 
 @dataclass
-class Seen:
+class Seen(many_seeds.Seen):
     """What came of some requests.
 
     slips: by kind and form, and by what came of it. rows: that were missed, or wronged.
     """
 
-    requests: int = 0
     tables: int = 0
     slips: Counter[tuple[str, str, str]] = field(default_factory=Counter)
     rows: Counter[tuple[str, str]] = field(default_factory=Counter)
-    disagreements: list[tuple[str, str, Json]] = field(default_factory=list)
-
-    def add(self, other: Seen) -> None:
-        """What came of other requests too."""
-        self.requests += other.requests
-        self.tables += other.tables
-        self.slips += other.slips
-        self.rows += other.rows
-        self.disagreements += other.disagreements
-
-    @property
-    def kinds(self) -> Counter[str]:
-        """How many disagreements of each kind."""
-        return Counter(kind for kind, _, _ in self.disagreements)
 
 
 def main() -> None:
     """Proofread as many as asked, print what was seen; exit code 1 where anything disagrees."""
-    arguments = argparse.ArgumentParser(description=__doc__.split("\n", 1)[0])
-    arguments.add_argument("--count", type=int, default=2000)
-    arguments.add_argument("--seed", type=int, default=1)
-    arguments.add_argument("--processes", type=int, default=2)
-    asked = arguments.parse_args()
+    asked = many_seeds.arguments(__doc__, 2000).parse_args()
     seen = Seen()
-    knit_seeds(seen, asked, _proofread_seed, _start)
+    many_seeds.knit_seeds(seen, asked, _proofread_seed, _start)
     report(seen)
     sys.exit(bool(seen.disagreements))
 
