@@ -61,18 +61,16 @@ def _cell(text: str) -> Markup:
 
 def _findings(answer: Mapping[str, Any]) -> Markup:
     """What proofreading found: a line for each number to correct, and the reasoning of each finding."""
-    head = _joined(Markup('<th scope="col">{}</th>').format(name.replace("_", " ")) for name in _CORRECTED)
+    head = _joined(_column(name.replace("_", " ")) for name in _CORRECTED)
     lines = (
         [str(number.get(name, "")).replace("_", " ") for name in _CORRECTED]
         for each in answer["corrections"]
         for number in [{**each, "number": " ".join(each["row"].values())}]
     )
-    cells = (
-        Markup("<tr>{}</tr>").format(_joined(Markup("<td>{}</td>").format(cell) for cell in line)) for line in lines
-    )
+    cells = (Markup("<tr>{}</tr>").format(_joined(map(_cell, line))) for line in lines)
     why = (Markup("<li><b>{}</b>: {}</li>").format(each["size"], each["because"]) for each in answer["findings"])
-    shown = Markup('<table lang="{}"><thead><tr>{}</tr></thead><tbody>{}</tbody></table><ul>{}</ul>')
-    return shown.format(language().tag, head, _joined(cells), _joined(why))
+    table = _table(head, Markup("<tbody>{}</tbody>").format(_joined(cells)))
+    return table + Markup("<ul>{}</ul>").format(_joined(why))
 
 
 def _rows(answer: Mapping[str, Any]) -> Iterator[_Row]:
