@@ -46,10 +46,10 @@ class Either:
 
 
 @dataclass(frozen=True, slots=True)
-class Unless:
-    """A relation that is not asked for where a number is nothing.
+class _AskedFor:
+    """A relation that is asked for in some sizes only, by what they have in a row.
 
-    relation: between numbers of which this is one. key: of the number.
+    relation: between numbers. key: of the row.
     """
 
     relation: Relation
@@ -64,6 +64,16 @@ class Unless:
     def keys(self) -> tuple[Key, ...]:
         """Of the numbers."""
         return self.relation.keys
+
+    def implied(self, key: Key, figures: Figures) -> Span | None:
+        """What a number may be, going by the others."""
+        return self.relation.implied(key, figures)
+
+
+class Unless(_AskedFor):
+    """A relation that is not asked for where one of its numbers, that of the row, is nothing."""
+
+    __slots__ = ()
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes it is asked for and doesn't hold."""
@@ -74,30 +84,11 @@ class Unless:
         """Whether it does, or is not asked for."""
         return not figures[self.key].printed or self.relation.holds(figures)
 
-    def implied(self, key: Key, figures: Figures) -> Span | None:
-        """What a number may be, going by the others."""
-        return self.relation.implied(key, figures)
 
+class Without(_AskedFor):
+    """A relation that is asked for only in sizes that have no number of the row, which is none of its own."""
 
-@dataclass(frozen=True, slots=True)
-class Without:
-    """A relation that is asked for only in sizes that have no number of some row.
-
-    relation: between numbers of which that is none. key: of the row.
-    """
-
-    relation: Relation
-    key: Key
-
-    @property
-    def code(self) -> ProofCode:
-        """What it is called."""
-        return self.relation.code
-
-    @property
-    def keys(self) -> tuple[Key, ...]:
-        """Of the numbers."""
-        return self.relation.keys
+    __slots__ = ()
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes it is asked for and doesn't hold."""
@@ -111,10 +102,6 @@ class Without:
     def holds(self, figures: Figures) -> bool:
         """Whether it does, or is not asked for."""
         return self.key in figures or self.relation.holds(figures)
-
-    def implied(self, key: Key, figures: Figures) -> Span | None:
-        """What a number may be, going by the others."""
-        return self.relation.implied(key, figures)
 
 
 def mostly_holds(relation: Relation, rows: Rows) -> bool:

@@ -9,11 +9,11 @@ from fractions import Fraction
 from grading_core.codes import CauseCode
 from grading_core.proof import garment
 from grading_core.proof.causes import likely_cause, shifted
-from grading_core.proof.figures import GRAINS, Key, number
+from grading_core.proof.figures import Key, as_printed, grains, number
 from grading_core.proof.pattern import Pattern
 from grading_core.proof.reasoning import Mended
 from grading_core.proof.relations import Relation, computable
-from grading_core.proof.repair import Changes, Trials, as_printed, smallest_changes
+from grading_core.proof.repair import Changes, Trials, smallest_changes
 from grading_core.proof.result import Correction, RowKey
 from grading_core.units import InchConvention
 
@@ -118,7 +118,7 @@ def _shifts_named(mended: Mapping[int, Mended], pattern: Pattern) -> dict[int, M
     wrong: dict[Key, dict[int, int]] = {}
     for place, corrections in mended.items():
         for key, each in corrections.items():
-            wrong.setdefault(key, {})[place] = int(each.expected * GRAINS)
+            wrong.setdefault(key, {})[place] = grains(each.expected)
     moved = {
         key
         for key, expected in wrong.items()

@@ -62,6 +62,14 @@ def number(value: int) -> Fraction:
     return Fraction(value, GRAINS)
 
 
+def as_printed(value: int, half: int) -> int:
+    """What a length would be printed as.
+
+    value: in grains. half: of the step to which lengths of its row are rounded.
+    """
+    return (value + half) // (2 * half) * (2 * half) if half else value
+
+
 _STEPS_CM = tuple([grains(step) for step in (5, 1, 0.5, 0.25, 0.1, 0.05, 0.01, 0.001)])
 _STEPS_INCH = (
     *[GRAINS // parts for parts in (1, 2, 4, 8, 16, 32, 64)],

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -42,24 +42,33 @@ class Pattern:
     def inch_convention(self) -> InchConvention:
         """By which most inches agree with what they can be compared with."""
 
-        def broken(convention: InchConvention) -> int:
-            relations = computable(self._relations(convention), self.columns)
-            of_inches = (relation for relation in relations if any(key.inches for key in relation.keys))
+        def broken(relations: Sequence[Relation]) -> int:
+            there = computable(relations, self.columns)
+            of_inches = (relation for relation in there if any(key.inches for key in relation.keys))
             return sum(len(relation.judged(self.columns).broken) for relation in of_inches)
 
         if not any(key.inches for key in self.columns):
             return "exact"
-        exact = broken("exact")
-        return "nominal" if exact and broken("nominal") < exact else "exact"
+        exact = broken(self._exact)
+        return "nominal" if exact and broken(self._nominal) < exact else "exact"
 
     @cached_property
     def counts(self) -> frozenset[Key]:
         """Numbers that are whole."""
         return frozenset([row.key for row in self.rows if row.unit in COUNTING])
 
-    def relations(self) -> Iterator[Relation]:
+    @property
+    def relations(self) -> Sequence[Relation]:
         """Those that the request allows, whichever numbers there are."""
-        return self._relations(self.inch_convention)
+        return self._exact if self.inch_convention == "exact" else self._nominal
+
+    @cached_property
+    def _exact(self) -> Sequence[Relation]:
+        return tuple(self._relations("exact"))
+
+    @cached_property
+    def _nominal(self) -> Sequence[Relation]:
+        return tuple(self._relations("nominal"))
 
     def _relations(self, convention: InchConvention) -> Iterator[Relation]:
         """Those by a convention of inches."""

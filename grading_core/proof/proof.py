@@ -57,7 +57,7 @@ def proofread(request: ProofRequest) -> Proof:
     steps = printed_steps(rows)
     pattern = Pattern(request, rows, numbers_of(rows, len(labels), steps))
     skipped = frozenset(request.skip)
-    relations = [relation for relation in pattern.relations() if relation.code not in skipped]
+    relations = [relation for relation in pattern.relations if relation.code not in skipped]
     computed = computable(relations, pattern.columns)
     mended, of_relations, times = _judged(pattern, computed)
     rising = rising_places(labels, pattern.columns)

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, number
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, as_printed, grains, number
 from grading_core.proof.garment import ON_RAGLAN_LINES
 from grading_core.proof.relations import Multiple, Relation, Span
-from grading_core.proof.repair import as_printed
 from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING
 from grading_core.proof.words import Other, is_printed, off_rule, told_by_others
@@ -65,7 +64,7 @@ def _because(
 
 
 def _corrected(figure: Figure, correction: Correction) -> Figure:
-    return Figure(int(correction.expected * GRAINS), figure.half)
+    return Figure(grains(correction.expected), figure.half)
 
 
 def _as_printed(span: Span, half: int, *, whole: bool) -> Span:

@@ -112,11 +112,3 @@ def _within(figure: Figure, span: Span, *, whole: bool) -> Figure | None:
         return Figure(most) if most is not None and printed - half > most else figure
     middle = (least + most) // 2
     return Figure(middle, most - middle)
-
-
-def as_printed(value: int, half: int) -> int:
-    """What a length would be printed as.
-
-    value: in grains. half: of the step to which lengths of its row are rounded.
-    """
-    return (value + half) // (2 * half) * (2 * half) if half else value

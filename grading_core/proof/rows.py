@@ -11,8 +11,7 @@ from typing import Any
 from grading_core.codes import CauseCode, ProofCode
 from grading_core.proof import words
 from grading_core.proof.causes import digits_swapped
-from grading_core.proof.figures import GRAINS, Key, Numbers, grains, number
-from grading_core.proof.repair import as_printed
+from grading_core.proof.figures import GRAINS, Key, Numbers, as_printed, grains, number
 from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING, Row, Steps
 from grading_core.sentences import Sentence
@@ -159,9 +158,10 @@ def falling_findings(
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
     mended: what is to be corrected in sizes, by their places: where it is one of the two, that one is to blame.
     """
+    in_order = list(rising) == [*range(len(labels))]
     for key in NEVER_FALLS & columns.keys():
         values, half, unit = columns[key]
-        if list(rising) == [*range(len(values))] and _rises(values):
+        if in_order and _rises(values):
             continue
         for smaller, larger in pairwise(rising):
             before, after = values[smaller], values[larger]

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from grading_core.proof.figures import GRAINS, grains, number, printed_step
+from grading_core.proof.figures import GRAINS, as_printed, grains, number, printed_step
 
 
 @pytest.mark.parametrize("below", [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16, 32, 64, 1000, 10**6])
@@ -62,3 +62,18 @@ def test_a_few_lengths_that_are_all_fives_were_not_rounded_to_them() -> None:
     assert number(printed_step(fives)) == 1
     assert number(printed_step([*fives, grains(35)])) == 5
     assert number(printed_step(fives[:1], unit="metres")) == 5
+
+
+@pytest.mark.parametrize(
+    ("value", "step", "printed"),
+    [
+        ("17.74", "0.5", "17.5"),
+        ("17.75", "0.5", "18"),
+        ("-0.3", "0.5", "-0.5"),
+        ("36.1", "0.25", "36"),
+        ("7.77", "0", "7.77"),
+    ],
+)
+def test_a_length_is_printed_to_its_step_and_a_tie_goes_up(value: str, step: str, printed: str) -> None:
+    told, half, shown = (grains(Fraction(each)) for each in (value, step, printed))
+    assert as_printed(told, half // 2) == shown

@@ -1,10 +1,8 @@
 """The smallest sets of numbers whose change mends all, against every set and every value."""
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from itertools import combinations, product
 
-import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
@@ -12,7 +10,7 @@ from grading_core.codes import ProofCode
 from grading_core.proof.figures import GRAINS, Figure, Key, grains
 from grading_core.proof.garment import cast_on_relations, sum_relations
 from grading_core.proof.relations import Linear, computable, linear
-from grading_core.proof.repair import MOST_CHANGED, Changes, Trials, as_printed, smallest_changes
+from grading_core.proof.repair import MOST_CHANGED, Changes, Trials, smallest_changes
 from tests.grading_core.proof.hand_garment import GARMENT
 
 CODE = ProofCode.BODY_FROM_SPLIT
@@ -169,18 +167,3 @@ def test_a_length_is_mended_to_the_middle_of_what_it_may_be() -> None:
     }
     whole = [linear(CODE, (KEYS[2], 1), (KEYS[0], -1), (KEYS[1], -1))]
     assert {KEYS[2]: Figure(15 * GRAINS, GRAINS)} in smallest_changes(printed, whole, frozenset(), Trials())
-
-
-@pytest.mark.parametrize(
-    ("value", "step", "printed"),
-    [
-        ("17.74", "0.5", "17.5"),
-        ("17.75", "0.5", "18"),
-        ("-0.3", "0.5", "-0.5"),
-        ("36.1", "0.25", "36"),
-        ("7.77", "0", "7.77"),
-    ],
-)
-def test_a_length_is_printed_to_its_step_and_a_tie_goes_up(value: str, step: str, printed: str) -> None:
-    told, half, shown = (grains(Fraction(each)) for each in (value, step, printed))
-    assert as_printed(told, half // 2) == shown
