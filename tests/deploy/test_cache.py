@@ -18,7 +18,7 @@ from prometheus_client.parser import text_string_to_metric_families
 
 from tests.benchmarks.cases import charted_pullovers, pullovers
 from tests.deploy.conftest import QUESTION
-from tests.deploy.proxy import UNHURRIED
+from tests.deploy.proxy import UNHURRIED, Proxy
 
 PATH = "/v1/gauge-conversions"
 GRADING = {"gauge": {"stitches": 22, "rows": 31}, "body_table": "women", "ease": {"bust": 10}}
@@ -220,3 +220,33 @@ def test_no_more_is_kept_than_there_is_room_for(instances, start_proxy: Callable
             assert session.post(proxy.url + PATH, json=asked, timeout=30).ok
     kept = [file for file in (proxy.directory / "answers").rglob("*") if file.is_file()]
     assert 300 < len(kept) <= 500
+
+
+def test_what_the_cache_fails_at_is_answered_without_it(instances, start_proxy: Callable) -> None:
+    proxy = start_proxy(ports(instances), UNHURRIED)
+    first = post(proxy.url)
+    hide_kept_answers(proxy)
+    again = post(proxy.url)
+    assert (again.status_code, again.content) == (200, first.content)
+    assert again.headers["Cache-Status"] == "nginx; fwd=bypass"
+
+
+def test_what_the_cache_fails_at_is_a_problem_document_when_no_instance_answers(
+    start_instance: Callable, start_proxy: Callable
+) -> None:
+    instance = start_instance()
+    # Nothing listens on port 9.
+    proxy = start_proxy((instance.port, 9), UNHURRIED)
+    post(proxy.url)
+    hide_kept_answers(proxy)
+    instance.stop()
+    again = post(proxy.url)
+    assert (again.status_code, again.headers["Content-Type"]) == (502, "application/problem+json")
+    assert again.json()["type"] == "/problems/bad-gateway"
+
+
+def hide_kept_answers(proxy: Proxy) -> None:
+    """Files that nginx can't read end in it as a table does that has no room for a key."""
+    for kept in (proxy.directory / "answers").rglob("*"):
+        if kept.is_file():
+            kept.chmod(0)
