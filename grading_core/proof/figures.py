@@ -53,6 +53,19 @@ def grains(value: float | Fraction) -> int:
     return round(value * GRAINS)
 
 
+def all_grains(values: Iterable[float | Fraction | None]) -> tuple[int | None, ...]:
+    """Numbers in grains, None for None.
+
+    values: as `grains` takes them.
+    """
+    return tuple(
+        [
+            value * GRAINS if type(value) is int else None if value is None else round(value * GRAINS)
+            for value in values
+        ]
+    )
+
+
 def number(value: int) -> Fraction:
     """The number of so many grains.
 
@@ -112,7 +125,7 @@ def step_of_row(values: Iterable[int | None], step: int) -> int:
     >>> number(step_of_row(halves, quarter)), number(step_of_row(halves[:2], quarter))
     (Fraction(1, 2), Fraction(1, 4))
     """
-    told = {value for value in values if value is not None}
+    told = {*values} - {None}
     if len(told) < _DIFFERENT:
         return step
     return next((each for each in (GRAINS, GRAINS // 2) if each > step and _is_step(each, told, 0)), step)

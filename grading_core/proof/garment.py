@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
-from functools import lru_cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from math import gcd
 from typing import Literal
@@ -144,13 +144,14 @@ def _line_relations(line_stitches: int) -> Iterator[Relation]:
     )
 
 
-def round_relations(step: int) -> Iterator[Relation]:
+@lru_cache(maxsize=16)
+def round_relation(step: int) -> Relation:
     """Whether the increases fit in the yoke.
 
     step: rounds from one increase round to the next at the least. The first may be round 1.
     """
     increases = _times(-step, "yoke", "increase_rounds")
-    yield linear(ProofCode.INCREASES_EXCEED_ROUNDS, _one("yoke", "rounds"), increases, least=1 - step, most=None)
+    return linear(ProofCode.INCREASES_EXCEED_ROUNDS, _one("yoke", "rounds"), increases, least=1 - step, most=None)
 
 
 def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Relation]:
@@ -159,15 +160,27 @@ def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Re
     rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
     band is some stitches off by its multiple.
     """
-    drop, cast_on = Key("neck", "front_drop") in rows, _times(-1, "neck", "cast_on")
-    yield linear(ProofCode.CAST_ON, _one("neck", "stitches"), cast_on, most=None if drop else 0)
+    drop = Key("neck", "front_drop") in rows
+    yield _cast_on(drop)
     if not drop:
         repeat = rules["band"].multiple if "band" in rules else _repeat(rows)
-        adjusted = max(_ADJUSTED, repeat - 1)
-        picked_up = linear(ProofCode.PICK_UP, _one("band", "stitches"), cast_on, least=-adjusted, most=adjusted)
+        picked_up = _picked_up(max(_ADJUSTED, repeat - 1))
         # a band that has more or fewer in most sizes has a rib that repeats over so many
         if not rows.keys() >= set(picked_up.keys) or mostly_holds(picked_up, rows):
             yield picked_up
+
+
+@cache
+def _cast_on(drop: bool) -> Relation:
+    return linear(
+        ProofCode.CAST_ON, _one("neck", "stitches"), _times(-1, "neck", "cast_on"), most=None if drop else 0
+    )
+
+
+@lru_cache(maxsize=16)
+def _picked_up(adjusted: int) -> Relation:
+    terms = (_one("band", "stitches"), _times(-1, "neck", "cast_on"))
+    return linear(ProofCode.PICK_UP, *terms, least=-adjusted, most=adjusted)
 
 
 def _repeat(rows: Rows) -> int:
@@ -208,7 +221,7 @@ def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConventi
         if in_inches and not any(key.inches for key in rows):
             return
         if gauges is not None:
-            yield from _at_gauge(gauges, rows, to_unit, in_inches)
+            yield from _at_gauge(gauges, to_unit, in_inches)
         yield from _sums_of_lengths(None if gauges is None else to_unit / gauges.plain.rows_per_cm, rows, in_inches)
         yield from _ease_and_reach(in_inches)
 
@@ -231,11 +244,17 @@ def _ease_and_reach(in_inches: bool) -> tuple[Relation, Relation]:
     return ease, reach
 
 
-def _at_gauge(gauges: Gauges, rows: Rows, to_unit: Fraction, in_inches: bool) -> Iterator[Relation]:
-    """Where rounds may be of either of two fabrics a width is of one, and a height lies between both.
+@lru_cache(maxsize=32)
+def _at_gauge(gauges: Gauges, to_unit: Fraction, in_inches: bool) -> tuple[Relation, ...]:
+    """What lengths come to; kept, since a pattern is read again when its slips are mended.
 
     to_unit: what a cm is in the unit of the lengths.
     """
+    return tuple(_lengths_of_counts(gauges, to_unit, in_inches))
+
+
+def _lengths_of_counts(gauges: Gauges, to_unit: Fraction, in_inches: bool) -> Iterator[Relation]:
+    """Where rounds may be of either of two fabrics a width is of one, and a height lies between both."""
     plain, rib = gauges.plain, gauges.rib or gauges.plain
     worked = (plain,) if gauges.stranded is None else (plain, gauges.stranded)
     rates, rib_rates = (
@@ -265,15 +284,20 @@ def _sums_of_lengths(row: Fraction | None, rows: Rows, in_inches: bool) -> Itera
         ("front_length", ("body_length",), Key("body", "bust_dart_rows")),
         ("total_length", ("depth", "body_length"), Key("neck", "short_rows")),
     ):
-        terms: list[Term] = [(Key("finished", length, in_inches), 1)]
-        terms += [(Key("finished", part, in_inches), -1) for part in parts]
-        closed = linear(ProofCode.TOTAL_LENGTH, *terms)
+        closed, at_least = _sum_of_lengths(length, parts, in_inches)
         if extra in rows:
             if row is not None:
-                yield linear(ProofCode.TOTAL_LENGTH, *terms, (extra, -row))
+                yield linear(ProofCode.TOTAL_LENGTH, *closed.times.items(), (extra, -row))
             yield Without(closed, extra)
         else:
-            yield closed if mostly_holds(closed, rows) else linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
+            yield closed if mostly_holds(closed, rows) else at_least
+
+
+@cache
+def _sum_of_lengths(whole: str, parts: tuple[str, ...], in_inches: bool) -> tuple[Linear, Linear]:
+    """That a length is the sum of others, and that it is no less."""
+    terms = [(Key("finished", whole, in_inches), 1), *((Key("finished", part, in_inches), -1) for part in parts)]
+    return linear(ProofCode.TOTAL_LENGTH, *terms), linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
 
 
 def _either(ways: Sequence[Linear]) -> Relation:
@@ -307,8 +331,13 @@ def yarn_relations(rows: Collection[Key]) -> Iterator[Relation]:
     """
     for key in rows:
         if key.part == "yarn" and key.item.startswith("metres_"):
-            yards = key.item.replace("metres", "yards", 1)
-            yield linear(ProofCode.YARDS, (key, 1), _times(-METRES_PER_YARD, "yarn", yards))
+            yield _yards(key.item)
+
+
+@lru_cache(maxsize=64)
+def _yards(metres: str) -> Relation:
+    yards = metres.replace("metres", "yards", 1)
+    return linear(ProofCode.YARDS, _one("yarn", metres), _times(-METRES_PER_YARD, "yarn", yards))
 
 
 def rule_relations(rules: Mapping[str, CountRule], rows: Collection[Key]) -> Iterator[Relation]:

@@ -11,12 +11,12 @@ from functools import cached_property
 from grading_core.chart.grid import default_anchor
 from grading_core.proof import garment
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers
-from grading_core.proof.relations import Relation, computable
+from grading_core.proof.relations import Relation, added, complete, computable
 from grading_core.proof.request import ProofRequest
 from grading_core.proof.table import COUNTING, Row
 from grading_core.units import InchConvention
 
-_MOST_LINE_STITCHES = 8
+_MOST_ON_LINES = 4 * 8 * GRAINS
 
 
 @dataclass(frozen=True)
@@ -35,8 +35,10 @@ class Pattern:
         """Of each raglan line: as told, or what most sums of neck and split agree on."""
         if self.request.line_stitches is not None:
             return self.request.line_stitches
-        told = Counter(lines for part in _TOTALS for lines in self._lines_of(part))
-        return told.most_common(1)[0][0] if told else None
+        left = Counter([left for part in _SUMS for left in self._left_by_sections(part)])
+        lines = {stitches: left[stitches] for stitches in left if stitches % (4 * GRAINS) == 0}
+        agreed = max((each for each in lines if 0 <= each <= _MOST_ON_LINES), key=lines.__getitem__, default=None)
+        return None if agreed is None else agreed // (4 * GRAINS)
 
     @cached_property
     def inch_convention(self) -> InchConvention:
@@ -74,7 +76,7 @@ class Pattern:
         """Those by a convention of inches."""
         request = self.request
         yield from garment.sum_relations(self.line_stitches)
-        yield from garment.round_relations(request.step)
+        yield garment.round_relation(request.step)
         yield from garment.cast_on_relations(self.columns, request.count_rules)
         yield from garment.decrease_relations(self.columns)
         yield from garment.length_relations(request.gauges, self.columns, convention)
@@ -95,20 +97,19 @@ class Pattern:
         """The numbers of sizes in which something is wrong, which are asked for again and again."""
         return {}
 
-    def _lines_of(self, part: str) -> Iterator[int]:
-        """The stitches of a raglan line by the sections and the total of neck or split, size by size."""
-        keys = [Key(part, item) for item in (_TOTALS[part], *garment.SECTIONS)]
-        if not all(key in self.columns for key in keys):
-            return
-        for counts in zip(*(self.columns[key].values for key in keys), strict=True):
-            if None not in counts:
-                total, back, front, sleeve = counts
-                lines, rest = divmod(total - back - front - 2 * sleeve, 4 * GRAINS)
-                if rest == 0 and 0 <= lines <= _MOST_LINE_STITCHES:
-                    yield lines
+    def _left_by_sections(self, part: str) -> Sequence[int]:
+        """What the total of neck or split has beside its sections, size by size."""
+        if not all(key in self.columns for key in _SUMS[part]):
+            return ()
+        _, (total, back, front, sleeve) = complete([self.columns[key].values for key in _SUMS[part]])
+        return [*added(added(added(total, -1, back), -1, front), -2, sleeve)]
 
 
-_TOTALS = {"neck": "stitches", "split": "yoke_total"}
+_SUMS = {
+    part: [Key(part, item) for item in (total, *garment.SECTIONS)]
+    for part, total in (("neck", "stitches"), ("split", "yoke_total"))
+}
+"""The rows of a total and of its sections."""
 
 
 def _odd_sections(request: ProofRequest) -> dict[str, bool]:

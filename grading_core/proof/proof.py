@@ -22,6 +22,7 @@ from grading_core.proof.result import Checked, Finding, Proof
 from grading_core.proof.rows import (
     count_findings,
     falling_findings,
+    falling_rows,
     length_findings,
     printing_findings,
     rising_places,
@@ -35,6 +36,8 @@ from grading_core.unknown import is_unknown
 
 MAX_FINDINGS = 400
 """More are not named: nobody reads them, and naming them takes long."""
+
+_CODES = tuple(ProofCode)
 
 MANY_FINDINGS = Saying("warning.many_findings", most=COUNT)
 
@@ -57,15 +60,16 @@ def proofread(request: ProofRequest) -> Proof:
     steps = printed_steps(rows)
     pattern = Pattern(request, rows, numbers_of(rows, len(labels), steps))
     skipped = frozenset(request.skip)
-    relations = [relation for relation in pattern.relations if relation.code not in skipped]
+    relations = [each for each in pattern.relations if each.code not in skipped] if skipped else pattern.relations
     computed = computable(relations, pattern.columns)
     mended, of_relations, times = _judged(pattern, computed)
-    rising = rising_places(labels, pattern.columns)
+    falling = falling_rows(pattern.columns)
+    rising = rising_places(labels, pattern.columns, falling)
     of_rows = chain(
         too_long.values(),
         count_findings(rows, labels, pattern.columns),
         printing_findings(rows, labels, steps, mended),
-        falling_findings(labels, pattern.columns, rising, mended),
+        falling_findings(labels, pattern.columns, falling, rising, mended),
         yarn_findings(labels, pattern.columns, rising),
     )
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
@@ -76,7 +80,7 @@ def proofread(request: ProofRequest) -> Proof:
         labels=labels,
         corrections=tuple([each for of_size in mended.values() for each in of_size.values()]),
         findings=tuple(findings[:MAX_FINDINGS]),
-        checked=tuple([Checked(code, times[code]) for code in ProofCode if times[code] and code not in skipped]),
+        checked=tuple([Checked(code, times[code]) for code in _CODES if times.get(code) and code not in skipped]),
         unchecked=not_computed,
         most_wanted=most_wanted,
         remarks=(Remark(WarningCode.MANY_FINDINGS, MANY_FINDINGS(most=MAX_FINDINGS)),)

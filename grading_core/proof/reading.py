@@ -6,12 +6,13 @@ publisher to publisher (common practice, no source), and none of them is asked t
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple
 from unicodedata import normalize
 
-from grading_core.proof.figures import GRAINS
+from grading_core.proof.figures import GRAINS, all_grains
 
 PrintedUnit = Literal["cm", "inch"]
 
@@ -35,6 +36,8 @@ _ONE = re.compile(
 )
 _DIGITS = 7
 """Of a whole number, at most."""
+
+_USUAL_SIGNS = " (),.0123456789"
 
 _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
@@ -105,6 +108,33 @@ def read_run(text: str, sizes: int) -> PrintedRun:
         if values := _values(pieces, commas, worded=worded):
             return PrintedRun(values, unit)
     raise UnreadableError(f"{text!r} is no number and no size run.")
+
+
+def read_usual_runs(runs: Sequence[str]) -> dict[str, PrintedRun]:
+    """Those of many runs that are written as most are, `84 (88, 92.5)`, which need no guesses, by their text.
+
+    runs: as a pattern prints them. All are read in one go, as the JSON that they nearly are; where one of them is not,
+    none is read.
+
+    >>> read_usual_runs(["1 (2, 3)", "4 [5: 6]"]) == {"1 (2, 3)": read_run("1 (2, 3)", 3)}
+    True
+    """
+    usual = [run for run in runs if not run.strip(_USUAL_SIGNS)]
+    lists = "],[".join([run.removesuffix(")").replace(" (", ", ") for run in usual])
+    if lists.count(",") != lists.count(", ") + len(usual) - 1:
+        return {}
+    try:
+        read = json.loads(f"[[{lists}]]")
+    except ValueError:
+        return {}
+    told = {}
+    for run, numbers in zip(usual, read, strict=True):
+        if numbers and max(numbers) < _TENS[-1] * 10:
+            whole = "." not in run
+            values = tuple([number * GRAINS for number in numbers]) if whole else all_grains(numbers)
+            if whole or [value / GRAINS for value in values] == numbers:
+                told[run] = PrintedRun(values)
+    return told
 
 
 def _usual(text: str) -> tuple[int | None, ...] | None:

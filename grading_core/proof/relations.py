@@ -7,7 +7,7 @@ numbers can stand for, so that a right pattern keeps all of them however coarsel
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import repeat
 from math import lcm
@@ -69,33 +69,40 @@ class Linear:
     times: Mapping[Key, int]
     least: int | None
     most: int | None
+    keys: tuple[Key, ...] = field(init=False, repr=False, compare=False)
 
-    @property
-    def keys(self) -> tuple[Key, ...]:
-        """Of the numbers."""
-        return tuple(self.times)
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "keys", tuple(self.times))
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes the sum can't lie between the bounds."""
-        mine = [rows[key] for key in self.times]
-        places, columns = _complete([each.values for each in mine])
-        if not places:
-            return Judged(0, ())
-        sums: Sequence[int] = ()
-        slack = 0
-        for times, row, column in zip(self.times.values(), mine, columns, strict=True):
-            sums = _added(sums, times, column)
-            slack += abs(times) * row.half
-        low = None if self.least is None else self.least - slack
-        high = None if self.most is None else self.most + slack
-        if (low is None or min(sums) >= low) and (high is None or max(sums) <= high):
-            return Judged(len(sums), ())
+        low, high, sums = self.least, self.most, None
+        for key, times in self.times.items():
+            values, half, _ = rows[key]
+            if None in values:
+                return self._judged_in_some(rows)
+            sums = added(sums, times, values)  # type: ignore[arg-type]
+            if half:
+                low = None if low is None else low - abs(times) * half
+                high = None if high is None else high + abs(times) * half
+        totals = [*sums]  # type: ignore[misc]
+        if (low is None or min(totals) >= low) and (high is None or max(totals) <= high):
+            return Judged(len(totals), ())
         broken = [
             place
-            for place, total in zip(places, sums, strict=True)
+            for place, total in enumerate(totals)
             if (low is not None and total < low) or (high is not None and total > high)
         ]
-        return Judged(len(sums), broken)
+        return Judged(len(totals), broken)
+
+    def _judged_in_some(self, rows: Rows) -> Judged:
+        """In the sizes that have all the numbers."""
+        places, columns = complete([rows[key].values for key in self.keys])
+        if not places:
+            return Judged(0, ())
+        there = {key: rows[key]._replace(values=column) for key, column in zip(self.keys, columns, strict=True)}
+        times, broken = self.judged(there)
+        return Judged(times, [places[place] for place in broken])
 
     def holds(self, figures: Figures) -> bool:
         """Whether the sum can lie between the bounds."""
@@ -154,7 +161,7 @@ class Multiple:
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes it isn't."""
-        places, (counts,) = _complete([rows[self.key].values])
+        places, (counts,) = complete([rows[self.key].values])
         return Judged(len(places), [p for p, count in zip(places, counts, strict=True) if not self._accepts(count)])
 
     def holds(self, figures: Figures) -> bool:
@@ -177,25 +184,26 @@ class Largest:
     code: ProofCode
     key: Key
     of: tuple[Mapping[Key, int], ...]
+    keys: tuple[Key, ...] = field(init=False, repr=False, compare=False)
 
-    @property
-    def keys(self) -> tuple[Key, ...]:
-        """Of the numbers, the largest first."""
-        return tuple(dict.fromkeys((self.key, *(key for terms in self.of for key in terms))))
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "keys", tuple(dict.fromkeys((self.key, *(key for terms in self.of for key in terms)))))
 
     def judged(self, rows: Rows) -> Judged:
         """In which sizes it isn't."""
-        keys = self.keys
-        places, columns = _complete([rows[key].values for key in keys])
-        told = dict(zip(keys, columns, strict=True))
+        places, columns = complete([rows[key].values for key in self.keys])
+        told = dict(zip(self.keys, columns, strict=True))
         sums = []
         for terms in self.of:
-            of_terms: Sequence[int] = [0] * len(places)
+            of_terms: Iterable[int] = repeat(0, len(places))
             for key, times in terms.items():
-                of_terms = _added(of_terms, times, told[key])
+                of_terms = added(of_terms, times, told[key])
             sums.append(of_terms)
-        counted = zip(places, told[self.key], zip(*sums, strict=True), strict=True)
-        return Judged(len(places), [place for place, count, each in counted if count != max(each)])
+        largest = [*map(max, *sums)]
+        if largest == [*told[self.key]]:
+            return Judged(len(places), ())
+        counted = zip(places, told[self.key], largest, strict=True)
+        return Judged(len(places), [place for place, count, expected in counted if count != expected])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it is."""
@@ -227,21 +235,27 @@ def _sum_of(terms: Mapping[Key, int], printed: Mapping[Key, int]) -> int:
     return sum(printed[key] * times for key, times in terms.items())
 
 
-def _added(sums: Sequence[int], times: int, column: Sequence[int]) -> Sequence[int]:
-    """Sums of all sizes, none yet where they are empty, and so many times a number of each."""
-    if times == -1 and sums:
-        return [*map(sub, sums, column)]
-    told = column if times == 1 else [*map(mul, repeat(times), column)]
-    return [*map(add, sums, told)] if sums else told
+def added(sums: Iterable[int] | None, times: int, column: Sequence[int]) -> Iterable[int]:
+    """Sums of sizes, and so many times a number of each.
+
+    sums: None as long as there are none.
+    """
+    if times == -1 and sums is not None:
+        return map(sub, sums, column)
+    told = column if times == 1 else map(mul, repeat(times), column)
+    return told if sums is None else map(add, sums, told)
 
 
-def _complete(rows: Sequence[Sequence[int | None]]) -> tuple[Sequence[int], Sequence[Sequence[int]]]:
-    """The places of the sizes that have a number in every row, and the rows' numbers there."""
-    sizes = len(rows[0])
-    if not any(None in row for row in rows):
-        return range(sizes), rows  # type: ignore[return-value]
-    places = [place for place in range(sizes) if all(row[place] is not None for row in rows)]
-    return places, [[row[place] for place in places] for row in rows]  # type: ignore[misc]
+def complete(rows: Sequence[Sequence[int | None]]) -> tuple[Sequence[int], Sequence[Sequence[int]]]:
+    """The places of the sizes that have a number in every row, and the rows' numbers there.
+
+    rows: the numbers of each, one or more.
+    """
+    places: Sequence[int] = range(len(rows[0]))
+    if any(None in row for row in rows):
+        places = [place for place in places if all(row[place] is not None for row in rows)]
+        rows = [[row[place] for place in places] for row in rows]
+    return places, rows  # type: ignore[return-value]
 
 
 def computable(relations: Iterable[Relation], keys: Iterable[Key]) -> list[Relation]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import Any
@@ -17,18 +17,16 @@ from grading_core.proof.table import COUNTING, Row, Steps
 from grading_core.sentences import Sentence
 from grading_core.sizes.labels import label_ranks
 
-NEVER_FALLS = frozenset(
-    (
-        Key("to_fit", "bust"),
-        Key("neck", "stitches"),
-        Key("neck", "sleeve"),
-        *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total", "underarm")),
-        Key("yoke", "rounds"),
-        Key("body", "stitches"),
-        Key("sleeve", "stitches"),
-        Key("band", "stitches"),
-        *(Key("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
-    )
+NEVER_FALLS = (
+    Key("to_fit", "bust"),
+    Key("neck", "stitches"),
+    Key("neck", "sleeve"),
+    *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total", "underarm")),
+    Key("yoke", "rounds"),
+    Key("body", "stitches"),
+    Key("sleeve", "stitches"),
+    Key("band", "stitches"),
+    *(Key("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
 )
 """Rows in which no size has less than a smaller one.
 
@@ -69,19 +67,19 @@ def times_of_rows(rows: Sequence[Row], columns: Mapping[Key, Numbers], rising: S
 
     rows: as read. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
     """
-    counts = [columns[row.key].values for row in rows if row.unit in COUNTING]
+    counts = [numbers.values for numbers in columns.values() if numbers.unit in COUNTING]
     needed = [columns[key].values for key in AT_LEAST_ONE if key in columns]
-    both = sum(row.values is not None and row.run is not None for row in rows)
+    both = sum([row.values is not None and row.run is not None for row in rows])
     of_sizes = [columns[key].values for key in NEVER_FALLS if key in columns]
     pairs = [pair for row in of_sizes if None in row for pair in pairwise([row[place] for place in rising])]
-    full = sum(None not in row for row in of_sizes)
+    full = sum([None not in row for row in of_sizes])
     return Counter(
         {
             ProofCode.RUN_LENGTH: len(rows),
-            ProofCode.NOT_WHOLE: sum(len(row) - row.count(None) for row in counts),
-            ProofCode.BELOW_ONE: sum(len(row) - row.count(None) for row in needed),
+            ProofCode.NOT_WHOLE: sum([len(row) - row.count(None) for row in counts]),
+            ProofCode.BELOW_ONE: sum([len(row) - row.count(None) for row in needed]),
             ProofCode.PRINTED_DIFFERS: both * len(rising),
-            ProofCode.FALLS: full * (len(rising) - 1) + sum(None not in pair for pair in pairs),
+            ProofCode.FALLS: full * (len(rising) - 1) + sum([None not in pair for pair in pairs]),
             ProofCode.YARN_FALLS: len(rising) - 1 if _is_of_one_colour(columns) else 0,
         }
     )
@@ -108,9 +106,11 @@ def count_findings(rows: Sequence[Row], labels: Sequence[str], columns: Mapping[
     for row in rows:
         if row.unit not in COUNTING:
             continue
-        needed = row.key in AT_LEAST_ONE
-        for place, count in enumerate(columns[row.key].values):
-            if count is None or (count % GRAINS == 0 and count >= (GRAINS if needed else 0)):
+        counts, least = columns[row.key].values, GRAINS if row.key in AT_LEAST_ONE else 0
+        if None not in counts and min(counts) >= least and not any([count % GRAINS for count in counts]):
+            continue
+        for place, count in enumerate(counts):
+            if count is None or (count % GRAINS == 0 and count >= least):
                 continue
             code = ProofCode.NOT_WHOLE if count % GRAINS else ProofCode.BELOW_ONE
             yield _finding(code, row.key, row.unit, labels[place], count, words.is_printed(code, row.key, count))
@@ -150,19 +150,19 @@ def _is_meant(seen: int, room: int, correction: Correction | None) -> bool:
 def falling_findings(
     labels: Sequence[str],
     columns: Mapping[Key, Numbers],
+    falling: Collection[Key],
     rising: Sequence[int],
     mended: Mapping[int, Mapping[Key, Correction]],
 ) -> Iterator[Finding]:
     """Numbers that fall from a size to a larger one.
 
-    labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
-    mended: what is to be corrected in sizes, by their places: where it is one of the two, that one is to blame.
+    labels: of the sizes. columns: the numbers of each row. falling: the rows that fall as they are listed. rising: the
+    places of the sizes from the smallest on. mended: what is to be corrected in sizes, by their places: where it is one
+    of the two, that one is to blame.
     """
-    in_order = list(rising) == [*range(len(labels))]
-    for key in NEVER_FALLS & columns.keys():
+    as_listed = rising == range(len(labels))
+    for key in falling if as_listed else [key for key in NEVER_FALLS if key in columns]:
         values, half, unit = columns[key]
-        if in_order and _rises(values):
-            continue
         for smaller, larger in pairwise(rising):
             before, after = values[smaller], values[larger]
             if before is None or after is None or after + 2 * half >= before:
@@ -201,20 +201,31 @@ def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising:
                 yield _finding(ProofCode.YARN_FALLS, key, unit, labels[larger], after, why)
 
 
+def falling_rows(columns: Mapping[Key, Numbers]) -> Collection[Key]:
+    """Those that should never fall and do in the order in which the sizes are listed, or have no number in some.
+
+    columns: the numbers of each row.
+    """
+    return [key for key in NEVER_FALLS if key in columns and not _rises(columns[key].values)]
+
+
 def _rises(values: Sequence[int | None]) -> bool:
     return None not in values and sorted(values) == list(values)  # type: ignore[type-var]
 
 
-def rising_places(labels: Sequence[str], columns: Mapping[Key, Numbers]) -> Sequence[int]:
+def rising_places(labels: Sequence[str], columns: Mapping[Key, Numbers], falling: Collection[Key]) -> Sequence[int]:
     """The places of the sizes from the smallest to the largest.
 
-    labels: of the sizes. columns: the numbers of each row. A pattern lists its sizes either way, which labels and most
-    rows agree on whatever single number is wrong; where they are listed in no order they are sorted by bust.
+    labels: of the sizes. columns: the numbers of each row. falling: the rows that fall as they are listed. A pattern
+    lists its sizes either way, which labels and most rows agree on whatever single number is wrong; where they are
+    listed in no order they are sorted by bust.
     """
-    places = range(len(labels))
+    places, ranks = range(len(labels)), label_ranks(labels)
+    if not falling and (not ranks or _rises(ranks)):
+        return places
     rows = [columns[key].values for key in NEVER_FALLS if key in columns]
     steps = [sum(_step(row[place], row[place + 1]) for row in rows) for place in places[:-1]]
-    if ranks := label_ranks(labels):
+    if ranks:
         steps = [step + _LABELS_COUNT * _step(*pair) for step, pair in zip(steps, pairwise(ranks), strict=True)]
     if min(steps, default=0) >= 0:
         return places

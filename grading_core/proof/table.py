@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
-from grading_core.proof.figures import Key, Numbers, grains, printed_step, step_of_row
-from grading_core.proof.reading import PrintedRun, UnreadableError, read_run
+from grading_core.proof.figures import Key, Numbers, all_grains, printed_step, step_of_row
+from grading_core.proof.reading import PrintedRun, UnreadableError, read_run, read_usual_runs
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
 from grading_core.unknown import UnknownError, is_unknown
@@ -62,59 +62,60 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
     rows: as sent. sizes: how many the pattern has.
     """
     read: dict[Key, Row] = {}
-    for place, sent in enumerate(rows):
-        if is_unknown(sent):
-            continue
-        found, problems = _read_row(sent, sizes)
-        for row in found:
+    known = [(place, sent) for place, sent in enumerate(rows) if not is_unknown(sent)]
+    usual = read_usual_runs([sent.run for _, sent in known if type(sent.run) is str])
+    for place, sent in known:
+        problems: list[Problem] = []
+        for row in _read_row(sent, sizes, usual, problems):
             if row.key in read:
                 detail = f"has the part and item of a row above, {row.key.part} and {row.key.item}."
                 problems.append(Problem((), ProblemCode.DUPLICATE_ROW, detail))
             read[row.key] = row
-        yield from [problem.under("rows", place) for problem in problems]
+        if problems:
+            yield from [problem.under("rows", place) for problem in problems]
     return tuple(read.values())
 
 
-def _read_row(sent: PrintedRow, sizes: int) -> tuple[Sequence[Row], list[Problem]]:
-    """The row, with its inches as another one, and what is wrong with it."""
-    problems: list[Problem] = []
-    printed = _read("run", sent.run, sizes, problems)
-    in_inches = _read("run_inch", sent.run_inch, sizes, problems)
-    try:
-        return _rows(sent, printed, in_inches, problems), problems
-    except UnknownError:
-        return (), problems
-
-
-def _rows(
-    sent: PrintedRow, printed: PrintedRun | None, in_inches: PrintedRun | None, problems: list[Problem]
+def _read_row(
+    sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]
 ) -> Sequence[Row]:
+    """The row, with its inches as another one.
+
+    usual: runs that have been read. problems: where what is wrong with the row goes.
+    """
     part, item, unit, values, run, run_inch = sent
-    usual = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
-    if unit is not None and usual is not None and unit != usual and (unit, usual) != ("inch", "cm"):
-        problems.append(Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {usual}, or left out."))
+    printed = None if run is None else _read("run", run, sizes, usual, problems)
+    in_inches = None if run_inch is None else _read("run_inch", run_inch, sizes, usual, problems)
+    try:
+        of_table = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
+        if unit != of_table and unit is not None and of_table is not None and (unit, of_table) != ("inch", "cm"):
+            problems.append(Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {of_table}, or left out."))
+            return ()
+        if values is None and run is None and run_inch is None:
+            problems.append(Problem((), ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch."))
+            return ()
+        exact = None if values is None else all_grains(values)
+    except UnknownError:
         return ()
-    if values is None and run is None and run_inch is None:
-        problems.append(Problem((), ProblemCode.NO_NUMBERS, "has no numbers: send values, run or run_inch."))
-        return ()
-    told = unit or usual or ""
+    told = unit or of_table or ""
     if printed is not None and printed.unit == "inch" and told != "inch":
         printed, in_inches = None, in_inches or printed
     rows = []
-    if values is not None or printed is not None:
-        exact = None if values is None else tuple([None if value is None else grains(value) for value in values])
+    if exact is not None or printed is not None:
         rows.append(Row(Key(part, item, told == "inch"), told, exact, None if printed is None else printed.values))
     if in_inches is not None:
         rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
     return rows
 
 
-def _read(name: str, text: str | None, sizes: int, problems: list[Problem]) -> PrintedRun | None:
-    """The run of a field, None where it isn't sent or can't be read."""
-    if text is None or is_unknown(text):
-        return None
+def _read(
+    name: str, text: str, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]
+) -> PrintedRun | None:
+    """The run of a field, None where it can't be read."""
     try:
-        return read_run(text, sizes)
+        return usual.get(text) or read_run(text, sizes)
+    except UnknownError:
+        return None
     except UnreadableError as error:
         problems.append(Problem((name,), ProblemCode.UNREADABLE_RUN, str(error)))
         return None
@@ -126,12 +127,12 @@ def printed_steps(rows: Iterable[Row]) -> Steps:
     rows: of the whole pattern.
     """
     groups: dict[Rounding, list[int]] = {}
-    for row in rows:
-        if row.unit in ROUNDED:
-            for values, exact in ((row.values, True), (row.run, False)):
-                if values is not None:
-                    told = groups.setdefault(Rounding(row.unit, exact), [])
-                    told += [value for value in values if value is not None]
+    for _, unit, values, run in rows:
+        if unit in ROUNDED:
+            for numbers, exact in ((values, True), (run, False)):
+                if numbers is not None:
+                    told = groups.setdefault(Rounding(unit, exact), [])
+                    told += numbers if None not in numbers else [value for value in numbers if value is not None]
     return {kind: printed_step(values, unit=kind.unit) for kind, values in groups.items()}
 
 
@@ -142,11 +143,8 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbe
     """
     numbers = {}
     for row in rows:
-        told = row.told
-        step = steps.get(row.rounding, 0) if row.unit in ROUNDED else 0
-        if step and row.values is None:
-            step = step_of_row(told, step)
-        if len(told) != sizes:
-            told *= sizes
-        numbers[row.key] = Numbers(told, step // 2, row.unit)
+        told, unit, half = row.told, row.unit, 0
+        if unit in ROUNDED and (step := steps.get(row.rounding, 0)):
+            half = (step_of_row(told, step) if row.values is None else step) // 2
+        numbers[row.key] = Numbers(told if len(told) == sizes else told * sizes, half, unit)
     return numbers

@@ -24,10 +24,10 @@ def unchecked(
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:
-        lacking = tuple([key for key in relation.keys if key not in there])
         # what is said of inches is said of centimetres too
-        if not lacking or any(key.inches for key in relation.keys):
+        if there.issuperset(relation.keys) or any(key.inches for key in relation.keys):
             continue
+        lacking = tuple([key for key in relation.keys if key not in there])
         if len(lacking) == 1 and lacking[0] not in garment.NOT_IN_ALL:
             wanted[lacking[0]] += 1
         code = relation.code
