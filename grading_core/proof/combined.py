@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from grading_core.codes import ProofCode
+from grading_core.proof.columns import Columns
 from grading_core.proof.figures import Figures, Key
-from grading_core.proof.relations import Judged, Linear, Relation, Rows, Span
+from grading_core.proof.relations import Judged, Linear, Relation, Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,9 +29,9 @@ class Either:
         """Of the numbers."""
         return self.of[0].keys
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes none holds."""
-        first, *others = [each.judged(rows) for each in self.of]
+        first, *others = [each.judged(columns) for each in self.of]
         broken = set(first.broken).intersection(*[each.broken for each in others])
         return Judged(first.times, sorted(broken))
 
@@ -75,10 +76,10 @@ class Unless(_AskedFor):
 
     __slots__ = ()
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes it is asked for and doesn't hold."""
-        times, broken = self.relation.judged(rows)
-        return Judged(times, [place for place in broken if rows[self.key].values[place]])
+        times, broken = self.relation.judged(columns)
+        return Judged(times, [place for place in broken if columns[self.key].values[place]])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it does, or is not asked for."""
@@ -90,28 +91,28 @@ class Without(_AskedFor):
 
     __slots__ = ()
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes it is asked for and doesn't hold."""
-        beside = rows[self.key].values
+        beside = columns[self.key].values
         if None not in beside:
             return Judged(0, ())
-        told = zip(beside, *[rows[key].values for key in self.keys], strict=True)
+        told = zip(beside, *[columns[key].values for key in self.keys], strict=True)
         times = sum(beside_it is None and None not in numbers for beside_it, *numbers in told)
-        return Judged(times, [place for place in self.relation.judged(rows).broken if beside[place] is None])
+        return Judged(times, [place for place in self.relation.judged(columns).broken if beside[place] is None])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it does, or is not asked for."""
         return self.key in figures or self.relation.holds(figures)
 
 
-def mostly_holds(relation: Relation, rows: Rows) -> bool:
+def mostly_holds(relation: Relation, columns: Columns) -> bool:
     """Whether a relation holds in more than half of the sizes that have its numbers.
 
-    rows: that the pattern has.
+    columns: that the pattern has.
     """
-    if not rows.keys() >= set(relation.keys):
+    if not all(key in columns for key in relation.keys):
         return False
-    times, broken = relation.judged(rows)
+    times, broken = relation.judged(columns)
     return 2 * len(broken) < times
 
 

@@ -59,10 +59,7 @@ def all_grains(values: Iterable[float | Fraction | None]) -> tuple[int | None, .
     values: as `grains` takes them.
     """
     return tuple(
-        [
-            value * GRAINS if type(value) is int else None if value is None else round(value * GRAINS)
-            for value in values
-        ]
+        [value * GRAINS if type(value) is int else None if value is None else round(value * GRAINS) for value in values]
     )
 
 
@@ -125,10 +122,9 @@ def step_of_row(values: Iterable[int | None], step: int) -> int:
     >>> number(step_of_row(halves, quarter)), number(step_of_row(halves[:2], quarter))
     (Fraction(1, 2), Fraction(1, 4))
     """
-    told = {*values} - {None}
-    if len(told) < _DIFFERENT:
+    if step >= GRAINS or len(told := {*values} - {None}) < _DIFFERENT:
         return step
-    return next((each for each in (GRAINS, GRAINS // 2) if each > step and _is_step(each, told, 0)), step)
+    return next((each for each in (GRAINS, GRAINS // 2) if each > step and _is_step(each, told, 0)), step)  # type: ignore[arg-type]
 
 
 def _is_step(step: int, values: Iterable[int], few: int) -> bool:

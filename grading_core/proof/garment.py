@@ -13,9 +13,10 @@ from math import gcd
 from typing import Literal
 
 from grading_core.codes import ProofCode
+from grading_core.proof.columns import Columns
 from grading_core.proof.combined import Either, Unless, Without, mostly_holds
 from grading_core.proof.figures import GRAINS, Key
-from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Rows, Term, linear
+from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Term, linear
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
 from grading_core.units import INCHES_IN_CM, InchConvention
@@ -154,7 +155,7 @@ def round_relation(step: int) -> Relation:
     return linear(ProofCode.INCREASES_EXCEED_ROUNDS, _one("yoke", "rounds"), increases, least=1 - step, most=None)
 
 
-def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Relation]:
+def cast_on_relations(rows: Columns, rules: Mapping[str, CountRule]) -> Iterator[Relation]:
     """What is cast on against the stitches of the neck, and of the band.
 
     rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
@@ -166,15 +167,13 @@ def cast_on_relations(rows: Rows, rules: Mapping[str, CountRule]) -> Iterator[Re
         repeat = rules["band"].multiple if "band" in rules else _repeat(rows)
         picked_up = _picked_up(max(_ADJUSTED, repeat - 1))
         # a band that has more or fewer in most sizes has a rib that repeats over so many
-        if not rows.keys() >= set(picked_up.keys) or mostly_holds(picked_up, rows):
+        if not all(key in rows for key in picked_up.keys) or mostly_holds(picked_up, rows):
             yield picked_up
 
 
 @cache
 def _cast_on(drop: bool) -> Relation:
-    return linear(
-        ProofCode.CAST_ON, _one("neck", "stitches"), _times(-1, "neck", "cast_on"), most=None if drop else 0
-    )
+    return linear(ProofCode.CAST_ON, _one("neck", "stitches"), _times(-1, "neck", "cast_on"), most=None if drop else 0)
 
 
 @lru_cache(maxsize=16)
@@ -183,14 +182,14 @@ def _picked_up(adjusted: int) -> Relation:
     return linear(ProofCode.PICK_UP, *terms, least=-adjusted, most=adjusted)
 
 
-def _repeat(rows: Rows) -> int:
+def _repeat(rows: Columns) -> int:
     """What the stitches of the band may be repeats of, as far as the steps from size to size show; 0 where none are."""
     key = COUNTED["band"]
     told = sorted({value for value in rows[key].values if value is not None}) if key in rows else []
     return gcd(*[after - before for before, after in pairwise(told)]) // GRAINS
 
 
-def decrease_relations(rows: Rows) -> Iterator[Relation]:
+def decrease_relations(rows: Columns) -> Iterator[Relation]:
     """Whether the decreases lead from the sleeve to its cuff, give or take what a round before the rib adjusts.
 
     rows: that the pattern has. Two at a time leave one stitch over at most; that a round takes or adds more is believed
@@ -211,7 +210,7 @@ def _decreases_to_cuff(adjusted: int) -> tuple[Relation, ...]:
     )
 
 
-def length_relations(gauges: Gauges | None, rows: Rows, convention: InchConvention) -> Iterator[Relation]:
+def length_relations(gauges: Gauges | None, rows: Columns, convention: InchConvention) -> Iterator[Relation]:
     """What lengths come to at the gauge of their fabric, and from one another; in centimetres, and in inches.
 
     gauges: of the fabrics, None where nobody knows. rows: that the pattern has. convention: of its inches.
@@ -274,7 +273,7 @@ def _lengths_of_counts(gauges: Gauges, to_unit: Fraction, in_inches: bool) -> It
         yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
 
 
-def _sums_of_lengths(row: Fraction | None, rows: Rows, in_inches: bool) -> Iterator[Relation]:
+def _sums_of_lengths(row: Fraction | None, rows: Columns, in_inches: bool) -> Iterator[Relation]:
     """Lengths that are the sum of others, and of rows that only a part of the round has.
 
     row: its height, None where nobody knows. Where no such rows are told there may be some all the same, unless most

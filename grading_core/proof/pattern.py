@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
 from grading_core.chart.grid import default_anchor
 from grading_core.proof import garment
-from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers
+from grading_core.proof.columns import Columns
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key
 from grading_core.proof.relations import Relation, added, complete, computable
 from grading_core.proof.request import ProofRequest
 from grading_core.proof.table import COUNTING, Row
@@ -28,7 +29,7 @@ class Pattern:
 
     request: ProofRequest
     rows: tuple[Row, ...]
-    columns: Mapping[Key, Numbers]
+    columns: Columns
 
     @cached_property
     def line_stitches(self) -> int | None:

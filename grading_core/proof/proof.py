@@ -56,7 +56,8 @@ def proofread(request: ProofRequest) -> Proof:
     """
     rows, labels = sound(proof_problems(request)), request.labels
     too_long = dict(length_findings(rows, len(labels)))
-    rows = tuple([row for row in rows if row.key not in too_long])
+    if too_long:
+        rows = tuple([row for row in rows if row.key not in too_long])
     steps = printed_steps(rows)
     pattern = Pattern(request, rows, numbers_of(rows, len(labels), steps))
     skipped = frozenset(request.skip)
@@ -74,7 +75,7 @@ def proofread(request: ProofRequest) -> Proof:
     )
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
     findings = [*islice(found, MAX_FINDINGS + 1)]
-    times += times_of_rows(rows, pattern.columns, rising)
+    times.update(times_of_rows(rows, pattern.columns, rising))
     not_computed, most_wanted = unchecked(pattern, relations, times)
     return Proof(
         labels=labels,
@@ -108,8 +109,8 @@ def _judged(
     times: Counter[ProofCode] = Counter()
     broken: dict[int, list[Relation]] = {}
     for relation in relations:
-        computed, places = relation.judged(pattern.columns)
-        times[relation.code] += computed
+        code, (computed, places) = relation.code, relation.judged(pattern.columns)
+        times[code] = times.get(code, 0) + computed
         for place in places:
             broken.setdefault(place, []).append(relation)
     mended = corrections(pattern, relations, sorted(broken))

@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from typing import Literal, NamedTuple
 from unicodedata import normalize
 
-from grading_core.proof.figures import GRAINS, all_grains
+from grading_core.proof.figures import GRAINS
 
 PrintedUnit = Literal["cm", "inch"]
 
@@ -37,7 +37,7 @@ _ONE = re.compile(
 _DIGITS = 7
 """Of a whole number, at most."""
 
-_USUAL_SIGNS = " (),.0123456789"
+_USUAL_SIGNS = b" (),.0123456789"
 
 _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
@@ -119,22 +119,33 @@ def read_usual_runs(runs: Sequence[str]) -> dict[str, PrintedRun]:
     >>> read_usual_runs(["1 (2, 3)", "4 [5: 6]"]) == {"1 (2, 3)": read_run("1 (2, 3)", 3)}
     True
     """
-    usual = [run for run in runs if not run.strip(_USUAL_SIGNS)]
+    usual = runs
+    if not _is_usual("".join(runs)):
+        usual = [run for run in runs if _is_usual(run)]
     lists = "],[".join([run.removesuffix(")").replace(" (", ", ") for run in usual])
     if lists.count(",") != lists.count(", ") + len(usual) - 1:
         return {}
     try:
         read = json.loads(f"[[{lists}]]")
+        most = max(map(max, read))
     except ValueError:
+        return {}
+    if most >= 10**_DIGITS:
         return {}
     told = {}
     for run, numbers in zip(usual, read, strict=True):
-        if numbers and max(numbers) < _TENS[-1] * 10:
-            whole = "." not in run
-            values = tuple([number * GRAINS for number in numbers]) if whole else all_grains(numbers)
-            if whole or [value / GRAINS for value in values] == numbers:
-                told[run] = PrintedRun(values)
+        if "." not in run:
+            told[run] = PrintedRun(tuple([number * GRAINS for number in numbers]))
+            continue
+        values = [round(number * GRAINS) for number in numbers]
+        if [value / GRAINS for value in values] == numbers:
+            told[run] = PrintedRun(tuple(values))
     return told
+
+
+def _is_usual(text: str) -> bool:
+    """Whether a text has signs only that stand in most runs."""
+    return text.isascii() and not text.encode().translate(None, _USUAL_SIGNS)
 
 
 def _usual(text: str) -> tuple[int | None, ...] | None:

@@ -15,10 +15,10 @@ from operator import add, mul, sub
 from typing import NamedTuple, Protocol
 
 from grading_core.codes import ProofCode
-from grading_core.proof.figures import GRAINS, Figures, Key, Numbers, number
+from grading_core.proof.columns import BOUND_BITS, FACTOR_BITS, Columns
+from grading_core.proof.figures import GRAINS, Figures, Key, number
 from grading_core.rounding import CountRule
 
-Rows = Mapping[Key, Numbers]
 Term = tuple[Key, Fraction | int]
 """A number, and how many times it stands in a sum."""
 
@@ -48,8 +48,8 @@ class Relation(Protocol):
     def keys(self) -> tuple[Key, ...]:
         """Of its numbers."""
 
-    def judged(self, rows: Rows) -> Judged:
-        """In which sizes it doesn't hold. rows: that have all its numbers."""
+    def judged(self, columns: Columns) -> Judged:
+        """In which sizes it doesn't hold. columns: that have all its numbers."""
 
     def holds(self, figures: Figures) -> bool:
         """Whether it holds in a size. figures: that have all its numbers."""
@@ -70,39 +70,32 @@ class Linear:
     least: int | None
     most: int | None
     keys: tuple[Key, ...] = field(init=False, repr=False, compare=False)
+    _short: bool = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "keys", tuple(self.times))
+        bounds = [bound for bound in (self.least, self.most) if bound is not None]
+        factors = sum(map(abs, self.times.values())).bit_length() <= FACTOR_BITS
+        object.__setattr__(self, "_short", factors and all(bound.bit_length() <= BOUND_BITS for bound in bounds))
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes the sum can't lie between the bounds."""
-        low, high, sums = self.least, self.most, None
-        for key, times in self.times.items():
-            values, half, _ = rows[key]
-            if None in values:
-                return self._judged_in_some(rows)
-            sums = added(sums, times, values)  # type: ignore[arg-type]
-            if half:
-                low = None if low is None else low - abs(times) * half
-                high = None if high is None else high + abs(times) * half
-        totals = [*sums]  # type: ignore[misc]
-        if (low is None or min(totals) >= low) and (high is None or max(totals) <= high):
-            return Judged(len(totals), ())
+        if self._short and columns.lies_within(self.times, self.least, self.most):
+            return Judged(columns.sizes, ())
+        places, numbers = complete([columns[key].values for key in self.keys])
+        sums: Iterable[int] = repeat(0, len(places))
+        slack = 0
+        for (key, times), column in zip(self.times.items(), numbers, strict=True):
+            sums = added(sums, times, column)
+            slack += abs(times) * columns[key].half
+        low = None if self.least is None else self.least - slack
+        high = None if self.most is None else self.most + slack
         broken = [
             place
-            for place, total in enumerate(totals)
+            for place, total in zip(places, sums, strict=True)
             if (low is not None and total < low) or (high is not None and total > high)
         ]
-        return Judged(len(totals), broken)
-
-    def _judged_in_some(self, rows: Rows) -> Judged:
-        """In the sizes that have all the numbers."""
-        places, columns = complete([rows[key].values for key in self.keys])
-        if not places:
-            return Judged(0, ())
-        there = {key: rows[key]._replace(values=column) for key, column in zip(self.keys, columns, strict=True)}
-        times, broken = self.judged(there)
-        return Judged(times, [places[place] for place in broken])
+        return Judged(len(places), broken)
 
     def holds(self, figures: Figures) -> bool:
         """Whether the sum can lie between the bounds."""
@@ -159,9 +152,9 @@ class Multiple:
         """Of the count."""
         return (self.key,)
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes it isn't."""
-        places, (counts,) = complete([rows[self.key].values])
+        places, (counts,) = complete([columns[self.key].values])
         return Judged(len(places), [p for p, count in zip(places, counts, strict=True) if not self._accepts(count)])
 
     def holds(self, figures: Figures) -> bool:
@@ -189,10 +182,10 @@ class Largest:
     def __post_init__(self) -> None:
         object.__setattr__(self, "keys", tuple(dict.fromkeys((self.key, *(key for terms in self.of for key in terms)))))
 
-    def judged(self, rows: Rows) -> Judged:
+    def judged(self, columns: Columns) -> Judged:
         """In which sizes it isn't."""
-        places, columns = complete([rows[key].values for key in self.keys])
-        told = dict(zip(self.keys, columns, strict=True))
+        places, numbers = complete([columns[key].values for key in self.keys])
+        told = dict(zip(self.keys, numbers, strict=True))
         sums = []
         for terms in self.of:
             of_terms: Iterable[int] = repeat(0, len(places))
@@ -235,15 +228,11 @@ def _sum_of(terms: Mapping[Key, int], printed: Mapping[Key, int]) -> int:
     return sum(printed[key] * times for key, times in terms.items())
 
 
-def added(sums: Iterable[int] | None, times: int, column: Sequence[int]) -> Iterable[int]:
-    """Sums of sizes, and so many times a number of each.
-
-    sums: None as long as there are none.
-    """
-    if times == -1 and sums is not None:
+def added(sums: Iterable[int], times: int, column: Sequence[int]) -> Iterable[int]:
+    """Sums of sizes, and so many times a number of each."""
+    if times == -1:
         return map(sub, sums, column)
-    told = column if times == 1 else map(mul, repeat(times), column)
-    return told if sums is None else map(add, sums, told)
+    return map(add, sums, column if times == 1 else map(mul, repeat(times), column))
 
 
 def complete(rows: Sequence[Sequence[int | None]]) -> tuple[Sequence[int], Sequence[Sequence[int]]]:

@@ -90,9 +90,10 @@ def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Find
 
     rows: as read. sizes: how many there are.
     """
+    right = (1, sizes)
     for row in rows:
         for values in (row.values, row.run):
-            if values is not None and len(values) not in (1, sizes):
+            if values is not None and len(values) not in right:
                 why = words.run_length(ProofCode.RUN_LENGTH, row.key, len(values), sizes)
                 yield row.key, _finding(ProofCode.RUN_LENGTH, row.key, row.unit, None, None, why)
                 break
@@ -107,8 +108,6 @@ def count_findings(rows: Sequence[Row], labels: Sequence[str], columns: Mapping[
         if row.unit not in COUNTING:
             continue
         counts, least = columns[row.key].values, GRAINS if row.key in AT_LEAST_ONE else 0
-        if None not in counts and min(counts) >= least and not any([count % GRAINS for count in counts]):
-            continue
         for place, count in enumerate(counts):
             if count is None or (count % GRAINS == 0 and count >= least):
                 continue
@@ -209,8 +208,8 @@ def falling_rows(columns: Mapping[Key, Numbers]) -> Collection[Key]:
     return [key for key in NEVER_FALLS if key in columns and not _rises(columns[key].values)]
 
 
-def _rises(values: Sequence[int | None]) -> bool:
-    return None not in values and sorted(values) == list(values)  # type: ignore[type-var]
+def _rises(values: Sequence[Any]) -> bool:
+    return None not in values and sorted(values) == list(values)
 
 
 def rising_places(labels: Sequence[str], columns: Mapping[Key, Numbers], falling: Collection[Key]) -> Sequence[int]:

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
+from grading_core.proof.columns import Columns
 from grading_core.proof.figures import Key, Numbers, all_grains, printed_step, step_of_row
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run, read_usual_runs
 from grading_core.proof.request import PrintedRow
@@ -41,9 +42,7 @@ class Row(NamedTuple):
     @property
     def told(self) -> Values:
         """Its numbers: exact ones where they are sent, and else as printed."""
-        told = self.run if self.values is None else self.values
-        assert told is not None
-        return told
+        return self.run if self.values is None else self.values  # type: ignore[return-value]
 
     @property
     def rounding(self) -> Rounding:
@@ -76,9 +75,7 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
     return tuple(read.values())
 
 
-def _read_row(
-    sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]
-) -> Sequence[Row]:
+def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]) -> Sequence[Row]:
     """The row, with its inches as another one.
 
     usual: runs that have been read. problems: where what is wrong with the row goes.
@@ -132,16 +129,16 @@ def printed_steps(rows: Iterable[Row]) -> Steps:
             for numbers, exact in ((values, True), (run, False)):
                 if numbers is not None:
                     told = groups.setdefault(Rounding(unit, exact), [])
-                    told += numbers if None not in numbers else [value for value in numbers if value is not None]
+                    told += [value for value in numbers if value is not None] if None in numbers else numbers  # type: ignore[arg-type]
     return {kind: printed_step(values, unit=kind.unit) for kind, values in groups.items()}
 
 
-def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> dict[Key, Numbers]:
+def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> Columns:
     """The numbers of each row.
 
     rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
     """
-    numbers = {}
+    numbers = Columns()
     for row in rows:
         told, unit, half = row.told, row.unit, 0
         if unit in ROUNDED and (step := steps.get(row.rounding, 0)):

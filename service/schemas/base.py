@@ -127,8 +127,8 @@ class StrictSchema(Schema):
             raise FormError(Flaw(FormCode.TOO_LONG, detail))
         loaded: dict[str, Any] = {}
         errors: dict[str | None, Any] = {}
-        loads = self._loads
-        for name, sent in (data if data.keys() >= self._never_left_out.keys() else self._never_left_out | data).items():
+        loads, never_left_out = self._loads, self._never_left_out
+        for name, sent in (data if data.keys() >= never_left_out.keys() else never_left_out | data).items():
             load = loads.get(name)
             if load is None:
                 errors[name] = Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, loads.keys())
@@ -140,7 +140,7 @@ class StrictSchema(Schema):
                 value = error.known
             if value is not missing:
                 loaded[name] = value
-        if broken := [rule for rule in self.rules if not rule.holds(data)]:
+        if self.rules and (broken := [rule for rule in self.rules if not rule.holds(data)]):
             errors[None] = [rule.flaw(data) for rule in broken]
             # which of them was meant isn't known
             loaded |= {name: unknown() for rule in broken for name in rule.names}
@@ -173,7 +173,15 @@ class StrictSchema(Schema):
         return left_out.load_default
 
     def _built(self, loaded: dict[str, Any], make: Callable[..., Any] | None) -> Any:
-        return self.build(loaded) if make is None else make(**self._by_attribute(loaded))
+        if make is None:
+            return self.build(loaded) if self._plain is None else self._plain(**loaded)
+        return make(**self._by_attribute(loaded))
+
+    @cached_property
+    def _plain(self) -> type[Any] | None:
+        """The record, where it takes what is loaded as it stands."""
+        own = type(self).build is not StrictSchema.build
+        return None if own or self.record is None or self._renamed[0] else self.record
 
     def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
         """How the answer to a request is printed; the usual way unless requests of the schema can say so.

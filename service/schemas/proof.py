@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from functools import cached_property
-from types import NoneType
 from typing import Any, get_args
 
 from marshmallow import missing
@@ -53,7 +52,8 @@ class PrintedValues(Items):
                 type(value) is list
                 and 1 <= len(value) <= MAX_SIZES
                 and _NUMBERS.issuperset(map(type, value))
-                and all(each is None or -MAX_PRINTED <= each <= MAX_PRINTED for each in value)
+                and min(value) >= -MAX_PRINTED
+                and max(value) <= MAX_PRINTED
             ):
                 return tuple(value)
             return load(value)
@@ -61,7 +61,7 @@ class PrintedValues(Items):
         return load_numbers
 
 
-_NUMBERS = frozenset((int, float, NoneType))
+_NUMBERS = frozenset((int, float))
 
 
 class Unread(StrictField):

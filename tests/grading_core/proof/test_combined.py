@@ -6,6 +6,7 @@ import pytest
 
 from grading_core.codes import ProofCode
 from grading_core.gauge import Gauge
+from grading_core.proof.columns import Columns
 from grading_core.proof.combined import Either, Unless, mostly_holds
 from grading_core.proof.figures import GRAINS, Figure, Key, Numbers
 from grading_core.proof.relations import linear
@@ -23,8 +24,8 @@ def of(a: int, b: int) -> dict[Key, Figure]:
     return {A: Figure(a * GRAINS), B: Figure(b * GRAINS)}
 
 
-def rows(a: tuple[int, ...], b: tuple[int, ...]) -> dict[Key, Numbers]:
-    return {key: Numbers(tuple(n * GRAINS for n in run), 0, "cm") for key, run in ((A, a), (B, b))}
+def rows(a: tuple[int, ...], b: tuple[int, ...]) -> Columns:
+    return Columns({key: Numbers(tuple(n * GRAINS for n in run), 0, "cm") for key, run in ((A, a), (B, b))})
 
 
 @pytest.mark.parametrize(("a", "holds"), [(20, True), (30, True), (25, False), (19, False), (31, False)])
@@ -57,7 +58,7 @@ def test_what_holds_in_more_than_half_of_the_sizes_mostly_holds(a: tuple[int, ..
 
 
 def test_what_lacks_a_row_does_not_mostly_hold() -> None:
-    assert not mostly_holds(TWICE, {A: Numbers((2,), 0, "cm")})
+    assert not mostly_holds(TWICE, Columns({A: Numbers((2,), 0, "cm")}))
 
 
 def test_a_size_without_short_rows_has_a_length_that_is_the_sum_of_its_parts() -> None:

@@ -12,7 +12,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from grading_core.proof.figures import number
-from grading_core.proof.reading import UnreadableError, read_run
+from grading_core.proof.reading import UnreadableError, read_run, read_usual_runs
 
 HALF, QUARTER = Fraction(1, 2), Fraction(1, 4)
 
@@ -264,3 +264,27 @@ def test_a_run_printed_in_any_style_reads_back(values: list[Fraction | None], st
     unit = style.choice(("", " in", " cm", " sts", '"'))
     text = f"{first}{style.choice((' ', ''))}{opening}{parting.join(others)}{closing}{unit}"
     assert read(text, len(values)) == values
+
+
+USUAL = st.text(st.sampled_from("0123456789 ,.()"), min_size=1, max_size=24)
+RUN = st.lists(st.sampled_from(("84", "7", "12.5", "0.25", "9999999", "9999999.999999")), min_size=1, max_size=5).map(
+    lambda sizes: sizes[0] if len(sizes) == 1 else f"{sizes[0]} ({', '.join(sizes[1:])})"
+)
+
+
+@settings(max_examples=400)
+@given(st.lists(st.one_of(RUN, RUN, USUAL, SIGNS), max_size=6))
+@example(["84, 85"])
+@example(["84", "1,5"])
+@example(["84], [85"])
+@example(["12345678 (9)"])
+@example(["1.2345678"])
+@example(["84", "9" * 600])
+@example(["9" * 400 + ".5"])
+def test_runs_that_are_read_in_one_go_are_read_as_each_by_itself(texts: list[str]) -> None:
+    for text, run in read_usual_runs(texts).items():
+        assert run == read_run(text, len(run.values))
+
+
+def test_usual_runs_are_read_beside_others() -> None:
+    assert read_usual_runs(["84 (88, 92.5)", "84 [88: 92]", "7"]).keys() == {"84 (88, 92.5)", "7"}

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from grading_core.codes import ProofCode
 from grading_core.gauge import Gauge
+from grading_core.proof.columns import Columns
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, Numbers, grains
 from grading_core.proof.relations import Largest, Linear, Multiple, Relation, computable, linear
 from grading_core.pullover.request import Gauges
@@ -86,12 +87,16 @@ def test_all_sizes_are_judged_as_each_by_itself(times, bounds, sizes, data) -> N
     relation = Linear(code=CODE, times=dict(zip(KEYS, times, strict=True)), least=least, most=most)
     halves = [figure.half for figure in sizes[0]]
     lacking = {(place, key) for place in range(len(sizes)) for key in range(3) if data.draw(st.integers(0, 5)) == 0}
-    rows = {
-        key: Numbers(
-            tuple(None if (place, at) in lacking else size[at].printed for place, size in enumerate(sizes)), half, "cm"
-        )
-        for at, (key, half) in enumerate(zip(KEYS, halves, strict=True))
-    }
+    rows = Columns(
+        {
+            key: Numbers(
+                tuple(None if (place, at) in lacking else size[at].printed for place, size in enumerate(sizes)),
+                half,
+                "cm",
+            )
+            for at, (key, half) in enumerate(zip(KEYS, halves, strict=True))
+        }
+    )
     whole = [place for place in range(len(sizes)) if not any((place, at) in lacking for at in range(3))]
     broken = [
         place
@@ -124,7 +129,7 @@ def test_fractions_in_a_sum_are_brought_to_whole_numbers() -> None:
 
 
 def test_a_size_that_lacks_a_number_is_not_judged() -> None:
-    rows = {A: Numbers((1, None, 3), 0, ""), B: Numbers((1, 2, None), 0, ""), C: Numbers((0, 0, 0), 0, "")}
+    rows = Columns({A: Numbers((1, None, 3), 0, ""), B: Numbers((1, 2, None), 0, ""), C: Numbers((0, 0, 0), 0, "")})
     assert linear(CODE, (A, 1), (B, 1), (C, 1)).judged(rows) == (1, [0])
 
 
@@ -142,7 +147,7 @@ def test_a_multiple_of_four_plus_two_is_known_and_the_nearest_told(count: int, h
     relation = Multiple(code=CODE, key=A, rule=CountRule(4, 2, "down"))
     assert relation.holds(of(count)) is holds
     assert relation.implied(A, of(count)) == (nearest * GRAINS, nearest * GRAINS)
-    assert relation.judged({A: Numbers((count * GRAINS, None), 0, "stitches")}) == (1, [] if holds else [0])
+    assert relation.judged(Columns({A: Numbers((count * GRAINS, None), 0, "stitches")})) == (1, [] if holds else [0])
 
 
 LARGEST = Largest(code=CODE, key=A, of=({B: 1}, {C: 1}))
@@ -162,5 +167,7 @@ def test_the_largest_is_the_largest(counts: tuple[int, int, int]) -> None:
 
 
 def test_the_largest_is_judged_in_every_size_that_has_all_numbers() -> None:
-    rows = {A: Numbers((5, 5, 5, None), 0, ""), B: Numbers((5, 4, 5, 5), 0, ""), C: Numbers((4, 4, 6, 5), 0, "")}
+    rows = Columns(
+        {A: Numbers((5, 5, 5, None), 0, ""), B: Numbers((5, 4, 5, 5), 0, ""), C: Numbers((4, 4, 6, 5), 0, "")}
+    )
     assert LARGEST.judged(rows) == (3, [1, 2])
