@@ -19,8 +19,6 @@ Body = dict[str, Any]
 
 GAUGE = {"stitches": 22, "rows": 31, "over": 10}
 
-PROOF_ROWS = 60
-
 SIZES = (1, 9, 40)
 """How many sizes a request has: one, a usual pattern, the most allowed."""
 
@@ -150,14 +148,17 @@ def charted_pullovers(sizes: int, width: int = 60, height: int = 80) -> Body:
 
 
 def proofs(sizes: int) -> Body:
-    """Sixty rows of a pullover of three colours, as a pattern prints them."""
+    """Sixty rows of a pullover of four colours, as a pattern prints them."""
     asked = {**charted_pullovers(sizes), "yarn": {"metres_per_100g": 220}, "include": ["table"]}
+    drawn = asked["chart"]["chart"]
+    drawn["rows"][0] = "x" * 60
+    drawn["colours"]["x"] = {"name": "line"}
     answer = create_app(Config(log_level="WARNING")).test_client().post("/v1/pullovers", json=asked).get_json()
     keys = ("part", "item", "unit", "run")
     return {
         "labels": answer["labels"],
         "gauge": GAUGE,
-        "rows": [{key: row[key] for key in keys} for row in answer["table"]][:PROOF_ROWS],
+        "rows": [{key: row[key] for key in keys} for row in answer["table"]],
     }
 
 
