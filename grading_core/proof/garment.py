@@ -159,12 +159,12 @@ def cast_on_relations(rows: Columns, rules: Mapping[str, CountRule]) -> Iterator
     """What is cast on against the stitches of the neck, and of the band.
 
     rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
-    band is some stitches off by its multiple.
+    band is some stitches off by its multiple, or by that of its rib, which nobody has to tell.
     """
     drop = Key("neck", "front_drop") in rows
     yield _cast_on(drop)
     if not drop:
-        repeat = rules["band"].multiple if "band" in rules else _repeat(rows)
+        repeat = max(rules["band"].multiple if "band" in rules else 1, _repeat(rows))
         picked_up = _picked_up(max(_ADJUSTED, repeat - 1))
         # a band that has more or fewer in most sizes has a rib that repeats over so many
         if not all(key in rows for key in picked_up.keys) or mostly_holds(picked_up, rows):

@@ -86,6 +86,12 @@ def test_a_band_may_have_more_or_fewer_stitches_than_are_picked_up_by_as_many_as
     assert codes({"neck.cast_on": (92, 94, 99), "band.stitches": (98, 100, 106)}) == [("pick_up", "L")]
 
 
+def test_a_band_that_grows_by_whole_ribs_may_be_one_off_whatever_multiple_is_told() -> None:
+    # a rib of ten: 92 + 8
+    rows = {"neck.cast_on": (76, 84, 92), "band.stitches": (80, 90, 100)}
+    assert codes(rows, count_rules={"band": CountRule(1)}) == []
+
+
 def test_a_width_that_is_printed_in_both_units_is_found_once() -> None:
     # 168 stitches are 84 cm, 33 inches; printed are 82 and 32 1/4
     proof = garment_proof({"body.stitches": (152, 168, 180)})
