@@ -258,9 +258,9 @@ def _interpolated(
     bust: Fraction, table: str, within: Within, names: Iterable[Measurement]
 ) -> dict[Measurement, BodyValue]:
     """A table's measurements of these names at a bust inside it, in a straight line between two sizes."""
-    lines = _lines(table, within)
-    line = lines[max(0, bisect_left(lines, bust, key=lambda line: line.bust) - 1)]
+    lines, (starts, parts_of_cm) = _lines(table, within), _starts(table, within)
     here, of_here = bust.as_integer_ratio()
+    line = lines[max(0, bisect_left(starts, -(-here * parts_of_cm // of_here)) - 1)]
     return {
         name: BodyValue(Fraction(at_bust * of_here + by_bust * here, parts * of_here), origin, True)
         for name in names
@@ -272,6 +272,13 @@ def _interpolated(
 @cache
 def _lines(name: str, within: Within) -> tuple[_Line, ...]:
     return tuple(_line(below, above) for below, above in pairwise(_knots(name, within)))
+
+
+@cache
+def _starts(name: str, within: Within) -> tuple[tuple[int, ...], int]:
+    """The busts at which the lines begin, in equal parts of a centimetre, and how many parts it has."""
+    *starts, parts = whole_parts([*(line.bust for line in _lines(name, within)), Fraction(1)])
+    return tuple(starts), parts
 
 
 def _line(below: SizeBody, above: SizeBody) -> _Line:

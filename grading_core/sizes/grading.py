@@ -142,7 +142,6 @@ def _graded(
             stitches=count if is_across else None,
             rows=None if is_across else count,
             finished=Fraction(count * cm_of, count_of),
-            difference=Fraction(count * cm_of * parts - long * count_of, count_of * parts),
         )
     fit = fit_name(ease["bust"]) if "bust" in ease else None
     return GradedSize(body.label, measurements, fit)

@@ -15,7 +15,7 @@ from grading_core.standards import Measurement
 class GradedMeasurement:
     """One measurement of one size.
 
-    body: with where it is from. ease, target, finished, difference: in cm. stitches, rows: the count; only one of them.
+    body: with where it is from. ease, target, finished: in cm. stitches, rows: the count; only one of them.
     """
 
     body: BodyValue
@@ -24,7 +24,11 @@ class GradedMeasurement:
     stitches: int | None
     rows: int | None
     finished: Fraction
-    difference: Fraction
+
+    @property
+    def difference(self) -> Fraction:
+        """Finished minus target, in cm."""
+        return self.finished - self.target
 
     @property
     def count(self) -> int:

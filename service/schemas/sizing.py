@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cached_property
 from typing import Any, ClassVar
 
 from grading_core.sizes.request import (
@@ -25,7 +26,7 @@ from grading_core.sizes.result import (
 from grading_core.standards import BODY_TABLES, Measurement
 from grading_core.standards.body import MEANINGS, MEASUREMENTS
 from grading_core.standards.fit import FIT_NAMES
-from service.lengths import REQUEST_UNIT, lengths_in
+from service.lengths import REQUEST_UNIT, LengthWriter, lengths_in
 from service.schemas.base import StrictSchema, at_least_one_of, exactly_one_of
 from service.schemas.common import (
     MAX_LABEL,
@@ -40,6 +41,7 @@ from service.schemas.common import (
 from service.schemas.containers import ByType, Items, Mapping, Nested
 from service.schemas.fields import Choice, Flag, Length, Text, Whole
 from service.schemas.printing import PrintedRequestSchema
+from service.schemas.writing import Write
 
 MAX_BODY = 1000
 """No body measurement is longer, in either unit."""
@@ -211,6 +213,30 @@ class GradedMeasurementSchema(StrictSchema):
     interpolated = Flag(
         "True where the body lies between two sizes of the table.", source=lambda cell: cell.body.interpolated or None
     )
+
+    @cached_property
+    def writer(self) -> Write:
+        """Written by hand, since an answer has hundreds."""
+        return _write_graded
+
+
+def _write_graded(graded: GradedMeasurement, length: LengthWriter) -> dict[str, Any]:
+    """A difference is rounded without being made, and most measurements have no ease."""
+    body, target, finished = graded.body, graded.target, graded.finished
+    of_body = length(body.cm)
+    count = ("stitches", graded.stitches) if graded.rows is None else ("rows", graded.rows)
+    written = {
+        "body": of_body,
+        "ease": length(graded.ease),
+        "target": length(target) if graded.ease else of_body,
+        count[0]: count[1],
+        "finished": length(finished),
+        "difference": length(finished, target),
+        "origin": body.origin,
+    }
+    if body.interpolated:
+        written["interpolated"] = True
+    return written
 
 
 class GradedSizeSchema(StrictSchema):

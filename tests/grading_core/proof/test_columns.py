@@ -18,7 +18,9 @@ ROWS = st.integers(1, 12).flatmap(lambda sizes: st.tuples(*[st.tuples(*[NUMBERS]
 @given(ROWS, st.tuples(*[FACTORS] * 3), st.tuples(*[st.sampled_from((0, 1, 4))] * 3), BOUNDS, BOUNDS)
 def test_a_sum_lies_between_its_bounds_in_every_size(rows, factors, halves, least, most) -> None:  # type: ignore[no-untyped-def]
     columns = Columns({key: Numbers(row, half, "") for key, row, half in zip(KEYS, rows, halves, strict=True)})
-    sums = [sum(factor * number for factor, number in zip(factors, size, strict=True)) for size in zip(*rows)]
+    sums = [
+        sum(factor * number for factor, number in zip(factors, size, strict=True)) for size in zip(*rows, strict=True)
+    ]
     slack = sum(abs(factor) * half for factor, half in zip(factors, halves, strict=True))
     expected = all((least is None or least <= s + slack) and (most is None or s - slack <= most) for s in sums)
     assert columns.lies_within(dict(zip(KEYS, factors, strict=True)), least, most) == expected
