@@ -179,8 +179,8 @@ def yarn_words(sizes: Sizes, wishes: YarnWishes) -> tuple[Sentence, ...]:
             AMOUNT(
                 **whose,
                 grams=run_of(own, lambda need: NEAREST.round(need.grams.likely)),
-                metres=run_of(own, lambda need: NEAREST.round(need.metres.likely)),
-                yards=run_of(own, lambda need: NEAREST.round(yards(need.metres.likely))),
+                metres=run_of(own, lambda need: NEAREST.round(need.likely_metres)),
+                yards=run_of(own, lambda need: NEAREST.round(yards(need.likely_metres))),
             )
         )
         for place, strand in enumerate(strands_told(colour)):

@@ -108,8 +108,8 @@ STRAND: dict[str, Kind] = {"strands": TOKEN, "strand": COUNT, "name": TEXT}
 
 _AMOUNTS: tuple[tuple[Literal["grams", "metres", "yards"], Callable[[Need], Fraction]], ...] = (
     ("grams", lambda need: need.grams.likely),
-    ("metres", lambda need: need.metres.likely),
-    ("yards", lambda need: yards(need.metres.likely)),
+    ("metres", lambda need: need.likely_metres),
+    ("yards", lambda need: yards(need.likely_metres)),
 )
 _YARN_TITLES = {amount: Saying(f"title.yarn_{amount}", colours=TOKEN, colour=TEXT) for amount, _ in _AMOUNTS}
 _BALLS = Saying("title.yarn_balls", colours=TOKEN, colour=TEXT, **STRAND)

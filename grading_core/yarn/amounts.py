@@ -8,10 +8,9 @@ proportion of their stitches' widths. Lengths are in widths of a stitch where no
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import reduce
 from math import lcm
 from operator import attrgetter
 from types import MappingProxyType
@@ -69,25 +68,20 @@ class _Parts(NamedTuple):
         of = lcm(a, b, c)
         return cls(low * (of // a), likely * (of // b), high * (of // c), of)
 
-    def times(self, numerator: int, denominator: int) -> _Parts:
-        """All three times a ratio."""
-        return _Parts(self.low * numerator, self.likely * numerator, self.high * numerator, self.of * denominator)
-
-    def plus(self, more: _Parts) -> _Parts:
-        """All three and as much more, in as many parts of one."""
-        return _Parts(self.low + more.low, self.likely + more.likely, self.high + more.high, self.of)
-
     def scaled(self, times: int) -> tuple[int, int, int]:
         """The three numbers so many times."""
         return self.low * times, self.likely * times, self.high * times
 
-    def estimate(self) -> Estimate:
-        """The same exactly, in the lowest terms."""
+    def estimate(self, times: int = 1, shared: int = 1) -> Estimate:
+        """The same exactly, so many times over so many, in the lowest terms."""
         low, likely, high, of = self
-        return Estimate(Fraction(low, of), Fraction(likely, of), Fraction(high, of))
+        of *= shared
+        exact = Fraction(likely * times, of)
+        if low == high:
+            return Estimate(exact, exact, exact)
+        return Estimate(Fraction(low * times, of), exact, Fraction(high * times, of))
 
 
-_NOTHING = _Parts(0, 0, 0, 1)
 _CAST_ON, _BIND_OFF, _END_CM = map(_Parts.from_estimate, (CAST_ON, BIND_OFF, END_CM))
 
 
@@ -191,12 +185,21 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Est
     >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
     {'stitches': 200, 'ends': 30}
     """
-    lengths = _lengths_in(loops, widths)(work)
-    return MappingProxyType({purpose: length.estimate() for purpose, length in lengths.items()})
+    takes, amounts, parts = _takes(loops, widths)
+    sums: dict[Purpose, tuple[int, int, int]] = {}
+    for (purpose, *of_one), amount in zip(takes, amounts(work), strict=True):
+        if amount:
+            low, likely, high = (each * amount for each in of_one)
+            before = sums.get(purpose, (0, 0, 0))
+            sums[purpose] = before[0] + low, before[1] + likely, before[2] + high
+    return MappingProxyType({purpose: _Parts(*length, parts).estimate() for purpose, length in sums.items()})
 
 
-def _lengths_in(loops: Loops, widths: Widths) -> Callable[[Work], dict[Purpose, _Parts]]:
-    """What tells the length in cm that each part of some work takes, all of them in as many parts of one."""
+def _takes(
+    loops: Loops, widths: Widths
+) -> tuple[Sequence[tuple[Purpose, int, int, int]], Callable[[Work], Sequence[int]], int]:
+    """What each amount of some work takes of length, the least, the likely and the most; what tells the amounts; and of
+    how many parts of a cm it is told in."""
     plain, stranded = [width.as_integer_ratio() for width in widths]
     stitch, rib, float_over = map(_Parts.from_estimate, (loops.stitch, loops.rib, loops.float_over))
     takes: tuple[tuple[Purpose, str, _Parts, tuple[int, int]], ...] = (
@@ -211,17 +214,7 @@ def _lengths_in(loops: Loops, widths: Widths) -> Callable[[Work], dict[Purpose, 
     )
     parts = lcm(*[each.of * of for _, _, each, (_, of) in takes])
     of_one = [(purpose, *each.scaled(width * (parts // (each.of * of)))) for purpose, _, each, (width, of) in takes]
-    amounts = attrgetter(*[counted for _, counted, _, _ in takes])
-
-    def lengths_in(work: Work) -> dict[Purpose, _Parts]:
-        lengths: dict[Purpose, _Parts] = {}
-        for (purpose, low, likely, high), amount in zip(of_one, amounts(work), strict=True):
-            if amount:
-                length = _Parts(low * amount, likely * amount, high * amount, parts)
-                lengths[purpose] = lengths[purpose].plus(length) if purpose in lengths else length
-        return lengths
-
-    return lengths_in
+    return of_one, attrgetter(*[counted for _, counted, _, _ in takes]), parts
 
 
 def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:
@@ -233,7 +226,7 @@ def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, mar
     >>> yarn = Yarn(metres_per_100g=Fraction(200), swatch_grams=Fraction(10), swatch_stitches=1000)
     >>> widths = Widths(Fraction(1, 2), Fraction(1, 2))
     >>> made = need("oat", Work(plain=40000), yarn, loops=loops_of(yarn, Fraction(1, 2)), widths=widths)
-    >>> made.grams.likely, made.metres.likely, made.balls
+    >>> made.grams.likely, made.likely_metres, made.balls
     (Fraction(400, 1), Fraction(800, 1), 8)
     """
     return needs_of(name, yarn, loops=loops, widths=widths, margin=margin)(work)
@@ -246,20 +239,27 @@ def needs_of(
 
     name, yarn, loops, widths, margin: as for `need`.
     """
-    lengths_in, held = _lengths_in(loops, widths), _held(yarn)
+    (takes, amounts, parts), held = _takes(loops, widths), _held(yarn)
+    parts *= 100
 
     def need_of(work: Work) -> Need:
-        lengths = lengths_in(work)
-        metres = reduce(_Parts.plus, lengths.values()).times(1, 100) if lengths else _NOTHING
+        low = likely = high = 0
+        likely_for: dict[Purpose, int] = {}
+        for (purpose, least, usual, most), amount in zip(takes, amounts(work), strict=True):
+            if amount:
+                low, likely, high = low + least * amount, likely + usual * amount, high + most * amount
+                likely_for[purpose] = likely_for.get(purpose, 0) + usual * amount
+        metres = _Parts(low, likely, high, parts)
         strands = _strand_needs(held, metres, margin)
         # one strand weighs what all of them do
         return Need(
             yarn=name,
             stitches=work.stitches,
             basis=loops.basis,
-            metres=metres.estimate(),
-            metres_for={purpose: Fraction(length.likely, 100 * length.of) for purpose, length in lengths.items()},
+            likely_metres=Fraction(likely, parts),
+            metres_for={purpose: Fraction(length, parts) for purpose, length in likely_for.items()},
             grams=strands[0].grams if len(held) == 1 else _grams(metres, yarn.linear_density),
+            tex=yarn.linear_density,
             strands=strands,
         )
 
@@ -279,7 +279,7 @@ _Held = tuple[Strand, Fraction, Fraction]
 
 
 def _held(yarn: Yarn) -> tuple[_Held, ...]:
-    return tuple((strand, strand.linear_density, yarn.ball_of(strand)) for strand in yarn.held)
+    return tuple([(strand, strand.linear_density, yarn.ball_of(strand)) for strand in yarn.held])
 
 
 def _strand_needs(held: tuple[_Held, ...], metres: _Parts, margin: Fraction) -> tuple[StrandNeed, ...]:
@@ -292,7 +292,7 @@ def _strand_needs(held: tuple[_Held, ...], metres: _Parts, margin: Fraction) -> 
 
 
 def _grams(metres: _Parts, tex: Fraction) -> Estimate:
-    return metres.times(tex.numerator, 1000 * tex.denominator).estimate()
+    return metres.estimate(tex.numerator, 1000 * tex.denominator)
 
 
 def balls(grams: Fraction, ball_grams: Fraction, margin: Fraction = Fraction(0)) -> int:

@@ -127,7 +127,7 @@ class Need:
     """How much of one yarn is needed.
 
     symbol: of the colour that it is for, None where it is for none. stitches: worked in it. basis: how the amount is
-    known. metres: of all strands held together, and metres_for: the likely ones by what takes them. grams: of all
+    known. likely_metres: of all strands held together, and metres_for: the same by what takes them. grams, tex: of all
     strands together. strands: in their order, at least one.
     """
 
@@ -135,10 +135,17 @@ class Need:
     symbol: str | None = None
     stitches: int
     basis: Basis
-    metres: Estimate
+    likely_metres: Fraction
     metres_for: Mapping[str, Fraction]
     grams: Estimate
+    tex: Fraction
     strands: tuple[StrandNeed, ...]
+
+    @property
+    def metres(self) -> Estimate:
+        """Of all strands held together."""
+        low, likely, high = (1000 * grams / self.tex for grams in self.grams)
+        return Estimate(low, likely, high)
 
     @property
     def balls(self) -> int:

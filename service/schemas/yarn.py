@@ -146,7 +146,7 @@ class YarnNeedSchema(StrictSchema):
     stitches = Whole("Worked in it.", required=True, minimum=0, unit="stitches")
     basis = Choice(required=True, description="How a stitch's yarn is known.")
     grams = Nested(GramsSchema, "Of all strands together.", required=True)
-    metres = Number("The likely length.", required=True, minimum=0, unit="metres", places=1, source="metres.likely")
+    metres = Number("The likely length.", required=True, minimum=0, unit="metres", places=1, source="likely_metres")
     metres_for = Mapping(
         Choice(*get_args(Purpose)),
         Number(minimum=0, unit="metres", places=1),

@@ -11,7 +11,16 @@ def need(yarn: str, *balls: int) -> Need:
         StrandNeed(strand=place, name=None, grams=NOTHING, ball_grams=Fraction(50), balls=each)
         for place, each in enumerate(balls, 1)
     )
-    return Need(yarn=yarn, stitches=0, basis="measured", metres=NOTHING, metres_for={}, grams=NOTHING, strands=strands)
+    return Need(
+        yarn=yarn,
+        stitches=0,
+        basis="measured",
+        likely_metres=Fraction(0),
+        metres_for={},
+        grams=NOTHING,
+        tex=Fraction(1),
+        strands=strands,
+    )
 
 
 def test_balls_are_told_as_a_size_run_with_a_dash_where_a_size_has_none_of_a_yarn():
