@@ -36,6 +36,11 @@ class Columns(dict[Key, Numbers]):
         """How many there are."""
         return len(next(iter(self.values())).values)
 
+    @cached_property
+    def has_inches(self) -> bool:
+        """Whether any row has inches beside the centimetres of another one, or alone."""
+        return any(key.inches for key in self)
+
     def lies_within(self, times: Mapping[Key, int], least: int | None, most: int | None) -> bool:
         """Whether it is seen at once that a sum of rows can lie between two bounds in every size.
 

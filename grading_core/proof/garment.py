@@ -215,14 +215,15 @@ def length_relations(gauges: Gauges | None, rows: Columns, convention: InchConve
 
     gauges: of the fabrics, None where nobody knows. rows: that the pattern has. convention: of its inches.
     """
-    inches, cm = INCHES_IN_CM[convention]
-    for in_inches, to_unit in ((False, Fraction(1)), (True, Fraction(inches) / cm)):
-        if in_inches and not any(key.inches for key in rows):
-            return
+    for in_inches in (False, True) if rows.has_inches else (False,):
+        to_unit = Fraction(*INCHES_IN_CM[convention]) if in_inches else _CM
         if gauges is not None:
             yield from _at_gauge(gauges, to_unit, in_inches)
-        yield from _sums_of_lengths(None if gauges is None else to_unit / gauges.plain.rows_per_cm, rows, in_inches)
+        yield from _sums_of_lengths(gauges, to_unit, rows, in_inches)
         yield from _ease_and_reach(in_inches)
+
+
+_CM = Fraction(1)
 
 
 @lru_cache(maxsize=2)
@@ -273,11 +274,10 @@ def _lengths_of_counts(gauges: Gauges, to_unit: Fraction, in_inches: bool) -> It
         yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
 
 
-def _sums_of_lengths(row: Fraction | None, rows: Columns, in_inches: bool) -> Iterator[Relation]:
+def _sums_of_lengths(gauges: Gauges | None, to_unit: Fraction, rows: Columns, in_inches: bool) -> Iterator[Relation]:
     """Lengths that are the sum of others, and of rows that only a part of the round has.
 
-    row: its height, None where nobody knows. Where no such rows are told there may be some all the same, unless most
-    sizes have none.
+    Where no such rows are told there may be some all the same, unless most sizes have none.
     """
     for length, parts, extra in (
         ("front_length", ("body_length",), Key("body", "bust_dart_rows")),
@@ -285,8 +285,10 @@ def _sums_of_lengths(row: Fraction | None, rows: Columns, in_inches: bool) -> It
     ):
         closed, at_least = _sum_of_lengths(length, parts, in_inches)
         if extra in rows:
-            if row is not None:
-                yield linear(ProofCode.TOTAL_LENGTH, *closed.times.items(), (extra, -row))
+            if gauges is not None:
+                yield linear(
+                    ProofCode.TOTAL_LENGTH, *closed.times.items(), (extra, -to_unit / gauges.plain.rows_per_cm)
+                )
             yield Without(closed, extra)
         else:
             yield closed if mostly_holds(closed, rows) else at_least

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+from itertools import chain
 
 from grading_core.chart.grid import default_anchor
 from grading_core.proof import garment
@@ -36,7 +37,7 @@ class Pattern:
         """Of each raglan line: as told, or what most sums of neck and split agree on."""
         if self.request.line_stitches is not None:
             return self.request.line_stitches
-        left = Counter([left for part in _SUMS for left in self._left_by_sections(part)])
+        left = Counter(chain.from_iterable(map(self._left_by_sections, _SUMS)))
         lines = {stitches: left[stitches] for stitches in left if stitches % (4 * GRAINS) == 0}
         agreed = max((each for each in lines if 0 <= each <= _MOST_ON_LINES), key=lines.__getitem__, default=None)
         return None if agreed is None else agreed // (4 * GRAINS)
@@ -50,7 +51,7 @@ class Pattern:
             of_inches = (relation for relation in there if any(key.inches for key in relation.keys))
             return sum(len(relation.judged(self.columns).broken) for relation in of_inches)
 
-        if not any(key.inches for key in self.columns):
+        if not self.columns.has_inches:
             return "exact"
         exact = broken(self._exact)
         return "nominal" if exact and broken(self._nominal) < exact else "exact"
@@ -81,7 +82,8 @@ class Pattern:
         yield from garment.cast_on_relations(self.columns, request.count_rules)
         yield from garment.decrease_relations(self.columns)
         yield from garment.length_relations(request.gauges, self.columns, convention)
-        yield from garment.inch_relations(self.columns, convention)
+        if self.columns.has_inches:
+            yield from garment.inch_relations(self.columns, convention)
         yield from garment.yarn_relations(self.columns)
         yield from garment.rule_relations(request.count_rules, self.columns)
         yield from garment.parity_relations(_odd_sections(request))

@@ -6,7 +6,6 @@ smallest set of them whose change would mend all is found (see `repair`, `correc
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import chain, islice
 
@@ -63,7 +62,7 @@ def proofread(request: ProofRequest) -> Proof:
     skipped = frozenset(request.skip)
     relations = [each for each in pattern.relations if each.code not in skipped] if skipped else pattern.relations
     computed = computable(relations, pattern.columns)
-    mended, of_relations, times = _judged(pattern, computed)
+    mended, of_relations, times_of_relations = _judged(pattern, computed)
     falling = falling_rows(pattern.columns)
     rising = rising_places(labels, pattern.columns, falling)
     of_rows = chain(
@@ -75,7 +74,7 @@ def proofread(request: ProofRequest) -> Proof:
     )
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
     findings = [*islice(found, MAX_FINDINGS + 1)]
-    times.update(times_of_rows(rows, pattern.columns, rising))
+    times = {**times_of_relations, **times_of_rows(rows, pattern.columns, rising)}
     not_computed, most_wanted = unchecked(pattern, relations, times)
     return Proof(
         labels=labels,
@@ -104,9 +103,9 @@ def proof_problems(request: ProofRequest) -> Check[tuple[Row, ...]]:
 
 def _judged(
     pattern: Pattern, relations: Sequence[Relation]
-) -> tuple[Mapping[int, Mended], Iterator[Finding], Counter[ProofCode]]:
+) -> tuple[Mapping[int, Mended], Iterator[Finding], Mapping[ProofCode, int]]:
     """What would mend each size, by its place, what doesn't hold in it, and how often each relation was computed."""
-    times: Counter[ProofCode] = Counter()
+    times: dict[ProofCode, int] = {}
     broken: dict[int, list[Relation]] = {}
     for relation in relations:
         code, (computed, places) = relation.code, relation.judged(pattern.columns)

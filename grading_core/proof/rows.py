@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -62,27 +61,27 @@ _LABELS_COUNT = 3
 """As much as so many rows in telling which of two sizes is the larger."""
 
 
-def times_of_rows(rows: Sequence[Row], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Counter[ProofCode]:
+def times_of_rows(
+    rows: Sequence[Row], columns: Mapping[Key, Numbers], rising: Sequence[int]
+) -> Mapping[ProofCode, int]:
     """How often each thing was asked of rows by themselves.
 
     rows: as read. columns: the numbers of each row. rising: the places of the sizes from the smallest on.
     """
     counts = [numbers.values for numbers in columns.values() if numbers.unit in COUNTING]
     needed = [columns[key].values for key in AT_LEAST_ONE if key in columns]
-    both = sum([row.values is not None and row.run is not None for row in rows])
+    both = len([row for row in rows if row.values is not None and row.run is not None])
     of_sizes = [columns[key].values for key in NEVER_FALLS if key in columns]
     pairs = [pair for row in of_sizes if None in row for pair in pairwise([row[place] for place in rising])]
     full = sum([None not in row for row in of_sizes])
-    return Counter(
-        {
-            ProofCode.RUN_LENGTH: len(rows),
-            ProofCode.NOT_WHOLE: sum([len(row) - row.count(None) for row in counts]),
-            ProofCode.BELOW_ONE: sum([len(row) - row.count(None) for row in needed]),
-            ProofCode.PRINTED_DIFFERS: both * len(rising),
-            ProofCode.FALLS: full * (len(rising) - 1) + sum([None not in pair for pair in pairs]),
-            ProofCode.YARN_FALLS: len(rising) - 1 if _is_of_one_colour(columns) else 0,
-        }
-    )
+    return {
+        ProofCode.RUN_LENGTH: len(rows),
+        ProofCode.NOT_WHOLE: len(rising) * len(counts) - sum([row.count(None) for row in counts]),
+        ProofCode.BELOW_ONE: len(rising) * len(needed) - sum([row.count(None) for row in needed]),
+        ProofCode.PRINTED_DIFFERS: both * len(rising),
+        ProofCode.FALLS: full * (len(rising) - 1) + sum([None not in pair for pair in pairs]),
+        ProofCode.YARN_FALLS: len(rising) - 1 if _is_of_one_colour(columns) else 0,
+    }
 
 
 def length_findings(rows: Sequence[Row], sizes: int) -> Iterator[tuple[Key, Finding]]:
@@ -126,7 +125,7 @@ def printing_findings(
     for row in rows:
         if row.values is None or row.run is None or row.values == row.run:
             continue
-        half = steps.get(row.rounding._replace(exact=False), 0) // 2
+        half = steps.get((row.unit, False), 0) // 2
         room = half + steps.get(row.rounding, 0) // 2
         for place, label in enumerate(labels):
             value, seen = (told[place if len(told) == len(labels) else 0] for told in (row.values, row.run))
@@ -219,7 +218,7 @@ def rising_places(labels: Sequence[str], columns: Mapping[Key, Numbers], falling
     lists its sizes either way, which labels and most rows agree on whatever single number is wrong; where they are
     listed in no order they are sorted by bust.
     """
-    places, ranks = range(len(labels)), label_ranks(labels)
+    places, ranks = range(len(labels)), label_ranks(tuple(labels))
     if not falling and (not ranks or _rises(ranks)):
         return places
     rows = [columns[key].values for key in NEVER_FALLS if key in columns]

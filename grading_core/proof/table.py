@@ -24,11 +24,8 @@ ROUNDED = frozenset(("cm", "inch", "grams", "metres", "yards"))
 Values = tuple[int | None, ...]
 
 
-class Rounding(NamedTuple):
-    """How numbers were rounded: what they count, and whether they are exact ones or printed."""
-
-    unit: str
-    exact: bool
+Rounding = tuple[str, bool]
+"""How numbers were rounded: what they count, and whether they are exact ones and not printed."""
 
 
 class Row(NamedTuple):
@@ -47,7 +44,7 @@ class Row(NamedTuple):
     @property
     def rounding(self) -> Rounding:
         """With which other rows its numbers were rounded alike."""
-        return Rounding(self.unit, self.values is not None)
+        return self.unit, self.values is not None
 
 
 Steps = Mapping[Rounding, int]
@@ -128,9 +125,9 @@ def printed_steps(rows: Iterable[Row]) -> Steps:
         if unit in ROUNDED:
             for numbers, exact in ((values, True), (run, False)):
                 if numbers is not None:
-                    told = groups.setdefault(Rounding(unit, exact), [])
+                    told = groups.setdefault((unit, exact), [])
                     told += [value for value in numbers if value is not None] if None in numbers else numbers  # type: ignore[arg-type]
-    return {kind: printed_step(values, unit=kind.unit) for kind, values in groups.items()}
+    return {(unit, exact): printed_step(values, unit=unit) for (unit, exact), values in groups.items()}
 
 
 def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> Columns:

@@ -20,18 +20,22 @@ def unchecked(
 
     pattern: that is proofread. relations: those that were asked for. times: how often each was computed.
     """
-    there = {key._replace(inches=False) if key.inches else key for key in pattern.columns}
+    there = frozenset(pattern.columns)
+    if pattern.columns.has_inches:
+        there = frozenset([key._replace(inches=False) for key in there])
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:
-        # what is said of inches is said of centimetres too
-        if there.issuperset(relation.keys) or any(key.inches for key in relation.keys):
+        if there.issuperset(relation.keys):
             continue
         lacking = tuple([key for key in relation.keys if key not in there])
+        # what is said of inches is said of centimetres too
+        if any(key.inches for key in lacking):
+            continue
         if len(lacking) == 1 and lacking[0] not in garment.NOT_IN_ALL:
             wanted[lacking[0]] += 1
         code = relation.code
-        if not times[code] and (code not in missing or len(lacking) < len(missing[code])):
+        if not times.get(code) and (code not in missing or len(lacking) < len(missing[code])):
             missing[code] = lacking
     found = [
         Unchecked(code, tuple(RowKey(key.part, key.item) for key in lacking), ()) for code, lacking in missing.items()
@@ -39,7 +43,7 @@ def unchecked(
     found += [
         Unchecked(code, (), fields)
         for code, fields in _fields_missing(pattern)
-        if not times[code] and code not in pattern.request.skip
+        if not times.get(code) and code not in pattern.request.skip
     ]
     most = wanted.most_common(1)
     return tuple(found), RowKey(most[0][0].part, most[0][0].item) if most else None

@@ -324,7 +324,7 @@ def _falls(bodies: Sequence[SizeBody]) -> Check[list[tuple[int, Measurement]]]:
 
 def _smallest_first(bodies: Sequence[SizeBody]) -> list[list[int]]:
     """The indexes of the sizes, smallest size first; sizes that can't be told apart share a group."""
-    keys: Sequence[Rank] | None = label_ranks([known(body.label) for body in bodies])
+    keys: Sequence[Rank] | None = label_ranks(tuple([known(body.label) for body in bodies]))
     if keys is None:
         shared = [name for name in RISING if all(name in body.values for body in bodies)]
         keys = [tuple(body.values[name].cm for name in shared[:1]) for body in bodies]

@@ -8,8 +8,8 @@ the letters rank so is common practice, no source.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from fractions import Fraction
+from functools import lru_cache
 
 Rank = tuple[int | Fraction, ...]
 
@@ -17,15 +17,16 @@ _LETTERS = re.compile(r"(?:(?P<xs>X*)(?P<letter>[SML])|(?P<times>\d{1,2})X(?P<af
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
 
-def label_ranks(labels: Sequence[str]) -> tuple[Rank, ...] | None:
-    """How the labels rank, or None where they tell no common order.
+@lru_cache(maxsize=128)
+def label_ranks(labels: tuple[str, ...]) -> tuple[Rank, ...] | None:
+    """How the labels rank, or None where they tell no common order. Kept, since few sets of labels are in use.
 
     labels: of all sizes. Two labels may rank alike (XL and 1X).
 
-    >>> ranks = label_ranks(["2X", "S", "XL"])
+    >>> ranks = label_ranks(("2X", "S", "XL"))
     >>> ranks[1] < ranks[2] < ranks[0]
     True
-    >>> label_ranks(["short", "tall"]) is None
+    >>> label_ranks(("short", "tall")) is None
     True
     """
     letters = [_letter_rank(label.strip().upper()) for label in labels]

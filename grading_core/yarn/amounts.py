@@ -239,7 +239,7 @@ def needs_of(
 
     name, yarn, loops, widths, margin: as for `need`.
     """
-    (takes, amounts, parts), held = _takes(loops, widths), _held(yarn)
+    (takes, amounts, parts), held, tex = _takes(loops, widths), _held(yarn), yarn.linear_density
     parts *= 100
 
     def need_of(work: Work) -> Need:
@@ -258,8 +258,8 @@ def needs_of(
             basis=loops.basis,
             likely_metres=Fraction(likely, parts),
             metres_for={purpose: Fraction(length, parts) for purpose, length in likely_for.items()},
-            grams=strands[0].grams if len(held) == 1 else _grams(metres, yarn.linear_density),
-            tex=yarn.linear_density,
+            grams=strands[0].grams if len(held) == 1 else _grams(metres, tex),
+            tex=tex,
             strands=strands,
         )
 

@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from grading_core.chart.grid import Anchor
+from grading_core.proof.columns import Columns
 from grading_core.proof.pattern import Pattern
 from grading_core.proof.request import PrintedRow, ProofRequest
 from grading_core.proof.table import numbers_of, printed_steps, read_rows
@@ -46,5 +47,5 @@ def test_a_size_has_the_numbers_that_are_no_dash() -> None:
 
 def test_a_section_whose_anchor_is_a_column_has_an_odd_count() -> None:
     request = ProofRequest(labels=("S",), rows=(), anchor=Anchor(Fraction(3), Fraction(7, 2), Fraction(3)))
-    odd = [each.rule.plus for each in Pattern(request, (), {}).relations if each.code == "chart_parity"]  # type: ignore[attr-defined]
+    odd = [each.rule.plus for each in Pattern(request, (), Columns()).relations if each.code == "chart_parity"]  # type: ignore[attr-defined]
     assert odd == [1, 1, 0, 0, 1, 1]

@@ -8,7 +8,7 @@ import pytest
 from grading_core.errors import ContradictionError, sound
 from grading_core.proof.figures import GRAINS, Key, number
 from grading_core.proof.request import PrintedRow
-from grading_core.proof.table import Rounding, Row, numbers_of, printed_steps, read_rows
+from grading_core.proof.table import Row, numbers_of, printed_steps, read_rows
 
 
 def read(*rows: PrintedRow, sizes: int = 3) -> dict[Key, Row]:
@@ -103,9 +103,9 @@ def test_lengths_were_rounded_as_all_of_their_unit_and_counts_were_not() -> None
     )
     steps = printed_steps(rows)
     assert {kind: number(step) for kind, step in steps.items()} == {
-        Rounding("cm", True): Fraction(1, 100),
-        Rounding("cm", False): Fraction(1, 2),
-        Rounding("inch", False): Fraction(1, 4),
+        ("cm", True): Fraction(1, 100),
+        ("cm", False): Fraction(1, 2),
+        ("inch", False): Fraction(1, 4),
     }
     halves = {key: number(row.half) for key, row in numbers_of(rows, 3, steps).items()}
     assert halves == {
