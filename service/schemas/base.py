@@ -5,7 +5,7 @@ from __future__ import annotations
 import inspect
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 from typing import Any, ClassVar
 
 from marshmallow import RAISE, Schema, missing
@@ -151,6 +151,38 @@ class StrictSchema(Schema):
         except UnknownError:
             return unknown()
 
+    def loader(self, make: Callable[..., Any] | None = None) -> Callable[[Any], Any]:
+        """What loads a JSON value as `load` does, and leaves to it only what is wrong.
+
+        make: as for `load`.
+        """
+        load = self.load if make is None else partial(self.load, make=make)
+        if type(self).load is not StrictSchema.load:
+            return load
+        loads, needed, rules = self._loads, self._never_left_out.keys(), self.rules
+        built = self._maker(make)
+
+        def load_right(data: Any) -> Any:
+            if type(data) is not dict or len(data) > MAX_FIELDS or not data.keys() >= needed:
+                return load(data)
+            loaded = {}
+            try:
+                for name, sent in data.items():
+                    value = loads[name](sent)
+                    if value is not missing:
+                        loaded[name] = value
+            except (KeyError, FormError):
+                return load(data)
+            for rule in rules:
+                if not rule.holds(data):
+                    return load(data)
+            try:
+                return built(loaded)
+            except UnknownError:
+                return unknown()
+
+        return load_right
+
     @cached_property
     def _never_left_out(self) -> dict[str, Any]:
         """The fields that say something of their own where nothing is sent, as missing: most have nothing to say."""
@@ -173,15 +205,17 @@ class StrictSchema(Schema):
         return left_out.load_default
 
     def _built(self, loaded: dict[str, Any], make: Callable[..., Any] | None) -> Any:
-        if make is None:
-            return self.build(loaded) if self._plain is None else self._plain(**loaded)
-        return make(**self._by_attribute(loaded))
+        return self._maker(make)(loaded)
 
-    @cached_property
-    def _plain(self) -> type[Any] | None:
-        """The record, where it takes what is loaded as it stands."""
-        own = type(self).build is not StrictSchema.build
-        return None if own or self.record is None or self._renamed[0] else self.record
+    def _maker(self, make: Callable[..., Any] | None) -> Callable[[dict[str, Any]], Any]:
+        """What makes of loaded values what a valid object becomes."""
+        if make is None and (self.record is None or type(self).build is not StrictSchema.build):
+            return self.build
+        record = make or self.record
+        assert record is not None
+        if self._renamed[0]:
+            return lambda loaded: record(**self._by_attribute(loaded))
+        return lambda loaded: record(**loaded)
 
     def print_settings(self, data: Mapping[str, Any]) -> PrintSettings:
         """How the answer to a request is printed; the usual way unless requests of the schema can say so.

@@ -116,7 +116,7 @@ class Nested(StrictField, fields.Nested):
 
     def loader(self) -> Load:
         """Loads the object by its schema."""
-        return partial(self.schema.load, make=self._make) if self._make else self.schema.load
+        return self.schema.loader(self._make)
 
 
 class Mapping(StrictField):
