@@ -126,7 +126,7 @@ def printing_findings(
         if row.values is None or row.run is None or row.values == row.run:
             continue
         half = steps.get((row.unit, False), 0) // 2
-        room = half + steps.get(row.rounding, 0) // 2
+        room = half + steps.get((row.unit, True), 0) // 2
         for place, label in enumerate(labels):
             value, seen = (told[place if len(told) == len(labels) else 0] for told in (row.values, row.run))
             if value is None or seen is None:

@@ -24,31 +24,21 @@ ROUNDED = frozenset(("cm", "inch", "grams", "metres", "yards"))
 Values = tuple[int | None, ...]
 
 
-Rounding = tuple[str, bool]
-"""How numbers were rounded: what they count, and whether they are exact ones and not printed."""
-
-
 class Row(NamedTuple):
-    """A row as it was read. unit: of its numbers. values, run: in grains, one for each size or for all."""
+    """A row as it was read.
+
+    unit: of its numbers. values, run: exact ones and as printed, at least one of the two, in grains, one for each size
+    or for all.
+    """
 
     key: Key
     unit: str
     values: Values | None
     run: Values | None
 
-    @property
-    def told(self) -> Values:
-        """Its numbers: exact ones where they are sent, and else as printed."""
-        return self.run if self.values is None else self.values  # type: ignore[return-value]
 
-    @property
-    def rounding(self) -> Rounding:
-        """With which other rows its numbers were rounded alike."""
-        return self.unit, self.values is not None
-
-
-Steps = Mapping[Rounding, int]
-"""What numbers that are no counts were rounded to, in grains."""
+Steps = Mapping[tuple[str, bool], int]
+"""What numbers that are no counts were rounded to, in grains: by their unit, and whether they are exact ones."""
 
 
 @check
@@ -120,7 +110,7 @@ def printed_steps(rows: Iterable[Row]) -> Steps:
 
     rows: of the whole pattern.
     """
-    groups: dict[Rounding, list[int]] = {}
+    groups: dict[tuple[str, bool], list[int]] = {}
     for _, unit, values, run in rows:
         if unit in ROUNDED:
             for numbers, exact in ((values, True), (run, False)):
@@ -136,9 +126,10 @@ def numbers_of(rows: Iterable[Row], sizes: int, steps: Steps) -> Columns:
     rows: whose runs are as long as they should be. sizes: how many the pattern has. steps: of the rows.
     """
     numbers = Columns()
-    for row in rows:
-        told, unit, half = row.told, row.unit, 0
-        if unit in ROUNDED and (step := steps.get(row.rounding, 0)):
-            half = (step_of_row(told, step) if row.values is None else step) // 2
-        numbers[row.key] = Numbers(told if len(told) == sizes else told * sizes, half, unit)
+    for key, unit, values, run in rows:
+        told, half = run if values is None else values, 0
+        assert told is not None
+        if unit in ROUNDED and (step := steps.get((unit, values is not None), 0)):
+            half = (step_of_row(told, step) if values is None else step) // 2
+        numbers[key] = Numbers(told if len(told) == sizes else told * sizes, half, unit)
     return numbers

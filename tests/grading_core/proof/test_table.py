@@ -16,7 +16,9 @@ def read(*rows: PrintedRow, sizes: int = 3) -> dict[Key, Row]:
 
 
 def told(row: Row) -> list[Fraction | None]:
-    return [None if value is None else number(value) for value in row.told]
+    numbers = row.run if row.values is None else row.values
+    assert numbers is not None
+    return [None if value is None else number(value) for value in numbers]
 
 
 def problems(*rows: PrintedRow) -> list[tuple[Any, str]]:
