@@ -6,6 +6,7 @@ The environment may set `BIND` (an address with a port), `WEB_CONCURRENCY` (the 
 
 import gc
 import json
+import logging
 import os
 import shutil
 import socket
@@ -78,6 +79,12 @@ worker_tmp_dir = str(TEMPORARY)
 
 # Instances of one user would share it, and nothing here uses it.
 control_socket_disable = True
+
+# What no line says isn't found out for it: where it was written, by which thread and by which process's name (Python's
+# logging HOWTO, "Optimization").
+logging._srcfile = None
+logging.logThreads = False
+logging.logMultiprocessing = False
 
 # Requests are logged by the service itself. Its lines and the server's own go to standard error, each a JSON object.
 accesslog = None

@@ -17,7 +17,7 @@ import requests
 from prometheus_client.parser import text_string_to_metric_families
 
 from tests.benchmarks.cases import charted_pullovers, pullovers
-from tests.deploy.conftest import QUESTION
+from tests.deploy.conftest import QUESTION, wait_until
 from tests.deploy.proxy import UNHURRIED, Proxy
 
 PATH = "/v1/gauge-conversions"
@@ -247,6 +247,8 @@ def test_what_the_cache_fails_at_is_a_problem_document_when_no_instance_answers(
 
 def hide_kept_answers(proxy: Proxy) -> None:
     """Files that nginx can't read end in it as a table does that has no room for a key."""
+    # an answer is kept a moment after it was sent
+    wait_until(lambda: post(proxy.url).headers["Cache-Status"] == "nginx; hit")
     for kept in (proxy.directory / "answers").rglob("*"):
         if kept.is_file():
             kept.chmod(0)
