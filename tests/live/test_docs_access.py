@@ -1,7 +1,10 @@
 """The docs page for everybody: names, contrast, keys, small screens."""
 
+from contextlib import suppress
+
 import pytest
 from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import TimeoutError
 
 from tests.live.docs_page import block, executed, opened
 
@@ -67,8 +70,13 @@ def test_the_first_table_is_reached_by_keys_alone_and_the_focus_is_seen(browser,
             page.keyboard.press("Enter")
             page.locator(".execute").wait_for()
         if "execute" in focus[0]:
-            page.keyboard.press("Enter")
-            page.locator(".table-answer").wait_for()
+            # a key that comes while the page is rebuilt is lost, for anybody, and pressed again
+            for _ in range(3):
+                page.keyboard.press("Enter")
+                with suppress(TimeoutError):
+                    page.locator(".table-answer").wait_for(timeout=10_000)
+                    break
+            assert page.locator(".table-answer").is_visible(), first.inner_text()
             break
     else:
         pytest.fail(f"Execute was not reached: {reached}")
