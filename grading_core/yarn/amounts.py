@@ -8,7 +8,7 @@ proportion of their stitches' widths. Lengths are in widths of a stitch where no
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from math import lcm
@@ -81,6 +81,9 @@ class _Parts(NamedTuple):
             return Estimate(exact, exact, exact)
         return Estimate(Fraction(low * times, of), exact, Fraction(high * times, of))
 
+
+_Length = tuple[int, int, int]
+"""The least, the likely and the most, in whole numbers."""
 
 _CAST_ON, _BIND_OFF, _END_CM = map(_Parts.from_estimate, (CAST_ON, BIND_OFF, END_CM))
 
@@ -185,21 +188,13 @@ def lengths_cm(work: Work, loops: Loops, widths: Widths) -> Mapping[Purpose, Est
     >>> {purpose: int(length.likely) for purpose, length in lengths.items()}
     {'stitches': 200, 'ends': 30}
     """
-    takes, amounts, parts = _takes(loops, widths)
-    sums: dict[Purpose, tuple[int, int, int]] = {}
-    for (purpose, *of_one), amount in zip(takes, amounts(work), strict=True):
-        if amount:
-            low, likely, high = (each * amount for each in of_one)
-            before = sums.get(purpose, (0, 0, 0))
-            sums[purpose] = before[0] + low, before[1] + likely, before[2] + high
-    return MappingProxyType({purpose: _Parts(*length, parts).estimate() for purpose, length in sums.items()})
+    lengths_in, parts = _lengths_in(loops, widths)
+    lengths, _ = lengths_in(work)
+    return MappingProxyType({purpose: _Parts(*length, parts).estimate() for purpose, length in lengths.items()})
 
 
-def _takes(
-    loops: Loops, widths: Widths
-) -> tuple[Sequence[tuple[Purpose, int, int, int]], Callable[[Work], Sequence[int]], int]:
-    """What each amount of some work takes of length, the least, the likely and the most; what tells the amounts; and of
-    how many parts of a cm it is told in."""
+def _lengths_in(loops: Loops, widths: Widths) -> tuple[Callable[[Work], tuple[dict[Purpose, _Length], _Length]], int]:
+    """What tells the length that each part of some work takes, and all of it; and how many of its parts a cm has."""
     plain, stranded = [width.as_integer_ratio() for width in widths]
     stitch, rib, float_over = map(_Parts.from_estimate, (loops.stitch, loops.rib, loops.float_over))
     takes: tuple[tuple[Purpose, str, _Parts, tuple[int, int]], ...] = (
@@ -214,7 +209,20 @@ def _takes(
     )
     parts = lcm(*[each.of * of for _, _, each, (_, of) in takes])
     of_one = [(purpose, *each.scaled(width * (parts // (each.of * of)))) for purpose, _, each, (width, of) in takes]
-    return of_one, attrgetter(*[counted for _, counted, _, _ in takes]), parts
+    amounts = attrgetter(*[counted for _, counted, _, _ in takes])
+
+    def lengths_in(work: Work) -> tuple[dict[Purpose, _Length], _Length]:
+        lengths: dict[Purpose, _Length] = {}
+        low = likely = high = 0
+        for (purpose, least, usual, most), amount in zip(of_one, amounts(work), strict=True):
+            if amount:
+                here = (least * amount, usual * amount, most * amount)
+                low, likely, high = low + here[0], likely + here[1], high + here[2]
+                before = lengths.get(purpose)
+                lengths[purpose] = (before[0] + here[0], before[1] + here[1], before[2] + here[2]) if before else here
+        return lengths, (low, likely, high)
+
+    return lengths_in, parts
 
 
 def need(name: str, work: Work, yarn: Yarn, *, loops: Loops, widths: Widths, margin: Fraction = Fraction(0)) -> Need:
@@ -239,16 +247,11 @@ def needs_of(
 
     name, yarn, loops, widths, margin: as for `need`.
     """
-    (takes, amounts, parts), held, tex = _takes(loops, widths), _held(yarn), yarn.linear_density
-    parts *= 100
+    (lengths_in, parts_of_cm), held, tex = _lengths_in(loops, widths), _held(yarn), yarn.linear_density
+    parts = 100 * parts_of_cm
 
     def need_of(work: Work) -> Need:
-        low = likely = high = 0
-        likely_for: dict[Purpose, int] = {}
-        for (purpose, least, usual, most), amount in zip(takes, amounts(work), strict=True):
-            if amount:
-                low, likely, high = low + least * amount, likely + usual * amount, high + most * amount
-                likely_for[purpose] = likely_for.get(purpose, 0) + usual * amount
+        lengths, (low, likely, high) = lengths_in(work)
         metres = _Parts(low, likely, high, parts)
         strands = _strand_needs(held, metres, margin)
         # one strand weighs what all of them do
@@ -257,7 +260,7 @@ def needs_of(
             stitches=work.stitches,
             basis=loops.basis,
             likely_metres=Fraction(likely, parts),
-            metres_for={purpose: Fraction(length, parts) for purpose, length in likely_for.items()},
+            metres_for={purpose: Fraction(usual, parts) for purpose, (_, usual, _) in lengths.items()},
             grams=strands[0].grams if len(held) == 1 else _grams(metres, tex),
             tex=tex,
             strands=strands,
