@@ -54,9 +54,12 @@ def grains(value: float | Fraction) -> int:
 
 
 def all_grains(values: Iterable[float | Fraction | None]) -> tuple[int | None, ...]:
-    """Numbers in grains, None for None.
+    """Many numbers in grains, None for None.
 
     values: as `grains` takes them.
+
+    >>> all_grains((92, 92.5, None)) == (grains(92), grains(92.5), None)
+    True
     """
     return tuple(
         [value * GRAINS if type(value) is int else None if value is None else round(value * GRAINS) for value in values]

@@ -69,6 +69,8 @@ _ADJUSTED = 6
 """Stitches that an adjusting round before a rib takes or adds at most: the widest usual repeat (common practice, no
 source)."""
 
+_CM = Fraction(1)
+
 _HALF_WIDTH = Fraction(7, 44)
 """Of a circle's circumference, with 22/7 for its ratio to the width."""
 
@@ -221,9 +223,6 @@ def length_relations(gauges: Gauges | None, rows: Columns, convention: InchConve
             yield from _at_gauge(gauges, to_unit, in_inches)
         yield from _sums_of_lengths(gauges, to_unit, rows, in_inches)
         yield from _ease_and_reach(in_inches)
-
-
-_CM = Fraction(1)
 
 
 @lru_cache(maxsize=2)

@@ -151,8 +151,6 @@ def _is_usual(text: str) -> bool:
 def _usual(text: str) -> tuple[int | None, ...] | None:
     """The values of a run as most patterns have it, which needs no guesses; None where it is another."""
     parts = text.removesuffix(")").replace(" (", ", ").split(", ")
-    if "".join(parts).isdecimal() and all(parts) and max(map(len, parts)) <= _DIGITS:
-        return tuple([int(part) * GRAINS for part in parts])
     values = [_plain(part) for part in parts]
     told = all(value is not None or part in _DASHES for value, part in zip(values, parts, strict=True))
     return tuple(values) if told else None

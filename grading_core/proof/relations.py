@@ -199,11 +199,8 @@ class Largest:
             for key, times in terms.items():
                 of_terms = added(of_terms, times, told[key])
             sums.append(of_terms)
-        largest = [*map(max, *sums)]
-        if largest == [*told[self.key]]:
-            return Judged(len(places), ())
-        counted = zip(places, told[self.key], largest, strict=True)
-        return Judged(len(places), [place for place, count, expected in counted if count != expected])
+        counted = zip(places, told[self.key], map(max, *sums), strict=True)
+        return Judged(len(places), [place for place, count, largest in counted if count != largest])
 
     def holds(self, figures: Figures) -> bool:
         """Whether it is."""

@@ -127,8 +127,8 @@ class StrictSchema(Schema):
             raise FormError(Flaw(FormCode.TOO_LONG, detail))
         loaded: dict[str, Any] = {}
         errors: dict[str | None, Any] = {}
-        loads, never_left_out = self._loads, self._never_left_out
-        for name, sent in (data if data.keys() >= never_left_out.keys() else never_left_out | data).items():
+        loads = self._loads
+        for name, sent in (data if data.keys() >= self._never_left_out.keys() else self._never_left_out | data).items():
             load = loads.get(name)
             if load is None:
                 errors[name] = Flaw(FormCode.UNKNOWN_FIELD, _NOT_A_FIELD, name, loads.keys())
@@ -140,7 +140,7 @@ class StrictSchema(Schema):
                 value = error.known
             if value is not missing:
                 loaded[name] = value
-        if self.rules and (broken := [rule for rule in self.rules if not rule.holds(data)]):
+        if broken := [rule for rule in self.rules if not rule.holds(data)]:
             errors[None] = [rule.flaw(data) for rule in broken]
             # which of them was meant isn't known
             loaded |= {name: unknown() for rule in broken for name in rule.names}
@@ -173,9 +173,8 @@ class StrictSchema(Schema):
                         loaded[name] = value
             except (KeyError, FormError):
                 return load(data)
-            for rule in rules:
-                if not rule.holds(data):
-                    return load(data)
+            if rules and not all(rule.holds(data) for rule in rules):
+                return load(data)
             try:
                 return built(loaded)
             except UnknownError:
