@@ -116,3 +116,14 @@ def test_the_digest_depends_on_what_a_request_says(client):
     other = {**GOOD, "unit": "in"}
     digests = {client.post(PATH, json=sent).json["meta"]["input_digest"] for sent in (GOOD, other)}
     assert len(digests) == 2
+
+
+@pytest.mark.parametrize("text", ["", "},{", "}, {", "],[", "], [", '"},{"', "\\},{", "[[{{"])
+@pytest.mark.parametrize("neighbours", [[], [{}, [], [], {}, {}]])
+def test_no_text_and_no_neighbour_hides_how_deep_a_body_is(client, text, neighbours):
+    allowed = [text]
+    for _ in range(30):
+        allowed = [*neighbours, text, allowed, *neighbours]
+    for separators in ((",", ":"), (", ", ": ")):
+        sent = [json.dumps({"a": levels}, separators=separators) for levels in (allowed, [allowed])]
+        assert [post(client, each).status_code for each in sent] == [422, 400]
