@@ -38,6 +38,7 @@ _DIGITS = 7
 """Of a whole number, at most."""
 
 _USUAL_SIGNS = b" (),.0123456789"
+_TOO_FINE = re.compile(r"\.\d{7}")
 
 _TENS = (1, 10, 100, 1000, 10_000, 100_000, 1_000_000)
 
@@ -130,17 +131,15 @@ def read_usual_runs(runs: Sequence[str]) -> dict[str, PrintedRun]:
         most = max(map(max, read))
     except ValueError:
         return {}
-    if most >= 10**_DIGITS:
+    if most >= 10**_DIGITS or _TOO_FINE.search(lists):
         return {}
-    told = {}
-    for run, numbers in zip(usual, read, strict=True):
-        if "." not in run:
-            told[run] = PrintedRun(tuple([number * GRAINS for number in numbers]))
-            continue
-        values = [round(number * GRAINS) for number in numbers]
-        if [value / GRAINS for value in values] == numbers:
-            told[run] = PrintedRun(tuple(values))
-    return told
+    # of so few digits a float is near enough to be told exactly
+    return {
+        run: PrintedRun(tuple([round(number * GRAINS) for number in numbers]))
+        if "." in run
+        else PrintedRun(tuple([number * GRAINS for number in numbers]))
+        for run, numbers in zip(usual, read, strict=True)
+    }
 
 
 def _is_usual(text: str) -> bool:

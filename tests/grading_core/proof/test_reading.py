@@ -279,6 +279,7 @@ RUN = st.lists(st.sampled_from(("84", "7", "12.5", "0.25", "9999999", "9999999.9
 @example(["84], [85"])
 @example(["12345678 (9)"])
 @example(["1.2345678"])
+@example(["1.00000000000000000001"])
 @example(["84", "9" * 600])
 @example(["9" * 400 + ".5"])
 def test_runs_that_are_read_in_one_go_are_read_as_each_by_itself(texts: list[str]) -> None:
