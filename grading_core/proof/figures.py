@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
+from functools import lru_cache
 from typing import NamedTuple
 
 GRAINS = 63_000_000
@@ -17,6 +18,18 @@ class Key(NamedTuple):
     part: str
     item: str
     inches: bool = False
+
+
+@lru_cache(maxsize=1024)
+def key_of(part: str, item: str) -> Key:
+    """The key of a row that a pullover's table has: one object for all that name it, which is found at once.
+
+    part, item: as that table has them.
+
+    >>> key_of("neck", "back") is key_of("neck", "back")
+    True
+    """
+    return Key(part, item)
 
 
 class Numbers(NamedTuple):

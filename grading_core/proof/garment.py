@@ -15,7 +15,7 @@ from typing import Literal
 from grading_core.codes import ProofCode
 from grading_core.proof.columns import Columns
 from grading_core.proof.combined import Either, Unless, Without, mostly_holds
-from grading_core.proof.figures import GRAINS, Key
+from grading_core.proof.figures import GRAINS, Key, key_of
 from grading_core.proof.relations import Largest, Linear, Multiple, Relation, Term, linear
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
@@ -26,26 +26,26 @@ SECTIONS = ("back", "front", "sleeve")
 
 Counted = Literal["cast_on", "body", "sleeve", "hem", "cuff", "band"]
 COUNTED: Mapping[str, Key] = {
-    "cast_on": Key("neck", "stitches"),
-    "body": Key("body", "stitches"),
-    "sleeve": Key("sleeve", "stitches"),
-    "hem": Key("hem", "stitches"),
-    "cuff": Key("cuff", "stitches"),
-    "band": Key("band", "stitches"),
+    "cast_on": key_of("neck", "stitches"),
+    "body": key_of("body", "stitches"),
+    "sleeve": key_of("sleeve", "stitches"),
+    "hem": key_of("hem", "stitches"),
+    "cuff": key_of("cuff", "stitches"),
+    "band": key_of("band", "stitches"),
 }
 """What a count rule may be for. That of the cast-on is for all of the neck, of which a front drop casts on a part
 later."""
 
 _WIDTHS = {
-    Key("finished", "bust"): Key("body", "stitches"),
-    Key("finished", "upper_arm"): Key("sleeve", "stitches"),
-    Key("finished", "neck"): Key("neck", "stitches"),
-    Key("finished", "underarm"): Key("split", "underarm"),
+    key_of("finished", "bust"): key_of("body", "stitches"),
+    key_of("finished", "upper_arm"): key_of("sleeve", "stitches"),
+    key_of("finished", "neck"): key_of("neck", "stitches"),
+    key_of("finished", "underarm"): key_of("split", "underarm"),
 }
 _RIBBED_WIDTHS = {
-    Key("finished", "hem"): Key("hem", "stitches"),
-    Key("finished", "wrist"): Key("cuff", "stitches"),
-    Key("finished", "band"): Key("band", "stitches"),
+    key_of("finished", "hem"): key_of("hem", "stitches"),
+    key_of("finished", "wrist"): key_of("cuff", "stitches"),
+    key_of("finished", "band"): key_of("band", "stitches"),
 }
 """Finished widths, and the count that each comes from."""
 
@@ -54,10 +54,10 @@ _HEIGHTS = (("depth", "yoke", None), ("body_length", "body", "hem"), ("sleeve_le
 
 NOT_IN_ALL = frozenset(
     (
-        Key("neck", "short_rows"),
-        Key("neck", "front_drop"),
-        Key("body", "bust_dart_rows"),
-        Key("finished", "front_extra"),
+        key_of("neck", "short_rows"),
+        key_of("neck", "front_drop"),
+        key_of("body", "bust_dart_rows"),
+        key_of("finished", "front_extra"),
     )
 )
 """What many pullovers have none of."""
@@ -113,9 +113,9 @@ def _sum_relations(line_stitches: int | None) -> Iterator[Relation]:
         _times(-1, "split", "yoke_total"),
         _times(-4, "split", "underarm"),
     )
-    doubled, rounds = Key("yoke", "doubled_rounds"), Key("yoke", "increase_rounds")
-    back, front = Key("yoke", "back_increases"), Key("yoke", "front_increases")
-    sleeve = {Key("yoke", "sleeve_increases"): 1}
+    doubled, rounds = key_of("yoke", "doubled_rounds"), key_of("yoke", "increase_rounds")
+    back, front = key_of("yoke", "back_increases"), key_of("yoke", "front_increases")
+    sleeve = {key_of("yoke", "sleeve_increases"): 1}
     yield Largest(
         code=ProofCode.INCREASE_ROUNDS, key=rounds, of=(sleeve, {back: 1, doubled: -1}, {front: 1, doubled: -1})
     )
@@ -163,7 +163,7 @@ def cast_on_relations(rows: Columns, rules: Mapping[str, CountRule]) -> Iterator
     rows: that the pattern has: with a front drop part of the front is cast on later. rules: by what they are for; a
     band is some stitches off by its multiple, or by that of its rib, which nobody has to tell.
     """
-    drop = Key("neck", "front_drop") in rows
+    drop = key_of("neck", "front_drop") in rows
     yield _cast_on(drop)
     if not drop:
         repeat = max(rules["band"].multiple if "band" in rules else 1, _repeat(rows))
@@ -203,7 +203,7 @@ def decrease_relations(rows: Columns) -> Iterator[Relation]:
 
 @lru_cache(maxsize=2)
 def _decreases_to_cuff(adjusted: int) -> tuple[Relation, ...]:
-    decreases = Key("sleeve", "decrease_rounds")
+    decreases = key_of("sleeve", "decrease_rounds")
     terms = (_one("sleeve", "stitches"), (decreases, -2), _times(-1, "cuff", "stitches"))
     return (
         linear(ProofCode.DECREASES_TO_CUFF, *terms, least=None, most=adjusted),
@@ -229,16 +229,16 @@ def length_relations(gauges: Gauges | None, rows: Columns, convention: InchConve
 def _ease_and_reach(in_inches: bool) -> tuple[Relation, Relation]:
     ease = linear(
         ProofCode.EASE,
-        (Key("finished", "bust", in_inches), 1),
-        (Key("to_fit", "bust", in_inches), -1),
-        (Key("to_fit", "ease", in_inches), -1),
+        (_key("bust", in_inches), 1),
+        (_key("bust", in_inches, "to_fit"), -1),
+        (_key("ease", in_inches, "to_fit"), -1),
     )
     reach = linear(
         ProofCode.REACH,
-        (Key("finished", "reach", in_inches), 1),
-        (Key("finished", "neck", in_inches), -_HALF_WIDTH),
-        (Key("finished", "depth", in_inches), -1),
-        (Key("finished", "sleeve_length", in_inches), -1),
+        (_key("reach", in_inches), 1),
+        (_key("neck", in_inches), -_HALF_WIDTH),
+        (_key("depth", in_inches), -1),
+        (_key("sleeve_length", in_inches), -1),
     )
     return ease, reach
 
@@ -261,16 +261,16 @@ def _lengths_of_counts(gauges: Gauges, to_unit: Fraction, in_inches: bool) -> It
     )
     for widths, of_fabrics in ((_WIDTHS, rates), (_RIBBED_WIDTHS, rib_rates)):
         for in_cm, count in widths.items():
-            width = Key(in_cm.part, in_cm.item, in_inches)
+            width = _key(in_cm.item, in_inches)
             yield _either([linear(ProofCode.WIDTH, (width, 1), (count, -rate)) for rate in of_fabrics])
-    extra, front, back = Key("finished", "front_extra", in_inches), Key("split", "front"), Key("split", "back")
+    extra, front, back = _key("front_extra", in_inches), key_of("split", "front"), key_of("split", "back")
     yield _either([linear(ProofCode.WIDTH, (extra, 1), (front, -rate), (back, rate)) for rate in rates])
     tallest, shortest = (-to_unit / choose(each.rows_per_cm for each in worked) for choose in (min, max))
     of_edge = -to_unit / rib.rows_per_cm
     for length, part, edge in _HEIGHTS:
         edging = [] if edge is None else [_times(of_edge, edge, "rounds")]
         tall, short = ([_times(height, part, "rounds"), *edging] for height in (tallest, shortest))
-        yield from _between(ProofCode.HEIGHT, (Key("finished", length, in_inches), 1), short, tall)
+        yield from _between(ProofCode.HEIGHT, (_key(length, in_inches), 1), short, tall)
 
 
 def _sums_of_lengths(gauges: Gauges | None, to_unit: Fraction, rows: Columns, in_inches: bool) -> Iterator[Relation]:
@@ -279,8 +279,8 @@ def _sums_of_lengths(gauges: Gauges | None, to_unit: Fraction, rows: Columns, in
     Where no such rows are told there may be some all the same, unless most sizes have none.
     """
     for length, parts, extra in (
-        ("front_length", ("body_length",), Key("body", "bust_dart_rows")),
-        ("total_length", ("depth", "body_length"), Key("neck", "short_rows")),
+        ("front_length", ("body_length",), key_of("body", "bust_dart_rows")),
+        ("total_length", ("depth", "body_length"), key_of("neck", "short_rows")),
     ):
         closed, at_least = _sum_of_lengths(length, parts, in_inches)
         if extra in rows:
@@ -296,7 +296,7 @@ def _sums_of_lengths(gauges: Gauges | None, to_unit: Fraction, rows: Columns, in
 @cache
 def _sum_of_lengths(whole: str, parts: tuple[str, ...], in_inches: bool) -> tuple[Linear, Linear]:
     """That a length is the sum of others, and that it is no less."""
-    terms = [(Key("finished", whole, in_inches), 1), *((Key("finished", part, in_inches), -1) for part in parts)]
+    terms = [(_key(whole, in_inches), 1), *((_key(part, in_inches), -1) for part in parts)]
     return linear(ProofCode.TOTAL_LENGTH, *terms), linear(ProofCode.TOTAL_LENGTH, *terms, most=None)
 
 
@@ -347,8 +347,8 @@ def rule_relations(rules: Mapping[str, CountRule], rows: Collection[Key]) -> Ite
     is cast on.
     """
     for name, rule in rules.items():
-        key, cast_on = COUNTED[name], Key("neck", "cast_on")
-        if name == "cast_on" and key not in rows and cast_on in rows and Key("neck", "front_drop") not in rows:
+        key, cast_on = COUNTED[name], key_of("neck", "cast_on")
+        if name == "cast_on" and key not in rows and cast_on in rows and key_of("neck", "front_drop") not in rows:
             key = cast_on
         yield Multiple(code=ProofCode.COUNT_RULE, key=key, rule=rule)
 
@@ -360,12 +360,16 @@ def parity_relations(odd: Mapping[str, bool]) -> Iterator[Relation]:
     """
     for section, is_odd in odd.items():
         for part in ("neck", "split"):
-            yield Multiple(code=ProofCode.CHART_PARITY, key=Key(part, section), rule=CountRule(2, int(is_odd)))
+            yield Multiple(code=ProofCode.CHART_PARITY, key=key_of(part, section), rule=CountRule(2, int(is_odd)))
+
+
+def _key(length: str, in_inches: bool, part: str = "finished") -> Key:
+    return Key(part, length, True) if in_inches else key_of(part, length)
 
 
 def _one(part: str, item: str) -> Term:
-    return Key(part, item), 1
+    return key_of(part, item), 1
 
 
 def _times(times: Fraction | int, part: str, item: str) -> Term:
-    return Key(part, item), times
+    return key_of(part, item), times

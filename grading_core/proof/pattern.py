@@ -12,7 +12,7 @@ from itertools import chain
 from grading_core.chart.grid import default_anchor
 from grading_core.proof import garment
 from grading_core.proof.columns import Columns
-from grading_core.proof.figures import GRAINS, Figure, Figures, Key
+from grading_core.proof.figures import GRAINS, Figure, Figures, Key, key_of
 from grading_core.proof.relations import Relation, added, complete, computable
 from grading_core.proof.request import ProofRequest
 from grading_core.proof.table import COUNTING, Row
@@ -109,7 +109,7 @@ class Pattern:
 
 
 _SUMS = {
-    part: [Key(part, item) for item in (total, *garment.SECTIONS)]
+    part: [key_of(part, item) for item in (total, *garment.SECTIONS)]
     for part, total in (("neck", "stitches"), ("split", "yoke_total"))
 }
 """The rows of a total and of its sections."""

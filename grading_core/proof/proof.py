@@ -15,7 +15,7 @@ from grading_core.proof.corrections import corrections
 from grading_core.proof.figures import Key
 from grading_core.proof.pattern import Pattern
 from grading_core.proof.reasoning import Mended, of_relation
-from grading_core.proof.relations import Relation, computable
+from grading_core.proof.relations import Relation, parted
 from grading_core.proof.request import ProofRequest
 from grading_core.proof.result import Checked, Finding, Proof
 from grading_core.proof.rows import (
@@ -61,7 +61,7 @@ def proofread(request: ProofRequest) -> Proof:
     pattern = Pattern(request, rows, numbers_of(rows, len(labels), steps))
     skipped = frozenset(request.skip)
     relations = [each for each in pattern.relations if each.code not in skipped] if skipped else pattern.relations
-    computed = computable(relations, pattern.columns)
+    computed, lacking = parted(relations, pattern.columns)
     mended, of_relations, times_of_relations = _judged(pattern, computed)
     falling = falling_rows(pattern.columns)
     rising = rising_places(labels, pattern.columns, falling)
@@ -75,7 +75,7 @@ def proofread(request: ProofRequest) -> Proof:
     found = chain(of_relations, (finding for finding in of_rows if finding.code not in skipped))
     findings = [*islice(found, MAX_FINDINGS + 1)]
     times = {**times_of_relations, **times_of_rows(rows, pattern.columns, rising)}
-    not_computed, most_wanted = unchecked(pattern, relations, times)
+    not_computed, most_wanted = unchecked(pattern, lacking, times)
     return Proof(
         labels=labels,
         corrections=tuple([each for of_size in mended.values() for each in of_size.values()]),

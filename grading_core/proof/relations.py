@@ -256,5 +256,17 @@ def computable(relations: Iterable[Relation], keys: Iterable[Key]) -> list[Relat
 
     keys: of these.
     """
+    return parted(relations, keys)[0]
+
+
+def parted(relations: Iterable[Relation], keys: Iterable[Key]) -> tuple[list[Relation], list[Relation]]:
+    """Those between numbers that are there, and those that lack one.
+
+    keys: of these.
+    """
     there = frozenset(keys)
-    return [relation for relation in relations if there.issuperset(relation.keys)]
+    computed: list[Relation] = []
+    lacking: list[Relation] = []
+    for relation in relations:
+        (computed if there.issuperset(relation.keys) else lacking).append(relation)
+    return computed, lacking

@@ -10,22 +10,22 @@ from typing import Any
 from grading_core.codes import CauseCode, ProofCode
 from grading_core.proof import words
 from grading_core.proof.causes import digits_swapped
-from grading_core.proof.figures import GRAINS, Key, Numbers, as_printed, grains, number
+from grading_core.proof.figures import GRAINS, Key, Numbers, as_printed, grains, key_of, number
 from grading_core.proof.result import Correction, Finding, RowKey
 from grading_core.proof.table import COUNTING, Row, Steps
 from grading_core.sentences import Sentence
 from grading_core.sizes.labels import label_ranks
 
 NEVER_FALLS = (
-    Key("to_fit", "bust"),
-    Key("neck", "stitches"),
-    Key("neck", "sleeve"),
-    *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total", "underarm")),
-    Key("yoke", "rounds"),
-    Key("body", "stitches"),
-    Key("sleeve", "stitches"),
-    Key("band", "stitches"),
-    *(Key("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
+    key_of("to_fit", "bust"),
+    key_of("neck", "stitches"),
+    key_of("neck", "sleeve"),
+    *(key_of("split", item) for item in ("back", "front", "sleeve", "yoke_total", "underarm")),
+    key_of("yoke", "rounds"),
+    key_of("body", "stitches"),
+    key_of("sleeve", "stitches"),
+    key_of("band", "stitches"),
+    *(key_of("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
 )
 """Rows in which no size has less than a smaller one.
 
@@ -35,27 +35,27 @@ the sleeves take more of it and either has 23, then 24, then 22, then 20.
 
 AT_LEAST_ONE = frozenset(
     (
-        *(Key("neck", item) for item in ("cast_on", "stitches", "back", "front", "sleeve")),
-        *(Key("split", item) for item in ("back", "front", "sleeve", "yoke_total")),
-        *(Key(part, "stitches") for part in ("body", "hem", "sleeve", "cuff", "band")),
-        *(Key(part, "rounds") for part in ("yoke", "hem", "cuff", "band")),
+        *(key_of("neck", item) for item in ("cast_on", "stitches", "back", "front", "sleeve")),
+        *(key_of("split", item) for item in ("back", "front", "sleeve", "yoke_total")),
+        *(key_of(part, "stitches") for part in ("body", "hem", "sleeve", "cuff", "band")),
+        *(key_of(part, "rounds") for part in ("yoke", "hem", "cuff", "band")),
     )
 )
 """Rows that count what there has to be."""
 
 
 _WORKED = (
-    Key("neck", "stitches"),
-    Key("split", "yoke_total"),
-    Key("yoke", "rounds"),
-    *(Key(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
+    key_of("neck", "stitches"),
+    key_of("split", "yoke_total"),
+    key_of("yoke", "rounds"),
+    *(key_of(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
 )
 """What yarn goes into."""
 
-_GRAMS = Key("yarn", "grams_1")
+_GRAMS = key_of("yarn", "grams_1")
 
 
-_BUSTS = (Key("to_fit", "bust"), Key("finished", "bust"), Key("body", "stitches"))
+_BUSTS = (key_of("to_fit", "bust"), key_of("finished", "bust"), key_of("body", "stitches"))
 
 _LABELS_COUNT = 3
 """As much as so many rows in telling which of two sizes is the larger."""
@@ -177,7 +177,7 @@ def falling_findings(
 
 def _is_of_one_colour(columns: Mapping[Key, Numbers]) -> bool:
     """Whether one yarn is told, and what goes into it."""
-    return _GRAMS in columns and Key("yarn", "grams_2") not in columns and not columns.keys().isdisjoint(_WORKED)
+    return _GRAMS in columns and key_of("yarn", "grams_2") not in columns and not columns.keys().isdisjoint(_WORKED)
 
 
 def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising: Sequence[int]) -> Iterator[Finding]:

@@ -8,14 +8,16 @@ from typing import NamedTuple
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
 from grading_core.proof.columns import Columns
-from grading_core.proof.figures import Key, Numbers, all_grains, printed_step, step_of_row
+from grading_core.proof.figures import Key, Numbers, all_grains, key_of, printed_step, step_of_row
 from grading_core.proof.reading import PrintedRun, UnreadableError, read_run, read_usual_runs
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
 from grading_core.unknown import UnknownError, is_unknown
 
-UNITS: Mapping[tuple[str, str], str] = {(line.part, line.item): line.unit for line in LINES}
-"""Of the rows that a pullover's table has, yarn left out."""
+KEYS: Mapping[tuple[str, str], tuple[Key, str]] = {
+    (line.part, line.item): (key_of(line.part, line.item), line.unit) for line in LINES
+}
+"""Of the rows that a pullover's table has, with their units, yarn left out."""
 
 COUNTING = frozenset(("stitches", "rows", "rounds", "times", "balls"))
 ROUNDED = frozenset(("cm", "inch", "grams", "metres", "yards"))
@@ -71,7 +73,7 @@ def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], pro
     printed = None if run is None else _read("run", run, sizes, usual, problems)
     in_inches = None if run_inch is None else _read("run_inch", run_inch, sizes, usual, problems)
     try:
-        of_table = UNITS.get((part, item)) or (item.partition("_")[0] if part == "yarn" else None)
+        key, of_table = KEYS.get((part, item), (None, item.partition("_")[0] if part == "yarn" else None))
         if unit != of_table and unit is not None and of_table is not None and (unit, of_table) != ("inch", "cm"):
             problems.append(Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {of_table}, or left out."))
             return ()
@@ -86,7 +88,9 @@ def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], pro
         printed, in_inches = None, in_inches or printed
     rows = []
     if exact is not None or printed is not None:
-        rows.append(Row(Key(part, item, told == "inch"), told, exact, None if printed is None else printed.values))
+        if key is None or told == "inch":
+            key = Key(part, item, told == "inch")
+        rows.append(Row(key, told, exact, None if printed is None else printed.values))
     if in_inches is not None:
         rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
     return rows

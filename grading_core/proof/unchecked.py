@@ -18,7 +18,7 @@ def unchecked(
 ) -> tuple[tuple[Unchecked, ...], RowKey | None]:
     """The relations that no size has all numbers for, and the row that would allow most of them.
 
-    pattern: that is proofread. relations: those that were asked for. times: how often each was computed.
+    pattern: that is proofread. relations: those that lack a row. times: how often each was computed.
     """
     there = frozenset(pattern.columns)
     if pattern.columns.has_inches:
@@ -26,11 +26,9 @@ def unchecked(
     missing: dict[ProofCode, tuple[Key, ...]] = {}
     wanted: Counter[Key] = Counter()
     for relation in relations:
-        if there.issuperset(relation.keys):
-            continue
         lacking = tuple([key for key in relation.keys if key not in there])
         # what is said of inches is said of centimetres too
-        if any(key.inches for key in lacking):
+        if not lacking or any(key.inches for key in lacking):
             continue
         if len(lacking) == 1 and lacking[0] not in garment.NOT_IN_ALL:
             wanted[lacking[0]] += 1
