@@ -147,14 +147,17 @@ def charted_pullovers(sizes: int, width: int = 60, height: int = 80) -> Body:
     return {**pullovers(sizes), "chart": {"chart": chart(width, height), "first_round": 3}}
 
 
-def proofs(sizes: int) -> Body:
-    """Sixty rows of a pullover of four colours, as a pattern prints them."""
+def proofs(sizes: int, numbers: str = "run") -> Body:
+    """Sixty rows of a pullover of four colours.
+
+    numbers: the field of its table that has them: `run`, as a pattern prints them, or `values`, as a pipeline has them.
+    """
     asked = {**charted_pullovers(sizes), "yarn": {"metres_per_100g": 220}, "include": ["table"]}
     drawn = asked["chart"]["chart"]
     drawn["rows"][0] = "x" * 60
     drawn["colours"]["x"] = {"name": "line"}
     answer = create_app(Config(log_level="WARNING")).test_client().post("/v1/pullovers", json=asked).get_json()
-    keys = ("part", "item", "unit", "run")
+    keys = ("part", "item", "unit", numbers)
     return {
         "labels": answer["labels"],
         "gauge": GAUGE,
@@ -204,6 +207,7 @@ def cases() -> list[Case]:
     parts = [
         Case("pullovers", "the table of 9 sizes", {**pullovers(9), "include": ["table"]}),
         Case("pullovers", "1 of 9 sizes", one_size(9)),
+        Case("proofs", "9 sizes, as values", proofs(9, "values")),
         Case("pullovers", "1 of 9 sizes and a 60 x 80 chart", one_size(9, chart=charted_pullovers(9)["chart"])),
     ]
     return (
