@@ -1,10 +1,8 @@
 """How patterns print size runs, read as numbers. The habits are common practice, no source."""
 
 import random
-import time
 from contextlib import suppress
 from fractions import Fraction
-from itertools import product
 from unicodedata import name, numeric
 
 import pytest
@@ -206,15 +204,11 @@ def test_what_is_no_run_is_not_read(text: str) -> None:
 SIGNS = st.text(
     st.sampled_from("0123456789 ,.;:/|-()[]{}<>\"'incma\t\n\u2013\u2212\u00bd\u00b2\u2044\u2033x"), max_size=60
 )
-LONGEST = 0.2
-"""Seconds, more than a hundred times what a run takes."""
 
 
-def seconds(text: str, sizes: int) -> float:
-    begin = time.process_time()
+def read_or_refused(text: str, sizes: int) -> None:
     with suppress(UnreadableError):
         assert read_run(text, sizes).values
-    return time.process_time() - begin
 
 
 @settings(max_examples=300)
@@ -222,16 +216,16 @@ def seconds(text: str, sizes: int) -> float:
 @example("\N{FRACTION NUMERATOR ONE}", 1)
 @example("9" * 5000, 1)
 def test_any_text_is_read_or_said_to_be_unreadable(text: str, sizes: int) -> None:
-    assert seconds(text, sizes) < LONGEST
+    read_or_refused(text, sizes)
 
 
 @pytest.mark.parametrize(
     "repeated", [*"1a, ,.-/(\u00bd\"';\t", "a.", "a ", "1,", "1,000,", "1/", "1-", "1 ", "(1", ", 1"]
 )
-def test_no_text_of_a_thousand_signs_takes_long(repeated: str) -> None:
-    # the short ones first: what doubles with every sign fails there and doesn't hang
-    for signs, last in product((26, 1000), ("", "!", "1")):
-        assert seconds("1" + repeated * (signs // len(repeated)) + last, 40) < LONGEST
+def test_no_text_of_a_thousand_signs_is_tried_in_every_way(repeated: str) -> None:
+    """A pattern that tries a text in every way it could be parted never comes to an end of these."""
+    for last in ("", "!", "1"):
+        read_or_refused("1" + repeated * (1000 // len(repeated)) + last, 40)
 
 
 BRACKETS = (("(", ")"), ("[", "]"), ("{", "}"), ("<", ">"))
