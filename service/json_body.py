@@ -6,7 +6,8 @@ import json
 import re
 from collections import Counter
 from collections.abc import Iterable
-from itertools import chain
+from itertools import accumulate, chain
+from operator import sub
 from typing import Any, NoReturn
 
 import orjson
@@ -22,7 +23,9 @@ MAX_CONTAINERS = 100_000
 
 _EXACT_AS_FLOAT = 2**53
 _CONTAINERS = frozenset((dict, list))
+_AS_THEY_ARE = frozenset((str, int, bool, type(None)))
 _SIDE_BY_SIDE = (b"},{", b"}, {", b"],[", b"], [")
+_WHOLE_AS_FLOAT = re.compile(rb"\.0(?!\d)")
 _STRING = re.compile(rb'"(?:[^"\\]|\\.)*"')
 
 
@@ -35,13 +38,16 @@ def read_json(request: Request, others: Iterable[str] = ()) -> dict[str, Any]:
     an object.
     """
     body = _read(request, "application/json", *others)
-    if _containers(body) > MAX_CONTAINERS and _containers(_STRING.sub(b"", body)) > MAX_CONTAINERS:
+    containers = _containers(body)
+    if containers > MAX_CONTAINERS and _containers(_STRING.sub(b"", body)) > MAX_CONTAINERS:
         raise Refusal(NOT_JSON, f"The body has more than {MAX_CONTAINERS} lists and objects.")
     try:
         value = orjson.loads(body)
     except orjson.JSONDecodeError as error:
         raise Refusal(NOT_JSON, f"The body is not JSON: {error}.") from None
-    value, written = _canonical(value, flat=_is_flat(body))
+    if not _is_flat(body, containers) and _is_deeper(value, MAX_DEPTH):
+        raise Refusal(NOT_JSON, f"The body is nested deeper than {MAX_DEPTH} levels.")
+    written = orjson.dumps(value, option=orjson.OPT_SORT_KEYS)
     # Outside strings a colon stands after every key, so that fewer colons than were sent mean a lost
     # key. A colon sent as an escape would blur that: such a body is counted slowly.
     if body.count(b":") != written.count(b":") or b"\\u003" in body:
@@ -49,7 +55,9 @@ def read_json(request: Request, others: Iterable[str] = ()) -> dict[str, Any]:
     if not isinstance(value, dict):
         wrong = Wrong(FormCode.WRONG_TYPE, "must be an object.")
         raise Refusal(UNPROCESSABLE_CONTENT, "The request is JSON, but not an object.", [wrong])
-    return value
+    # most bodies have no whole number that is written as 3.0, and sorting their keys was all there is to do
+    canonical_form: dict[str, Any] = canonical(value) if _WHOLE_AS_FLOAT.search(written) else orjson.loads(written)
+    return canonical_form
 
 
 def read_file(request: Request, media_type: str) -> bytes:
@@ -60,44 +68,25 @@ def read_file(request: Request, media_type: str) -> bytes:
     return _read(request, media_type)
 
 
-def canonical(value: Any, depth: int = 1) -> Any:
-    """JSON in the form in which a request is answered.
-
-    depth: at which it stands in the request. Raises `Refusal` (400) where it is nested too deep.
-    """
+def canonical(value: Any) -> Any:
+    """JSON, nested no deeper than a request may be, in the form in which a request is answered."""
     kind = type(value)
-    if kind is dict or kind is list:
-        if depth > MAX_DEPTH:
-            raise Refusal(NOT_JSON, f"The body is nested deeper than {MAX_DEPTH} levels.")
-        if kind is dict:
-            return {key: canonical(value[key], depth + 1) for key in sorted(value)}
-        return [canonical(below, depth + 1) for below in value]
+    if kind is dict:
+        return {key: below if type(below := value[key]) in _AS_THEY_ARE else canonical(below) for key in sorted(value)}
+    if kind is list:
+        return [below if type(below) in _AS_THEY_ARE else canonical(below) for below in value]
     if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
         return int(value)
     return value
 
 
-def _canonical(value: Any, *, flat: bool) -> tuple[Any, bytes]:
-    """JSON in its canonical form, and as it is written.
-
-    flat: whether it is known to have no more levels than it may. Most bodies have no whole number that is written as
-    3.0, and then sorting their keys is all there is to do.
-    """
-    if flat or not _is_deeper(value, MAX_DEPTH):
-        written = orjson.dumps(value, option=orjson.OPT_SORT_KEYS)
-        if b".0" not in written:
-            return orjson.loads(written), written
-    value = canonical(value)
-    return value, orjson.dumps(value)
-
-
-def _is_flat(body: bytes) -> bool:
+def _is_flat(body: bytes, containers: int) -> bool:
     """Whether JSON is seen at once to have no more levels than it may.
 
-    Of a list or object that follows another one's end the level is not a deeper one. A text that has such signs changes
-    nothing: it opens as many as it ends.
+    containers: its lists and objects, or more. Of one that follows another one's end the level is not a deeper one. A
+    text that has such signs changes nothing: it opens as many as it ends.
     """
-    return _containers(body) - sum(map(body.count, _SIDE_BY_SIDE)) <= MAX_DEPTH
+    return any(left <= MAX_DEPTH for left in accumulate(map(body.count, _SIDE_BY_SIDE), sub, initial=containers))
 
 
 def _is_deeper(value: Any, levels: int) -> bool:
