@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import inspect
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property, partial
 from typing import Any, ClassVar
@@ -17,6 +17,7 @@ from service.printing import PrintSettings
 from service.schemas.records import part_builders, path_to
 from service.schemas.writing import Write, compiled_writer
 
+_OBJECTS = frozenset((dict,))
 _NOT_A_FIELD = "is not a field here."
 _REQUIRED = Flaw(FormCode.REQUIRED, "is required.")
 
@@ -181,6 +182,49 @@ class StrictSchema(Schema):
                 return unknown()
 
         return load_right
+
+    def load_together(self, sent: Sequence[Any]) -> tuple[Any, ...] | None:
+        """What JSON values become, field by field, which takes half the time; None where `load` has to look at each.
+
+        sent: one or more.
+        """
+        columns = self._columns
+        if columns is None or not _OBJECTS.issuperset(map(type, sent)):
+            return None
+        names = frozenset().union(*sent)
+        if not self._loads.keys() >= names:
+            return None
+        loaded: list[Iterable[Any]] = []
+        for name, column, left_out in columns:
+            values = [each[name] for each in sent if name in each] if name in names else []
+            if column.required and len(values) < len(sent):
+                return None
+            if values and not column.as_they_are(values):
+                try:
+                    values = [*map(column.load, values)]
+                except FormError:
+                    return None
+            if len(values) < len(sent):
+                told = iter(values)
+                values = [next(told) if name in each else left_out for each in sent]
+            loaded.append(values)
+        assert self.record is not None
+        return tuple(map(self.record, *loaded))
+
+    @cached_property
+    def _columns(self) -> tuple[tuple[str, Any, Any], ...] | None:
+        """The attributes of the record in their order: the field of each, and what it is where nothing is sent.
+
+        None where the record is made otherwise than of its fields as they are loaded, each by itself.
+        """
+        record, own = self.record, type(self)
+        plain = own.load is StrictSchema.load and own.build is StrictSchema.build and not self.rules
+        if record is None or not plain or not hasattr(record, "_field_defaults") or self._renamed[0]:
+            return None
+        left_out = record._field_defaults | {
+            name: field.load_default for name, field in self.load_fields.items() if field.load_default is not missing
+        }
+        return tuple((name, self.load_fields[name], left_out.get(name)) for name in record._fields)
 
     @cached_property
     def _never_left_out(self) -> dict[str, Any]:

@@ -58,7 +58,7 @@ class Items(StrictField, fields.List[Any]):
 
     def loader(self) -> Load:
         """Loads each item."""
-        least, most, load_item = self.least, self.most, _load(self.inner)
+        least, most, load_item, together = self.least, self.most, _load(self.inner), _together(self.inner)
 
         def load(value: Any) -> Any:
             if type(value) is not list:
@@ -67,6 +67,8 @@ class Items(StrictField, fields.List[Any]):
                 code = FormCode.TOO_SHORT if len(value) < least else FormCode.TOO_LONG
                 detail = f"must have {how_many(least, most, 'items')} and has {len(value)}."
                 raise FormError(Flaw(code, detail))
+            if made := together(value):
+                return made
             loaded, errors = [], {}
             for place, each in enumerate(value):
                 try:
@@ -323,6 +325,14 @@ def _sample(field: fields.Field[Any]) -> str:
 def _load(field: fields.Field[Any]) -> Load:
     assert isinstance(field, StrictField)
     return field.load
+
+
+def _together(field: fields.Field[Any]) -> Callable[[list[Any]], tuple[Any, ...] | None]:
+    """What loads many values at once, where they are all right and it can."""
+    if isinstance(field, Nested):
+        return field.schema.load_together
+    assert isinstance(field, StrictField)
+    return lambda sent: tuple(sent) if sent and field.as_they_are(sent) else None
 
 
 def _writer(field: fields.Field[Any]) -> Write | None:

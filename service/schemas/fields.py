@@ -7,7 +7,7 @@ characters, null is refused unless a field is nullable. A field documents itself
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import MISSING
 from functools import cached_property
 from math import inf, isfinite
@@ -28,6 +28,7 @@ _NUMBER = wrong_type("a number")
 _WHOLE = wrong_type("a whole number")
 _TEXT = wrong_type("text")
 _FLAG = wrong_type("true or false")
+_TEXTS = frozenset((str,))
 _CONTROL_CHARACTER = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 
 
@@ -91,6 +92,10 @@ class StrictField(fields.Field[Any]):
     def loader(self) -> Load:
         """What makes the field's value of JSON that isn't null; null it refuses."""
         raise NotImplementedError
+
+    def as_they_are(self, sent: Sequence[Any]) -> bool:
+        """Whether it is seen at once that values, one or more, are right and loaded as they are."""
+        return False
 
     def sample(self) -> str:
         """JSON that would do; empty where none is needed."""
@@ -274,6 +279,16 @@ class Text(StrictField):
 
         return load
 
+    def as_they_are(self, sent: Sequence[Any]) -> bool:
+        """Whether none is too short or too long, or has other characters than most texts."""
+        return (
+            self.pattern is None
+            and _TEXTS.issuperset(map(type, sent))
+            and self.least <= min(map(len, sent))
+            and max(map(len, sent)) <= self.most
+            and "".join(sent).isprintable()
+        )
+
     def _checked(self, value: str) -> str:
         if not self.least <= len(value) <= self.most:
             code = FormCode.TOO_SHORT if len(value) < self.least else FormCode.TOO_LONG
@@ -343,7 +358,7 @@ class Choice(StrictField):
 
     def loader(self) -> Load:
         """Takes one of the choices."""
-        choices = frozenset(self.choices)
+        choices = self._among
 
         def load(value: Any) -> Any:
             if type(value) is not str:
@@ -353,6 +368,15 @@ class Choice(StrictField):
             return value
 
         return load
+
+    def as_they_are(self, sent: Sequence[Any]) -> bool:
+        """Whether all are choices."""
+        return _TEXTS.issuperset(map(type, sent)) and self._among.issuperset(sent)
+
+    @cached_property
+    def _among(self) -> frozenset[str]:
+        """The choices, once it is known of which schema the field is."""
+        return frozenset(self.choices)
 
     def _wanted(self) -> str:
         return f"must be one of: {', '.join(self.choices)}."

@@ -1,6 +1,7 @@
 """The strict fields, one by one, and against their own contract by an independent JSON Schema validator."""
 
 from fractions import Fraction
+from typing import NamedTuple
 
 import jsonschema_rs
 import pytest
@@ -24,6 +25,24 @@ class PointSchema(StrictSchema):
 
     x = Number(required=True)
     y = Number()
+
+
+class Line(NamedTuple):
+    """What a row becomes."""
+
+    name: str
+    unit: str = "cm"
+    count: int | None = None
+
+
+class LineSchema(StrictSchema):
+    """A row of many, which are loaded together."""
+
+    record = Line
+
+    name = Text(required=True, most=5)
+    unit = Choice("cm", "in")
+    count = Whole(nullable=True, maximum=10)
 
 
 class OneSchema(StrictSchema):
@@ -56,6 +75,10 @@ FIELDS = {
     "flag": lambda: Flag(),
     "nullable": lambda: Whole(nullable=True),
     "items": lambda: Items(Whole(), least=1, most=3),
+    "texts": lambda: Items(Text(most=5), least=1, most=3),
+    "patterned_texts": lambda: Items(Text(pattern="[a-z]+", pattern_detail="small letters"), most=3),
+    "choices": lambda: Items(Choice("cm", "in"), most=3),
+    "lines": lambda: Items(Nested(LineSchema), most=3),
     "record": lambda: Nested(PointSchema),
     "one": lambda: Nested(OneSchema),
     "some": lambda: Nested(SomeSchema),
@@ -128,6 +151,15 @@ def refused(name, value):
         ("flag", False, False),
         ("nullable", None, None),
         ("items", [1, 2.0], (1, 2)),
+        ("texts", ["a", "é"], ("a", "é")),
+        ("choices", ["in", "cm"], ("in", "cm")),
+        ("choices", [], ()),
+        ("lines", [{"name": "a"}], (Line("a"),)),
+        (
+            "lines",
+            [{"name": "a", "count": 3.0}, {"unit": "in", "name": "b"}, {"count": None, "name": "c"}],
+            (Line("a", count=3), Line("b", "in"), Line("c")),
+        ),
         ("record", {"x": 1}, {"x": 1}),
         ("mapping", {"a": 1}, {"a": 1}),
         ("by_type", 5, Fraction(5)),
@@ -171,6 +203,18 @@ def test_a_valid_value_is_loaded_exactly(name, sent, exactly):
         ("items", [1, 2, 3, 4]),
         ("items", {"0": 1}),
         ("items", "abc"),
+        ("texts", ["a", ""]),
+        ("texts", ["a", "abcdef"]),
+        ("texts", ["a", "\x7f"]),
+        ("texts", ["a", 3]),
+        ("patterned_texts", ["a", "B"]),
+        ("choices", ["cm", "mm"]),
+        ("choices", ["cm", ["cm"]]),
+        ("lines", [{"name": "a"}, {}]),
+        ("lines", [{"name": "a"}, {"name": "b", "size": "c"}]),
+        ("lines", [{"name": "a"}, {"name": "b", "unit": None}]),
+        ("lines", [{"name": "a", "count": 3}, {"name": "b", "count": 11}]),
+        ("lines", [{"name": "a"}, "b"]),
         ("record", []),
         ("record", {"x": 1, "z": 2}),
         ("mapping", {"c": 1}),
@@ -201,6 +245,7 @@ def test_wrong_places_inside_mappings_and_lists_are_named_where_they_are():
     assert refused("mapping", {"a": 0, "b": 1}) == {"mapping": {"a": "must be at least 1."}}
     assert refused("by_type", [1, "2"]) == {"by_type": {1: "must be a number."}}
     assert refused("by_type", {"x": True}) == {"by_type": {"x": "must be a number."}}
+    assert refused("lines", [{"name": "a"}, {"unit": "cm"}]) == {"lines": {1: {"name": "is required."}}}
 
 
 @pytest.mark.parametrize(
@@ -240,7 +285,7 @@ def test_the_contract_says_the_unit_of_a_length(contract):
 
 
 def test_the_contract_closes_every_object_of_a_request(contract):
-    closed = {"EveryKind", "SentPoint", "One", "Some"}
+    closed = {"EveryKind", "Line", "SentPoint", "One", "Some"}
     schemas = contract["components"]["schemas"]
     assert {name for name, schema in schemas.items() if schema.get("additionalProperties") is False} == closed
 
@@ -283,6 +328,10 @@ def test_a_field_accepts_exactly_what_its_contract_allows(contract, name, value)
 
 
 WHOLES = st.integers(0, 10)
+SHORT = st.sampled_from(["a", "abcde", "\u00e9", "a b", "7", "abcdef", "", "\x7f"])
+LINES = st.fixed_dictionaries(
+    {"name": SHORT}, optional={"unit": st.sampled_from(["cm", "in"]), "count": st.none() | WHOLES}
+)
 POINTS = st.fixed_dictionaries({"x": st.floats(-9, 9)}, optional={"y": WHOLES})
 
 
@@ -305,6 +354,10 @@ LIKELY = {
     "flag": st.booleans(),
     "nullable": st.none() | WHOLES,
     "items": st.lists(WHOLES, max_size=4),
+    "texts": st.lists(SHORT, min_size=1, max_size=3),
+    "patterned_texts": st.lists(st.text("abz", max_size=4), max_size=3),
+    "choices": st.lists(st.sampled_from(["cm", "in", "mm"]), max_size=3),
+    "lines": st.lists(LINES, min_size=1, max_size=3),
     "record": POINTS,
     "one": having("a", "b", "ab"),
     "some": having("a", "b", "c", "ab", "ac", "bc", "abc"),
