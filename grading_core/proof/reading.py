@@ -111,13 +111,15 @@ def read_run(text: str, sizes: int) -> PrintedRun:
     raise UnreadableError(f"{text!r} is no number and no size run.")
 
 
-def read_usual_runs(runs: Sequence[str]) -> dict[str, PrintedRun]:
-    """Those of many runs that are written as most are, `84 (88, 92.5)`, which need no guesses, by their text.
+def read_usual_runs(runs: Sequence[str]) -> dict[str, tuple[int, ...]]:
+    """The values of those of many runs that are written as most are, `84 (88, 92.5)`, by their text.
+
+    They need no guesses, and have no unit of their own.
 
     runs: as a pattern prints them. All are read in one go, as the JSON that they nearly are; where one of them is not,
     none is read.
 
-    >>> read_usual_runs(["1 (2, 3)", "4 [5: 6]"]) == {"1 (2, 3)": read_run("1 (2, 3)", 3)}
+    >>> read_usual_runs(["1 (2, 3)", "4 [5: 6]"]) == {"1 (2, 3)": read_run("1 (2, 3)", 3).values}
     True
     """
     usual = runs
@@ -135,9 +137,9 @@ def read_usual_runs(runs: Sequence[str]) -> dict[str, PrintedRun]:
         return {}
     # of so few digits a float is near enough to be told exactly
     return {
-        run: PrintedRun(tuple([round(number * GRAINS) for number in numbers]))
+        run: tuple([round(number * GRAINS) for number in numbers])
         if "." in run
-        else PrintedRun(tuple([number * GRAINS for number in numbers]))
+        else tuple([number * GRAINS for number in numbers])
         for run, numbers in zip(usual, read, strict=True)
     }
 

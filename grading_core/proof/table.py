@@ -9,7 +9,7 @@ from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
 from grading_core.proof.columns import Columns
 from grading_core.proof.figures import Key, Numbers, all_grains, key_of, printed_step, step_of_row
-from grading_core.proof.reading import PrintedRun, UnreadableError, read_run, read_usual_runs
+from grading_core.proof.reading import PrintedUnit, UnreadableError, read_run, read_usual_runs
 from grading_core.proof.request import PrintedRow
 from grading_core.pullover.table import LINES
 from grading_core.unknown import UnknownError, is_unknown
@@ -55,23 +55,24 @@ def read_rows(rows: Sequence[PrintedRow], sizes: int) -> Check[tuple[Row, ...]]:
     for place, sent in known:
         problems: list[Problem] = []
         for row in _read_row(sent, sizes, usual, problems):
-            if row.key in read:
+            if read.setdefault(row.key, row) is not row:
                 detail = f"has the part and item of a row above, {row.key.part} and {row.key.item}."
                 problems.append(Problem((), ProblemCode.DUPLICATE_ROW, detail))
-            read[row.key] = row
         if problems:
             yield from [problem.under("rows", place) for problem in problems]
     return tuple(read.values())
 
 
-def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]) -> Sequence[Row]:
+def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, Values], problems: list[Problem]) -> Sequence[Row]:
     """The row, with its inches as another one.
 
-    usual: runs that have been read. problems: where what is wrong with the row goes.
+    usual: the values of runs that have been read. problems: where what is wrong with the row goes.
     """
     part, item, unit, values, run, run_inch = sent
-    printed = None if run is None else _read("run", run, sizes, usual, problems)
-    in_inches = None if run_inch is None else _read("run_inch", run_inch, sizes, usual, problems)
+    printed = told_unit = None
+    if type(run) is str and (printed := usual.get(run)) is None:
+        printed, told_unit = _read("run", run, sizes, problems)
+    in_inches = None if run_inch is None else _read("run_inch", run_inch, sizes, problems)[0]
     try:
         key, of_table = KEYS.get((part, item), (None, item.partition("_")[0] if part == "yarn" else None))
         if unit != of_table and unit is not None and of_table is not None and (unit, of_table) != ("inch", "cm"):
@@ -84,29 +85,29 @@ def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, PrintedRun], pro
     except UnknownError:
         return ()
     told = unit or of_table or ""
-    if printed is not None and printed.unit == "inch" and told != "inch":
+    if told_unit == "inch" and told != "inch":
         printed, in_inches = None, in_inches or printed
     rows = []
     if exact is not None or printed is not None:
         if key is None or told == "inch":
             key = Key(part, item, told == "inch")
-        rows.append(Row(key, told, exact, None if printed is None else printed.values))
+        rows.append(Row(key, told, exact, printed))
     if in_inches is not None:
-        rows.append(Row(Key(part, item, True), "inch", None, in_inches.values))
+        rows.append(Row(Key(part, item, True), "inch", None, in_inches))
     return rows
 
 
 def _read(
-    name: str, text: str, sizes: int, usual: Mapping[str, PrintedRun], problems: list[Problem]
-) -> PrintedRun | None:
-    """The run of a field, None where it can't be read."""
+    name: str, text: str, sizes: int, problems: list[Problem]
+) -> tuple[Values, PrintedUnit | None] | tuple[None, None]:
+    """The run of a field, and the unit that it names; None where it can't be read."""
     try:
-        return usual.get(text) or read_run(text, sizes)
+        return read_run(text, sizes)
     except UnknownError:
-        return None
+        return None, None
     except UnreadableError as error:
         problems.append(Problem((name,), ProblemCode.UNREADABLE_RUN, str(error)))
-        return None
+        return None, None
 
 
 def printed_steps(rows: Iterable[Row]) -> Steps:
