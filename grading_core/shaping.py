@@ -8,9 +8,8 @@ the shaping row itself, and the first one counts from the row before the first.
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
 from itertools import accumulate, groupby, pairwise
-from typing import Generic, Literal, TypeVar
+from typing import Generic, Literal, NamedTuple, TypeVar
 
 Spacing = Literal["closest_first", "widest_first", "even", "single_then_plain", "plain_then_single"]
 Where = Literal["early", "even", "late"]
@@ -21,8 +20,7 @@ LONGEST_CYCLE = 4
 Kind = TypeVar("Kind", bound=Hashable)
 
 
-@dataclass(frozen=True, slots=True)
-class Spread:
+class Spread(NamedTuple):
     """How events are spread over a span.
 
     before, after: what is left plain before the first interval and after the last event.
@@ -42,8 +40,7 @@ class Spread:
         return tuple(accumulate(self.intervals, initial=self.before))[1:]
 
 
-@dataclass(frozen=True, slots=True)
-class Phase(Generic[Kind]):
+class Phase(NamedTuple, Generic[Kind]):
     """Rows that repeat one interval, or a short cycle of intervals.
 
     from_row, to_row: the rows it covers. cycle: the intervals with what is done at the end of

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import accumulate, groupby, pairwise
 from typing import Literal, NamedTuple
 
@@ -373,7 +373,7 @@ def _phases_after(before: int, rows: Sequence[int], plan: RowPlan) -> tuple[Phas
         for phase in phases(events, plan.rows - before)
     ]
     if before and found and not found[0].times:
-        return (replace(found[0], from_row=1), *found[1:])
+        return (found[0]._replace(from_row=1), *found[1:])
     return (Phase(1, before, (), 0), *found) if before else tuple(found)
 
 

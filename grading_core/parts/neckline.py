@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from grading_core.codes import ReasonCode, WarningCode
 from grading_core.errors import Impossible, Nearest, Path, Remark
@@ -81,8 +81,7 @@ class FrontDrop:
         return tuple(alone(run_drop([self])))
 
 
-@dataclass(frozen=True, slots=True)
-class Gap:
+class Gap(NamedTuple):
     """Stitches up to a marker.
 
     stitches: from the marker before, or from the beginning. parts: what they are, in working order. marker: its

@@ -163,7 +163,7 @@ def changed_numbers(labels: Sequence[str], design: Sequence[Row], changed: Seque
     before, after = ({(row.part, row.item): row for row in table} for table in (design, changed))
     compared = []
     for key, row in {**before, **after}.items():
-        was, now = (table.get(key) or replace(row, values=(None,) * len(labels)) for table in (before, after))
+        was, now = (table.get(key) or row._replace(values=(None,) * len(labels)) for table in (before, after))
         compared.append((was, was.answered, now, now.answered))
     for index, label in enumerate(labels):
         for was, designed, now, written in compared:

@@ -204,8 +204,7 @@ class PulloverSize:
     outcome: KnittedSize | Impossible
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Row:
+class Row(NamedTuple):
     """One line of the table of all sizes.
 
     part, item: its key. title: for people. values: one per size, None where the size is impossible or doesn't have it.

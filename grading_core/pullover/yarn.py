@@ -182,7 +182,7 @@ class Spinning:
         """
         yarn, loops = self.yarns.of(symbol), self.loops[symbol]
         made = need(name, work, yarn, loops=loops, widths=self.widths, margin=self.yarns.margin)
-        return made if symbol == ONE_COLOUR else replace(made, symbol=symbol)
+        return made if symbol == ONE_COLOUR else made._replace(symbol=symbol)
 
 
 def with_yarn(

@@ -18,7 +18,7 @@ from fractions import Fraction
 from functools import cache
 from itertools import pairwise
 from types import MappingProxyType
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, duplicate_labels, sound
@@ -35,8 +35,7 @@ RISING: tuple[Measurement, ...] = (*ACROSS, "armhole_depth")
 """What must not fall from a size to a larger one. Lengths of arm and back may."""
 
 
-@dataclass(frozen=True, slots=True)
-class BodyValue:
+class BodyValue(NamedTuple):
     """One measurement of one body.
 
     cm: exactly. origin: where it is from. interpolated: whether it lies between two sizes of a
@@ -183,7 +182,7 @@ def _knots(name: str, within: Within) -> tuple[SizeBody, ...]:
 
 
 def _with_bust(body: SizeBody, bust: Fraction) -> SizeBody:
-    return SizeBody(body.label, {**body.values, "bust": replace(body.values["bust"], cm=bust)})
+    return SizeBody(body.label, {**body.values, "bust": body.values["bust"]._replace(cm=bust)})
 
 
 @check

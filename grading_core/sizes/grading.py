@@ -153,7 +153,7 @@ def _runs(sizes: Sequence[GradedSize]) -> dict[Measurement, PrintedRuns]:
     for name in MEASUREMENTS:
         cells = [size.measurements.get(name) for size in sizes]
         if any(cells):
-            counts = size_run([None if cell is None else cell.count for cell in cells])
+            counts = size_run([None if cell is None else cell.counted for cell in cells])
             runs[name] = PrintedRuns(
                 stitches=counts if name in _ACROSS else None,
                 rows=None if name in _ACROSS else counts,
@@ -220,6 +220,6 @@ def _remarks(request: SizeGradingRequest, sizes: Sequence[GradedSize]) -> Iterat
             message = BELOW_PUBLISHED_FITS(ease=CLOSEST_PUBLISHED_CM)
             yield Remark(WarningCode.EASE_BELOW_PUBLISHED_FITS, message, size.label, ("ease", "bust"))
         for name, cell in size.measurements.items():
-            if cell.count == 0:
+            if cell.counted == 0:
                 message = NOTHING_TO_KNIT(measure=name, unit=count_unit(name))
                 yield Remark(WarningCode.NOTHING_TO_KNIT, message, size.label, ("count_rules", name))

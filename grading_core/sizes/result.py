@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from grading_core.errors import Remark
 from grading_core.sizes.bodies import BodyValue
 from grading_core.standards import Measurement
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class GradedMeasurement:
+class GradedMeasurement(NamedTuple):
     """One measurement of one size.
 
     body: with where it is from. ease, target, finished: in cm. stitches, rows: the count; only one of them.
@@ -31,7 +31,7 @@ class GradedMeasurement:
         return self.finished - self.target
 
     @property
-    def count(self) -> int:
+    def counted(self) -> int:
         """The stitches across, or the rows along."""
         count = self.rows if self.stitches is None else self.stitches
         assert count is not None, "one of them is counted"

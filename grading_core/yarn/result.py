@@ -108,8 +108,7 @@ class Estimate(NamedTuple):
         return Estimate(self.low * factors.low, self.likely * factors.likely, self.high * factors.high)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class StrandNeed:
+class StrandNeed(NamedTuple):
     """How much of one strand is needed, as long as the yarn that it is held with.
 
     strand: its place, from 1. balls: to buy, with the margin.
@@ -122,17 +121,15 @@ class StrandNeed:
     balls: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Need:
+class Need(NamedTuple):
     """How much of one yarn is needed.
 
-    symbol: of the colour that it is for, None where it is for none. stitches: worked in it. basis: how the amount is
-    known. likely_metres: of all strands held together, and metres_for: the same by what takes them. grams, tex: of all
-    strands together. strands: in their order, at least one.
+    stitches: worked in it. basis: how the amount is known. likely_metres: of all strands held together, and
+    metres_for: the same by what takes them. grams, tex: of all strands together. strands: in their order, at least one.
+    symbol: of the colour that it is for, None where it is for none.
     """
 
     yarn: str
-    symbol: str | None = None
     stitches: int
     basis: Basis
     likely_metres: Fraction
@@ -140,6 +137,7 @@ class Need:
     grams: Estimate
     tex: Fraction
     strands: tuple[StrandNeed, ...]
+    symbol: str | None = None
 
     @property
     def metres(self) -> Estimate:

@@ -43,8 +43,8 @@ def choices_of(hint: Any) -> tuple[Any, ...]:
 
 
 def record_of(hint: Any) -> type[Any] | None:
-    """The one dataclass in a union with what is impossible or missing; None where there is none."""
-    found = [each for each in _members(hint) or (hint,) if is_dataclass(each) and each is not Impossible]
+    """The one record in a union with what is impossible or missing; None where there is none."""
+    found = [each for each in _members(hint) or (hint,) if _is_record(each) and each is not Impossible]
     return found[0] if len(found) == 1 and isinstance(found[0], type) else None
 
 
@@ -96,6 +96,10 @@ def _attributes(record: type[Any], path: str) -> tuple[Attribute, ...]:
         found.append(each)
         here = record_of(each.hint)
     return tuple(found)
+
+
+def _is_record(kind: Any) -> bool:
+    return is_dataclass(kind) or hasattr(kind, "_field_defaults")
 
 
 def _members(hint: Any) -> tuple[Any, ...]:

@@ -38,7 +38,7 @@ def test_nine_even_sizes_have_even_finished_busts():
 
 
 def test_ten_centimetres_a_size_at_eighteen_stitches_are_eighteen_stitches_a_size():
-    counts = [size.measurements["bust"].count for size in nine_sizes().sizes]
+    counts = [size.measurements["bust"].counted for size in nine_sizes().sizes]
     assert {later - earlier for earlier, later in pairwise(counts)} == {18}
 
 
@@ -143,7 +143,7 @@ def handbook_sizes():
 def test_the_handbook_table_grades_neck_and_back_by_its_published_steps(name, first, later):
     """1.0 cm for every 4 cm of bust, 1.4 for every 6, at ten stitches to the cm."""
     grading = grade_sizes(SizeGradingRequest(gauge=per_10_cm(100, 100), sizes=tuple(handbook_sizes())))
-    counts = [size.measurements[name].count for size in grading.sizes]
+    counts = [size.measurements[name].counted for size in grading.sizes]
     steps = [larger - smaller for smaller, larger in pairwise(counts)]
     assert steps == [first] * 7 + [later] * 3
 

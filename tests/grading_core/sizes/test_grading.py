@@ -31,14 +31,14 @@ def test_labels_pick_sizes_in_the_order_asked():
 
 def test_lengths_along_are_counted_in_rows_and_widths_in_stitches():
     cells = grade(sent("S", bust=100, arm_length=50)).sizes[0].measurements
-    assert (cells["bust"].count, cells["arm_length"].count) == (220, 155)
+    assert (cells["bust"].counted, cells["arm_length"].counted) == (220, 155)
 
 
 def test_target_finished_and_difference_close():
     [size] = grade(sent("S", bust="84.3"), ease={"bust": Fraction(7)}, count_rules={"bust": CountRule(4)}).sizes
     bust = size.measurements["bust"]
     assert bust.target == Fraction("91.3")
-    assert bust.count == 200  # 91.3 x 2.2 = 200.86
+    assert bust.counted == 200  # 91.3 x 2.2 = 200.86
     assert bust.finished == Fraction(200 * 10, 22)
     assert bust.difference == bust.finished - bust.target
 
@@ -55,7 +55,7 @@ def test_the_count_is_the_nearest_permitted_one_by_trial(body, ease, multiple, p
     exact = (body + ease) * 22 / 10
     permitted = range(plus % multiple, 700, multiple)
     nearest = min(permitted, key=lambda count: (abs(count - exact), -count))
-    assert size.measurements["bust"].count == nearest
+    assert size.measurements["bust"].counted == nearest
 
 
 # Ease
@@ -102,7 +102,7 @@ def test_the_order_of_sending_changes_no_size(order, table):
 def test_scaling_gauge_and_body_together_changes_no_count(factor):
     larger = Gauge(GAUGE.stitches_per_cm / factor, GAUGE.rows_per_cm / factor)
     counts = [
-        {name: cell.count for name, cell in grading.sizes[0].measurements.items()}
+        {name: cell.counted for name, cell in grading.sizes[0].measurements.items()}
         for grading in (
             grade(sent("S", bust="84.7", arm_length="43.1")),
             grade(sent("S", bust=Fraction("84.7") * factor, arm_length=Fraction("43.1") * factor), gauge=larger),

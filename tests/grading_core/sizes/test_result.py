@@ -12,4 +12,4 @@ from grading_core.sizes.result import GradedMeasurement
 def test_the_count_is_that_of_stitches_or_of_rows_even_where_it_is_0(counts):
     none = Fraction(0)
     measurement = GradedMeasurement(body=BodyValue(none, "sent"), ease=none, target=none, finished=none, **counts)
-    assert measurement.count == 0
+    assert measurement.counted == 0
