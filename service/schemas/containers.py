@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import fields as fields_of
 from dataclasses import is_dataclass, replace
 from functools import partial
@@ -58,7 +58,8 @@ class Items(StrictField, fields.List[Any]):
 
     def loader(self) -> Load:
         """Loads each item."""
-        least, most, load_item, together = self.least, self.most, _load(self.inner), _together(self.inner)
+        assert isinstance(self.inner, StrictField)
+        least, most, load_item, load_together = self.least, self.most, self.inner.load, self.inner.load_together
 
         def load(value: Any) -> Any:
             if type(value) is not list:
@@ -67,8 +68,8 @@ class Items(StrictField, fields.List[Any]):
                 code = FormCode.TOO_SHORT if len(value) < least else FormCode.TOO_LONG
                 detail = f"must have {how_many(least, most, 'items')} and has {len(value)}."
                 raise FormError(Flaw(code, detail))
-            if made := together(value):
-                return made
+            if together := load_together(value):
+                return together
             loaded, errors = [], {}
             for place, each in enumerate(value):
                 try:
@@ -119,6 +120,10 @@ class Nested(StrictField, fields.Nested):
     def loader(self) -> Load:
         """Loads the object by its schema."""
         return self.schema.loader(self._make)
+
+    def load_together(self, sent: Sequence[Any]) -> tuple[Any, ...] | None:
+        """Loads the objects by their schema."""
+        return None if self._make else self.schema.load_together(sent)
 
 
 class Mapping(StrictField):
@@ -325,14 +330,6 @@ def _sample(field: fields.Field[Any]) -> str:
 def _load(field: fields.Field[Any]) -> Load:
     assert isinstance(field, StrictField)
     return field.load
-
-
-def _together(field: fields.Field[Any]) -> Callable[[list[Any]], tuple[Any, ...] | None]:
-    """What loads many values at once, where they are all right and it can."""
-    if isinstance(field, Nested):
-        return field.schema.load_together
-    assert isinstance(field, StrictField)
-    return lambda sent: tuple(sent) if sent and field.as_they_are(sent) else None
 
 
 def _writer(field: fields.Field[Any]) -> Write | None:

@@ -93,6 +93,10 @@ class StrictField(fields.Field[Any]):
         """What makes the field's value of JSON that isn't null; null it refuses."""
         raise NotImplementedError
 
+    def load_together(self, sent: Sequence[Any]) -> tuple[Any, ...] | None:
+        """Many values, which takes less time than one by one; None where each has to be looked at."""
+        return tuple(sent) if sent and self.as_they_are(sent) else None
+
     def as_they_are(self, sent: Sequence[Any]) -> bool:
         """Whether it is seen at once that values, one or more, are right and loaded as they are."""
         return False
