@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import Any
@@ -49,8 +49,30 @@ _WORKED = (
     key_of("split", "yoke_total"),
     key_of("yoke", "rounds"),
     *(key_of(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
+    key_of("neck", "short_rows"),
+    key_of("body", "bust_dart_rows"),
 )
 """What yarn goes into."""
+
+_TUBES = tuple(
+    (times, key_of(part, "rounds"), tuple([key_of(*each) for each in ends]))
+    for times, part, ends in (
+        (1, "yoke", [("neck", "stitches")]),
+        (1, "body", [("body", "stitches"), ("hem", "stitches")]),
+        (1, "hem", [("hem", "stitches")]),
+        (2, "sleeve", [("sleeve", "stitches"), ("cuff", "stitches")]),
+        (2, "cuff", [("cuff", "stitches")]),
+        (1, "band", [("band", "stitches")]),
+    )
+)
+"""How many of each part there are, its rounds, and the stitches of its ends, of which its rounds have no fewer."""
+
+_YOKE_SHAPING = tuple(
+    key_of("yoke", item)
+    for item in ("rounds", "doubled_rounds", "back_increases", "front_increases", "sleeve_increases")
+)
+_SLEEVE_SHAPING = tuple(key_of("sleeve", item) for item in ("rounds", "decrease_rounds"))
+"""What says in which rounds a part can get its stitches, or lose them."""
 
 _GRAMS = key_of("yarn", "grams_1")
 
@@ -184,7 +206,8 @@ def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising:
     """Larger sizes that take less yarn though none of their stitches and rounds are fewer.
 
     labels: of the sizes. columns: the numbers of each row. rising: the places of the sizes from the smallest on. With
-    several colours nothing follows, since a chart that lies otherwise has other floats.
+    several colours nothing follows, since a chart that lies otherwise has other floats. A size with other increases
+    than the one before may have them in later rounds, and be a little smaller for that: no table says where they lie.
     """
     if not _is_of_one_colour(columns):
         return
@@ -194,9 +217,45 @@ def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising:
         before, after = values[smaller], values[larger]
         if before is not None and after is not None and after + 2 * half < before:
             counts = [(row[smaller], row[larger]) for row in worked]
-            if all(less is not None and more is not None and less <= more for less, more in counts):
+            if not all(less is not None and more is not None and less <= more for less, more in counts):
+                continue
+            movable = _movable(columns, smaller, larger)
+            if not movable or (before - after - 2 * half) * _fewest(columns, smaller) > (before + half) * movable:
                 why = words.falls(ProofCode.YARN_FALLS, key, after, labels[smaller], before)
                 yield _finding(ProofCode.YARN_FALLS, key, unit, labels[larger], after, why)
+
+
+def _movable(columns: Mapping[Key, Numbers], smaller: int, larger: int) -> int:
+    """The stitches of a size that are worked or not by where its increases and decreases lie.
+
+    smaller, larger: its place and that of the one that it is compared with: where both have as many in as many rounds,
+    they lie alike.
+    """
+    yoke, sleeve = (_counts(columns, keys, smaller) for keys in (_YOKE_SHAPING, _SLEEVE_SHAPING))
+    movable = 0
+    if yoke != _counts(columns, _YOKE_SHAPING, larger):
+        rounds, doubled, back, front, of_sleeve = yoke
+        # one stitch at either edge, from the earliest rounds to the latest
+        movable += sum(2 * increases * max(0, rounds - increases + doubled) for increases in (back, front))
+        movable += 4 * of_sleeve * max(0, rounds - of_sleeve)
+    if sleeve != _counts(columns, _SLEEVE_SHAPING, larger):
+        rounds, decreases = sleeve
+        movable += 4 * decreases * max(0, rounds - decreases)
+    return movable
+
+
+def _fewest(columns: Mapping[Key, Numbers], place: int) -> int:
+    """The stitches that a size has at least, as far as rows tell."""
+    fewest = 0
+    for times, rounds, ends in _TUBES:
+        there = [key for key in ends if key in columns]
+        fewest += times * _counts(columns, [rounds], place)[0] * min(_counts(columns, there, place), default=0)
+    return fewest
+
+
+def _counts(columns: Mapping[Key, Numbers], keys: Iterable[Key], place: int) -> list[int]:
+    """A size's counts in rows; none where there is no such row or it has none there."""
+    return [(columns[key].values[place] or 0) // GRAINS if key in columns else 0 for key in keys]
 
 
 def falling_rows(columns: Mapping[Key, Numbers]) -> Collection[Key]:

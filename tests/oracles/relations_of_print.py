@@ -41,6 +41,15 @@ RISING: tuple[Key, ...] = (
 )
 """What is never less in a larger size: the bust of the body, and the counts that sizes are graded by."""
 
+NEVER_LESS: tuple[Key, ...] = (
+    *RISING,
+    ("split", "underarm"),
+    ("yoke", "rounds"),
+    ("band", "stitches"),
+    *(("finished", item) for item in ("bust", "upper_arm", "neck", "depth", "underarm", "band")),
+)
+"""These, and what follows from them or from the depth of the yoke."""
+
 ABOVE_NOTHING: tuple[Key, ...] = (
     *RISING,
     ("neck", "cast_on"),
@@ -94,6 +103,9 @@ WORKED: tuple[Key, ...] = (
     ("yoke", "rounds"),
 )
 """What yarn goes into."""
+
+SHORT_ROWS: tuple[Key, ...] = (("neck", "short_rows"), ("body", "bust_dart_rows"))
+"""What it goes into where there are such."""
 
 
 class Span(NamedTuple):
@@ -252,7 +264,7 @@ def _of_rows(spans: Spans, known: Known) -> Iterator[Broken]:
                 yield Broken("nothing", (size,), (key,))
             if span.high < 0 and key != ("to_fit", "ease") and key != ("finished", "front_extra"):
                 yield Broken("below nothing", (size,), (key,))
-    for key in RISING:
+    for key in NEVER_LESS:
         there = list(_sizes(spans, key))
         for (small, (less,)), (large, (more,)) in pairwise(there):
             if more.high < less.low:
@@ -271,13 +283,58 @@ def _of_rows(spans: Spans, known: Known) -> Iterator[Broken]:
 
 
 def _of_yarn(spans: Spans) -> Iterator[Broken]:
-    """A garment of one colour that has more of everything, or as much, takes no less yarn."""
+    """A garment of one colour that has more of everything, or as much, takes no less yarn.
+
+    But for what its shaping, if it is other than in the smaller size, can take away by lying elsewhere.
+    """
     if ("yarn", "grams_2") in spans:
         return
-    for (small, before), (large, after) in pairwise(_sizes(spans, ("yarn", "grams_1"), *WORKED)):
+    worked = (*WORKED, *(key for key in SHORT_ROWS if key in spans))
+    for (small, before), (large, after) in pairwise(_sizes(spans, ("yarn", "grams_1"), *worked)):
         grows = all(less.low <= more.low for less, more in zip(before[1:], after[1:], strict=True))
-        if grows and after[0].high < before[0].low:
+        if not grows or after[0].high >= before[0].low:
+            continue
+        least, most = before[0].low - after[0].high, before[0].high
+        if least * _fewest(spans, small) > most * _spare(spans, small, large) or not _spare(spans, small, large):
             yield Broken("yarn falls", (small, large), (("yarn", "grams_1"),))
+
+
+def _spare(spans: Spans, small: int, large: int) -> int:
+    """The stitches of a size that depend on whether its shaping comes in the earliest rounds or in the latest."""
+
+    def count(part: str, item: str, size: int = small) -> int:
+        span = spans[part, item][size] if (part, item) in spans else None
+        return int(span.low) if span else 0
+
+    def moved(rounds: int, increases: int, doubled: int = 0) -> int:
+        """Of one edge whose stitches come in the first rounds that can have them, and in the last."""
+        many = [2] * doubled + [1] * (increases - 2 * doubled)
+        early = sum(stitches * (rounds - place) for place, stitches in enumerate(many))
+        late = sum(stitches * place for place, stitches in enumerate(reversed(many), 1))
+        return max(0, early - late)
+
+    yoke = ("rounds", "doubled_rounds", "back_increases", "front_increases", "sleeve_increases")
+    spare = 0
+    if any(count("yoke", item) != count("yoke", item, large) for item in yoke):
+        rounds, doubled = count("yoke", "rounds"), count("yoke", "doubled_rounds")
+        spare += 2 * sum(moved(rounds, count("yoke", f"{name}_increases"), doubled) for name in ("back", "front"))
+        spare += 4 * moved(rounds, count("yoke", "sleeve_increases"))
+    if any(count("sleeve", item) != count("sleeve", item, large) for item in ("rounds", "decrease_rounds")):
+        spare += 4 * moved(count("sleeve", "rounds"), count("sleeve", "decrease_rounds"))
+    return spare
+
+
+def _fewest(spans: Spans, size: int) -> int:
+    """The stitches of a size if each part were as narrow all along as at its narrower end."""
+
+    def count(part: str, item: str = "stitches") -> int:
+        span = spans[part, item][size]
+        return int(span.low) if span else 0
+
+    body, sleeve = min(count("body"), count("hem")), min(count("sleeve"), count("cuff"))
+    around = count("yoke", "rounds") * count("neck") + count("band") * count("band", "rounds")
+    around += count("body", "rounds") * body + count("hem") * count("hem", "rounds")
+    return around + 2 * (count("sleeve", "rounds") * sleeve + count("cuff") * count("cuff", "rounds"))
 
 
 def _of_stitches(spans: Spans, line: int) -> Iterator[Broken]:
