@@ -7,6 +7,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from grading_core.gauge import Gauge
+from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.request import Gauges, YarnWishes
 from grading_core.pullover.result import Sizes, each_size
 from grading_core.pullover.table import LINES, STRAND, balls_of, by_colour, colour_values, strands_told, yards
@@ -167,13 +168,13 @@ def needle_words(gauges: Gauges) -> tuple[Sentence, ...]:
     return (*told, CIRCULAR(), DOUBLE_POINTED())
 
 
-def yarn_words(sizes: Sizes, wishes: YarnWishes) -> tuple[Sentence, ...]:
+def yarn_words(sizes: Sizes, colours: GarmentColours, wishes: YarnWishes) -> tuple[Sentence, ...]:
     """The yarn of each colour: what is knitted of it, and what to buy of each strand.
 
-    sizes: as for `size_words`, with their yarn. wishes: for the yarn that is bought.
+    sizes: as for `size_words`, with their yarn. colours: of the garment. wishes: for the yarn that is bought.
     """
     told = []
-    for colour, own in by_colour(sizes.values()):
+    for colour, own in by_colour(sizes.values(), colours):
         whose = colour_values(colour)
         told.append(
             AMOUNT(

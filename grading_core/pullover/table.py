@@ -142,7 +142,7 @@ def yarn_table(outcomes: Iterable[KnittedSize | Impossible], colours: GarmentCol
     """
     places = {symbol: place for place, symbol in enumerate(colours.names, 1)}
     rows: list[Row] = []
-    for colour, own in by_colour(outcomes):
+    for colour, own in by_colour(outcomes, colours):
         place = places[colour.symbol or ONE_COLOUR]
         for amount, of in _AMOUNTS:
             title = _YARN_TITLES[amount](**colour_values(colour))
@@ -155,15 +155,19 @@ def yarn_table(outcomes: Iterable[KnittedSize | Impossible], colours: GarmentCol
     return tuple(rows)
 
 
-def by_colour(outcomes: Iterable[KnittedSize | Impossible | None]) -> list[tuple[Need, tuple[Need | None, ...]]]:
+def by_colour(
+    outcomes: Iterable[KnittedSize | Impossible | None], colours: GarmentColours
+) -> list[tuple[Need, tuple[Need | None, ...]]]:
     """Each colour's yarn, as the first size has it that needs any, and what every size needs of it.
 
-    outcomes: of all sizes in order; one that isn't knitted needs nothing.
+    outcomes: of all sizes in order; one that isn't knitted needs nothing. colours: of the garment, in whose order they
+    are; some sizes may have none of the first.
     """
     needs = [{need.symbol: need for need in size.yarn} if isinstance(size, KnittedSize) else {} for size in outcomes]
     return [
         (next(size[symbol] for size in needs if symbol in size), tuple([size.get(symbol) for size in needs]))
-        for symbol in dict.fromkeys(symbol for size in needs for symbol in size)
+        for symbol in [None if name == ONE_COLOUR else name for name in colours.names]
+        if any(symbol in size for size in needs)
     ]
 
 

@@ -78,7 +78,7 @@ def instructions(
         "gauge": gauge_words(gauges),
         "own_gauge": own_gauge.run_instructions(sizes, own.plain) if own else (),
         "needles": needle_words(gauges),
-        "yarn": yarn_words(sizes, yarn) if yarn else (),
+        "yarn": yarn_words(sizes, colours, yarn) if yarn else (),
         "notions": notion_words(sizes.values()),
     }
     told = [sentence for sentences in (*front.values(), *work.values()) for sentence in sentences]

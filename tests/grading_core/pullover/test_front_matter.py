@@ -8,6 +8,7 @@ import pint
 import pytest
 
 from grading_core.gauge import Gauge
+from grading_core.pullover.colours import garment_colours
 from grading_core.pullover.front_matter import finished_words, gauge_words, needle_words, size_words, yarn_words
 from grading_core.pullover.grade import grade_pullover
 from grading_core.pullover.request import Gauges, YarnWishes, YokeWishes
@@ -149,7 +150,7 @@ def test_a_chart_s_own_gauge_chooses_its_needles():
 def test_yarn_is_told_in_whole_grams_metres_and_yards():
     wishes = YarnWishes(metres_per_100g=Fraction(200))
     _, sizes = made_of(replace(PLAIN, labels=("S", "M"), yarn=wishes))
-    told = by_id(yarn_words(sizes, wishes))["yarn.amount"]
+    told = by_id(yarn_words(sizes, garment_colours(PLAIN), wishes))["yarn.amount"]
     yard = pint.UnitRegistry(non_int_type=Fraction)
     for place, size in enumerate(sizes.values()):
         (need,) = size.yarn
@@ -161,7 +162,7 @@ def test_yarn_is_told_in_whole_grams_metres_and_yards():
 def test_balls_are_told_with_their_weight_and_the_margin():
     wishes = YarnWishes(metres_per_100g=Fraction(200), ball_grams=Fraction(25), margin=Fraction(1, 5))
     _, sizes = made_of(replace(PLAIN, labels=("S",), yarn=wishes))
-    told = by_id(yarn_words(sizes, wishes))["yarn.balls"]
+    told = by_id(yarn_words(sizes, garment_colours(PLAIN), wishes))["yarn.balls"]
     (need,) = sizes["S"].yarn
     # a fifth more than the most that it may be, in balls of 25 g
     assert told["balls"] == (ceil(need.grams.high * 12 / 10 / 25),)
@@ -171,7 +172,8 @@ def test_balls_are_told_with_their_weight_and_the_margin():
 def test_yarn_is_told_for_each_colour_of_a_chart():
     wishes = YarnWishes(metres_per_100g=Fraction(200))
     request = replace(REQUESTS["a chart that runs on"], labels=("S",), yarn=wishes)
-    told = [sentence.values for sentence in yarn_words(made_of(request)[1], wishes) if sentence.id == "yarn.amount"]
+    sentences = yarn_words(made_of(request)[1], garment_colours(request), wishes)
+    told = [sentence.values for sentence in sentences if sentence.id == "yarn.amount"]
     assert [(each["colours"], each["colour"]) for each in told] == [
         ("several", colour.name) for colour in DIAMOND.colours.values()
     ]
@@ -181,4 +183,6 @@ def test_yarn_is_told_for_each_colour_of_a_chart():
 def test_how_the_amounts_are_known_is_told(swatch):
     wishes = YarnWishes(metres_per_100g=Fraction(200), **swatch)
     _, sizes = made_of(replace(PLAIN, labels=("S",), yarn=wishes))
-    assert by_id(yarn_words(sizes, wishes))["yarn.basis"] == {"basis": "measured" if swatch else "estimated"}
+    assert by_id(yarn_words(sizes, garment_colours(PLAIN), wishes))["yarn.basis"] == {
+        "basis": "measured" if swatch else "estimated"
+    }

@@ -108,5 +108,15 @@ def test_yarn_of_several_colours_is_told_with_their_names():
     assert [(each["colours"], each["colour"]) for each in titles] == [("several", "ground"), ("several", "motif")]
 
 
+def test_a_colour_that_a_size_has_none_of_stays_in_its_place():
+    request = replace(
+        REQUESTS["a chart that runs on"], labels=("S", "M"), yarn=YarnWishes(metres_per_100g=Fraction(200))
+    )
+    small, medium = (size.outcome for size in grade_pullover(request).sizes)
+    rows = yarn_table([replace(small, yarn=small.yarn[1:]), medium], garment_colours(request))
+    assert [row.item for row in rows if row.unit == "grams"] == ["grams_1", "grams_2"]
+    assert rows[0].values[0] is None
+
+
 def test_a_table_without_yarn_has_no_rows_of_it(sizes):
     assert yarn_table(sizes, garment_colours(PLAIN)) == ()
