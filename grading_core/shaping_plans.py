@@ -338,6 +338,7 @@ def across_row(plan: AcrossPlan) -> AcrossSchedule | Impossible:
     >>> plan = AcrossPlan(name="yoke", stitches=51, across=4, change="increase")
     >>> across_row(plan).after
     (13, 26, 39, 51)
+    >>> from dataclasses import replace
     >>> across_row(replace(plan, worked="flat")).after
     (6, 19, 32, 45)
     """
