@@ -49,10 +49,11 @@ _WORKED = (
     key_of("split", "yoke_total"),
     key_of("yoke", "rounds"),
     *(key_of(part, item) for part in ("body", "hem", "sleeve", "cuff", "band") for item in ("stitches", "rounds")),
-    key_of("neck", "short_rows"),
-    key_of("body", "bust_dart_rows"),
 )
 """What yarn goes into."""
+
+_SHORT_ROWS = (key_of("neck", "short_rows"), key_of("body", "bust_dart_rows"))
+"""What it goes into where there are such, which tell nothing by themselves."""
 
 _TUBES = tuple(
     (times, key_of(part, "rounds"), tuple([key_of(*each) for each in ends]))
@@ -211,7 +212,7 @@ def yarn_findings(labels: Sequence[str], columns: Mapping[Key, Numbers], rising:
     """
     if not _is_of_one_colour(columns):
         return
-    key, worked = _GRAMS, [columns[each].values for each in _WORKED if each in columns]
+    key, worked = _GRAMS, [columns[each].values for each in (*_WORKED, *_SHORT_ROWS) if each in columns]
     values, half, unit = columns[key]
     for smaller, larger in pairwise(rising):
         before, after = values[smaller], values[larger]

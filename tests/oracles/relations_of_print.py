@@ -294,8 +294,8 @@ def _of_yarn(spans: Spans) -> Iterator[Broken]:
         grows = all(less.low <= more.low for less, more in zip(before[1:], after[1:], strict=True))
         if not grows or after[0].high >= before[0].low:
             continue
-        least, most = before[0].low - after[0].high, before[0].high
-        if least * _fewest(spans, small) > most * _spare(spans, small, large) or not _spare(spans, small, large):
+        fall, spare = before[0].low - after[0].high, _spare(spans, small, large)
+        if not spare or fall * _fewest(spans, small) > before[0].high * spare:
             yield Broken("yarn falls", (small, large), (("yarn", "grams_1"),))
 
 
