@@ -144,7 +144,7 @@ def pattern_problems(request: PictureRequest) -> Check[Prepared]:
     """
     prepared, found = yield from placed(picture_problems(request))
     wishes = told(lambda: request.pullover.chart)
-    if wishes is not None and request.picture.size is None and not any(place[0] == "chart" for place in found):
+    if wishes is not None and request.picture.size is None and ("chart",) not in {place[:1] for place in found}:
         yield from repeat_problems(wishes.chart, ("chart", "chart"))
     return prepared
 

@@ -59,6 +59,14 @@ def test_a_size_that_there_is_not_is_named_beside_what_else_is_wrong():
     }
 
 
+def test_a_garment_of_too_many_stitches_is_refused_whatever_is_drawn_of_it():
+    chart = ChartWishes(chart=Chart(("ab",), {"a": Colour("sand"), "b": Colour("slate")}))
+    dense = Gauges(Gauge.over(Fraction(1000), Fraction(31), Fraction(10)))
+    wrong = replace(PULLOVER, gauges=dense, chart=chart)
+    for draw in (picture_pullover, picture_chart, picture_pattern):
+        assert problems(draw, pullover=wrong) == {((), "too_many_stitches")}
+
+
 def test_the_pullover_is_looked_through_for_problems_once(monkeypatch):
     looked_at = []
 
