@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.gauge import Comparison, Gauge, compare, regauge_rows, regauge_stitches
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sentences import COUNT, NUMBER, TOKEN, Saying

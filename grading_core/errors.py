@@ -14,11 +14,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Generator, Iterable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import wraps
 from typing import ParamSpec, Self, TypeVar
 
 from grading_core.codes import ProblemCode, ReasonCode, WarningCode
+from grading_core.fraction import Fraction
 from grading_core.sentences import Sentence
 from grading_core.unknown import UnknownError, is_unknown, unknown
 

@@ -7,9 +7,9 @@ Each round has the height of its own fabric, and a width is measured at the gaug
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Protocol, Self
 
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST, CountRule
 

@@ -8,9 +8,9 @@ swatch settles it, is common practice, no source.
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 from typing import Literal, Self
 
+from grading_core.fraction import Fraction
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sentences import TOKEN, Saying, Sentence
 

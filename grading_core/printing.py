@@ -10,11 +10,11 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from math import gcd
 from typing import Literal
 
+from grading_core.fraction import Fraction
 from grading_core.units import (
     INCHES_IN_CM,
     USUAL_INCH_CONVENTION,

@@ -7,8 +7,9 @@ incidental. "A multiple of m plus p" is the trade's wording for the counts n wit
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
+
+from grading_core.fraction import Fraction
 
 Rounding = Literal["nearest", "up", "down"]
 

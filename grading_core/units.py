@@ -11,11 +11,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from decimal import Decimal
-from fractions import Fraction
 from functools import lru_cache
 from math import isqrt, lcm
 from types import MappingProxyType
 from typing import Literal
+
+from grading_core.fraction import Fraction
 
 Unit = Literal["cm", "in"]
 InchConvention = Literal["exact", "nominal"]

@@ -57,7 +57,7 @@ def is_known(tag: str) -> bool:
 def _plain(value: Any) -> Any:
     """Of a value that is no JSON, JSON that no other value has."""
     kind = type(value)
-    if kind is Fraction:
+    if isinstance(value, Fraction):
         # not as two numbers: they may be longer than 64 bits
         above, below = value.as_integer_ratio()
         return f"{above}/{below}"

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Any, get_args
 
+from grading_core.fraction import Fraction
 from grading_core.units import USUAL_UNIT, InchConvention, Unit, to_answer, to_inches, to_places
 from grading_core.unknown import unknown
 

@@ -13,10 +13,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Literal
 
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.unknown import known
 
 MAX_ROWS = 400

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from decimal import Decimal, localcontext
-from fractions import Fraction
 from functools import cache
 from math import floor
 from typing import Literal
+
+from grading_core.fraction import Fraction
 
 READS_CLEARLY = 40
 """From this difference of lightness on two colours read apart clearly: their luminances then have a contrast ratio of

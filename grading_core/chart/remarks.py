@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -13,6 +12,7 @@ from grading_core.chart.request import COMMON_FLOAT_LIMIT, ChartRequest
 from grading_core.chart.result import BodyPlacement, LongestFloat, SizePlacement, SleevePlacement
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Problem, Remark
+from grading_core.fraction import Fraction
 from grading_core.sentences import CM, COUNT, NUMBER, NUMBERS, TEXT, TOKEN, Saying, Sentence
 from grading_core.wording import counted
 

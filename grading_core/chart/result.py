@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import count
 from typing import Generic, Literal, NamedTuple, TypeVar
 
@@ -17,6 +16,7 @@ from grading_core.chart.grid import ChartDescription, Progress
 from grading_core.chart.layout import Part, StretchKind
 from grading_core.chart.lightness import Reads, reads
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from fractions import Fraction
 from itertools import pairwise
 from typing import TypeVar
 
@@ -19,6 +18,7 @@ from grading_core.chart.result import (
     SleeveRound,
     YokeRound,
 )
+from grading_core.fraction import Fraction
 from grading_core.sentences import COUNT, LENGTH, TEXT, TOKEN, Saying, Sentence, words
 
 _SECTIONS = words("chart_section")

@@ -11,13 +11,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, Remark, check, under
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts import bust_darts
 from grading_core.parts.bust_darts import BustDarts

@@ -16,12 +16,12 @@ from __future__ import annotations
 
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from math import floor
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts.short_rows import Side
 from grading_core.sentences import CM, COUNT, Saying, Sentence, alone, run_of

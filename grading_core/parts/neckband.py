@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, colour_of, run_edges
 from grading_core.rounding import NEAREST
 from grading_core.sentences import COUNT, LENGTH, TEXT, Saying, Sentence, alone, run_of

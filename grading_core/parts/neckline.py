@@ -15,12 +15,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal, NamedTuple
 
 from grading_core.codes import ReasonCode, WarningCode
 from grading_core.errors import Impossible, Nearest, Path, Remark
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.parts.short_rows import Way
 from grading_core.sections import Sections
 from grading_core.sentences import CM, COUNT, TOKEN, Saying, Sentence, alone, run_of, words

@@ -10,12 +10,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import Literal
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Impossible, Remark
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, SENTENCE, SENTENCES, TEXT, TOKEN, Saying, Sentence, alone, run_of

@@ -22,12 +22,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import partial
 from typing import Literal, NamedTuple, TypeVar
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import NEAREST
 from grading_core.sections import Sections

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from grading_core.codes import ReasonCode
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.parts.ribbing import BIND_OFF, Rib, RibbedEdge, edge_colour, lengthened, run_edges
 from grading_core.parts.tapers import ShapingSayings, shaping_sentences
 from grading_core.parts.underarm import NO_UNDERARM, PLACE, Underarm, purled_seams, shaped_at, start_place

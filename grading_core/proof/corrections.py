@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from grading_core.codes import CauseCode
+from grading_core.fraction import Fraction
 from grading_core.proof import garment
 from grading_core.proof.causes import likely_cause, shifted
 from grading_core.proof.figures import Key, as_printed, grains, number

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from fractions import Fraction
 from functools import lru_cache
 from typing import NamedTuple
+
+from grading_core.fraction import Fraction
 
 GRAINS = 63_000_000
 """To one. Decimals to the sixth, fractions down to a 64th, thirds, sevenths and ninths are whole numbers of them, and

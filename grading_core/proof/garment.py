@@ -6,13 +6,13 @@ A sum of stitches or rounds closes whatever the gauge; a length is what counts c
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from fractions import Fraction
 from functools import cache, lru_cache
 from itertools import pairwise
 from math import gcd
 from typing import Literal
 
 from grading_core.codes import ProofCode
+from grading_core.fraction import Fraction
 from grading_core.proof.columns import Columns
 from grading_core.proof.combined import Either, Unless, Without, mostly_holds
 from grading_core.proof.figures import GRAINS, Key, key_of

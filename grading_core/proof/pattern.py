@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import cached_property
 from itertools import chain
 
 from grading_core.chart.grid import default_anchor
+from grading_core.fraction import Fraction
 from grading_core.proof import garment
 from grading_core.proof.columns import Columns
 from grading_core.proof.figures import GRAINS, Figure, Figures, Key, key_of

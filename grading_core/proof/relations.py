@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
 from functools import cache
 from itertools import repeat
 from math import lcm
@@ -16,6 +15,7 @@ from operator import add, mul, sub
 from typing import NamedTuple, Protocol
 
 from grading_core.codes import ProofCode
+from grading_core.fraction import Fraction
 from grading_core.proof.columns import BOUND_BITS, FACTOR_BITS, Columns
 from grading_core.proof.figures import GRAINS, Figures, Key, number
 from grading_core.rounding import CountRule

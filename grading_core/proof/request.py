@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, NamedTuple
 
 from grading_core.chart.grid import Anchor, Chart
 from grading_core.codes import ProofCode
+from grading_core.fraction import Fraction
 from grading_core.pullover.request import Gauges
 from grading_core.rounding import CountRule
 

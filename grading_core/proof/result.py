@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal, NamedTuple
 
 from grading_core.codes import CauseCode, ProofCode
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.sentences import Sentence
 
 Severity = Literal["wrong", "doubtful", "note"]

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, Remark, check
+from grading_core.fraction import Fraction
 from grading_core.pullover.lengths import Lengths
 from grading_core.pullover.proportions import BABY_BUST_CM, YOUNG_CHILD_BUST_CM, Age
 from grading_core.pullover.request import Changes, LevelWish

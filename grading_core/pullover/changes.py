@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
-from fractions import Fraction
 from math import ceil
 
 from grading_core.codes import ProblemCode
 from grading_core.counts.solver import Solution, Solved
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check, under
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.pullover.lengths import Lengths, ease_problems
 from grading_core.pullover.measurements import too_many_rounds

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import fields, replace
-from fractions import Fraction
 
 from grading_core.chart.fabric import Windows
 from grading_core.chart.grid import Anchor, default_anchor
@@ -14,6 +13,7 @@ from grading_core.chart.request import BodyShaping, ChartOptions, ChartRequest, 
 from grading_core.chart.result import ChartPlacements
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, ContradictionError, Problem, check
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.pullover.request import ChartWishes, Gauges, YokeWishes
 from grading_core.pullover.result import KnittedSize

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from fractions import Fraction
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
+from grading_core.fraction import Fraction
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Causes, Inquiry
 from grading_core.pullover.proportions import USUAL_STRETCH, along_arm_cm

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
-from fractions import Fraction
 from typing import Literal, NamedTuple
 
 from grading_core.chart.front import FrontView, seen_front, stitches_in_front
@@ -13,6 +12,7 @@ from grading_core.chart.layout import Stretches, lay_out
 from grading_core.chart.request import ChartRequest, SeamStitches
 from grading_core.chart.views import stitches_drawn_problems
 from grading_core.errors import sound
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts.ribbing import Rib, RibRepeat
 from grading_core.pullover.chart import charted_sizes

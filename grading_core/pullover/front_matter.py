@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from fractions import Fraction
 from functools import lru_cache
 
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.pullover.colours import GarmentColours
 from grading_core.pullover.request import Gauges, YarnWishes

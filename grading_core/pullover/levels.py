@@ -7,7 +7,6 @@ counts nearest to one and the same hip can fall from the smaller to the larger.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from itertools import groupby, pairwise
 from math import lcm
 from typing import NamedTuple
@@ -15,6 +14,7 @@ from typing import NamedTuple
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.parts.body import STITCHES_PER_SHAPING, Level, gauge_at_level, nearest_at_level
 from grading_core.pullover.measurements import TargetMeasurements
 from grading_core.yoke.request import Adjustment

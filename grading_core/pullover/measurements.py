@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 from math import floor
 from typing import ParamSpec, TypeVar
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check
+from grading_core.fraction import Fraction
 from grading_core.limits import MAX_ROUNDS_IN_ALL, MAX_STITCHES
 from grading_core.parts.body import Level, level_problems
 from grading_core.pullover.bodies import Wearer

@@ -14,11 +14,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass, replace
-from fractions import Fraction
 from typing import Any
 
 from grading_core.answer_sizes import is_answered
 from grading_core.errors import ContradictionError, Impossible, Nearest, Path
+from grading_core.fraction import Fraction
 from grading_core.pullover.garment import Garment, Outcomes
 from grading_core.pullover.request import PulloverRequest
 from grading_core.pullover.result import KnittedSize
@@ -226,7 +226,7 @@ class _Search:
 
     def _of_size(self, nearest: Nearest, label: str) -> Nearest:
         """The change as it is written, and where lengths are sent for each size: of this one's."""
-        if isinstance(nearest.value, Fraction):
+        if not isinstance(nearest.value, int | str):
             nearest = replace(nearest, value=Fraction(round(nearest.value * WRITTEN), WRITTEN))
         if isinstance(_value_at(self._request, nearest.path), tuple):
             return replace(nearest, path=(*nearest.path, self._labels.index(label)))

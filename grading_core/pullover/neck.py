@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from functools import partial
 
 from grading_core.codes import ReasonCode, WarningCode
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Nearest, Remark
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Neckband, neckband, pick_up
 from grading_core.parts.neckline import (

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from math import floor
 from operator import attrgetter
 
@@ -19,6 +18,7 @@ from grading_core.chart.request import ChartRequest
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Impossible, Problem, Remark, raise_if_any
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.limits import MAX_ROUNDS_IN_ALL
 from grading_core.parts.neckline import DOES_NOT_PASS, HeadCheck, neck_edge_cm

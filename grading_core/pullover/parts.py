@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import accumulate
 
 from grading_core.chart.grid import progress
@@ -14,6 +13,7 @@ from grading_core.counts.result import Counts
 from grading_core.counts.solver import Solved
 from grading_core.errors import Impossible, Nearest
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts.body import Body, shape_body
 from grading_core.parts.bust_darts import dart_front, dart_round

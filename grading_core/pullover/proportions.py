@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal
 
+from grading_core.fraction import Fraction
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement
 from grading_core.units import CM_PER_INCH

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, TypeVar
 
 from grading_core.chart.grid import Anchor
 from grading_core.chart.request import ChartOptions, SeamStitch
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.parts.neckband import Construction
 from grading_core.parts.neckline import Start

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, NamedTuple, TypeVar, get_args
 
@@ -14,6 +13,7 @@ from grading_core.chart.result import SizePlacement
 from grading_core.counts.request import Targets
 from grading_core.counts.result import Counts
 from grading_core.errors import Impossible, Remark
+from grading_core.fraction import Fraction
 from grading_core.parts.body import Body
 from grading_core.parts.neckband import Neckband
 from grading_core.parts.neckline import CastOn, FrontDrop, HeadCheck

@@ -6,9 +6,9 @@ Everything here goes from the smallest size to the largest.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from fractions import Fraction
 from itertools import accumulate
 
+from grading_core.fraction import Fraction
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Lengths
 from grading_core.pullover.proportions import (

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from types import MappingProxyType
 
 from grading_core.chart.grid import Anchor, neck_parity
@@ -13,6 +12,7 @@ from grading_core.counts.request import Rules, Targets
 from grading_core.counts.solver import Solution, Solved, conflicts, solve
 from grading_core.errors import Check, Impossible, Nearest, Path, Problem, check
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.lengths import Lengths, place

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
+from grading_core.fraction import Fraction
 from grading_core.parts.body import STITCHES_PER_SHAPING
 from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.making import Making

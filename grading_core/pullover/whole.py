@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from fractions import Fraction
 from itertools import pairwise
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.pullover.bodies import Wearer
 from grading_core.pullover.causes import Inquiry
 from grading_core.pullover.lengths import place

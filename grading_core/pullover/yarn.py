@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import pairwise
 
 from grading_core.chart.request import ChartRequest
@@ -13,6 +12,7 @@ from grading_core.chart.result import SizePlacement
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.counts.result import Counts
 from grading_core.errors import Check, Impossible, Problem, Remark, check, under
+from grading_core.fraction import Fraction
 from grading_core.limits import MAX_STRANDS_IN_ALL
 from grading_core.parts.body import Body
 from grading_core.parts.sleeve import Sleeve

@@ -14,7 +14,6 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import cache
 from itertools import pairwise
 from types import MappingProxyType
@@ -22,6 +21,7 @@ from typing import Literal, NamedTuple
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check, duplicate_labels, sound
+from grading_core.fraction import Fraction
 from grading_core.sizes.labels import Rank, label_ranks
 from grading_core.sizes.request import BodiesRequest, SentSize
 from grading_core.standards import BODY_TABLES, Measurement, Origin, Within

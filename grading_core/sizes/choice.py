@@ -11,10 +11,10 @@ Source: the arithmetic of the craft; that a tie goes to the larger size is commo
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from fractions import Fraction
 
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, duplicate_labels, sound, under
+from grading_core.fraction import Fraction
 from grading_core.sentences import TOKEN, Saying
 from grading_core.sizes.bodies import SizeBody
 from grading_core.sizes.grading import graded, grading_problems

@@ -8,11 +8,11 @@ never hidden.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from fractions import Fraction
 
 from grading_core.answer_sizes import answer_size_problems, is_answered
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Path, Problem, Remark, check, sound
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.printing import printing
 from grading_core.rounding import NEAREST, CountRule

@@ -8,8 +8,9 @@ the letters rank so is common practice, no source.
 from __future__ import annotations
 
 import re
-from fractions import Fraction
 from functools import lru_cache
+
+from grading_core.fraction import Fraction
 
 Rank = tuple[int | Fraction, ...]
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
 
 from grading_core.answer_sizes import AnswerSizes
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.rounding import CountRule
 from grading_core.standards import Measurement, Within
@@ -102,13 +102,13 @@ def per_size(length: PerSize, sizes: int) -> tuple[Fraction, ...]:
     >>> [float(cm) for cm in per_size(EvenSteps(Fraction(20), Fraction(25)), 3)]
     [20.0, 22.5, 25.0]
     """
-    if isinstance(length, Fraction):
-        return (length,) * sizes
     if isinstance(length, EvenSteps):
         (first, of_first), (last, of_last) = length.first.as_integer_ratio(), length.last.as_integer_ratio()
         steps = max(1, sizes - 1)
         first, last, parts = first * of_last, last * of_first, steps * of_first * of_last
         return tuple([Fraction(first * (steps - index) + last * index, parts) for index in range(sizes)])
+    if not isinstance(length, tuple):
+        return (length,) * sizes
     if len(length) != sizes:
         raise ValueError(f"{len(length)} values for {sizes} sizes")
     return length

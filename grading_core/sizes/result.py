@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import NamedTuple
 
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.sizes.bodies import BodyValue
 from grading_core.standards import Measurement
 

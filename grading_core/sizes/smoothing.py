@@ -12,9 +12,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import ROUND_HALF_UP, Decimal, localcontext
-from fractions import Fraction
 from functools import lru_cache
 from itertools import accumulate, pairwise
+
+from grading_core.fraction import Fraction
 
 STEP_CM = Fraction(1, 1000)
 """To what a target that moves is rounded: a hundredth of a millimetre. What would move by less stays as it is."""

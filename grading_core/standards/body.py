@@ -11,10 +11,10 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, get_args
 
+from grading_core.fraction import Fraction
 from grading_core.standards.ranges import Range, figure
 from grading_core.standards.sources import Source
 from grading_core.units import CM_PER_INCH

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from dataclasses import dataclass
-from fractions import Fraction
 
+from grading_core.fraction import Fraction
 from grading_core.standards.ranges import Range, figure
 from grading_core.standards.sources import CYC_FIT, CYC_FIT_OLDER, Source, Table
 

@@ -7,8 +7,8 @@ disagree about some of them.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
+from grading_core.fraction import Fraction
 from grading_core.standards.sources import CYC_CREDIT, Source, Table
 
 _YARN_SYSTEM = Source(

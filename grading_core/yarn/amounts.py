@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from math import lcm
 from operator import attrgetter
 from types import MappingProxyType
@@ -18,6 +17,7 @@ from typing import Literal, NamedTuple, Self
 
 from grading_core.codes import ProblemCode
 from grading_core.errors import Check, Problem, check
+from grading_core.fraction import Fraction
 from grading_core.unknown import known
 from grading_core.yarn.request import Strand, Yarn
 from grading_core.yarn.result import Basis, Estimate, Need, StrandNeed

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from fractions import Fraction
 
 from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import ProblemCode, WarningCode
 from grading_core.errors import Check, Problem, Remark, check, sound, under
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.sentences import NUMBER, Saying
 from grading_core.unknown import told

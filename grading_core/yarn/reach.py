@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
+from grading_core.fraction import Fraction
 from grading_core.standards.ranges import Range
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnChart, YarnThickness
 from grading_core.yarn.request import TEX_TIMES_METRES

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
 
 from grading_core.answer_sizes import AnswerSizes
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.units import CM_PER_INCH
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
 from math import ceil
 from typing import Literal, NamedTuple, Self
 
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.standards.sources import Source
 from grading_core.standards.yarn_weights import YarnCategory, YarnThickness

@@ -7,10 +7,10 @@ tex; textile calculation texts for the sum of parallel strands).
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Remark
+from grading_core.fraction import Fraction
 from grading_core.sentences import NUMBER, Saying
 from grading_core.standards.yarn_weights import YARN_WEIGHTS, YarnThickness
 from grading_core.yarn.reach import ways_to_reach

@@ -12,11 +12,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from fractions import Fraction
 
 from grading_core.answer_sizes import is_answered, label_problems
 from grading_core.codes import WarningCode
 from grading_core.errors import Check, Remark, check, sound
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.sentences import Saying
 from grading_core.units import square_root

@@ -16,11 +16,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from grading_core.codes import ProblemCode, ReasonCode
 from grading_core.errors import Check, Impossible, Nearest, Problem, check
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.sentences import CM, COUNT, SENTENCE, TOKEN, Saying, Sentence
 from grading_core.unknown import is_unknown
 from grading_core.wording import repeated

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from grading_core.codes import WarningCode
 from grading_core.errors import Path, Remark
+from grading_core.fraction import Fraction
 from grading_core.sentences import CM, COUNT, TOKEN, Saying
 from grading_core.yoke.request import Options
 from grading_core.yoke.result import LONGEST_STREAK, AdjustedYoke, Schedule

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Literal
 
 from grading_core.answer_sizes import AnswerSizes
 from grading_core.fabric import Fabric
+from grading_core.fraction import Fraction
 from grading_core.gauge import Gauge
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.shaping import Spacing, Where

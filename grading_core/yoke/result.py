@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import pairwise
 from typing import Literal, get_args
 
 from grading_core.errors import Impossible, Remark
+from grading_core.fraction import Fraction
 from grading_core.sections import IncreaseRound, Increases, Sections
 from grading_core.sentences import Sentence
 from grading_core.shaping import Phase, phases

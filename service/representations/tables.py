@@ -133,7 +133,7 @@ def markdown(answer: Mapping[str, Any], _: PrintSettings) -> str:
 def _quantities(value: Any, path: tuple[str, ...], unit: str) -> Iterator[tuple[tuple[str, ...], str, Any]]:
     """The numbers below one place of a size, with their paths; unit is what a count here would have."""
     kind = type(value)
-    if kind is Fraction:
+    if isinstance(value, Fraction):
         yield path, "cm", value
     elif kind is int or kind is float:
         yield path, unit, value
@@ -150,7 +150,7 @@ def _quantities(value: Any, path: tuple[str, ...], unit: str) -> Iterator[tuple[
 def _row(path: tuple[str, ...], unit: str, values: Sequence[Any]) -> Row:
     printed = printing()
     part, *item = path if len(path) > 1 else (OF_THE_SIZE, *path)
-    if unit == "cm" and any(type(value) is Fraction for value in values):
+    if unit == "cm" and any(isinstance(value, Fraction) for value in values):
         run, run_inch = (
             known_run([None if value is None else write(value) for value in values])
             for write in (printed.cm, printed.inches)

@@ -10,11 +10,11 @@ import io
 import re
 from collections.abc import Callable, Container, Iterable, Sequence
 from datetime import datetime
-from fractions import Fraction
 from math import ceil
 from typing import TYPE_CHECKING, Any
 
 from grading_core.errors import Impossible
+from grading_core.fraction import Fraction
 from grading_core.printing import FINEST_FRACTION, printing
 from grading_core.pullover.front_matter import gauge_words
 from grading_core.pullover.result import Pullover, Row, TablePart

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Any, get_args
 
 from grading_core.conversions import Conversion, ConversionRequest, Conversions, Item, Kind
+from grading_core.fraction import Fraction
 from grading_core.gauge import Comparison, Gauge, Swatch
 from grading_core.units import cm_per_inch
 from service.schemas.base import StrictSchema, exactly_one_of

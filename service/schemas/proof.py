@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from functools import cached_property
 from typing import Any, get_args
 
 from marshmallow import missing
 
 from grading_core.codes import ProofCode
+from grading_core.fraction import Fraction
 from grading_core.proof.garment import Counted
 from grading_core.proof.request import PrintedRow, ProofRequest
 from grading_core.proof.result import Checked, Correction, Finding, Proof, RowKey, Severity, Unchecked

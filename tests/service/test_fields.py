@@ -170,7 +170,7 @@ def refused(name, value):
 def test_a_valid_value_is_loaded_exactly(name, sent, exactly):
     value = SCHEMA.load({name: sent})[name]
     assert value == exactly
-    assert type(value) is type(exactly)
+    assert isinstance(value, type(exactly))
 
 
 @pytest.mark.parametrize(

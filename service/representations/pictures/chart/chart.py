@@ -6,7 +6,6 @@ Every sheet has its piece of the chart with the numbers of columns, rows and rou
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from math import isinf
 
 import svg
@@ -14,6 +13,7 @@ import svg
 from grading_core.chart.drawn_rounds import ChartView, DrawnPart, DrawnSection, RepeatView, SizeView, Start
 from grading_core.codes import ProblemCode
 from grading_core.errors import ContradictionError, Problem
+from grading_core.fraction import Fraction
 from grading_core.pullover.pictures import Paper, PicturedPullover, drawn_chart
 from grading_core.sentences import COUNT, NAMES, TOKEN, Saying, Sentence, words
 from service.language import text as said

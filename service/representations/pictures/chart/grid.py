@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import groupby
 from textwrap import wrap
 from typing import NamedTuple
@@ -16,6 +15,7 @@ from typing import NamedTuple
 import svg
 
 from grading_core.chart.drawn_rounds import DrawnPart, DrawnSection, Sign
+from grading_core.fraction import Fraction
 from grading_core.sentences import COUNT, Saying
 from service.language import text as said
 from service.representations.pictures.chart.cuts import Cell, Cut

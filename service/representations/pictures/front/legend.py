@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 import svg
 
 from grading_core.chart.grid import Colour
+from grading_core.fraction import Fraction
 from grading_core.pullover.front import EdgeName
 from grading_core.sentences import NUMBER, TEXT, TOKEN, Saying, Sentence, words
 from grading_core.units import INCHES_IN_CM, InchConvention

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from fractions import Fraction
 from statistics import median
 
 import svg
 
+from grading_core.fraction import Fraction
 from grading_core.pullover.pictures import PicturedPullover
 from grading_core.pullover.result import KnittedSize, Row
 from grading_core.sentences import LENGTH, NAMES, NUMBER, SENTENCE, TEXT, TOKEN, Saying, Sentence
