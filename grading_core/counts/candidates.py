@@ -7,12 +7,12 @@ squared, doubled, in squared hundredths of a stitch.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 from math import lcm
 from typing import NamedTuple
 
 from grading_core.counts.request import Rules, Targets
 from grading_core.counts.size_chain import ALL, Counts, Listed, Shelf, Weights, shelf_of
+from grading_core.fraction import Fraction
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Increases
 from grading_core.yoke.schedule import grid_rounds, least_rounds, needed_rounds
@@ -148,6 +148,23 @@ def necks(amounts: Permitted, rules: Rules, back_parity: int, sleeve_parity: int
             ]
     found.sort()
     return shelf_of(found)
+
+
+def least_neck(amounts: Permitted, rules: Rules, back_parity: int, sleeve_parity: int) -> int | None:
+    """What no cast-on of sections with these parities costs less than; None where some quantity has no such amount.
+
+    amounts: what each quantity may be. rules: of all sizes. back_parity, sleeve_parity: as for `necks`.
+    """
+    # the raglan lines come in fours
+    remainders = [
+        (2 * back_parity + 2 * sleeve_parity + less) % 4 for less in ((0, 2) if rules.narrower_front else (0,))
+    ]
+    total = next((cost for cost, total, _ in amounts.necks if total % 4 in remainders), None)
+    backs, fronts = amounts.backs[back_parity], amounts.fronts[back_parity]
+    sleeves = amounts.neck_sleeves[sleeve_parity]
+    if total is None or not (backs and fronts and sleeves):
+        return None
+    return total + backs[0][0] + fronts[0][0] + sleeves[0][0]
 
 
 def least_split(amounts: Permitted, back_parity: int, sleeve_parity: int) -> int | None:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, fields
-from fractions import Fraction
 from typing import Literal
 
+from grading_core.fraction import Fraction
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.yoke.request import Options
 

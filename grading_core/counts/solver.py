@@ -24,7 +24,6 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import accumulate, product
 from math import floor, gcd, lcm
 from operator import ge
@@ -39,6 +38,7 @@ from grading_core.counts.candidates import (
     UNIT,
     Permitted,
     Splits,
+    least_neck,
     least_split,
     necks,
     permitted,
@@ -49,6 +49,7 @@ from grading_core.counts.result import Counts
 from grading_core.counts.size_chain import ALL, Broken, Candidate, Shelf, Weights, cheapest_chain, shelf_of
 from grading_core.counts.size_chain import Counts as CandidateCounts
 from grading_core.errors import Impossible, Nearest
+from grading_core.fraction import Fraction
 from grading_core.rounding import NEAREST, CountRule
 from grading_core.sections import Sections
 from grading_core.sentences import COUNT, Saying
@@ -107,11 +108,25 @@ class _Settled(NamedTuple):
     chosen: list[Candidate | None]
 
 
+class _Glance(NamedTuple):
+    """What shows of given parities at once, in the order in which they are tried.
+
+    impossible: so many sizes at least. least: what all sizes cost at least, if each is possible. place: among the
+    parities that are open. back, sleeve: the parities.
+    """
+
+    impossible: int
+    least: int
+    place: int
+    back: int
+    sleeve: int
+
+
 class _Outlook(NamedTuple):
     """What is known of all sizes with given parities before anything is chosen.
 
-    impossible: so many sizes at least. least: what all sizes cost at least, if each is possible. place: among the
-    parities that are open. necks: of each size. least_necks, least_splits: what they cost at least in each size.
+    impossible, least, place: as a glance has them, and nearer. necks: of each size. least_necks, least_splits: what
+    they cost at least in each size.
     """
 
     impossible: int
@@ -156,8 +171,9 @@ def solve(targets: Sequence[Targets], rules: Rules) -> Solution:
     if not open_parities:
         raise ValueError(f"the rules contradict each other: {', '.join(conflicts(rules))}")
     best: _Attempt | None = None
-    for outlook in sorted(_outlook(of_all, rules, place, *parities) for place, parities in enumerate(open_parities)):
-        best = _better(targets, of_all, rules, outlook, best)
+    for glance in sorted(_glance(of_all, rules, place, *parities) for place, parities in enumerate(open_parities)):
+        if not _beats(best, glance.impossible, glance.least):
+            best = _better(targets, of_all, rules, _outlook(of_all, rules, glance), best)
     assert best is not None
     sizes: list[Solved | Impossible] = []
     before: Counts | None = None
@@ -220,18 +236,40 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
     return (rule.plus - residue) % gcd(rule.multiple, modulus) == 0
 
 
-def _outlook(of_all: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Outlook:
+def _glance(of_all: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Glance:
+    impossible = least = 0
+    for amounts in of_all:
+        neck = least_neck(amounts, rules, back_parity, sleeve_parity)
+        split = least_split(amounts, back_parity, sleeve_parity)
+        if neck is None or split is None:
+            impossible += 1
+        else:
+            least += neck + split + amounts.rounds[0][0]
+    return _Glance(impossible, least, place, back_parity, sleeve_parity)
+
+
+def _outlook(of_all: Sequence[Permitted], rules: Rules, glance: _Glance) -> _Outlook:
     shelves, least_necks, least_splits, least_rounds = [], [], [], 0
     for amounts in of_all:
-        shelf = necks(amounts, rules, back_parity, sleeve_parity)
+        shelf = necks(amounts, rules, glance.back, glance.sleeve)
         shelves.append(shelf)
-        split = least_split(amounts, back_parity, sleeve_parity)
+        split = least_split(amounts, glance.back, glance.sleeve)
         if split is not None and (neck := shelf(1)):
             least_necks.append(neck[0][0])
             least_splits.append(split)
             least_rounds += amounts.rounds[0][0]
     least = sum(least_necks) + sum(least_splits) + least_rounds
-    return _Outlook(len(of_all) - len(least_necks), least, place, shelves, least_necks, least_splits)
+    return _Outlook(len(of_all) - len(least_necks), least, glance.place, shelves, least_necks, least_splits)
+
+
+def _beats(best: _Attempt | None, impossible: int, least: int) -> bool:
+    """Whether the best attempt so far is preferred to whatever makes so many sizes impossible and costs so much."""
+    if best is None:
+        return False
+    if best.impossible:
+        return impossible > best.impossible
+    # what costs as much may be preferred
+    return impossible > 0 or least > best.cost
 
 
 def _better(
@@ -239,15 +277,10 @@ def _better(
 ) -> _Attempt | None:
     """All sizes with the parities of an outlook, or the best attempt so far where that is preferred."""
     neck_limits = split_limits = None
-    if best and best.impossible:
-        if outlook.impossible > best.impossible:
-            return best
-    elif best:
-        # what costs as much may be preferred
-        spare = best.cost - outlook.least + 1
-        if outlook.impossible or spare <= 0:
-            return best
-        neck_limits = _limits(spare, outlook.least_necks)
+    if _beats(best, outlook.impossible, outlook.least):
+        return best
+    if best and not best.impossible:
+        neck_limits = _limits(best.cost - outlook.least + 1, outlook.least_necks)
     neck = _settle(outlook.necks, NECK_WEIGHTS, neck_limits)
     if neck is None:
         return best
