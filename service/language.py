@@ -10,8 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
-from fractions import Fraction
-from functools import cached_property, lru_cache
+from functools import cache, cached_property, lru_cache
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
@@ -22,6 +21,7 @@ from babel.numbers import get_decimal_symbol
 from fluent_compiler.compiler import compile_messages
 from fluent_compiler.resource import FtlResource
 
+from grading_core.fraction import Fraction
 from grading_core.printing import printing
 from grading_core.sentences import Kind, Sentence, is_run
 from grading_core.wording import size_run
@@ -57,6 +57,7 @@ class Language:
         self._locale = Locale.parse(tag, sep="-")
         self.decimal_mark = get_decimal_symbol(self._locale)
         self.listed = lru_cache(_LISTS_KEPT)(self._listed)
+        self._fixed = cache(self._message)
 
     def text(self, sentence: Sentence) -> str:
         """A sentence as it is printed.
@@ -72,7 +73,7 @@ class Language:
             if places is not None and is_run(kind, value):
                 value = tuple([value[place] for place in places])
             _ARGUMENTS[kind.name](self, arguments, name, value, kind)
-        text = self.message(sentence.saying.id, arguments)
+        text = self.message(sentence.saying.id, arguments or None)
         if sentence.labels is None:
             return text
         return self.message(
@@ -84,6 +85,9 @@ class Language:
 
         arguments: printed. Raises LookupError where the language does not have it, or more is to be known for it.
         """
+        return self._fixed(id) if arguments is None else self._message(id, arguments)
+
+    def _message(self, id: str, arguments: Arguments | None = None) -> str:
         wrong: list[Exception] = []
         text = self._messages[id](arguments, wrong)
         if wrong:

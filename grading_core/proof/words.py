@@ -12,7 +12,7 @@ from grading_core.pullover.table import LINES
 from grading_core.rounding import CountRule
 from grading_core.sentences import COUNT, INCHES, NUMBER, SENTENCE, SENTENCES, TEXT, TOKEN, Kind, Saying, Sentence
 
-_TITLES: Mapping[tuple[str, str], Saying] = {(line.part, line.item): line.title for line in LINES}
+_TITLES: Mapping[tuple[str, str], Sentence] = {(line.part, line.item): line.title for line in LINES}
 _IN_CM = frozenset((line.part, line.item) for line in LINES if line.unit == "cm")
 
 RULES = {code: Saying(f"proof.{code.value}") for code in ProofCode}
@@ -67,7 +67,7 @@ def row_title(key: Key) -> Sentence:
     """
     titled = _TITLES.get((key.part, key.item))
     if titled:
-        return titled()
+        return titled
     unit, _, place = key.item.partition("_")
     if key.part == "yarn" and unit in _YARN_UNITS and place.isdecimal():
         return _YARN(unit=unit, place=place)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from fractions import Fraction
 from functools import partial
 from string import ascii_uppercase
 from types import MappingProxyType
 from typing import Any, Literal, NamedTuple
 
 from grading_core.errors import Impossible
+from grading_core.fraction import Fraction
 from grading_core.parts.bust_darts import BustDarts
 from grading_core.parts.neckline import FrontDrop
 from grading_core.parts.short_rows import BackRaise
@@ -29,12 +29,12 @@ class Line(NamedTuple):
     part: TablePart
     item: str
     unit: Unit
-    title: Saying
+    title: Sentence
     value: Callable[[KnittedSize], Value]
 
 
 def _line(part: TablePart, item: str, unit: Unit, value: Callable[[KnittedSize], Value]) -> Line:
-    return Line(part, item, unit, Saying(f"title.{part}_{item}"), value)
+    return Line(part, item, unit, Saying(f"title.{part}_{item}")(), value)
 
 
 def _rows(part: BackRaise | FrontDrop | BustDarts | None) -> int | None:
@@ -129,7 +129,7 @@ def garment_table(outcomes: Iterable[KnittedSize | Impossible]) -> tuple[Row, ..
     """
     sizes = [None if isinstance(size, Impossible) else size for size in outcomes]
     return tuple(
-        _row(line.part, line.item, line.unit, line.title(), [line.value(size) if size else None for size in sizes])
+        _row(line.part, line.item, line.unit, line.title, [line.value(size) if size else None for size in sizes])
         for line in LINES
     )
 

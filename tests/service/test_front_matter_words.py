@@ -68,7 +68,7 @@ def test_the_dash_that_is_explained_is_the_one_that_is_printed():
 def test_a_finished_measurement_has_the_name_that_its_row_has(language, item):
     saying, _ = front_matter.FINISHED[item]
     (line,) = [line for line in LINES if line.part == "finished" and line.item == item]
-    assert language.text(saying(length=IN_CM)).startswith(f"{language.text(line.title())}: ")
+    assert language.text(saying(length=IN_CM)).startswith(f"{language.text(line.title)}: ")
 
 
 def test_a_length_is_told_in_both_units():
@@ -137,7 +137,7 @@ def test_a_part_has_a_title(language, title):
 
 def test_no_two_rows_have_the_same_title():
     for language in LANGUAGES.values():
-        titles = [language.text(line.title()) for line in LINES]
+        titles = [language.text(line.title) for line in LINES]
         assert len({*titles}) == len(titles)
 
 
