@@ -112,7 +112,7 @@ class _Glance(NamedTuple):
     """What shows of given parities at once, in the order in which they are tried.
 
     impossible: so many sizes at least. least: what all sizes cost at least, if each is possible. place: among the
-    parities that are open. back, sleeve: the parities.
+    parities that are open. back, sleeve: the parities. splits: what each size's costs at least, None where it has none.
     """
 
     impossible: int
@@ -120,6 +120,7 @@ class _Glance(NamedTuple):
     place: int
     back: int
     sleeve: int
+    splits: list[int | None]
 
 
 class _Outlook(NamedTuple):
@@ -238,22 +239,21 @@ def _meets(residue: int, rule: CountRule, modulus: int) -> bool:
 
 def _glance(of_all: Sequence[Permitted], rules: Rules, place: int, back_parity: int, sleeve_parity: int) -> _Glance:
     impossible = least = 0
-    for amounts in of_all:
+    splits = [least_split(amounts, back_parity, sleeve_parity) for amounts in of_all]
+    for amounts, split in zip(of_all, splits, strict=True):
         neck = least_neck(amounts, rules, back_parity, sleeve_parity)
-        split = least_split(amounts, back_parity, sleeve_parity)
         if neck is None or split is None:
             impossible += 1
         else:
             least += neck + split + amounts.rounds[0][0]
-    return _Glance(impossible, least, place, back_parity, sleeve_parity)
+    return _Glance(impossible, least, place, back_parity, sleeve_parity, splits)
 
 
 def _outlook(of_all: Sequence[Permitted], rules: Rules, glance: _Glance) -> _Outlook:
     shelves, least_necks, least_splits, least_rounds = [], [], [], 0
-    for amounts in of_all:
+    for amounts, split in zip(of_all, glance.splits, strict=True):
         shelf = necks(amounts, rules, glance.back, glance.sleeve)
         shelves.append(shelf)
-        split = least_split(amounts, glance.back, glance.sleeve)
         if split is not None and (neck := shelf(1)):
             least_necks.append(neck[0][0])
             least_splits.append(split)
