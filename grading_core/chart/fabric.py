@@ -35,8 +35,9 @@ class Stretch(NamedTuple):
     after: int = 0
 
 
-WorkedRound = tuple[int | None, tuple[Stretch, ...]]
-"""A round in working order: the chart row, counted from 0, None where the chart isn't worked; and what it is made of.
+WorkedRound = tuple[int | None, tuple[Stretch, ...], tuple[Stretch, ...]]
+"""A round in working order: the chart row, counted from 0, None where the chart isn't worked; and what its halves are
+made of, which in most rounds are alike.
 
 A plain tuple, since thousands of them are zipped together."""
 
@@ -161,7 +162,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     stitches as it is long. Where several floats of a round are its longest, the first one met names the colour. A round
     whose second half repeats the first, as most do, is walked half.
 
-    >>> found = survey(Windows(["..#.."]), [(0, (Stretch(10, 0, ""),))] * 2)
+    >>> found = survey(Windows(["..#.."]), [(0, (Stretch(10, 0, ""),), ())] * 2)
     >>> found.floats, found.float_colours
     ([4, 4], ['#', '#'])
     """
@@ -176,16 +177,14 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
     # what lies before a colour's first stitch and wherever a whole round is without it: there its strand isn't carried
     absent: defaultdict[str, int] = defaultdict(int)
     at = before = 0
-    for row, stretches in rounds:
+    for row, once, again in rounds:
         known = windows[row]
         begin, longest, float_colour = at, 0, None
         # the first stitch of each of the round's colours
         firsts: dict[str, int] = {}
-        half = len(stretches) // 2
-        once = stretches[:half]
-        twice = once == stretches[half:]
+        twice = once == again
         counted = repeated if twice else walked
-        for stretch in once if twice else stretches:
+        for stretch in once if twice else once + again:
             for colour, used, first, end, gap in known[stretch]:
                 first += at
                 last = ends[colour]
@@ -211,7 +210,7 @@ def survey(windows: Windows, rounds: Iterable[WorkedRound]) -> Survey:
                 ends[colour] = last + length
             at += length
         if row is None:
-            for stretch in stretches:
+            for stretch in once + again:
                 plain[stretch[2]] += stretch[0]
         before = begin
         colours.append(len(firsts))

@@ -96,8 +96,8 @@ def seen_front(placements: ChartRequest, size: ChartSize, layout: Layout) -> Fro
     windows = Windows(placements.worked_chart.worked_rows())
 
     def seen(part: Part, section: StretchKind) -> list[str]:
-        rows = (row for row, _ in layout.rounds(part))
-        return [windows[row].stitches(each) for row, each in zip(rows, layout.stretches(part, section), strict=True)]
+        rows, stretches = layout.part(part).rows, layout.stretches(part, section)
+        return [windows[row].stitches(each) for row, each in zip(rows, stretches, strict=True)]
 
     yoke = zip(
         seen("yoke", "first_sleeve"),
@@ -142,7 +142,7 @@ def stitches_in_front(layout: Layout) -> int:
     layout: of the size.
     """
     yoke, body, sleeve = (
-        sum(stretch.stitches for _, stretches in layout.rounds(part) for stretch in stretches) for part in PARTS
+        sum(stretch.stitches for column in layout.part(part).columns for stretch in column) for part in PARTS
     )
     return (yoke + body) // 2 + sleeve
 

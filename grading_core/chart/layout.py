@@ -8,9 +8,9 @@ breaks it. Where motifs are only worked whole, the stitches of those that a sect
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import accumulate, chain, repeat
+from itertools import accumulate, repeat
 from typing import Literal, NamedTuple
 
 from grading_core.chart.fabric import Stretch, WorkedRound
@@ -31,27 +31,50 @@ WORKING_ORDER: Mapping[Part, tuple[StretchKind, ...]] = {
 """What the stretches of a round are, in each part."""
 
 
+class LaidPart(NamedTuple):
+    """The rounds of one part, round 1 first.
+
+    rows: of the chart, counted from 0, None where it isn't worked. columns: its stretches in working order, each round
+    by round.
+    """
+
+    rows: Sequence[int | None]
+    columns: tuple[Sequence[Stretch], ...]
+
+    def rounds(self) -> Iterator[WorkedRound]:
+        """Every round, without stretches that have no stitch in any."""
+        worked = [column for column in self.columns if any(stretch[0] for stretch in column)]
+        half = len(worked) // 2
+        first, second = (
+            zip(*columns, strict=True) if columns else repeat(()) for columns in (worked[:half], worked[half:])
+        )
+        return zip(self.rows, first, second, strict=False)
+
+    def stretches(self, place: int) -> list[Stretch]:
+        """What a round is made of, in working order. place: of the round, counted from 0."""
+        return [column[place] for column in self.columns]
+
+
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Every round of one size: the yoke, the body and one sleeve, round 1 first.
+    """Every round of one size: the yoke, the body and one sleeve.
 
     off_centre: the sections, as (part, section), whose centre lies half a stitch from their anchor in a round
     that works the chart.
     """
 
-    yoke: tuple[WorkedRound, ...]
-    body: tuple[WorkedRound, ...]
-    sleeve: tuple[WorkedRound, ...]
+    yoke: LaidPart
+    body: LaidPart
+    sleeve: LaidPart
     off_centre: tuple[tuple[Part, Section], ...]
 
-    def rounds(self, part: Part) -> tuple[WorkedRound, ...]:
-        """The rounds of one part."""
+    def part(self, part: Part) -> LaidPart:
+        """One part."""
         return {"yoke": self.yoke, "body": self.body, "sleeve": self.sleeve}[part]
 
-    def stretches(self, part: Part, kind: StretchKind) -> list[Stretch]:
+    def stretches(self, part: Part, kind: StretchKind) -> Sequence[Stretch]:
         """One stretch of a part, round by round; of two of a kind the first."""
-        place = WORKING_ORDER[part].index(kind)
-        return [stretches[place] for _, stretches in self.rounds(part)]
+        return self.part(part).columns[WORKING_ORDER[part].index(kind)]
 
 
 class _Plain(dict[int, Stretch]):
@@ -125,13 +148,14 @@ def lay_out(request: ChartRequest, size: ChartSize, known: Stretches) -> Layout:
     below = rounds.after(size.rounds)
     back, front, sleeve = (_lay_section(request, size, section, rounds, below, known) for section in SECTIONS)
     both = (known.colours, known.colours.last)
-    lines = [*rounds.each(*(Stretch(request.line_stitches, None, here.line) for here in both))]
-    sides, unders = ([*below.each(*(Stretch(seam, None, here.seam) for here in both))] for seam in request.seams(size))
-    yoke = zip(back.yoke, lines, sleeve.yoke, lines, front.yoke, lines, sleeve.yoke, lines, strict=False)
+    line = rounds.each(*(Stretch(request.line_stitches, None, here.line) for here in both))[: size.rounds]
+    side, under = (below.each(*(Stretch(seam, None, here.seam) for here in both)) for seam in request.seams(size))
+    side, under = side[: size.body_rounds], under[: size.sleeve_rounds]
+    yoke = (back.yoke, line, sleeve.yoke, line, front.yoke, line, sleeve.yoke, line)
     return Layout(
-        tuple(zip(rounds.rows, yoke, strict=False)),
-        tuple(zip(below.rows, zip(back.below, sides, front.below, sides, strict=False), strict=False)),
-        tuple(zip(below.rows, zip(sleeve.below, unders, strict=False), strict=False)),
+        LaidPart(rounds.rows[: size.rounds], yoke),
+        LaidPart(below.rows[: size.body_rounds], (back.below, side, front.below, side)),
+        LaidPart(below.rows[: size.sleeve_rounds], (sleeve.below, under)),
         (*back.off_centre, *front.off_centre, *sleeve.off_centre),
     )
 
@@ -151,9 +175,9 @@ class _Rounds(NamedTuple):
         """Without the first ones."""
         return _Rounds(self.rows[rounds:], max(self.begin - rounds, 0), max(self.end - rounds, 0))
 
-    def each(self, stretch: Stretch, last: Stretch) -> Iterable[Stretch]:
+    def each(self, stretch: Stretch, last: Stretch) -> list[Stretch]:
         """A stretch for every round, and another one where the chart is over."""
-        return chain(repeat(stretch, self.end), repeat(last, len(self.rows) - self.end))
+        return [stretch] * self.end + [last] * (len(self.rows) - self.end)
 
 
 class _LaidSection(NamedTuple):

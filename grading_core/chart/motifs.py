@@ -31,8 +31,8 @@ def whole_motifs(layout: Layout, columns: int | None) -> WholeMotifs | None:
 def _counted(layout: Layout, part: Part, section: StretchKind, columns: int) -> tuple[Motifs, ...]:
     found: list[Motifs] = []
     had = 0
-    for number, ((row, _), stretch) in enumerate(
-        zip(layout.rounds(part), layout.stretches(part, section), strict=True), 1
+    for number, (row, stretch) in enumerate(
+        zip(layout.part(part).rows, layout.stretches(part, section), strict=True), 1
     ):
         if row is None:
             continue

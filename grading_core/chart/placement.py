@@ -10,9 +10,9 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from itertools import pairwise
 
 from grading_core.chart.contrast import contrast_remarks
-from grading_core.chart.fabric import Stretch, Survey, Windows, WorkedRound, find_float, survey
+from grading_core.chart.fabric import Stretch, Survey, Windows, find_float, survey
 from grading_core.chart.grid import describe, progress
-from grading_core.chart.layout import PARTS, WORKING_ORDER, Layout, Part, StretchKind
+from grading_core.chart.layout import PARTS, WORKING_ORDER, LaidPart, Layout, Part, StretchKind
 from grading_core.chart.motifs import whole_motifs
 from grading_core.chart.problems import placement_problems
 from grading_core.chart.remarks import chart_remarks, half_stitches, size_remarks
@@ -115,16 +115,17 @@ class _Starts(dict[Stretch, SectionStart]):
 
 
 def _place(request: ChartRequest, size: ChartSize, layout: Layout, windows: Windows, starts: _Starts) -> SizePlacement:
-    surveys = {part: survey(windows, layout.rounds(part)) for part in PARTS}
+    surveys = {part: survey(windows, layout.part(part).rounds()) for part in PARTS}
     come = progress(request.chart, request.first_round, size.rounds)
     fabric = request.fabric
     finish = _span(fabric, size.rounds, size.rounds + come.finishing_rounds)
     motifs = whole_motifs(layout, request.whole_motif)
-    rows = {part: [None if row is None else row + 1 for row, _ in layout.rounds(part)] for part in PARTS}
-    plain_after = finish.rounds if request.chart.repeat == "once" else max(len(layout.body), len(layout.sleeve))
+    rows = {part: [None if row is None else row + 1 for row in layout.part(part).rows] for part in PARTS}
+    plain_after = finish.rounds if request.chart.repeat == "once" else max(len(rows["body"]), len(rows["sleeve"]))
 
     def rounds(kind: Callable[..., AnyRound], part: Part, *sections: StretchKind) -> ChartRounds[AnyRound]:
-        told = tuple([[starts[stretch] for stretch in layout.stretches(part, section)] for section in sections])
+        columns = [layout.stretches(part, section) for section in sections]
+        told = tuple([list(map(starts.__getitem__, column)) for column in columns])
         seen = surveys[part]
         return ChartRounds(kind=kind, rows=rows[part], starts=told, colours=seen.colours, floats=seen.floats)
 
@@ -223,14 +224,14 @@ def _longest_float(
     index = surveys[part].floats.index(longest)
     colour = surveys[part].float_colours[index]
     assert colour is not None
-    rounds = layout.rounds(part)
-    before = _text(windows, rounds[index - 1]) if index else ""
-    start, end = find_float(before, _text(windows, rounds[index]), colour, longest)
+    laid = layout.part(part)
+    before = _text(windows, laid, index - 1) if index else ""
+    start, end = find_float(before, _text(windows, laid, index), colour, longest)
     if start < 0:
-        begins = _float_end(request, part, rounds[index - 1], index, start + len(before))
+        begins = _float_end(request, part, laid, index - 1, start + len(before))
     else:
-        begins = _float_end(request, part, rounds[index], index + 1, start)
-    ends = _float_end(request, part, rounds[index], index + 1, end)
+        begins = _float_end(request, part, laid, index, start)
+    ends = _float_end(request, part, laid, index, end)
     return LongestFloat(
         stitches=longest,
         length_cm=request.fabric.at(index + 1 + (0 if part == "yoke" else size.rounds)).width_cm(longest),
@@ -242,17 +243,16 @@ def _longest_float(
     )
 
 
-def _text(windows: Windows, worked: WorkedRound) -> str:
-    row, stretches = worked
-    return "".join(map(windows[row].stitches, stretches))
+def _text(windows: Windows, laid: LaidPart, index: int) -> str:
+    return "".join(map(windows[laid.rows[index]].stitches, laid.stretches(index)))
 
 
-def _float_end(request: ChartRequest, part: Part, worked: WorkedRound, number: int, place: int) -> FloatEnd:
-    """Where the stitch at a place in a round lies, the place counted from 0."""
-    for section, (stitches, start, _, before, after) in zip(WORKING_ORDER[part], worked[1], strict=True):
+def _float_end(request: ChartRequest, part: Part, laid: LaidPart, index: int, place: int) -> FloatEnd:
+    """Where the stitch at a place in a round lies, both counted from 0."""
+    for section, (stitches, start, _, before, after) in zip(WORKING_ORDER[part], laid.stretches(index), strict=True):
         if place < stitches:
             if start is None or not before <= place < stitches - after:
-                return FloatEnd(number, section, None)
-            return FloatEnd(number, section, (start + place - before) % request.chart.width + 1)
+                return FloatEnd(index + 1, section, None)
+            return FloatEnd(index + 1, section, (start + place - before) % request.chart.width + 1)
         place -= stitches
     raise AssertionError("the place lies beyond the round's end")

@@ -32,7 +32,7 @@ def paths(problems):
 
 def test_a_sound_plan_makes_every_round_of_its_sizes():
     (layout,) = sound(placement_problems(PLAN)).values()
-    assert (len(layout.yoke), len(layout.body), len(layout.sleeve)) == (6, 8, 8)
+    assert (len(layout.yoke.rows), len(layout.body.rows), len(layout.sleeve.rows)) == (6, 8, 8)
 
 
 @pytest.mark.parametrize(
