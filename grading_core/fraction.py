@@ -46,15 +46,9 @@ class StraightFraction(fractions.Fraction):
     def __repr__(self) -> str:
         return f"Fraction({self._numerator}, {self._denominator})"
 
-    @property
-    def numerator(self) -> int:
-        """Of the number in lowest terms."""
-        return self._numerator
-
-    @property
-    def denominator(self) -> int:
-        """Of the number in lowest terms, above 0."""
-        return self._denominator
+    # the slots themselves: a property is a call
+    numerator: Any = vars(fractions.Fraction)["_numerator"]
+    denominator: Any = vars(fractions.Fraction)["_denominator"]
 
     def as_integer_ratio(self) -> tuple[int, int]:
         """Numerator and denominator."""

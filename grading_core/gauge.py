@@ -78,8 +78,10 @@ class Gauge:
 
     def rows(self, along_cm: Fraction, rule: CountRule = NEAREST) -> int:
         """The rows for a length in cm, rounded by a count rule."""
-        (over, under), (rows, span) = along_cm.as_integer_ratio(), self.rows_per_cm.as_integer_ratio()
-        return rule.round_ratio(over * rows, under * span)
+        rows_per_cm = self.rows_per_cm
+        return rule.round_ratio(
+            along_cm.numerator * rows_per_cm.numerator, along_cm.denominator * rows_per_cm.denominator
+        )
 
     def exact_rows(self, along_cm: Fraction) -> Fraction:
         """The rows that a length in cm comes to, not rounded."""

@@ -101,7 +101,7 @@ def to_places(value: Fraction, places: int = 2) -> float:
     (0.13, -0.13)
     """
     scale: int = 10**places
-    numerator, denominator = value.as_integer_ratio()
+    numerator, denominator = value.numerator, value.denominator
     if numerator < 0:
         return -((denominator - 2 * numerator * scale) // (2 * denominator)) / scale
     return (2 * numerator * scale + denominator) // (2 * denominator) / scale
@@ -118,9 +118,9 @@ def to_answer(
     ((10.0, 3.94), (10.0, 4.0))
     """
     # In whole numbers throughout and without a call for each, since an answer holds hundreds of lengths.
-    numerator, denominator = length_cm.as_integer_ratio()
+    numerator, denominator = length_cm.numerator, length_cm.denominator
     if less_cm is not None:
-        over, under = less_cm.as_integer_ratio()
+        over, under = less_cm.numerator, less_cm.denominator
         numerator, denominator = numerator * under - over * denominator, denominator * under
     inches, per_cm = INCHES_IN_CM[convention]
     twice = 2 * denominator
@@ -143,10 +143,9 @@ def is_within(most: Fraction, one: Fraction, other: Fraction) -> bool:
     (True, False)
     """
     # in whole numbers, since every measurement of every size is looked at
-    one_over, one_under = one.as_integer_ratio()
-    other_over, other_under = other.as_integer_ratio()
-    over, under = most.as_integer_ratio()
-    return abs(one_over * other_under - other_over * one_under) * under <= over * one_under * other_under
+    one_under, other_under = one.denominator, other.denominator
+    apart = abs(one.numerator * other_under - other.numerator * one_under)
+    return apart * most.denominator <= most.numerator * one_under * other_under
 
 
 def square_root(value: Fraction, places: int = 6) -> Fraction:
@@ -199,7 +198,7 @@ def decimal_printer(step: Fraction) -> Callable[[int | Fraction], str]:
     twice_over, twice_under = 2 * step_over, 2 * step_under
 
     def printed(value: int | Fraction) -> str:
-        over, under = value.as_integer_ratio()
+        over, under = value.numerator, value.denominator
         # as `nearest_whole` has it, without a call for each
         steps = (over * twice_under + under * step_over) // (under * twice_over)
         return _decimal(steps * step_over, step_under)
