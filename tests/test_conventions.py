@@ -88,6 +88,14 @@ def test_a_class_or_function_is_imported_from_where_it_is_defined():
     assert wrong == []
 
 
+def test_the_core_computes_with_its_own_fractions():
+    core = [path for path in MODULES if path.parts[0] == "grading_core"]
+    standard = [
+        path for path in core if re.search(r"^from fractions ", (ROOT / path).read_text(encoding="utf-8"), re.M)
+    ]
+    assert standard == []
+
+
 @pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "grading_core"], ids=str)
 def test_the_core_says_nothing_in_english_but_what_is_wrong_with_a_request(path):
     if path.name in ENGLISH or path.parts[1] == "standards":
