@@ -9,7 +9,7 @@ from math import floor, lcm
 
 import pytest
 
-from grading_core.counts.candidates import Splits, least_split, necks, options, permitted, rounds
+from grading_core.counts.candidates import Splits, least_neck, least_split, necks, options, permitted, rounds
 from grading_core.counts.request import Rules, Targets
 from grading_core.rounding import CountRule
 from grading_core.yoke.request import Options
@@ -165,6 +165,32 @@ def test_every_section_of_a_neck_has_a_stitch(parity):
     found = necks(permitted(narrow, rules), rules, parity, 0)(10_000)
     assert found
     assert all(min(counts) >= 1 for _, counts, _ in found)
+
+
+@pytest.mark.parametrize("narrower_front", [False, True])
+@pytest.mark.parametrize(("back_parity", "sleeve_parity"), [(0, 0), (0, 1), (1, 0), (1, 1)])
+def test_no_neck_costs_less_than_the_least(narrower_front, back_parity, sleeve_parity):
+    rules = Rules(neck=CountRule(2), narrower_front=narrower_front, yoke=LINES)
+    for neck in range(56, 70):
+        amounts = permitted(replace(TARGETS, neck=Fraction(neck)), rules)
+        cheapest, *_ = necks(amounts, rules, back_parity, sleeve_parity)(1)
+        assert cheapest[0] >= least_neck(amounts, rules, back_parity, sleeve_parity), neck
+
+
+def test_a_neck_whose_sections_and_total_are_as_wanted_costs_the_least():
+    # 20 + 20 + 2 x 7 stitches and four lines of 2
+    targets = replace(
+        TARGETS, neck=Fraction(62), neck_back=Fraction(20), neck_front=Fraction(20), neck_sleeve=Fraction(7)
+    )
+    assert least_neck(permitted(targets, Rules(yoke=LINES)), Rules(yoke=LINES), 0, 1) == 0
+
+
+def test_there_is_no_least_neck_where_no_total_suits_the_parities():
+    # two odd sections and two even sleeves make 2 more than a multiple of 4
+    rules = Rules(neck=CountRule(4), yoke=LINES)
+    amounts = permitted(TARGETS, rules)
+    assert least_neck(amounts, rules, 1, 0) is None
+    assert least_neck(amounts, rules, 0, 0) is not None
 
 
 @pytest.mark.parametrize("seam_stitches", [None, 0, 1])
