@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from types import MappingProxyType
+from types import MappingProxyType, NoneType
 from typing import Any, TypeVar
 
 
@@ -191,7 +191,7 @@ def has_gap(sentence: Sentence) -> bool:
         value, places = sentence.values[name], sentence.places
         if is_run(kind, value):
             shown = [value[place] for place in places] if places else value
-            if any(each is None for each in shown):  # not by comparing: each may be a fraction
+            if NoneType in map(type, shown):  # not by comparing: each may be a fraction
                 return True
     return False
 

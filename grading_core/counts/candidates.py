@@ -135,7 +135,7 @@ def necks(amounts: Permitted, rules: Rules, back_parity: int, sleeve_parity: int
     found = []
     for back_cost, back, back_difference in amounts.backs[back_parity]:
         narrower = range(back_parity, back, 2) if rules.narrower_front else ()
-        for front_cost, front, front_difference in (fronts[width] for width in (*narrower, back) if width in fronts):
+        for front_cost, front, front_difference in [fronts[width] for width in (*narrower, back) if width in fronts]:
             pair_cost, others = back_cost + front_cost, back + front + lines
             found += [
                 (

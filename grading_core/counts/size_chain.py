@@ -19,6 +19,7 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from itertools import chain
+from operator import itemgetter
 from typing import NamedTuple
 
 FIRST_SHOWN = 6
@@ -77,6 +78,8 @@ class Broken(NamedTuple):
 
 _Node = tuple[int, Listed | None, "_Node | None"]
 """The cheapest way to a candidate, or to a stand-in (None): its cost, its end, and the node before it."""
+
+_cost = itemgetter(0)
 
 
 def shelf_of(candidates: Sequence[Listed]) -> Shelf:
@@ -252,10 +255,6 @@ def _sooner(before: Sequence[_Node], weight: int, new: int, step: int, *, than: 
         raise AssertionError(wanted)
 
     return step != than and (cheapest(step), step) < (cheapest(than), than)
-
-
-def _cost(node: _Node) -> int:
-    return node[0]
 
 
 def _walk_back(layers: Sequence[list[_Node]]) -> list[Listed | None]:

@@ -194,10 +194,12 @@ def _by_kind(
     kinds: of the sizes, None where one is not told. labels: of the sizes. say: the sentence of a kind, with values of
     all sizes. named: whether a single kind has to name its sizes, too.
     """
-    different = [*dict.fromkeys(kind for kind in kinds if kind is not None)]
+    different = [kind for kind in dict.fromkeys(kinds) if kind is not None]
     for kind in different:
-        places = [place for place, own in enumerate(kinds) if own == kind]
-        yield for_sizes(say(kind), labels, places) if named or len(different) > 1 else say(kind)
+        if named or len(different) > 1:
+            yield for_sizes(say(kind), labels, [place for place, own in enumerate(kinds) if own == kind])
+        else:
+            yield say(kind)
 
 
 def _begin(raised: BackRaise) -> str:

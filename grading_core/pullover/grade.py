@@ -8,6 +8,7 @@ the chart laid over what there is; yarn; table and words; words of warning.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
+from types import NoneType
 
 from grading_core.answer_sizes import is_answered
 from grading_core.chart.fabric import Windows
@@ -106,7 +107,7 @@ def grade_pullover(request: PulloverRequest, prepared: Prepared | None = None) -
 def _table(outcomes: Outcomes, colours: GarmentColours) -> Iterator[Row]:
     """The rows of the table in which any size has a number."""
     for row in _numbers(outcomes, colours):
-        if any(value is not None for value in row.values):
+        if {*map(type, row.values)} != {NoneType}:  # not by comparing: values may be fractions
             yield row
 
 

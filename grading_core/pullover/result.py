@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Literal, NamedTuple, TypeVar, get_args
+from typing import Literal, NamedTuple, TypeVar, cast, get_args
 
 from grading_core.chart.grid import ChartDescription, describe
 from grading_core.chart.request import ChartRequest
@@ -33,6 +33,7 @@ from grading_core.yoke.result import Method, Schedule
 Value = TypeVar("Value")
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
+_WHOLE: frozenset[Unit] = frozenset(("stitches", "rounds", "rows", "times", "balls"))
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
 Part = Literal[
     "sizes",
@@ -161,7 +162,7 @@ class AtOwnGauge:
 
         measurement: a field of `FinishedMeasurements`.
         """
-        return _measured(self.finished, self.target, measurement)
+        return Measured(getattr(self.finished, measurement), getattr(self.target, measurement, None))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -193,7 +194,7 @@ class KnittedSize:
 
         measurement: a field of `FinishedMeasurements`.
         """
-        return _measured(self.finished, self.target, measurement)
+        return Measured(getattr(self.finished, measurement), getattr(self.target, measurement, None))
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,6 +228,8 @@ class Row(NamedTuple):
     @property
     def answered(self) -> tuple[int | float | None, ...]:
         """The values as answers write them."""
+        if self.unit in _WHOLE:
+            return cast("tuple[int | None, ...]", self.values)
         return tuple([as_answered(value, self.unit) for value in self.values])
 
     @property
@@ -327,7 +330,3 @@ def as_answered(value: int | Fraction | None, unit: Unit) -> int | float | None:
     """
     # asked in this order since to ask whether a count is a fraction takes far longer
     return value if value is None or isinstance(value, int) else to_places(value, 2 if unit == "cm" else 1)
-
-
-def _measured(finished: FinishedMeasurements, target: TargetMeasurements, measurement: str) -> Measured:
-    return Measured(getattr(finished, measurement), getattr(target, measurement, None))

@@ -64,8 +64,10 @@ def term_words(sentences: Iterable[Sentence]) -> tuple[Sentence, ...]:
     ['terms.make_one', 'terms.lifted']
     """
     said = [*throughout(sentences)]
-    ids = {sentence.id for sentence in said}
-    ribs = dict.fromkeys((each.values["knit"], each.values["purl"]) for each in said if each.id == "ribbing.knit_purl")
+    ids = {sentence.saying.id for sentence in said}
+    ribs = dict.fromkeys(
+        [(each.values["knit"], each.values["purl"]) for each in said if each.saying.id == "ribbing.knit_purl"]
+    )
     every = next((number for each in said for number in _numbers(each, "every") if number > 1), None)
     cycle = next((each.values["cycle"] for each in said if "cycle" in each.values), None)
     told = [STOCKINETTE(rows="some" if ids & _ROWS else "none")]

@@ -42,7 +42,11 @@ def written_values(sentence: Sentence, length: LengthWriter) -> dict[str, Any]:
     written: dict[str, Any] = {}
     values = sentence.values
     for name, kind in sentence.saying.values.items():
-        _WRITERS.get(kind.name, _plain)(written, name, values[name], length)
+        value, write = values[name], _WRITERS.get(kind.name)
+        if write is None:
+            written[name] = list(value) if type(value) is tuple else value
+        else:
+            write(written, name, value, length)
     return written
 
 
@@ -78,10 +82,6 @@ class SentenceSchema(StrictSchema):
     def writer(self) -> Write:
         """Written by hand, since an answer has a hundred."""
         return write_sentence
-
-
-def _plain(written: dict[str, Any], name: str, value: Any, _: LengthWriter) -> None:
-    written[name] = list(value) if type(value) is tuple else value
 
 
 def _rounded(places: int) -> Callable[[dict[str, Any], str, Any, LengthWriter], None]:
