@@ -31,9 +31,11 @@ _LAST_WORDS = re.compile(r"(?<=[\d)\]}>])(?:[^\W\d_]|[\s.\"\u201c\u201d]|'')+$")
 """Sign by sign, since whole words could be cut in too many ways."""
 
 _ONE = re.compile(
-    r"(?P<minus>[-\u2010-\u2015\u2212] ?)?"
-    r"(?:(?:(?P<whole>\d{1,7})[ -])?(?P<above>\d{1,2})/(?P<below>\d{1,2})|(?P<decimal>\d{1,7}(?:\.\d{1,6})?|\.\d{1,6}))"
+    r"([-\u2010-\u2015\u2212] ?)?"
+    r"(?:(?:(\d{1,7})[ -])?(\d{1,2})/(\d{1,2})|(\d{1,7}(?:\.\d{1,6})?|\.\d{1,6}))"
 )
+"""A minus; a whole number, and how many of how many parts; or a decimal."""
+
 _DIGITS = 7
 """Of a whole number, at most."""
 
@@ -203,7 +205,7 @@ def _values(pieces: Sequence[str], commas: Commas, *, worded: bool) -> tuple[int
             number = _WORD.sub(" ", piece).strip(" /")
         value = None
         if not _DASHES.issuperset(number):
-            value = _value(number.replace(",", "" if commas == "thousands" else "."))
+            value = _plain(number.replace(",", "" if commas == "thousands" else "."))
             if value is None:
                 return None
         values.append(value)
@@ -222,11 +224,12 @@ def _value(piece: str) -> int | None:
     found = _ONE.fullmatch(piece.replace(" / ", "/"))
     if not found:
         return None
-    sign = -1 if found["minus"] else 1
-    if found["decimal"]:
-        whole, _, decimals = found["decimal"].partition(".")
+    minus, ones, above, below, decimal = found.groups()
+    sign = -1 if minus else 1
+    if decimal:
+        whole, _, decimals = decimal.partition(".")
         return sign * (int(whole or 0) * GRAINS + int(decimals or 0) * (GRAINS // _TENS[len(decimals)]))
-    above, below = int(found["above"]), int(found["below"])
-    if above >= below or GRAINS % below:
+    parts, one = int(above), int(below)
+    if parts >= one or GRAINS % one:
         return None
-    return sign * (int(found["whole"] or 0) * GRAINS + GRAINS // below * above)
+    return sign * (int(ones or 0) * GRAINS + GRAINS // one * parts)
