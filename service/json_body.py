@@ -24,6 +24,7 @@ MAX_CONTAINERS = 100_000
 _EXACT_AS_FLOAT = 2**53
 _CONTAINERS = frozenset((dict, list))
 _AS_THEY_ARE = frozenset((str, int, bool, type(None)))
+_FLOATS = {float}
 _SIDE_BY_SIDE = (b"},{", b"}, {", b"],[", b"], [")
 _WHOLE_AS_FLOAT = re.compile(rb"\.0(?!\d)")
 _STRING = re.compile(rb'"(?:[^"\\]|\\.)*"')
@@ -74,7 +75,10 @@ def canonical(value: Any) -> Any:
     if kind is dict:
         return {key: below if type(below := value[key]) in _AS_THEY_ARE else canonical(below) for key in sorted(value)}
     if kind is list:
-        return [below if type(below) in _AS_THEY_ARE else canonical(below) for below in value]
+        kinds = {*map(type, value)}
+        if kinds == _FLOATS:  # as most lists of numbers are: without a call for each
+            return [int(each) if each.is_integer() and abs(each) < _EXACT_AS_FLOAT else each for each in value]
+        return value if kinds <= _AS_THEY_ARE else [canonical(below) for below in value]
     if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
         return int(value)
     return value
