@@ -107,6 +107,8 @@ class StraightFraction(fractions.Fraction):
         return _alike(super().__truediv__(other))
 
     def __rtruediv__(self, other: Any) -> Any:
+        if type(other) is int and self._numerator:
+            return _ratio(other * self._denominator, self._numerator)
         return _alike(super().__rtruediv__(other))
 
     def __mod__(self, other: Any) -> Any:
