@@ -74,7 +74,7 @@ def _read_row(sent: PrintedRow, sizes: int, usual: Mapping[str, Values], problem
         printed, told_unit = _read("run", run, sizes, problems)
     in_inches = None if run_inch is None else _read("run_inch", run_inch, sizes, problems)[0]
     try:
-        key, of_table = KEYS.get((part, item), (None, item.partition("_")[0] if part == "yarn" else None))
+        key, of_table = KEYS.get((part, item)) or (None, item.partition("_")[0] if part == "yarn" else None)
         if unit != of_table and unit is not None and of_table is not None and (unit, of_table) != ("inch", "cm"):
             problems.append(Problem(("unit",), ProblemCode.OTHER_UNIT, f"must be {of_table}, or left out."))
             return ()
