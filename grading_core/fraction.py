@@ -38,14 +38,7 @@ class StraightFraction(fractions.Fraction):
             if denominator is None:
                 return _made(numerator, 1)
             if type(denominator) is int and denominator:
-                # as `_ratio` has it, without a call for what is made most
-                common = gcd(numerator, denominator)
-                if denominator < 0:
-                    common = -common
-                made = _new(StraightFraction)
-                made._numerator = numerator // common
-                made._denominator = denominator // common
-                return made
+                return _ratio(numerator, denominator)
         elif denominator is None and type(numerator) is StraightFraction:
             return numerator
         return _made(*fractions.Fraction(numerator, denominator).as_integer_ratio())
