@@ -2,8 +2,8 @@
 
 The standard class asks of every operand which kind of number it is, which costs more than the arithmetic and was a
 fifth of a pullover's time. Here two fractions, or a fraction and an int, take a way of their own; all else goes the
-standard way. Results are the same. Translations of the class to C would save a twelfth more; those there are lose memory or
-overwrite it.
+standard way. Results are the same. Translations of the class to C would save a twelfth more; those there are lose
+memory or overwrite it.
 """
 
 from __future__ import annotations
