@@ -209,6 +209,11 @@ def cases() -> list[Case]:
         Case("pullovers", "1 of 9 sizes", one_size(9)),
         Case("proofs", "9 sizes, as values", proofs(9, "values")),
         Case("pullovers", "1 of 9 sizes and a 60 x 80 chart", one_size(9, chart=charted_pullovers(9)["chart"])),
+        Case(
+            "pullovers",
+            "9 sizes and a 60 x 80 chart, round by round",
+            {**charted_pullovers(9), "include": ["table", "instructions", "sizes", "chart_rounds"]},
+        ),
     ]
     return (
         built
