@@ -190,10 +190,13 @@ def _sleeve_round(number: int, row: int | None, start: SectionStart, colours: in
 
 def _changes(layout: Layout, part: Part, section: StretchKind) -> tuple[int, ...]:
     """The rounds of a part in which a section starts with another column than in the round before."""
+    stretches = layout.stretches(part, section)
+    if not stretches or stretches.count(stretches[0]) == len(stretches):
+        return ()
     return tuple(
         [
             number
-            for number, (before, here) in enumerate(pairwise(layout.stretches(part, section)), 2)
+            for number, (before, here) in enumerate(pairwise(stretches), 2)
             # most are one object, whose start needn't be read
             if before is not here and before.start != here.start
         ]

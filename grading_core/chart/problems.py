@@ -112,6 +112,8 @@ def chart_problems(chart: Chart, symbols: Collection[str]) -> Check[None]:
     chart: any. symbols: of the colours.
     """
     yield from _empty_problems(chart)
+    if told(_are_sound, chart.rows, symbols) is True:
+        return
     for index, row in enumerate(chart.rows):
         yield from under(("rows", index), _row_problems(row, chart, symbols))
 
@@ -120,6 +122,11 @@ def chart_problems(chart: Chart, symbols: Collection[str]) -> Check[None]:
 def _empty_problems(chart: Chart) -> Check[None]:
     if not chart.rows or not chart.rows[0]:
         yield Problem(("rows",), ProblemCode.EMPTY_CHART, "must hold at least one row of at least one stitch.")
+
+
+def _are_sound(rows: Sequence[str], symbols: Collection[str]) -> bool:
+    """Whether it is seen at once that all rows are as long as one another and of nothing but symbols."""
+    return len({*map(len, rows)}) == 1 and not "".join(rows).strip("".join(symbols))
 
 
 @check
