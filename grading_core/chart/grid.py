@@ -238,12 +238,12 @@ def default_anchor(chart: Chart, parity: Parity | None = None) -> Fraction:
     >>> str(default_anchor(Chart(("#...",), {}))), str(default_anchor(Chart(("#...",), {}), "even"))
     ('2', '5/2')
     """
-    middle = Fraction(chart.width + 1, 2)
-    halves = [Fraction(twice, 2) for twice in range(2, 2 * chart.width + 2)]
-    for anchors in (mirror_axes(chart), halves):
-        fitting = [anchor for anchor in anchors if parity in (None, neck_parity(anchor))]
+    # in half columns
+    middle, fitting_remainders = chart.width + 1, {None: (0, 1), "odd": (0,), "even": (1,)}[parity]
+    for anchors in ([int(2 * axis) for axis in mirror_axes(chart)], range(2, 2 * chart.width + 2)):
+        fitting = [anchor for anchor in anchors if anchor % 2 in fitting_remainders]
         if fitting:
-            return min(fitting, key=lambda anchor: (abs(anchor - middle), anchor))
+            return Fraction(min(fitting, key=lambda anchor: (abs(anchor - middle), anchor)), 2)
     raise AssertionError("every chart has a whole and a half column")
 
 
