@@ -18,8 +18,9 @@ from typing import Any
 from babel import Locale
 from babel.lists import format_list
 from babel.numbers import get_decimal_symbol
-from fluent_compiler.compiler import compile_messages
+from fluent_compiler.compiler import PLURAL_FORM_FOR_NUMBER_NAME, compile_messages
 from fluent_compiler.resource import FtlResource
+from fluent_compiler.types import fluent_number
 
 from grading_core.fraction import Fraction
 from grading_core.printing import printing
@@ -40,6 +41,9 @@ _ONLY = "sizes.only"
 
 _LISTS_KEPT = 512
 """Lists of words that a language remembers: patterns have few, and what requests name must not pile up."""
+
+_NUMBERS_KEPT = 1024
+"""Numbers that are remembered as messages take them, and their plural forms."""
 
 Arguments = dict[str, str | int]
 
@@ -105,6 +109,10 @@ class Language:
         if compiled.errors:
             raise ValueError(f"The words of {self.tag} can't be compiled: {compiled.errors}")
         functions: Mapping[str, Callable[..., str]] = compiled.message_functions
+        # The compiled messages find their library's functions in globals of their own. The one that tells a number's
+        # plural form reads CLDR's rule anew each time, in a table of sentences a fifth of the whole request.
+        own = next(iter(functions.values())).__globals__
+        own[PLURAL_FORM_FOR_NUMBER_NAME] = lru_cache(_NUMBERS_KEPT)(own[PLURAL_FORM_FOR_NUMBER_NAME])
         return functions
 
     def _listed(self, words: tuple[str, ...]) -> str:
@@ -192,12 +200,16 @@ def _printed(value: Any, write: Callable[[Any], str]) -> str:
     return printing().missing if value is None else write(value)
 
 
+_told_number = lru_cache(_NUMBERS_KEPT)(fluent_number)
+"""A number as messages take it: they would make it anew of every count."""
+
+
 def _count(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
     run = value if type(value) is tuple else (value,)
     arguments[name] = size_run(run)
     # a size that has none is told by a dash, which words chosen by a number may not have
     number = run[0] if len(set(run)) == 1 else None
-    arguments[f"{name}_number"] = 2 if number is None else number
+    arguments[f"{name}_number"] = _told_number(2 if number is None else number)
 
 
 def _number(_: Language, arguments: Arguments, name: str, value: Any, __: Kind) -> None:
