@@ -94,7 +94,7 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     """What is done with each colour of one size, by its symbol; colours that nothing is worked in are left out.
 
     size: with its chart placed. chart: as planned, None without one. colours: of the parts. Short rows are in the plain
-    colour, and so is the difference that a dropped front makes.
+    colour, and so is the difference that a dropped front makes, as far as it has any.
     """
     works: defaultdict[str, Counter[str]] = defaultdict(Counter)
     charted = size.chart if chart else None
@@ -110,7 +110,7 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
         works[colours.below if begun else colours.plain]["plain"] += darts.stitches
         fabric -= darts.stitches
     works[colours.plain]["plain"] += fabric
-    _within_chart(works[colours.plain])
+    _within_chart(works, colours.plain)
 
     hem, cuff, band = size.body.hem, size.sleeve.cuff, size.band
     works[colours.hem].update(rib=hem.stitches * hem.rounds, bound_off=hem.stitches)
@@ -126,11 +126,18 @@ def colour_work(size: KnittedSize, chart: ChartRequest | None, colours: GarmentC
     return {symbol: Work(**work) for symbol, work in works.items() if any(work.values())}
 
 
-def _within_chart(work: Counter[str]) -> None:
-    """Take what a dropped front has fewer in rounds of the chart from these."""
-    if work["plain"] < 0:
-        work.update(stranded=max(work["plain"], -work["stranded"]))
-        work["plain"] = 0
+def _within_chart(works: Mapping[str, Counter[str]], plain: str) -> None:
+    """Take what a dropped front has fewer in rounds of the chart from these.
+
+    From the plain colour's stitches, and where it hasn't as many, from those of the colours that have the most.
+    """
+    lacking = max(0, -works[plain]["plain"])
+    works[plain]["plain"] += lacking
+    others = sorted((each for symbol, each in works.items() if symbol != plain), key=lambda each: -each["stranded"])
+    for work in (works[plain], *others):
+        taken = min(lacking, work["stranded"])
+        work["stranded"] -= taken
+        lacking -= taken
 
 
 def _pieces(placed: SizePlacement | None, colours: GarmentColours) -> Counter[str]:

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 
+from grading_core.chart.grid import Chart, Colour
 from grading_core.errors import ContradictionError
 from grading_core.gauge import Gauge
 from grading_core.pullover.colours import garment_colours
@@ -19,12 +20,13 @@ from grading_core.pullover.request import (
     ColourYarn,
     EdgeWishes,
     Gauges,
+    NeckWishes,
     YarnWishes,
 )
 from grading_core.pullover.result import KnittedSize
 from grading_core.pullover.yarn import colour_work
 from grading_core.yarn.request import Strand
-from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of
+from tests.grading_core.pullover.knitted_pullovers import DIAMOND, PLAIN, outcomes, sizes_of, yoke
 from tests.oracles.short_row_knitter import NeckStitches, knit, knit_darts
 
 ONE = garment_colours(PLAIN)
@@ -79,6 +81,18 @@ def test_all_colours_together_are_every_stitch_worked(made):
         assert work.stitches == fabric + short_rows + ribs
         if size.chart:
             assert sum(size.chart.stitches_by_colour.total.values()) == fabric
+
+
+def test_a_dropped_front_in_a_chart_without_the_plain_colour_has_fewer_stitches_of_the_others():
+    # every round works the chart's one colour, and there are no lines in the plain one
+    chart = ChartWishes(chart=Chart(("#",), {".": Colour("ground"), "#": Colour("motif")}), plain_colour=".")
+    dropped = replace(PLAIN, neck=NeckWishes(front_drop=Fraction(6)), yoke=yoke(line_stitches=0), chart=chart)
+    made = grade_pullover(dropped)
+    for size in sizes_of(made):
+        (of_one,) = colour_work(size, None, ONE).values()
+        works = colour_work(size, made.plan, made.colours)
+        assert sum(work.stitches for work in works.values()) == of_one.stitches
+        assert works["."].plain == works["."].stranded == 0
 
 
 def test_a_weighed_swatch_tells_what_the_stitches_take_exactly():
