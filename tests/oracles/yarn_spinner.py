@@ -161,10 +161,14 @@ def works_of(garment: Garment) -> dict[str, Counter[str]]:
         works[colours["darts"]]["plain"] += garment.of_darts
         own = works[colours["plain"]]
         own["plain"] += elsewhere - garment.of_darts
-        if own["plain"] < 0:
-            # what a dropped front doesn't have yet would have been worked from the chart
-            own["stranded"] += own["plain"]
-            own["plain"] = 0
+        # what a dropped front doesn't have yet would have been worked from the chart, some of it in other colours
+        missing = max(0, -own["plain"])
+        own["plain"] += missing
+        others = [work for symbol, work in works.items() if symbol != colours["plain"]]
+        for work in [own, *sorted(others, key=lambda work: work["stranded"], reverse=True)]:
+            here = min(missing, work["stranded"])
+            work["stranded"] -= here
+            missing -= here
     else:
         works[colours["plain"]]["plain"] += garment.stitches - sum(worked for worked, _ in ribs.values())
     for edge, (worked, bound_off) in ribs.items():
