@@ -9,8 +9,10 @@ from __future__ import annotations
 import logging
 import os
 import re
+import struct
+from collections.abc import Callable
 from functools import cache
-from time import perf_counter
+from time import perf_counter, sleep
 
 from flask import Flask, Response, g, request
 from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram
@@ -28,6 +30,8 @@ NO_OPERATION = "none"
 
 BUCKETS = (0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0)
 """Upper limits of the histogram's buckets in seconds."""
+
+_READ_AGAIN, _MOMENT_S = 20, 0.005
 
 log = logging.getLogger("service.requests")
 
@@ -92,7 +96,8 @@ def register_observability(app: Flask) -> None:
 
     def metrics() -> Response:
         encode, content_type = choose_encoder(request.headers.get("Accept", ""))
-        return Response(encode(_everywhere(own)), headers={"Cache-Control": NEVER_KEPT}, content_type=content_type)
+        told = _read(lambda: encode(_everywhere(own)))
+        return Response(told, headers={"Cache-Control": NEVER_KEPT}, content_type=content_type)
 
     app.before_request(begin)
     app.after_request(finish)
@@ -112,6 +117,16 @@ def trace(parent: str | None) -> dict[str, str]:
     if found is None or (found[1] == "00" and found[3]):
         return {}
     return {"trace_id": found[2]}
+
+
+def _read(numbers: Callable[[], bytes]) -> bytes:
+    """The numbers of all processes: a file that one of them is just making is empty for a moment, and is read again."""
+    for _ in range(_READ_AGAIN):
+        try:
+            return numbers()
+        except struct.error:
+            sleep(_MOMENT_S)
+    return numbers()
 
 
 def _everywhere(own: CollectorRegistry) -> CollectorRegistry:

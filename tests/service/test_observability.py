@@ -2,9 +2,10 @@ import logging
 
 import pytest
 from flask.testing import FlaskClient
+from prometheus_client.mmap_dict import MmapedDict
 from prometheus_client.parser import text_string_to_metric_families
 
-from service import VERSION
+from service import VERSION, observability
 from service.app import create_app
 from service.config import Config
 
@@ -84,6 +85,21 @@ def test_numbers_are_written_as_the_scraper_asks(client):
     newer = client.get("/metrics", headers={"Accept": "application/openmetrics-text; version=1.0.0"})
     assert newer.content_type.startswith("application/openmetrics-text; version=1.0.0")
     assert newer.text.endswith("# EOF\n")
+
+
+def test_the_numbers_are_read_again_where_a_process_is_just_making_its_file(client, monkeypatch, tmp_path):
+    whole, tried = observability._everywhere, []
+
+    def everywhere(own):
+        tried.append(own)
+        if len(tried) == 1:
+            (tmp_path / "counter_1.db").touch()
+            MmapedDict.read_all_values_from_file(str(tmp_path / "counter_1.db"))
+        return whole(own)
+
+    monkeypatch.setattr(observability, "_everywhere", everywhere)
+    assert client.get("/metrics").status_code == 200
+    assert len(tried) == 2
 
 
 def logged(caplog: pytest.LogCaptureFixture) -> list[logging.LogRecord]:
