@@ -15,7 +15,14 @@ from math import gcd
 from typing import Literal
 
 from grading_core.fraction import Fraction
-from grading_core.units import INCHES_IN_CM, USUAL_INCH_CONVENTION, InchConvention, decimal_printer, to_printed_decimal
+from grading_core.units import (
+    INCHES_IN_CM,
+    USUAL_INCH_CONVENTION,
+    InchConvention,
+    decimal_printer,
+    nearest_whole,
+    to_printed_decimal,
+)
 
 DecimalMark = Literal[".", ","]
 FractionStyle = Literal["plain", "unicode"]
@@ -79,9 +86,8 @@ class Printing:
         steps_over, steps_under, style = inches * finest, cm * step_over, self.fractions
 
         def printed(length_cm: int | Fraction) -> str:
-            # as `nearest_whole` has it, without a call for each
-            under = length_cm.denominator * steps_under
-            return _mixed((2 * length_cm.numerator * steps_over + under) // (2 * under) * step_over, finest, style)
+            over, under = length_cm.numerator * steps_over, length_cm.denominator * steps_under
+            return _mixed(nearest_whole(over, under) * step_over, finest, style)
 
         return printed
 

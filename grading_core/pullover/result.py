@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Literal, NamedTuple, TypeVar, cast, get_args
+from typing import Literal, NamedTuple, TypeVar, get_args
 
 from grading_core.chart.grid import ChartDescription, describe
 from grading_core.chart.request import ChartRequest
@@ -33,7 +33,6 @@ from grading_core.yoke.result import Method, Schedule
 Value = TypeVar("Value")
 
 Unit = Literal["stitches", "rounds", "rows", "times", "cm", "grams", "metres", "yards", "balls"]
-_WHOLE: frozenset[Unit] = frozenset(("stitches", "rounds", "rows", "times", "balls"))
 TablePart = Literal["to_fit", "neck", "yoke", "split", "body", "hem", "sleeve", "cuff", "band", "finished", "yarn"]
 Part = Literal[
     "sizes",
@@ -228,8 +227,6 @@ class Row(NamedTuple):
     @property
     def answered(self) -> tuple[int | float | None, ...]:
         """The values as answers write them."""
-        if self.unit in _WHOLE:
-            return cast("tuple[int | None, ...]", self.values)
         return tuple([as_answered(value, self.unit) for value in self.values])
 
     @property
