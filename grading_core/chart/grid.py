@@ -238,10 +238,9 @@ def default_anchor(chart: Chart, parity: Parity | None = None) -> Fraction:
     >>> str(default_anchor(Chart(("#...",), {}))), str(default_anchor(Chart(("#...",), {}), "even"))
     ('2', '5/2')
     """
-    # in half columns
-    middle, fitting_remainders = chart.width + 1, {None: (0, 1), "odd": (0,), "even": (1,)}[parity]
+    middle = chart.width + 1  # in half columns, as all here
     for anchors in ([int(2 * axis) for axis in mirror_axes(chart)], range(2, 2 * chart.width + 2)):
-        fitting = [anchor for anchor in anchors if anchor % 2 in fitting_remainders]
+        fitting = [anchor for anchor in anchors if parity is None or neck_parity(Fraction(anchor, 2)) == parity]
         if fitting:
             return Fraction(min(fitting, key=lambda anchor: (abs(anchor - middle), anchor)), 2)
     raise AssertionError("every chart has a whole and a half column")
