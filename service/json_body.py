@@ -76,12 +76,15 @@ def canonical(value: Any) -> Any:
         return {key: below if type(below := value[key]) in _AS_THEY_ARE else canonical(below) for key in sorted(value)}
     if kind is list:
         kinds = {*map(type, value)}
-        if kinds == _FLOATS:  # as most lists of numbers are: without a call for each
-            return [int(each) if each.is_integer() and abs(each) < _EXACT_AS_FLOAT else each for each in value]
-        return value if kinds <= _AS_THEY_ARE else [canonical(below) for below in value]
-    if kind is float and value.is_integer() and abs(value) < _EXACT_AS_FLOAT:
-        return int(value)
-    return value
+        if kinds <= _AS_THEY_ARE:
+            return value
+        return [*map(_whole if kinds == _FLOATS else canonical, value)]
+    return _whole(value) if kind is float else value
+
+
+def _whole(number: float) -> float:
+    """The integer that a float is, where it is one of those that floats tell apart."""
+    return int(number) if number.is_integer() and abs(number) < _EXACT_AS_FLOAT else number
 
 
 def _is_flat(body: bytes, containers: int) -> bool:

@@ -110,7 +110,7 @@ class Language:
             raise ValueError(f"The words of {self.tag} can't be compiled: {compiled.errors}")
         functions: Mapping[str, Callable[..., str]] = compiled.message_functions
         # The compiled messages find their library's functions in globals of their own. The one that tells a number's
-        # plural form reads CLDR's rule anew each time, in a table of sentences a fifth of the whole request.
+        # plural form reads CLDR's rule anew each time: of an answer full of sentences a tenth.
         own = next(iter(functions.values())).__globals__
         own[PLURAL_FORM_FOR_NUMBER_NAME] = lru_cache(_NUMBERS_KEPT)(own[PLURAL_FORM_FOR_NUMBER_NAME])
         return functions
